@@ -45,7 +45,7 @@ export { atomEconomy, percentYield, theoreticalYield } from "./reaction/yield";
 export type { BaumeScale } from "./strength/baume";
 export type { Dilution, DilutionPlan } from "./strength/dilute";
 export { dilute } from "./strength/dilute";
-export type { Mixture, MixtureAim, MixturePart, TwoParts } from "./strength/mix";
+export type { MixToStrengthRequest, Mixture, MixturePart, TwoParts } from "./strength/mix";
 export { mixSolutions, mixToStrength } from "./strength/mix";
 export type { StockRequest, StockSolution } from "./strength/stock";
 export { stockSolution, strengthPrepared } from "./strength/stock";

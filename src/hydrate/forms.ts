@@ -30,7 +30,7 @@ export interface HydrateForm {
   readonly waters: Fraction;
   /** Temperatures between which it is the solid beside its own solution; undefined when not known. */
   readonly range:
-    | { readonly from: Quantity<"temperature"> | undefined; readonly upTo: Quantity<"temperature"> | undefined }
+    | { readonly from: Quantity<"temperature"> | undefined; readonly to: Quantity<"temperature"> | undefined }
     | undefined;
   /** Sold in shops, so that a pack may hold it. */
   readonly sold: boolean;
@@ -51,7 +51,7 @@ export interface HydrateFormData {
   /** Whole number or fraction. */
   readonly waters: string;
   /** Temperatures between which it is the solid beside its own solution; absent when not known. */
-  readonly range?: { readonly from?: QuantityRecord; readonly upTo?: QuantityRecord };
+  readonly range?: { readonly from?: QuantityRecord; readonly to?: QuantityRecord };
   /** Sold in shops, so that a pack may hold it. */
   readonly sold: boolean;
   /** Where the form is listed. */
@@ -99,7 +99,7 @@ class KnownForm implements HydrateForm {
         : {
             range: {
               ...(range.from === undefined ? {} : { from: range.from.toJSON() }),
-              ...(range.upTo === undefined ? {} : { upTo: range.upTo.toJSON() }),
+              ...(range.to === undefined ? {} : { to: range.to.toJSON() }),
             },
           }),
       sold,
@@ -137,7 +137,7 @@ function formsOf({ salt, forms }: HydrateFormsRow): HydrateForm[] {
       new KnownForm({
         formula: hydrateOf(salt, waters),
         waters: new Fraction(waters),
-        range: rangeSource === undefined ? undefined : { from: degrees(from), upTo: degrees(upTo) },
+        range: rangeSource === undefined ? undefined : { from: degrees(from), to: degrees(upTo) },
         sold,
         source: cite(source),
         rangeSource: rangeSource === undefined ? undefined : cite(rangeSource),
@@ -154,9 +154,9 @@ function formsOf({ salt, forms }: HydrateFormsRow): HydrateForm[] {
  * @throws {FormulaError} those of `parseFormula`
  * @category Hydrates
  * @example
- * knownForms("ZnSO4").map((form) => form.formula.toString()) // => ["ZnSO4", "ZnSO4.H2O", "ZnSO4.6H2O", "ZnSO4.7H2O"]
+ * knownHydrates("ZnSO4").map((form) => form.formula.toString()) // => ["ZnSO4", "ZnSO4.H2O", "ZnSO4.6H2O", "ZnSO4.7H2O"]
  */
-export function knownForms(formula: FormulaLike): readonly HydrateForm[] {
+export function knownHydrates(formula: FormulaLike): readonly HydrateForm[] {
   const row = rowOf(formula);
   if (row === undefined) return [];
   let forms = formsByRow.get(row);
@@ -179,7 +179,7 @@ export function knownForms(formula: FormulaLike): readonly HydrateForm[] {
  * soldHydrates("Na2CO3").map((form) => form.formula.toString()) // => ["Na2CO3", "Na2CO3.H2O", "Na2CO3.10H2O"]
  */
 export function soldHydrates(formula: FormulaLike): HydrateForm[] {
-  return knownForms(formula).filter((form) => form.sold);
+  return knownHydrates(formula).filter((form) => form.sold);
 }
 
 /**
@@ -200,10 +200,10 @@ export function stableHydrate(formula: FormulaLike, temperature: TemperatureLike
   const T = expectDimension(temperature, "temperature", "temperature");
   const celsius = T.in("°C");
   if (celsius.lessThan(0) || celsius.greaterThan(100)) return undefined;
-  return knownForms(formula).find(({ range }) => {
+  return knownHydrates(formula).find(({ range }) => {
     if (range === undefined) return false;
     const above = range.from === undefined || T.compare(range.from) > 0;
-    return above && (range.upTo === undefined || T.compare(range.upTo) <= 0);
+    return above && (range.to === undefined || T.compare(range.to) <= 0);
   });
 }
 
@@ -214,7 +214,7 @@ export interface DehydrationStep {
   /** Temperatures of the stage; in open air, typical, they move by tens of degrees. */
   readonly from: Quantity<"temperature">;
   /** Where the stage is complete; undefined where it is not known. */
-  readonly until: Quantity<"temperature"> | undefined;
+  readonly to: Quantity<"temperature"> | undefined;
   /** Mass left, as part of the mass at the start. */
   readonly massFraction: Quantity<"number">;
   /** Mass lost so far, as part of the mass at the start. */
@@ -302,7 +302,7 @@ export function stagedDehydration(formula: FormulaLike, mass?: MassLike, options
     return {
       formula: left,
       from: quantity({ value: from, unit: "°C" }),
-      until: until === undefined ? undefined : quantity({ value: until, unit: "°C" }),
+      to: until === undefined ? undefined : quantity({ value: until, unit: "°C" }),
       massFraction,
       loss,
       mass: start === undefined ? undefined : equivalentMass(start, { from: form, to: left, per }),

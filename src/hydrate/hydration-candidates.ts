@@ -5,7 +5,7 @@ import { withPlainJSON } from "../foundation/plain-json";
 import { type Quantity, sum } from "../quantity";
 import { hydrateOf, MOST_WATERS, waterContent } from "./crystal-water";
 import { HydrateError } from "./error";
-import { type HydrateForm, knownForms } from "./forms";
+import { type HydrateForm, knownHydrates } from "./forms";
 
 /** A number of waters that the measurement could mean. */
 export interface HydrationCandidate {
@@ -59,7 +59,7 @@ export function candidatesFor(salt: Formula, waters: Quantity, weighed: boolean,
   const x = plausible(waters, salt, "check the weighings: most of what was weighed went away on heating");
   // Without an uncertainty of the weighings only the atomic weights speak, and they say nothing about the balance.
   const u = weighed ? waters.standardUncertainty?.toNumber() : undefined;
-  const known = knownForms(salt);
+  const known = knownHydrates(salt);
   const near = new Map<string, Fraction>();
   const low = Math.max(0, Math.floor(x) - 1);
   for (let n = low; n <= Math.ceil(x) + 1; n++) near.set(String(n), new Fraction(BigInt(n)));

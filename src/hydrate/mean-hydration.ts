@@ -10,7 +10,7 @@ import { type Quantity, quantity } from "../quantity";
 import { guard } from "./argument";
 import { anhydrousOf } from "./crystal-water";
 import { HydrateError } from "./error";
-import { knownForms } from "./forms";
+import { knownHydrates } from "./forms";
 import { plausible } from "./hydration-candidates";
 import { hydrationNumber } from "./hydration-number";
 
@@ -24,7 +24,7 @@ const DAMP = {
 } as const satisfies Fields<Parameters<typeof meanHydration>[0]>;
 
 /** A material whose water is not that of its label. */
-export interface MeanWater {
+export interface MeanHydration {
   /** Mean number of waters for each formula unit. */
   readonly waters: Quantity<"number">;
   /** Mass fraction of the anhydrous salt. */
@@ -64,7 +64,7 @@ export function meanHydration(
     readonly after?: MassLike | undefined;
     readonly vessel?: MassLike | undefined;
   },
-): MeanWater {
+): MeanHydration {
   if (bringsFacts(material)) return withItsFacts(material, guard, meanHydration);
   guard.fields(material, DAMP, "request");
   const { salt, assay, before, after, vessel } = material;
@@ -108,8 +108,8 @@ export function meanHydration(
   return readable({ waters, anhydrousFraction: fraction, between: betweenForms(anhydrous, waters) });
 }
 
-function betweenForms(salt: Formula, waters: Quantity): MeanWater["between"] {
-  const forms = knownForms(salt);
+function betweenForms(salt: Formula, waters: Quantity): MeanHydration["between"] {
+  const forms = knownHydrates(salt);
   const x = waters.toNumber("");
   const above = forms.findIndex((form) => form.waters.valueOf() > x);
   const [less, more] = [forms[above - 1], forms[above]];

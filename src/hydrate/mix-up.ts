@@ -9,7 +9,7 @@ import { guard } from "./argument";
 import { anhydrousOf, crystalWater } from "./crystal-water";
 import { HYDRATE_FORMS } from "./data/forms";
 import { HydrateError } from "./error";
-import { knownForms, molarMassPerUnit } from "./forms";
+import { knownHydrates, molarMassPerUnit } from "./forms";
 
 const MIX_UP = {
   ratio: true,
@@ -19,7 +19,7 @@ const MIX_UP = {
   of: true,
   relativeUncertainty: true,
   facts: true,
-} as const satisfies Fields<MixUpQuestion>;
+} as const satisfies Fields<HydrateMixUpRequest>;
 
 /** One form taken for another, and the ratio that would follow. */
 export interface HydrateMixUp {
@@ -44,7 +44,7 @@ export interface HydrateMixUp {
 }
 
 /** What was observed. Give one of `ratio`, `yield`, or `observed` with `expected`. */
-export interface MixUpQuestion extends LookupOptions {
+export interface HydrateMixUpRequest extends LookupOptions {
   /** Observed over expected, as a number. */
   readonly ratio?: QuantityLike | undefined;
   /** A percent yield: `"156 %"`. */
@@ -67,7 +67,7 @@ const NEAR_ONE = 0.02;
 /** No two forms of a salt in the table differ by more than a factor of 3.1 (Na2S·9H2O); far beyond it a percent sign is missing. */
 const LARGEST_RATIO = "20";
 
-function observedRatio(question: MixUpQuestion): Quantity {
+function observedRatio(question: HydrateMixUpRequest): Quantity {
   guard.fields(question, MIX_UP, "request");
   if (question.relativeUncertainty !== undefined) guard.number(question.relativeUncertainty, "relativeUncertainty");
   const { ratio, yield: percent, observed, expected } = question;
@@ -116,7 +116,7 @@ function checked(q: Quantity): Quantity {
   return q;
 }
 
-function saltsOf(of: MixUpQuestion["of"]): Formula[] {
+function saltsOf(of: HydrateMixUpRequest["of"]): Formula[] {
   if (of === undefined) return HYDRATE_FORMS().map((row) => formulaOfArgument(row.salt));
   const list = Array.isArray(of) ? (of as readonly FormulaLike[]) : [of as FormulaLike];
   const salts: Formula[] = [];
@@ -129,7 +129,7 @@ function saltsOf(of: MixUpQuestion["of"]): Formula[] {
 
 /** The weighable forms of a salt by rising water; the anhydrous salt belongs to them, because it is what theory starts from. */
 function formsFor(salt: Formula): Form[] {
-  const forms: Form[] = knownForms(salt).map(({ formula, sold, source }) => ({
+  const forms: Form[] = knownHydrates(salt).map(({ formula, sold, source }) => ({
     formula,
     sold,
     source,
@@ -175,7 +175,7 @@ function explanations(heavier: string, lighter: string, tooMuch: boolean): strin
  * hydrateMixUps({ yield: "156 %", of: "CuSO4" }).map((m) => `${m.heavier} for ${m.lighter}`) // => ["CuSO4.5H2O for CuSO4"]
  * hydrateMixUps({ ratio: "1.60", of: "ZnSO4" })[0]!.explanations[1] // => "ZnSO₄·H₂O was put in where the recipe counts on ZnSO₄·7H₂O"
  */
-export function hydrateMixUps(question: MixUpQuestion): HydrateMixUp[] {
+export function hydrateMixUps(question: HydrateMixUpRequest): HydrateMixUp[] {
   if (bringsFacts(question)) return withItsFacts(question, guard, hydrateMixUps);
   const r = observedRatio(question);
   const value = r.toNumber("");

@@ -20,7 +20,7 @@ export type {
 export { identifyByMassLoss } from "./identity/identity";
 export type { SampleMixture, SampleMixtureKind } from "./identity/mixtures";
 export type { PowderOutcome, Powders, PowdersRequest, PowderTest } from "./identity/powders";
-export { tellPowdersApart } from "./identity/powders";
+export { distinguishPowders } from "./identity/powders";
 export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } from "./identity/types";
 export type { Learned, LearnedFigure } from "./learning/learn";
 export { learnFromRuns } from "./learning/learn";
@@ -60,7 +60,7 @@ export type {
   RecipeMaterial,
   RecipeYield,
 } from "./recipe/types";
-export type { PlanRequest, Portion, Rinse, Scale, ShelfMaterial, Washing } from "./request/request";
+export type { PlanRequest, Rinse, Scale, ShelfMaterial, Washing } from "./request/request";
 export type { Room } from "./request/setting";
 export type { Change, Run, RunRecord } from "./run";
 export { evaluateRun, runFromJSON, tryEvaluateRun } from "./run";

@@ -85,4 +85,4 @@ const fates = /* @__PURE__ */ remembering<boolean | undefined>(2000);
 
 /** Does it precipitate from water? Undefined where nobody knows. */
 export const falls = (compound: Compound): boolean | undefined =>
-  fates(compound.key, () => fateInRoom(formulaFrom(formOf(compound))).fallsOut);
+  fates(compound.key, () => fateInRoom(formulaFrom(formOf(compound))).precipitated);

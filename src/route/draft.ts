@@ -7,7 +7,7 @@ import { type Quantity, quantity, sum } from "../quantity";
 import { canonicalFormula } from "../substance";
 import { formulaFrom } from "./compound";
 import { equationOf } from "./equation";
-import { type Evidence, evidenceOf } from "./evidence";
+import { evidenceOf, type RouteEvidence } from "./evidence";
 import { excessOf } from "./judge";
 import { dissolvedForm } from "./liquor";
 import type { Found, FoundStep } from "./search";
@@ -144,7 +144,7 @@ interface Planned {
   readonly step: FoundStep;
   readonly unit: Plan;
   readonly yield: Quantity;
-  readonly evidence: Evidence;
+  readonly evidence: RouteEvidence;
   /** What was run of it already. */
   readonly tried: Tried | undefined;
 }
@@ -321,6 +321,11 @@ export function wasteOf(draft: Draft): Route["waste"] {
 }
 
 /** From the best evidence to the weakest. */
-const GRADES: readonly Evidence["grade"][] = ["tried here", "published", "same kind with this metal", "computed only"];
+const GRADES: readonly RouteEvidence["grade"][] = [
+  "tried here",
+  "published",
+  "same kind with this metal",
+  "computed only",
+];
 
-export const gradeOf = ({ grade }: Evidence): number => GRADES.indexOf(grade);
+export const gradeOf = ({ grade }: RouteEvidence): number => GRADES.indexOf(grade);

@@ -42,4 +42,4 @@ export interface RouteErrorDetails extends PlanErrorDetails {
  *   outcome.error.details.class // => "explosive"
  * }
  */
-export type RouteSearchRefusal = ErrorWithCode<RouteErrorCode | PlanRefusal["code"], RouteErrorDetails>;
+export type RouteRefusal = ErrorWithCode<RouteErrorCode | PlanRefusal["code"], RouteErrorDetails>;

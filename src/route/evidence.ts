@@ -12,7 +12,7 @@ import { BASIC, CARBONATES } from "./kinds";
 import { isGoing, type Tried } from "./tried";
 
 /** How well a step is vouched for. */
-export interface Evidence {
+export interface RouteEvidence {
   /** From trials that went and a preparation in print down to a computation alone. */
   readonly grade: "tried here" | "published" | "same kind with this metal" | "computed only";
   /** What was run, where it is published, or what the computation rests on. */
@@ -52,10 +52,10 @@ function likeness(product: string, feeds: readonly string[]): string {
   return `${anions(product)} < ${feeds.map(anions).sort().join(" | ")}`;
 }
 
-const known = new WeakMap<Candidate, Evidence>();
+const known = new WeakMap<Candidate, RouteEvidence>();
 
 /** The evidence for a reaction: what was tried of it counts before what is in print. */
-export function evidenceOf(candidate: Candidate, tried?: Tried): Evidence {
+export function evidenceOf(candidate: Candidate, tried?: Tried): RouteEvidence {
   const printed = byPrint(candidate);
   if (!isGoing(tried)) return printed;
   const { text, yield: share } = tried.taught();
@@ -63,13 +63,13 @@ export function evidenceOf(candidate: Candidate, tried?: Tried): Evidence {
   return { grade: "tried here", source, trials: { n: tried.n, yield: share } };
 }
 
-function byPrint(candidate: Candidate): Evidence {
+function byPrint(candidate: Candidate): RouteEvidence {
   const evidence = known.get(candidate) ?? looked(candidate);
   known.set(candidate, evidence);
   return evidence;
 }
 
-function looked({ product, feeds, family }: Candidate): Evidence {
+function looked({ product, feeds, family }: Candidate): RouteEvidence {
   const own = index().get(
     id(
       product.key,

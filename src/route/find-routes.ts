@@ -17,10 +17,10 @@ import { changeOfWater } from "./candidates";
 import { type Compound, formOf, formulaFrom, keyOf, madeOf } from "./compound";
 import { SETTINGS } from "./data/settings";
 import { type Draft, draftOf, heatOf, inventoryOf, productOf, triedOf, type Wish } from "./draft";
-import { RouteError, type RouteSearchRefusal } from "./error";
+import { RouteError, type RouteRefusal } from "./error";
 import { judge } from "./judge";
 import { partsOf, rankOf, WEIGHTS } from "./rank";
-import type { RouteRefusal } from "./reason";
+import type { RefusedRoute } from "./reason";
 import { barred, endedBy, lackingOnTheWay, nearest, noKind, onShelf, refusalsOf, unread } from "./refusals";
 import { plannedOf, routeOf } from "./route";
 import { isRefused, refuseTarget } from "./safety";
@@ -51,7 +51,7 @@ export interface RouteRequest {
   /** Steps at most: 1, 2 or 3 (unless given). */
   readonly steps?: 1 | 2 | 3 | undefined;
   /** Routes at most; 5 unless given. */
-  readonly most?: number | undefined;
+  readonly limit?: number | undefined;
   /** How much each part of the rank counts; those left out as in `routeWeights`. */
   readonly weights?: Partial<RankParts> | undefined;
   /** The hottest that can be had for a solid; no bound unless given. */
@@ -71,7 +71,7 @@ export interface Routes {
   /** The best first. */
   readonly routes: readonly Route[];
   /** Reactions that were looked at and do not go, and what is missing. */
-  readonly refusals: readonly RouteRefusal[];
+  readonly refusals: readonly RefusedRoute[];
   /** What each of the trials says, in the order they were given. */
   readonly trials: readonly TrialReading[];
 }
@@ -86,7 +86,7 @@ const FIELDS = {
   shelf: [SHELF_MATERIAL],
   wanted: true,
   steps: true,
-  most: true,
+  limit: true,
   weights: {
     evidence: true,
     margin: true,
@@ -107,7 +107,7 @@ const FIELDS = {
   temperature: true,
 } as const satisfies Fields<RouteRequest>;
 
-const USUAL = { wanted: "10 g", most: 5 } as const;
+const USUAL = { wanted: "10 g", limit: 5 } as const;
 /** Kinds of route looked at beyond those asked for: the ranking may put them first. */
 const SPARE = 5;
 const JUDGEMENTS = 250;
@@ -158,11 +158,14 @@ function checked(request: RouteRequest): void {
     throw new RouteError("route.request", `two jars are called '${twice.slice(0, 80)}'`, {
       hint: "give each its own name",
     });
-  const { steps = MOST_STEPS, most = USUAL.most } = request;
+  const { steps = MOST_STEPS, limit = USUAL.limit } = request;
   if (![1, 2, 3].includes(steps))
     throw new RouteError("route.request", `steps must be 1, 2 or 3, not ${String(steps)}`);
-  if (!Number.isInteger(most) || most < 1 || most > MOST_ROUTES)
-    throw new RouteError("route.request", `most must be a whole number from 1 to ${MOST_ROUTES}, not ${String(most)}`);
+  if (!Number.isInteger(limit) || limit < 1 || limit > MOST_ROUTES)
+    throw new RouteError(
+      "route.request",
+      `limit must be a whole number from 1 to ${MOST_ROUTES}, not ${String(limit)}`,
+    );
   for (const [name, weight] of Object.entries(request.weights ?? {}))
     if (weight !== undefined && !(Number.isFinite(weight) && weight >= 0))
       throw new RouteError("route.request", `weights.${name} must be 0 or more, not ${String(weight)}`);
@@ -201,10 +204,10 @@ function routesTo(
   first: readonly Found[] = [],
 ): Answer {
   const { trials = NO_TRIALS } = wish;
-  const most = request.most ?? USUAL.most;
+  const limit = request.limit ?? USUAL.limit;
   const { found, refused, over } = search(target, form, index, {
     steps: request.steps ?? MOST_STEPS,
-    kinds: most + SPARE,
+    kinds: limit + SPARE,
     judgements: JUDGEMENTS,
     trials,
   });
@@ -270,7 +273,7 @@ function routesTo(
       });
   }
   drafts.sort((a, b) => a.rank.score - b.rank.score || (a.kind < b.kind ? -1 : 1));
-  const kept = drafts.filter((one, i) => !drafts.slice(0, i).some((better) => dominates(better, one))).slice(0, most);
+  const kept = drafts.filter((one, i) => !drafts.slice(0, i).some((better) => dominates(better, one))).slice(0, limit);
   const routes = kept.map(({ draft, rank }) => routeOf(draft, rank, () => swapsOf(draft.found, index, trials)));
   const way = routes[0] === undefined ? undefined : String(routes[0]);
   const known = [...[...ended].map((tried) => endedBy(tried, way)), ...refusals];
@@ -300,11 +303,11 @@ function dominates(better: Ranked, one: Ranked): boolean {
 /** Everything that the shelf gives in one step, the best way to each. */
 function everything(index: Index, request: RouteRequest, wish: Wish): Answer {
   const routes: Route[] = [];
-  const over = new Map<Tried, RouteRefusal>();
+  const over = new Map<Tried, RefusedRoute>();
   for (const compound of index.all.compounds) {
     const reach = index.reach(compound.key, request.steps ?? 1);
     if (reach === undefined || reach.steps === 0 || isRefused(compound) || compound.made.kind === "molecule") continue;
-    const one = { ...request, most: 1, steps: request.steps ?? 1 } as const;
+    const one = { ...request, limit: 1, steps: request.steps ?? 1 } as const;
     const answer = routesTo(compound, formOf(compound), index, one, wish);
     const [best] = answer.routes;
     if (best !== undefined) routes.push(best);
@@ -312,7 +315,7 @@ function everything(index: Index, request: RouteRequest, wish: Wish): Answer {
   }
   routes.sort((a, b) => a.rank.score - b.rank.score || (a.target < b.target ? -1 : 1));
   return {
-    routes: routes.slice(0, request.most ?? routes.length),
+    routes: routes.slice(0, request.limit ?? routes.length),
     refusals: [...over.values()],
     over: [...over.keys()],
   };
@@ -326,7 +329,7 @@ function everything(index: Index, request: RouteRequest, wish: Wish): Answer {
  * weakest point in each respect; `rank.parts` shows them all. Nothing is invented: what no table knows is no step.
  *
  * @param request - `shelf` as for a plan (names, forms, strengths, packs); `target` in the form that is wanted, left out for
- *   the best way to everything that one step gives; `wanted` mass (10 g), `steps` (3), `most` routes (5), `weights`, the
+ *   the best way to everything that one step gives; `wanted` mass (10 g), `steps` (3), at most `limit` routes (5), `weights`, the
  *   hottest `heat`, the `setting`; `trials` that were run, of which those that went bring their yield, and those that ended end the route
  * @returns `routes`, the best first; `refusals` with figures and sources, and where nothing goes what one more jar would open;
  *   `trials`: what each trial says, and of which step
@@ -439,5 +442,5 @@ const without = ({ shelf }: RouteRequest, key: string, extra: readonly string[])
  * @example
  * tryFindRoutes({ shelf: [], target: "KCN" }).ok // => false
  */
-export const tryFindRoutes = (request: RouteRequest): Result<Routes, RouteSearchRefusal> =>
+export const tryFindRoutes = (request: RouteRequest): Result<Routes, RouteRefusal> =>
   attempt(() => findRoutes(request));

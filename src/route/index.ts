@@ -1,13 +1,13 @@
 // Route: what can be made from this shelf, and how.
 export type { FamilyCode } from "./data/families";
 export type { TrialEndCode } from "./endings";
-export type { RouteErrorCode, RouteErrorDetails, RouteSearchRefusal } from "./error";
+export type { RouteErrorCode, RouteErrorDetails, RouteRefusal } from "./error";
 export { RouteError } from "./error";
-export type { Evidence as RouteEvidence } from "./evidence";
+export type { RouteEvidence } from "./evidence";
 export type { RouteRequest, Routes } from "./find-routes";
 export { findRoutes, routeWeights, tryFindRoutes } from "./find-routes";
 export type { Margin } from "./margin";
-export type { RouteReason, RouteRefusal } from "./reason";
+export type { RefusedRoute, RouteReason } from "./reason";
 export { routeFromJSON } from "./record";
 export type { TrialReading, TrialRecord, TrialReport } from "./tried";
 export type {

@@ -86,8 +86,8 @@ export function marginsOf({ judgement, candidate }: FoundStep, plan: Plan): read
       });
   }
   const { completeness } = plan;
-  if (completeness !== undefined && "fallsOut" in completeness) {
-    const falls = completeness.fallsOut.toNumber("");
+  if (completeness !== undefined && "precipitated" in completeness) {
+    const falls = completeness.precipitated.toNumber("");
     found.push({
       text: `the liquor keeps ${percent(1 - falls)} of it`,
       figure: number(falls, "", "share that the liquor gives"),

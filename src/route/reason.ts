@@ -14,7 +14,7 @@ export interface RouteReason {
 }
 
 /** A reaction that was looked at and does not serve, or what is missing for one that would. */
-export interface RouteRefusal extends RouteReason {
+export interface RefusedRoute extends RouteReason {
   /** The equation that was tried. */
   readonly equation: string | undefined;
   /** What stands in place of the product. */

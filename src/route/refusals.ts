@@ -2,7 +2,7 @@ import type { Quantity } from "../quantity";
 import { barredFor, type Candidate, candidatesFor } from "./candidates";
 import { type Compound, formOf, formulaFrom, keyOf } from "./compound";
 import { judge } from "./judge";
-import type { RouteRefusal } from "./reason";
+import type { RefusedRoute } from "./reason";
 import { isRefused } from "./safety";
 import { materialOf, type Refused } from "./search";
 import type { Index } from "./shelf";
@@ -15,7 +15,7 @@ const MOST_LACKING = 3;
 /** Refusals that are listed. */
 const MOST_REFUSALS = 12;
 
-const refusalOf = ({ judgement }: Refused): RouteRefusal => ({
+const refusalOf = ({ judgement }: Refused): RefusedRoute => ({
   code:
     judgement.why === "refused"
       ? "refused"
@@ -49,14 +49,14 @@ function figuresInstead({ feeds }: Candidate, [instead]: readonly string[], inde
 }
 
 /** A refusal; where it has no figures, those of what forms instead. */
-function withFigures(one: Refused, index: Index): RouteRefusal {
+function withFigures(one: Refused, index: Index): RefusedRoute {
   const refusal = refusalOf(one);
   if (refusal.numbers.length > 0 || refusal.instead.length === 0) return refusal;
   return { ...refusal, numbers: figuresInstead(one.candidate, refusal.instead, index) };
 }
 
 /** Refusals of reactions whose feeds all stand on the shelf come first: they answer what a person would have tried. */
-export function refusalsOf(refused: readonly Refused[], target: Compound, index: Index): RouteRefusal[] {
+export function refusalsOf(refused: readonly Refused[], target: Compound, index: Index): RefusedRoute[] {
   const { jars } = index;
   const weight = ({ candidate: { product, feeds } }: Refused): number =>
     (product === target ? 0 : 2) + (feeds.every(({ key }) => jars.has(key)) ? 0 : 1);
@@ -65,7 +65,7 @@ export function refusalsOf(refused: readonly Refused[], target: Compound, index:
     .map((one, i) => ({ one, i }));
   order.sort((a, b) => weight(a.one) - weight(b.one) || a.i - b.i);
   const seen = new Set<string>();
-  const list: RouteRefusal[] = [];
+  const list: RefusedRoute[] = [];
   for (const { one } of order) {
     const refusal = withFigures(one, index);
     if (seen.has(refusal.text)) continue;
@@ -77,7 +77,7 @@ export function refusalsOf(refused: readonly Refused[], target: Compound, index:
 }
 
 /** Rows of tables that are missing on the way, where nothing goes. */
-export function lackingOnTheWay(refused: readonly Refused[], target: Compound, { jars }: Index): RouteRefusal[] {
+export function lackingOnTheWay(refused: readonly Refused[], target: Compound, { jars }: Index): RefusedRoute[] {
   const found = refused.filter(
     ({ candidate: { product, feeds }, judgement }) =>
       judgement.why === "unknown" && product !== target && feeds.every(({ key }) => jars.has(key)),
@@ -87,7 +87,7 @@ export function lackingOnTheWay(refused: readonly Refused[], target: Compound, {
 }
 
 /** Reactions of jars that somebody might try and that are no way: with the figures of the engine, where it says no as well. */
-export function barred(target: Compound, form: string, index: Index): RouteRefusal[] {
+export function barred(target: Compound, form: string, index: Index): RefusedRoute[] {
   const ofJars = barredFor(target, index.all).filter(({ feeds }) => feeds.every(({ key }) => index.jars.has(key)));
   return ofJars.slice(0, MOST_BARRED).map((candidate) => {
     const judgement = judge(
@@ -109,7 +109,7 @@ export function barred(target: Compound, form: string, index: Index): RouteRefus
 }
 
 /** What trials ended, and the nearest way that works. */
-export function endedBy({ reads, n }: Tried, way: string | undefined): RouteRefusal {
+export function endedBy({ reads, n }: Tried, way: string | undefined): RefusedRoute {
   const ended = reads.filter(({ outcome }) => outcome === "ended");
   const { run } = ended[0]!;
   const likes = run.plan.isolation.how === "precipitate" ? ["the same ions from other jars give the same"] : [];
@@ -132,10 +132,10 @@ export function nearest(
   target: Compound,
   form: string,
   index: Index,
-  refusals: readonly RouteRefusal[],
+  refusals: readonly RefusedRoute[],
   trials: Trials,
-): RouteRefusal[] {
-  const ways: RouteRefusal[] = [];
+): RefusedRoute[] {
+  const ways: RefusedRoute[] = [];
   for (const instead of new Set(refusals.flatMap((one) => one.instead)))
     ways.push({
       code: "forms-instead",
@@ -175,7 +175,7 @@ export function nearest(
   return ways;
 }
 
-const remark = (code: string, text: string): RouteRefusal => ({
+const remark = (code: string, text: string): RefusedRoute => ({
   code,
   text,
   numbers: [],
@@ -186,14 +186,14 @@ const remark = (code: string, text: string): RouteRefusal => ({
 });
 
 /** Nothing was found, and nothing could be tried. */
-export const noKind = (form: string): RouteRefusal =>
+export const noKind = (form: string): RefusedRoute =>
   remark("no-kind", `unknown, lacks a kind of reaction that makes ${formulaFrom(form).toUnicode()}`);
 
 /** Jars that take no part because nobody can read what is in them. */
-export const unread = ({ unread: names }: Index): RouteRefusal[] =>
+export const unread = ({ unread: names }: Index): RefusedRoute[] =>
   names.map((name) => remark("unread-jar", `what is in ${name} cannot be read: it takes no part`));
 
-export const onShelf = (name: string): RouteRefusal => ({
+export const onShelf = (name: string): RefusedRoute => ({
   code: "on-the-shelf",
   text: `it stands on the shelf as ${name}`,
   numbers: [],

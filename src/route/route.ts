@@ -23,7 +23,7 @@ import {
   requestOf,
   wasteOf,
 } from "./draft";
-import type { Evidence } from "./evidence";
+import type { RouteEvidence } from "./evidence";
 import { marginsOf } from "./margin";
 import type { RouteReason } from "./reason";
 import type { FoundStep } from "./search";
@@ -75,7 +75,8 @@ class RouteMethods {
   }
 }
 
-const weakest = (all: readonly Evidence[]): Evidence => all.reduce((a, b) => (gradeOf(b) > gradeOf(a) ? b : a));
+const weakest = (all: readonly RouteEvidence[]): RouteEvidence =>
+  all.reduce((a, b) => (gradeOf(b) > gradeOf(a) ? b : a));
 
 const reasonOf = ({ code, text, numbers, source }: FeasibilityReason): RouteReason => ({ code, text, numbers, source });
 

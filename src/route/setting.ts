@@ -3,12 +3,12 @@ import { quantity } from "../quantity";
 import { SETTINGS, type Setting } from "./data/settings";
 import { cite } from "./data/sources";
 import { type Draft, heatOf } from "./draft";
-import type { RouteRefusal } from "./reason";
+import type { RefusedRoute } from "./reason";
 
 /** Why a route is for another room; undefined where it fits. */
-export function unfitFor({ found, planned }: Draft, setting: Setting): RouteRefusal | undefined {
+export function unfitFor({ found, planned }: Draft, setting: Setting): RefusedRoute | undefined {
   const { codes, hottest, source } = SETTINGS.find((row) => row.setting === setting)!;
-  const refusal = (text: string, i: number, celsius?: number): RouteRefusal => ({
+  const refusal = (text: string, i: number, celsius?: number): RefusedRoute => ({
     code: "setting",
     text,
     numbers: celsius === undefined ? [] : [quantity(`${celsius} °C`)],

@@ -6,7 +6,7 @@ import type { Plan, ShelfMaterial } from "../preparation";
 import type { PriceDimension, Quantity, QuantityLike, UnitPriceDimension } from "../quantity";
 import type { FamilyCode } from "./data/families";
 import type { TrialEndCode } from "./endings";
-import type { Evidence } from "./evidence";
+import type { RouteEvidence } from "./evidence";
 import type { Margin } from "./margin";
 import type { RouteReason } from "./reason";
 import type { TrialRecord } from "./tried";
@@ -86,7 +86,7 @@ export interface RouteStep {
   /** Part of the theory that comes out, by the plan's own work and usual losses. */
   readonly yield: Quantity<"number">;
   /** How well the step is vouched for. */
-  readonly evidence: Evidence;
+  readonly evidence: RouteEvidence;
   /** How far it is from failing, the nearest first. */
   readonly margins: readonly Margin[];
   /** Why it goes, with figures and sources. */
@@ -154,7 +154,7 @@ export interface Route {
   /** Liquor that is left, and the metals in it. */
   readonly waste: { readonly volume: Quantity<"volume"> | undefined; readonly metals: readonly string[] };
   /** The weakest of all steps. */
-  readonly evidence: Evidence;
+  readonly evidence: RouteEvidence;
   /** The nearest of all steps. */
   readonly margin: Margin;
   /** Other jars of the same kind: any soluble carbonate, any strong acid. */

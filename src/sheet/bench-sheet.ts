@@ -46,7 +46,7 @@ const OPTIONS = {
 } as const satisfies Fields<SheetOptions>;
 
 /** What there is a sheet of. */
-export type Sheeted = Plan | Run | Chain | Route;
+export type SheetSubject = Plan | Run | Chain | Route;
 
 /** What is asked of the blocks. */
 interface Asked {
@@ -66,7 +66,7 @@ function checkedParts(parts: readonly SheetPart[]): readonly SheetPart[] {
 
 const MOST_GROUPS = 60;
 
-function checkedGroups(groups: Groups | undefined, of: Sheeted): Groups | undefined {
+function checkedGroups(groups: Groups | undefined, of: SheetSubject): Groups | undefined {
   if (groups === undefined) return undefined;
   if (typeof groups !== "number") {
     guard.list(groups, "groups");
@@ -80,7 +80,7 @@ function checkedGroups(groups: Groups | undefined, of: Sheeted): Groups | undefi
 }
 
 /** The blocks of a sheet, by what it is of: a further kind of paper is one more line. */
-function blocksOf(of: Sheeted, { parts, groups, words }: Asked): Block[] {
+function blocksOf(of: SheetSubject, { parts, groups, words }: Asked): Block[] {
   switch (of.kind) {
     case "plan":
       return groups === undefined ? planBlocks(of, parts, words) : classBlocks(of, groups, parts, words);
@@ -93,7 +93,7 @@ function blocksOf(of: Sheeted, { parts, groups, words }: Asked): Block[] {
   }
 }
 
-const KINDS = ["plan", "run", "chain", "route"] as const satisfies readonly Sheeted["kind"][];
+const KINDS = ["plan", "run", "chain", "route"] as const satisfies readonly SheetSubject["kind"][];
 
 /**
  * A preparation on paper: what is handled, what to have ready, weigh and do, what to write down, and what the mass says; for a
@@ -117,7 +117,7 @@ const KINDS = ["plan", "run", "chain", "route"] as const satisfies readonly Shee
  * benchSheet(plan, { format: "html", parts: ["bench"] }).startsWith("<!doctype html>") // => true
  * benchSheet(plan, { groups: 8 }).split("\n")[0] // => "Class of 8 groups: CaCO₃ from de-icer and soda ash"
  */
-export function benchSheet(of: Sheeted, options: SheetOptions = {}): string {
+export function benchSheet(of: SheetSubject, options: SheetOptions = {}): string {
   guard.fields(options, OPTIONS);
   const { format = "text", page = "A4", parts = PARTS, standalone = true, stylesheet } = options;
   formatGuard.choice(format, "format", FORMATS);
@@ -144,7 +144,7 @@ export function benchSheet(of: Sheeted, options: SheetOptions = {}): string {
 }
 
 /** The facts of the caller's own that a preparation was planned with. */
-function factsBehind(of: Sheeted): Facts | undefined {
+function factsBehind(of: SheetSubject): Facts | undefined {
   switch (of.kind) {
     case "plan":
       return of.request.facts;
@@ -164,5 +164,5 @@ function factsBehind(of: Sheeted): Facts | undefined {
  * @example
  * tryBenchSheet({} as never).ok // => false
  */
-export const tryBenchSheet = (of: Sheeted, options: SheetOptions = {}): Result<string, SheetRefusal> =>
+export const tryBenchSheet = (of: SheetSubject, options: SheetOptions = {}): Result<string, SheetRefusal> =>
   attempt(() => benchSheet(of, options));

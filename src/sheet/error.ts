@@ -1,6 +1,6 @@
 import { ArgumentGuard } from "../foundation/argument";
 import { type ErrorWithCode, errorClass } from "../foundation/error";
-import type { RouteErrorDetails, RouteSearchRefusal } from "../route";
+import type { RouteErrorDetails, RouteRefusal } from "../route";
 
 /** Codes of everything that can be refused in the sheet layer. */
 export type SheetErrorCode = "sheet.unknown-option" | "sheet.format" | "sheet.bad-option" | "sheet.subject";
@@ -36,4 +36,4 @@ export const FORMATS = ["text", "markdown", "html"] as const;
  * const outcome = tryBenchSheet({} as never);
  * outcome.ok ? "" : outcome.error.code // => "sheet.subject"
  */
-export type SheetRefusal = ErrorWithCode<SheetErrorCode | RouteSearchRefusal["code"], RouteErrorDetails>;
+export type SheetRefusal = ErrorWithCode<SheetErrorCode | RouteRefusal["code"], RouteErrorDetails>;

@@ -1,5 +1,5 @@
 // Sheet: paper for the bench.
-export type { Sheeted, SheetOptions } from "./bench-sheet";
+export type { SheetOptions, SheetSubject } from "./bench-sheet";
 export { benchSheet, tryBenchSheet } from "./bench-sheet";
 export type { Groups } from "./class/class";
 export type { SheetFormat } from "./document/blocks";

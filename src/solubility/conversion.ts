@@ -15,7 +15,7 @@ const CONVERSION = { from: true, to: true, facts: true } as const satisfies Fiel
 >;
 
 /** Whether boiling one solid with a solution turns it into another. */
-export interface SolidConversion {
+export interface SaltConversion {
   /** Ion set free over ion bound at equilibrium: above this ratio in solution the conversion stops. */
   readonly equilibriumRatio: Quantity<"number">;
   /** "goes" over 100, "goes with excess" from 1 to 100, "hardly" below 1. */
@@ -46,7 +46,7 @@ export function saltConversion(
     readonly from: string | Formula;
     readonly to: string | Formula;
   },
-): SolidConversion {
+): SaltConversion {
   if (bringsFacts(request)) return withItsFacts(request, guard, saltConversion);
   guard.fields(request, CONVERSION, "request");
   const [from, to] = [solubilityProduct(request.from), solubilityProduct(request.to)];

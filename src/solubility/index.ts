@@ -1,17 +1,17 @@
 // Solubility: does it dissolve, does it precipitate, what does washing cost. Figures come from tables with their sources;
 // what they do not hold is said to be unknown.
 
-export type { SolidConversion } from "./conversion";
+export type { SaltConversion } from "./conversion";
 export { saltConversion } from "./conversion";
 export type { Crop, Crystallisation, CrystallisingRequest } from "./crystallising/crystallise";
 export { crystallise } from "./crystallising/crystallise";
-export type { PutIn, SaltPairPlan, SaltPairRequest } from "./crystallising/salt-pair";
-export { fractionalCrystallization } from "./crystallising/salt-pair";
+export type { FractionalCrystallisation, FractionalCrystallisationRequest, PutIn } from "./crystallising/salt-pair";
+export { fractionalCrystallisation } from "./crystallising/salt-pair";
 export type { SolubilityFigure } from "./curves/figure";
 export type { SolubilityPicture, WorkingPoint } from "./curves/picture";
 export { solubilityDiagram } from "./curves/picture";
 export type { SolubilityKind, UncertaintyPart } from "./curves/reading";
-export type { SolidChange } from "./curves/solid-changes";
+export type { SolidTransition } from "./curves/solid-changes";
 export { solidTransitions } from "./curves/solid-changes";
 export { solubilityFromJSON, solubilityOf, trySolubilityOf } from "./curves/solubility";
 export type { CompetingFigure, SolubilityBasis } from "./data/curves";
@@ -19,7 +19,7 @@ export type { DissolvingRequest, DissolvingWater, LiquorSalt, LiquorWater } from
 export { waterForSolution, waterToDissolve } from "./dissolving/dissolve";
 export type { DissolvedSubstance, DissolvedVerdict, LiquorCheck, PairingOutcome } from "./dissolving/liquor";
 export { remainsInSolution } from "./dissolving/liquor";
-export type { Residual } from "./dissolving/residual";
+export type { LossToLiquor } from "./dissolving/residual";
 export { lossToLiquor } from "./dissolving/residual";
 export type { SaturatedSolution } from "./dissolving/saturated";
 export { saturatedSolution } from "./dissolving/saturated";
@@ -27,11 +27,11 @@ export type { SolubilityErrorCode, SolubilityErrorDetails, SolubilityRefusal } f
 export { SolubilityError } from "./error";
 export type { GasPressureBasis, GasSolubility } from "./gas";
 export { gasSolubility } from "./gas";
-export type { CarbonatePrecipitant, CarbonateVerdict } from "./precipitating/carbonate";
+export type { CarbonatePrecipitant, PrecipitatedCarbonate } from "./precipitating/carbonate";
 export { precipitatedCarbonate } from "./precipitating/carbonate";
 export type { CarbonateLiquor, CarbonateOutcome } from "./precipitating/carbonate-liquor";
 export type { IonConcentration } from "./precipitating/given-ions";
-export type { HydroxideRange, HydroxideRequest, HydroxideWindow } from "./precipitating/hydroxide";
+export type { HydroxidePrecipitationRange, HydroxideRange, HydroxideRequest } from "./precipitating/hydroxide";
 export { hydroxidePrecipitationRange } from "./precipitating/hydroxide";
 export type {
   DissolvedAmount,

@@ -19,7 +19,7 @@ export interface Meaning {
   /** Systematic name. */
   readonly name: string;
   /** How the text leads there; a good of the shop may be known by its name as well. */
-  readonly by: "formula" | "registry number" | "name" | "shop";
+  readonly by: "formula" | "registry number" | "name" | "shop name";
   /** What speaks for this meaning, where there are several. */
   readonly decides?: string;
   /** Is it the usual form of the good, where the text is a word of the shop? */
@@ -59,7 +59,7 @@ function soldAs(text: string): Meaning[] {
   const shop = tryShopMaterial(text);
   const candidates: readonly ShopCandidate[] = shop.ok ? shop.value.candidates : [];
   return candidates.map((one) =>
-    meaningOf(substance(one.formula), "shop", {
+    meaningOf(substance(one.formula), "shop name", {
       decides: one.usual ? `the usual form of ${one.soldAs}` : `another form of ${one.soldAs}`,
       usual: one.usual,
       ...(one.assay === undefined ? {} : { strength: one.assay }),

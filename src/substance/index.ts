@@ -1,6 +1,6 @@
 // Substance: names, forms on the shelf, what heat does, cautions.
 
-export type { Circumstance, Condition as MeetingCondition } from "./data/incompatibilities";
+export type { Circumstance, MeetingCondition } from "./data/incompatibilities";
 export type { StatedAssay } from "./data/shop-materials";
 export type { StatementRow } from "./data/statements";
 export type { ThermalAmount } from "./data/thermal-steps";

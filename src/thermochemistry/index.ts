@@ -6,5 +6,5 @@ export type { FormationEnthalpy } from "./formation";
 export { formationEnthalpy } from "./formation";
 export type { EnthalpyOptions, EnthalpyTerm, ReactionEnthalpy } from "./reaction";
 export { reactionEnthalpy, solutionEnthalpy, sulfuricAcidDilution } from "./reaction";
-export type { SweptWater, TemperatureRise, TemperatureRiseRequest } from "./temperature";
+export type { TemperatureRise, TemperatureRiseRequest, WaterCarriedByGas } from "./temperature";
 export { temperatureRise, waterCarriedByGas } from "./temperature";

@@ -196,7 +196,7 @@ function riseOf(released: Quantity, mass: Quantity, capacity: Quantity): Quantit
 }
 
 /** Water carried off by an evolving gas. */
-export interface SweptWater {
+export interface WaterCarriedByGas {
   /** Water that leaves as vapour. */
   readonly amount: Quantity<"amount of substance">;
   /** The same as a mass. */
@@ -224,7 +224,7 @@ export function waterCarriedByGas(
     readonly temperature: TemperatureLike;
     readonly pressure?: PressureLike;
   },
-): SweptWater {
+): WaterCarriedByGas {
   if (bringsFacts(request)) return withItsFacts(request, guard, waterCarriedByGas);
   guard.fields(request, SWEPT, "request");
   const gas = positiveOf(request.gas, "amount of substance", "gas").named({

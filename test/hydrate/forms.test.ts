@@ -1,7 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { parseFormula } from "../../src/formula";
 import { attempt } from "../../src/foundation/error";
-import { crystalWater, hydrateOf, knownForms, soldHydrates, stableHydrate, stagedDehydration } from "../../src/hydrate";
+import {
+  crystalWater,
+  hydrateOf,
+  knownHydrates,
+  soldHydrates,
+  stableHydrate,
+  stagedDehydration,
+} from "../../src/hydrate";
 import { DEHYDRATION } from "../../src/hydrate/data/dehydration";
 import { HYDRATE_FORMS } from "../../src/hydrate/data/forms";
 import { explain } from "../../src/quantity";
@@ -144,10 +151,10 @@ describe("the table of dehydration", () => {
 
 describe("forms of a salt", () => {
   test("are found from any of them, however written", () => {
-    const all = knownForms("FeSO4").map((form) => form.formula.toString());
+    const all = knownHydrates("FeSO4").map((form) => form.formula.toString());
     expect(all).toEqual(["FeSO4", "FeSO4.H2O", "FeSO4.4H2O", "FeSO4.7H2O"]);
-    expect(knownForms("FeSO4·7H2O").map((form) => form.formula.toString())).toEqual(all);
-    expect(knownForms("(NH4)2SO4·FeSO4·6H2O").map((form) => form.waters.toFraction())).toContain("6");
+    expect(knownHydrates("FeSO4·7H2O").map((form) => form.formula.toString())).toEqual(all);
+    expect(knownHydrates("(NH4)2SO4·FeSO4·6H2O").map((form) => form.waters.toFraction())).toContain("6");
   });
 
   test("say which of them a pack may hold", () => {
@@ -156,7 +163,7 @@ describe("forms of a salt", () => {
   });
 
   test("are none for a salt the table does not know", () => {
-    expect(knownForms("KCl")).toEqual([]);
+    expect(knownHydrates("KCl")).toEqual([]);
   });
 
   // Transition temperatures as taught: Glauber's salt 32.4 °C, Epsom salt 48 °C, copper sulfate 96 °C (memory of handbooks).
@@ -194,14 +201,14 @@ describe("staged dehydration", () => {
 
 describe("a known form", () => {
   test("is the same value for every spelling, and whenever it is asked for", () => {
-    expect(knownForms("ZnSO4·7H2O")).toBe(knownForms("ZnSO4"));
-    expect(Object.isFrozen(knownForms("ZnSO4"))).toBe(true);
+    expect(knownHydrates("ZnSO4·7H2O")).toBe(knownHydrates("ZnSO4"));
+    expect(Object.isFrozen(knownHydrates("ZnSO4"))).toBe(true);
   });
 
   test("shows itself as its formula, and as plain data with what is known only", () => {
-    const [anhydrous, mono] = knownForms("ZnSO4");
+    const [anhydrous, mono] = knownHydrates("ZnSO4");
     expect([String(anhydrous), String(mono)]).toEqual(["ZnSO4", "ZnSO4.H2O"]);
-    const plain = JSON.parse(JSON.stringify(knownForms("ZnSO4"))) as Record<string, unknown>[];
+    const plain = JSON.parse(JSON.stringify(knownHydrates("ZnSO4"))) as Record<string, unknown>[];
     expect(plain.map(({ formula, waters, sold }) => [formula, waters, sold])).toEqual([
       ["ZnSO4", "0", false],
       ["ZnSO4.H2O", "1", true],
@@ -213,8 +220,8 @@ describe("a known form", () => {
     expect(plain.map(({ range }) => range)).toEqual([
       undefined,
       { from: degrees("48") },
-      { from: degrees("38"), upTo: degrees("48") },
-      { upTo: degrees("38") },
+      { from: degrees("38"), to: degrees("48") },
+      { to: degrees("38") },
     ]);
     expect(plain.map((form) => "rangeSource" in form)).toEqual([false, true, true, true]);
   });
@@ -243,7 +250,7 @@ describe("stages of heating", () => {
     });
     // temperatures as taught, 63, 109, 200 and 650 °C (from memory of handbooks)
     expect(steps.map((step) => step.from.toString())).toEqual(["63 °C", "109 °C", "200 °C", "650 °C"]);
-    expect(steps.map((step) => step.until)).toEqual([undefined, undefined, undefined, undefined]);
+    expect(steps.map((step) => step.to)).toEqual([undefined, undefined, undefined, undefined]);
     expect(source).not.toBe("");
     const [left, loss] = [steps[0]!.massFraction, steps[0]!.loss].map((q) => explain(q).steps.at(-1)!);
     expect([left!.symbol, left!.rule]).toEqual([

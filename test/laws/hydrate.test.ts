@@ -8,7 +8,7 @@ import {
   equivalentMass,
   hydrateOf,
   hydrationNumber,
-  knownForms,
+  knownHydrates,
   stagedDehydration,
   waterContent,
 } from "../../src/hydrate";
@@ -20,10 +20,10 @@ import { quantity } from "../../src/quantity";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { PHYSICAL } from "../../src/substance/data/physical";
 
-const forms = HYDRATE_FORMS().flatMap(({ salt }) => knownForms(salt));
+const forms = HYDRATE_FORMS().flatMap(({ salt }) => knownHydrates(salt));
 const twoForms = fc
   .constantFrom(...HYDRATE_FORMS())
-  .map(({ salt }) => [anhydrousOf(salt), ...knownForms(salt).map((form) => form.formula)])
+  .map(({ salt }) => [anhydrousOf(salt), ...knownHydrates(salt).map((form) => form.formula)])
   .chain((all) => fc.tuple(fc.constantFrom(...all), fc.constantFrom(...all)));
 const grams = fc.integer({ min: 1, max: 999_999 }).map((n) => ({ value: (n / 1000).toFixed(3), unit: "g" }) as const);
 
@@ -192,10 +192,10 @@ describe("crystal water", () => {
       for (const { solid, upTo } of solids) {
         if (solid === undefined || !/H2O/.test(solid)) continue;
         const { waters } = crystalWater(solid);
-        const form = knownForms(solid).find((one) => one.waters.equals(waters));
+        const form = knownHydrates(solid).find((one) => one.waters.equals(waters));
         expect(form?.waters.toFraction(), `${formula}: ${solid}`).toBe(waters.toFraction());
         if (solids.length < 2) continue;
-        expect(form!.range?.upTo?.in("°C").toString(), `${formula}: ${solid}`).toBe(upTo);
+        expect(form!.range?.to?.in("°C").toString(), `${formula}: ${solid}`).toBe(upTo);
         compared += 1;
       }
     expect(compared).toBeGreaterThan(80);

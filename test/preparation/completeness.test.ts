@@ -57,7 +57,7 @@ describe("completeness of a precipitation", () => {
       });
       const { completeness } = plan;
       if (completeness === undefined || !("dissolved" in completeness)) throw new Error("unknown");
-      const percent = completeness.fallsOut.in("%").toNumber();
+      const percent = completeness.precipitated.in("%").toNumber();
       expect(percent).toBeGreaterThan(low);
       expect(percent).toBeLessThan(high);
       const beaker = aqueousComposition({

@@ -155,7 +155,7 @@ describe("drying and precipitation", () => {
     const kept = number(completeness.dissolved.dividedBy(plan.liquor.water!), "mg/kg");
     expect(kept).toBeGreaterThan(0.55);
     expect(kept).toBeLessThan(0.95);
-    expect(number(completeness.fallsOut, "%")).toBeGreaterThan(99.9);
+    expect(number(completeness.precipitated, "%")).toBeGreaterThan(99.9);
   });
 
   it("tells that ammonium holds magnesium hydroxide back: a tenth to a fifth precipitates fresh (memory: textbooks)", () => {
@@ -171,9 +171,9 @@ describe("drying and precipitation", () => {
     const { completeness } = plan;
     if (completeness === undefined || !("dissolved" in completeness)) throw new Error("unknown");
     expect(completeness.limits).toContain("equilibrium of the whole liquor");
-    expect(number(completeness.fallsOut, "%")).toBeGreaterThan(8);
-    expect(number(completeness.fallsOut, "%")).toBeLessThan(22);
-    expect(explain(completeness.fallsOut).toString()).toContain("equilibrium");
+    expect(number(completeness.precipitated, "%")).toBeGreaterThan(8);
+    expect(number(completeness.precipitated, "%")).toBeLessThan(22);
+    expect(explain(completeness.precipitated).toString()).toContain("equilibrium");
     expect(benchSheet(plan).replace(/\s+/g, " ")).toContain("At equilibrium this liquor keeps 4.0 g of the product");
   });
 });

@@ -9,7 +9,7 @@ import {
   evaluateRun,
   fromJSON,
   isPreparativeError,
-  knownForms,
+  knownHydrates,
   type PlanRequest,
   parseFormula,
   planFromJSON,
@@ -115,7 +115,7 @@ describe("a form that is edited afterwards", () => {
 
 describe("a known form", () => {
   it("shows and tells what it is", () => {
-    const forms = knownForms("CuSO4");
+    const forms = knownHydrates("CuSO4");
     expect(forms.map(String)).toEqual(["CuSO4", "CuSO4.H2O", "CuSO4.3H2O", "CuSO4.5H2O"]);
     expect(inspect(forms[3])).toBe("HydrateForm { CuSO4.5H2O }");
     const data = JSON.parse(JSON.stringify(forms[3]));

@@ -143,7 +143,7 @@ describe("a material that stays what it was", () => {
   const { completeness } = plan;
 
   it("is not counted as product, neither by the figure nor on the sheet", () => {
-    const share = completeness !== undefined && "fallsOut" in completeness ? completeness.fallsOut : undefined;
+    const share = completeness !== undefined && "precipitated" in completeness ? completeness.precipitated : undefined;
     expect(share!.in("%").toNumber()).toBeGreaterThan(3);
     expect(share!.in("%").toNumber()).toBeLessThan(17);
     expect(share!.in("%").toNumber() / plan.feasibility!.share!.in("%").toNumber()).toBeCloseTo(1, 1);

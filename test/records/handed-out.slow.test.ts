@@ -136,7 +136,7 @@ describe("what is handed out", () => {
     expect(Reflect.set(formula, "text", "KCl")).toBe(false);
     expect(Reflect.set(formula, "charge", 1)).toBe(false);
     expect(String(formula)).toBe("NaCl");
-    const forms = preparative.knownForms("ZnSO4");
+    const forms = preparative.knownHydrates("ZnSO4");
     expect(() => (forms as unknown[]).pop()).toThrow(TypeError);
   });
 });

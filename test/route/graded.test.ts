@@ -9,7 +9,7 @@ import { DRAWS } from "./strict";
 
 /** How a reaction is offered; a target of a refused class is not offered either. */
 function offeredAs([target, feeds]: Graded): "solid" | "liquor" | undefined {
-  const found = tryFindRoutes({ target, shelf: jars(...feeds.split(" + ")), steps: 1, most: 1 });
+  const found = tryFindRoutes({ target, shelf: jars(...feeds.split(" + ")), steps: 1, limit: 1 });
   return found.ok ? found.value.routes[0]?.steps.at(-1)?.kept : undefined;
 }
 

@@ -67,7 +67,7 @@ function placeOf(one: PublishedPreparation): number | "refused" {
   const shelf: ShelfMaterial[] = jars(...forms.values());
   const wanted = own.map(coreOf).sort().join();
   try {
-    const { routes } = findRoutes({ target: one.recipe.product, shelf, most: 3, weights: { evidence: 0 } });
+    const { routes } = findRoutes({ target: one.recipe.product, shelf, limit: 3, weights: { evidence: 0 } });
     const formNamed = new Map(shelf.map(({ name, form }) => [name, String(form)]));
     return (
       routes.findIndex(({ inventory, swaps }) => {

@@ -124,13 +124,13 @@ describe("no route", () => {
   it("passes silver oxalate on the way, or makes it, in whatever writing", () => {
     for (const target of ["Ag2C2O4", "silver oxalate", "C2Ag2O4"])
       expect(refusalOf(target).code).toBe("route.refused-target");
-    const { routes } = findRoutes({ target: "AgI", shelf: jars("AgNO3", "Na2C2O4", "KI"), most: 10 });
+    const { routes } = findRoutes({ target: "AgI", shelf: jars("AgNO3", "Na2C2O4", "KI"), limit: 10 });
     for (const { steps } of routes) for (const { product } of steps) expect(product).not.toBe("Ag₂C₂O₄");
   });
 
   it("passes, makes or sets free what is never made", () => {
     for (const target of ["CuCl2·2H2O", "ZnSO4·7H2O", "Na2SO4", "KNO3", "CuO", "FeCl3", "Ag", "I2", "KI"]) {
-      for (const route of findRoutes({ target, shelf: SHELF, most: 10 }).routes)
+      for (const route of findRoutes({ target, shelf: SHELF, limit: 10 }).routes)
         for (const { equation } of route.steps)
           for (const { formula } of equation.products)
             expect(["Cl2", "NO", "NO2", "SO2", "H2S", "CO", "HCN", "SO3"]).not.toContain(formula.toString());

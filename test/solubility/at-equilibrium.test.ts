@@ -33,7 +33,7 @@ describe("a mixture at equilibrium", () => {
     const found = mix(solid, ions, pH);
     expect([found.basis, found.precipitates]).toEqual(["equilibrium", false]);
     expect(found.saturation.value.toNumber()).toBeLessThan(1);
-    expect(found.fallsOut.isZero()).toBe(true);
+    expect(found.precipitated.isZero()).toBe(true);
   });
 
   it("gives the other outcome where the constants leave open which it is: gypsum about its 0.0151 mol/L", () => {
@@ -49,14 +49,14 @@ describe("a mixture at equilibrium", () => {
     const under = gypsum(0.0142);
     expect(under.precipitates).toBe(false);
     expect(under.either!.precipitates).toBe(true);
-    const fallen = under.either!.fallsOut.toNumber("mol/L");
+    const fallen = under.either!.precipitated.toNumber("mol/L");
     // what falls and what is left are all there is, but for the water that the crystals take
     expect(fallen).toBeGreaterThan(0);
     expect(fallen + under.either!.ions[0]!.after.toNumber("mol/L")).toBeCloseTo(0.0142, 5);
     const over = gypsum(0.0165);
     expect(over.precipitates).toBe(true);
     expect(over.either!.precipitates).toBe(false);
-    expect(over.either!.fallsOut.isZero()).toBe(true);
+    expect(over.either!.precipitated.isZero()).toBe(true);
     // by hand there is one answer
     expect(Object.keys(over.byHand)).not.toContain("either");
   });

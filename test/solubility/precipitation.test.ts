@@ -115,14 +115,14 @@ describe("precipitation on mixing", () => {
   it("says yes above the product and no below it", () => {
     expect(mix("0.1 mol/L", "0.1 mol/L").precipitates).toBe(true);
     expect(mix("1e-6 mol/L", "1e-6 mol/L").precipitates).toBe(false);
-    expect(mix("1e-6 mol/L", "1e-6 mol/L").fallsOut.isZero()).toBe(true);
+    expect(mix("1e-6 mol/L", "1e-6 mol/L").precipitated.isZero()).toBe(true);
   });
 
   it("conserves each ion and leaves the product satisfied", () => {
     const { byHand, product } = mix("0.1 mol/L", "0.11 mol/L");
-    const { ions, fallsOut } = byHand;
+    const { ions, precipitated } = byHand;
     for (const { before, after } of ions) {
-      expect(before.minus(after).minus(fallsOut).in("mol/L").abs().toNumber()).toBeLessThan(1e-12);
+      expect(before.minus(after).minus(precipitated).in("mol/L").abs().toNumber()).toBeLessThan(1e-12);
     }
     const q = ions.reduce((all, { after }) => all + Math.log10(after.in("mol/L").toNumber()), 0);
     expect(Math.abs(q + product.pKsp.value.toNumber())).toBeLessThan(1e-4);

@@ -185,7 +185,7 @@ export const LOOKUPS: readonly Lookup[] = (
     ["solutionEnthalpy", ["Na2CO3"], 1, HOT],
     ["formulaOf", ["vinegar"], 1, vinegar],
     [
-      "fractionalCrystallization",
+      "fractionalCrystallisation",
       [
         {
           wanted: "KNO3",
@@ -349,7 +349,7 @@ export const LOOKUPS: readonly Lookup[] = (
     ["substance", ["CoCO3"], 1, names],
     ["tabulatedSolutes", [], 0, dense("CoCl2")],
     [
-      "tellPowdersApart",
+      "distinguishPowders",
       [{ candidates: ["NaCl", "KNO3", "CaCO3"] }],
       0,
       { source, substances: [{ formula: "NaCl", name: "rock", density: "3.9 g/cm3" }] },
@@ -478,7 +478,7 @@ export const PLAIN: Readonly<Record<string, readonly unknown[]>> = {
     ],
   ],
   ionicEquationFromJSON: [json(preparative.netIonic("AgNO3 + NaCl -> AgCl + NaNO3"))],
-  knownForms: ["CuSO4"],
+  knownHydrates: ["CuSO4"],
   learnFromRuns: [[run]],
   lotAsMaterial: [preparative.onHand(stock)[0]],
   meanOfReadings: [["1 g", "2 g"]],

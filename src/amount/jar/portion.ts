@@ -8,7 +8,7 @@ import { convertStrength, densityOfStrength } from "../strength/strength";
 import { readStrength, type StrengthLike, type StrengthOptions } from "../strength/strength-kind";
 import { missingEquivalents, tellsEquivalents } from "../strength/strength-ways";
 
-/** How much of a solution: a volume or a mass. */
+/** How much of a material: a volume or a mass. */
 export type PortionLike = VolumeLike | MassLike;
 
 /** @internal Read a portion and tell which it is. */

@@ -28,7 +28,7 @@ const MIXTURE_AIM = {
   of: true,
   ...DETAILS,
   facts: true,
-} as const satisfies Fields<MixtureAim>;
+} as const satisfies Fields<MixToStrengthRequest>;
 
 /** One solution that goes into a mixture. */
 export interface MixturePart {
@@ -146,7 +146,7 @@ function perVolume(solute: Quantity, volume: Quantity, options: StrengthOptions)
 }
 
 /** What a mixture of two strengths shall be. */
-export interface MixtureAim extends Omit<StrengthOptions, "density">, LookupOptions {
+export interface MixToStrengthRequest extends Omit<StrengthOptions, "density">, LookupOptions {
   /** Strength of the stronger solution. */
   readonly strong: StrengthLike;
   /** Strength of the weaker one; water is `"0 % w/w"`. */
@@ -184,7 +184,7 @@ export interface TwoParts {
  * mixToStrength({ strong: "68.0 % w/w", weak: "0 % w/w", wanted: "10.0 % w/w", mass: "400.0 g" }).strong.format({ decimals: 1 }) // => "58.8 g"
  * mixToStrength({ of: "HCl", strong: "36 % w/w", weak: "0 % w/w", wanted: "10 % w/w", mass: "1 L" }).volumeOfStrong!.format({ decimals: 0, uncertainty: "none" }) // => "247 mL"
  */
-export function mixToStrength(aim: MixtureAim): TwoParts {
+export function mixToStrength(aim: MixToStrengthRequest): TwoParts {
   if (bringsFacts(aim)) return withItsFacts(aim, guard, mixToStrength);
   const { strong, weak, wanted, mass, ...options } = grouped(aim, MIXTURE_AIM, "request");
   const total = bothWays(portionOf(mass, "mixture", "mixture"), wanted, options, "mixture").mass;

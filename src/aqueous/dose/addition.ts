@@ -1,5 +1,6 @@
 // Something added bit by bit to a mixture: the common ground of doses, titrations and redissolving.
 
+import type { TemperatureLike } from "../../amount";
 import { parseFormula } from "../../formula";
 import { type Facts, lookingIn } from "../../foundation/facts";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
@@ -48,7 +49,7 @@ export interface AdditionOptions {
   /** Model of the activity coefficients; `"ideal"` takes them all as 1. */
   readonly activity?: "Davies" | "ideal";
   /** 5 to 60 °C; 25 °C unless given. */
-  readonly temperature?: QuantityLike;
+  readonly temperature?: TemperatureLike;
 }
 
 export const ADDITION_FIELDS = {

@@ -1,3 +1,4 @@
+import type { AmountLike } from "../../amount";
 import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
 import { guard } from "../argument";
 import { AqueousError } from "../error";
@@ -15,7 +16,7 @@ export interface AlongRequest extends AdditionOptions {
   /** What is added: a solution of some strength, or a formula for the substance itself. */
   readonly add: Reagent | string;
   /** Amount of the reagent at the end of the way. */
-  readonly amount: QuantityLike<"amount of substance">;
+  readonly amount: AmountLike;
   /** Default 50. */
   readonly steps?: number;
 }

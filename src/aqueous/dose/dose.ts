@@ -1,6 +1,6 @@
 // How much acid or base: to a pH, or until a solid has gone into solution again.
 
-import { massOf } from "../../amount";
+import { type AmountLike, massOf } from "../../amount";
 import { molarMass } from "../../formula";
 import { bisected } from "../../foundation/bisect";
 import { readable } from "../../foundation/readable";
@@ -150,7 +150,7 @@ export interface RedissolvingRequest extends AdditionOptions {
   /** Formula of the solid that is to dissolve. */
   readonly solid: string;
   /** How much of it there is, in formula units. */
-  readonly amountOfSolid: QuantityLike<"amount of substance">;
+  readonly amountOfSolid: AmountLike;
   /** The reagent: a formula, or a solution of some concentration. */
   readonly with: Reagent | string;
   /** Mass of the water, or volume of the solution. */

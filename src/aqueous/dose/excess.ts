@@ -1,5 +1,6 @@
 // A precipitant in excess: how much of a metal stays dissolved as more and more of it is added, and where least of it does.
 // Excess lye, ammonia, oxalate or chloride takes back what it first precipitated.
+import type { AmountLike } from "../../amount";
 import { readable } from "../../foundation/readable";
 import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
 import { guard, positive } from "../argument";
@@ -31,9 +32,9 @@ export interface OverExcessRequest extends AdditionOptions {
   /** The precipitant: a formula, a solution of some strength, or a good of the shop by its name. */
   readonly add: Reagent | string;
   /** What the equation needs of it; points and figures then tell the excess. */
-  readonly needed?: QuantityLike<"amount of substance">;
+  readonly needed?: AmountLike;
   /** Where the curve ends. */
-  readonly amount: QuantityLike<"amount of substance">;
+  readonly amount: AmountLike;
   /** Default 100. */
   readonly steps?: number;
 }

@@ -63,7 +63,7 @@ export function caseOf(setting: Setting, account: Account, pot: Vessel | undefin
   const { reactants, products, product, materials, temperature } = setting;
   const extent = account.extent.toNumber("mol");
   const theory = extent * Number(product.coefficient);
-  const falls = fateOf(product.formula, temperature).fallsOut === true;
+  const falls = fateOf(product.formula, temperature).precipitated === true;
   const kg = (pot === undefined ? undefined : waterOf(pot)) ?? theory;
   const put = reactants.map((species): Put => {
     const own = materials.flatMap((m, i) => (m.species === species ? [account.supplied[i]!] : []));

@@ -5,7 +5,7 @@ import { network } from "../../aqueous/internal";
 import { type Formula, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
-import { knownForms } from "../../hydrate";
+import { knownHydrates } from "../../hydrate";
 import type { Quantity } from "../../quantity";
 import { solidTransitions, trySolubilityOf } from "../../solubility";
 import { matterOf } from "../contents/matter";
@@ -41,7 +41,7 @@ export function hydrateOf(
     return isHydrateOf(solid, formula) ? solid : undefined;
   }
   // Without a curve, where books know the salt as one hydrate only and never dry.
-  const forms = curve.ok || fateOf(formula, temperature).fallsOut === true ? [] : knownForms(formula);
+  const forms = curve.ok || fateOf(formula, temperature).precipitated === true ? [] : knownHydrates(formula);
   if (forms.length === 1 && !forms[0]!.waters.equals(0)) return forms[0]!.formula;
   const put = reactants.map((one) => `${one.coefficient} ${one.formula}`).join(" + ");
   return remembered(`${put} -> ${formula} ${celsius}`, () => settledAs(formula, reactants, celsius));

@@ -27,7 +27,7 @@ export const putInAs = ({ c }: Wanted, phase: Phase): boolean =>
     return (
       of !== undefined &&
       ratio(phase.of, of) !== undefined &&
-      fateOf(species.formula, c.setting.temperature).fallsOut === true
+      fateOf(species.formula, c.setting.temperature).precipitated === true
     );
   });
 
@@ -98,7 +98,7 @@ export function heldBack(wanted: Wanted, beaker: Beaker, share: number): Reason[
 /** One sparingly soluble solid into another of the same cation: the constant and what it asks for. */
 export function swapReason({ c }: Wanted): Reason[] {
   const falls = (one: Case["put"][number] | Case["made"][number]): boolean =>
-    fateOf(one.species.formula, c.setting.temperature).fallsOut === true;
+    fateOf(one.species.formula, c.setting.temperature).precipitated === true;
   const from = c.put.find(
     (one) => falls(one) && one.made.cations.some((x) => c.product.made.cations.some((y) => x.formula === y.formula)),
   );

@@ -47,7 +47,7 @@ function withoutConstant(wanted: Wanted, beakers: Beakers): Ruling {
   const metals = [...wanted.of.keys()].filter(isCation);
   const takes = others.some(({ phase }) => metals.some((key) => phase.of.has(key)));
   const stays = beakers.stands.solids.filter(({ phase }) => putInAs(wanted, phase));
-  if (fate.fallsOut === true && !takes && stays.length === 0)
+  if (fate.precipitated === true && !takes && stays.length === 0)
     return {
       verdict: "goes",
       solids: [{ formula: name, moles: 1, share: 1 }],

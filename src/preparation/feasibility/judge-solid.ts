@@ -14,7 +14,7 @@ const STRONG_ACID = 1.5;
 const isAcid = ({ made }: Put): boolean => made.acid !== undefined;
 
 const falls = (one: { readonly species: Put["species"] }, { setting }: Case): boolean =>
-  fateOf(one.species.formula, setting.temperature).fallsOut === true;
+  fateOf(one.species.formula, setting.temperature).precipitated === true;
 
 /** A base that acid should dissolve, whose salt is a solid as well: it grows on the grains. */
 export function coatOf(c: Case): Reason[] {

@@ -32,10 +32,11 @@ export function ionsOf(c: Case): PooledIon[] {
     }
   };
   for (const { species, moles, gas } of c.made)
-    if (!gas && (species === c.product.species || fateOf(species.formula, c.setting.temperature).fallsOut !== true))
+    if (!gas && (species === c.product.species || fateOf(species.formula, c.setting.temperature).precipitated !== true))
       take(species.formula, moles);
   for (const { species, left } of c.put)
-    if (left > TRACE && fateOf(species.formula, c.setting.temperature).fallsOut !== true) take(species.formula, left);
+    if (left > TRACE && fateOf(species.formula, c.setting.temperature).precipitated !== true)
+      take(species.formula, left);
   return [...pool.values()].filter(({ moles }) => moles > TRACE);
 }
 

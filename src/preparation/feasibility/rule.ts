@@ -90,7 +90,7 @@ function judgeEquilibrium(c: Case): Ruling | undefined {
   const inert = inertComplex(c);
   if (inert !== undefined) return inert;
   if (c.product.gas) return judgeGas(c);
-  return fateOf(formula, c.setting.temperature).fallsOut === true ? judgePrecipitate(c) : judgeDissolved(c);
+  return fateOf(formula, c.setting.temperature).precipitated === true ? judgePrecipitate(c) : judgeDissolved(c);
 }
 
 /** Pairs that would exchange electrons first, though the equation has them leave each other alone. */

@@ -53,4 +53,4 @@ export const phaseFormula = ({ formula }: Phase): Formula => parsed(formula);
 export const isSoluble =
   ({ setting }: Case) =>
   (phase: Phase): boolean =>
-    fateOf(phaseFormula(phase), setting.temperature).fallsOut === false;
+    fateOf(phaseFormula(phase), setting.temperature).precipitated === false;

@@ -4,7 +4,7 @@ import { oxidationStates } from "../../equation";
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
-import { anhydrousOf, crystalWater, knownForms } from "../../hydrate";
+import { anhydrousOf, crystalWater, knownHydrates } from "../../hydrate";
 import type { Quantity } from "../../quantity";
 import { madeOf, thermalStepsOf } from "../../substance/internal";
 import { IGNITION, OXIDES } from "../data/ignition";
@@ -64,7 +64,7 @@ export function residueOf(formula: Formula, stated: Formula | undefined): Residu
   if (condensed !== undefined) return { residue: condensed, condition: "at red heat" };
   const dry: Residue = { residue: anhydrousOf(formula), condition: "only water is driven off" };
   // Every hydrate of a salt is heated alike, to the salt; ammonium goes with the water.
-  const isOfHydrates = crystalWater(formula).waters.n !== 0n || knownForms(formula).length > 1;
+  const isOfHydrates = crystalWater(formula).waters.n !== 0n || knownHydrates(formula).length > 1;
   if (isOfHydrates && !madeOf(formula).ammonium) return dry;
   const last = afterLastStep(formula);
   return last ?? (key === undefined || leavesOxide(formula, key) ? undefined : dry);

@@ -21,8 +21,8 @@ export type Behaviour = string | Quantity | undefined;
 const [DISSOLVES, TRACE] = ["10 g", "1 g"] as const;
 
 export function inWater(formula: Formula): Behaviour {
-  const { fallsOut, perHundredGramsWater: known } = fateInRoom(formula);
-  if (known === undefined) return fallsOut === undefined ? undefined : fallsOut ? "stays" : "dissolves";
+  const { precipitated, perHundredGramsWater: known } = fateInRoom(formula);
+  if (known === undefined) return precipitated === undefined ? undefined : precipitated ? "stays" : "dissolves";
   return known.compare(exact(DISSOLVES)) >= 0
     ? "dissolves"
     : known.compare(exact(TRACE)) >= 0

@@ -218,12 +218,12 @@ function checked(test: string, found: string | number | QuantityLike, candidates
  *   common practice; colours of flames: the table; a test of which nothing is known for a candidate excludes it never
  * @category Shelf
  * @example
- * const jar = tellPowdersApart({ candidates: ["Na2CO3", "NaHCO3", "CaCO3", "CaSO4·2H2O"] });
+ * const jar = distinguishPowders({ candidates: ["Na2CO3", "NaHCO3", "CaCO3", "CaSO4·2H2O"] });
  * jar.next!.test // => "pH"
- * tellPowdersApart({ candidates: ["Na2CO3", "NaHCO3", "CaCO3", "CaSO4·2H2O"], found: { water: "stays", acid: "fizzes, dissolves" } }).remaining // => ["CaCO₃"]
+ * distinguishPowders({ candidates: ["Na2CO3", "NaHCO3", "CaCO3", "CaSO4·2H2O"], found: { water: "stays", acid: "fizzes, dissolves" } }).remaining // => ["CaCO₃"]
  */
-export function tellPowdersApart(request: PowdersRequest): Powders {
-  if (bringsFacts(request)) return withItsFacts(request, guard, tellPowdersApart);
+export function distinguishPowders(request: PowdersRequest): Powders {
+  if (bringsFacts(request)) return withItsFacts(request, guard, distinguishPowders);
   guard.fields(request, REQUEST, "request");
   const candidates = candidatesOf(request.candidates);
   const found = Object.entries(request.found ?? {});

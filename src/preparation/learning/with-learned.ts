@@ -14,7 +14,7 @@ import { wayOf } from "./lesson";
  * A request for a plan with what runs taught in place of planning values: the handling loss to allow for, the liquor that a cake of
  * this product keeps, the assays of packs of the same names. What the request states itself stays, but for assays.
  *
- * @param given - as for `planPreparation`
+ * @param request - as for `planPreparation`
  * @param learned - what `learnFromRuns` gave
  * @returns a request for `planPreparation`
  * @throws {PlanError} `plan.request` for what is no request or nothing learned; the codes of `planPreparation`
@@ -29,24 +29,24 @@ import { wayOf } from "./lesson";
  * const runs = ["97.1 g", "96.8 g", "97.4 g"].map((dried) => evaluateRun(planPreparation(request), { dried: dried as "1 g" }));
  * planPreparation(withLearned(request, learnFromRuns(runs))).handlingLoss.compare("10 %") // => -1
  */
-export function withLearned(given: PlanRequest, learned: Learned): PlanRequest {
-  const request = takenRequest(given);
-  const way = wayOf(planPreparation(request));
+export function withLearned(request: PlanRequest, learned: Learned): PlanRequest {
+  const taken = takenRequest(request);
+  const way = wayOf(planPreparation(taken));
   guard.record(learned, "learned");
   for (const field of ["allowances", "retainedLiquor", "assays"] as const)
     guard.list(learned[field], `learned.${field}`);
   const allowance = learned.allowances.find(({ of }) => of === way)?.handlingLoss;
-  const wanted = attempt(() => nameOfFormula(formulaFrom(request.product)));
+  const wanted = attempt(() => nameOfFormula(formulaFrom(taken.product)));
   const liquor = wanted.ok ? learned.retainedLiquor.find(({ of }) => of === wanted.value)?.value : undefined;
   return {
-    ...request,
-    ...(request.handlingLoss !== undefined || allowance === undefined
+    ...taken,
+    ...(taken.handlingLoss !== undefined || allowance === undefined
       ? {}
       : { handlingLoss: allowance as NonNullable<PlanRequest["handlingLoss"]> }),
     ...(liquor === undefined
       ? {}
-      : { washing: { retainedLiquorPerGram: liquor as Quantity<"specific volume">, ...request.washing } }),
-    materials: request.materials.map((material) => {
+      : { washing: { retainedLiquorPerGram: liquor as Quantity<"specific volume">, ...taken.washing } }),
+    materials: taken.materials.map((material) => {
       const found = learned.assays.find(({ of }) => of === material.name);
       if (found === undefined || material.strength !== undefined) return material;
       // Nothing is purer than pure.

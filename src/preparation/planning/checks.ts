@@ -124,7 +124,7 @@ const carriersOver = (
       const need = exact("1").dividedBy(f.supplied.timesStoichiometric).to("%");
       return check(
         `the precipitant is ${shown(need)} of what the ${f.material.shelf.name} needs: ${shown(leftOf(f))} of that stays ${
-          fateOf(f.material.form, temperature).fallsOut === true ? "undissolved, with the product" : "in the liquor"
+          fateOf(f.material.form, temperature).precipitated === true ? "undissolved, with the product" : "in the liquor"
         }`,
         need,
       );

@@ -1,4 +1,5 @@
 // The scale of a batch: the extent that is asked for, and what to weigh for it.
+import type { PortionLike } from "../../amount";
 import { minimum, type Quantity, quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
@@ -7,7 +8,7 @@ import { reading, roundedTo } from "../reaction/account";
 import { keyElement } from "../reaction/candidates";
 import { baseAmong, baseForAcids } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
-import type { PlanRequest, Portion } from "../request/request";
+import type { PlanRequest } from "../request/request";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { type PortionDimension, portionOf } from "../shelf/strength";
@@ -78,7 +79,7 @@ function extentFor(setting: Setting): Quantity {
       material,
       portion.dimension === "amount of substance"
         ? positiveAmount(portion, what)
-        : portionOf(scale.portion as Portion, what),
+        : portionOf(scale.portion as PortionLike, what),
     );
   }
   if ("vessel" in scale) return extentForVessel(setting, expectDimension(scale.vessel, "volume", "scale.vessel"));

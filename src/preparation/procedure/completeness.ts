@@ -12,7 +12,7 @@ export type Completeness =
       /** Temperature the figure is for. */
       readonly at: Quantity<"temperature">;
       /** Share of the theory that precipitates. */
-      readonly fallsOut: Quantity<"number">;
+      readonly precipitated: Quantity<"number">;
       /** What the figures leave out. */
       readonly limits: string;
       readonly test: string;
@@ -66,7 +66,7 @@ export function completenessOf(
   return {
     dissolved: kept,
     at: temperature,
-    fallsOut: formed
+    precipitated: formed
       .minus(kept)
       .dividedBy(theory)
       .to("%")

@@ -4,7 +4,12 @@
 import type { Formula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
-import { type Crystallisation, crystallise, fractionalCrystallization, type SaltPairPlan } from "../../solubility";
+import {
+  type Crystallisation,
+  crystallise,
+  type FractionalCrystallisation,
+  fractionalCrystallisation,
+} from "../../solubility";
 import { exact, planned } from "../planning/exact";
 import { type Account, massFor } from "../reaction/account";
 import { fateOf } from "../reaction/fate";
@@ -26,7 +31,7 @@ export interface Crystallising {
   /** It is not warmed in its liquor, and comes out as it forms, in the cold. */
   readonly asItForms: boolean;
   /** Where the liquor holds one other salt made of the same ions; undefined where it does not. */
-  readonly saltPair: SaltPairPlan | undefined;
+  readonly saltPair: FractionalCrystallisation | undefined;
 }
 
 /** Where a solubility ends below 80 °C, the hot solution is made at one of these. */
@@ -86,7 +91,7 @@ export function crystallisingOf(
       s !== product &&
       !s.isWater &&
       !isGas(s.formula, true) &&
-      fateOf(s.formula, setting.temperature).fallsOut !== true,
+      fateOf(s.formula, setting.temperature).precipitated !== true,
   );
   const other = beside[0];
   const base = { hot, cold, cooling, otherComes: false, asItForms: false };
@@ -96,7 +101,7 @@ export function crystallisingOf(
     return { formula: species.formula, mass: massFor(amount, species.formula) };
   });
   const pair = attempt(() =>
-    fractionalCrystallization({
+    fractionalCrystallisation({
       wanted: product.formula,
       other: other.formula,
       from,

@@ -265,9 +265,9 @@ function feedOf(material: Material, i: number, feeding: Feeding): Feed {
   if (form.symbols.length === 1) return asSolid(`${formName} goes into solution only as it reacts`);
   const isStated = material.shelf.dissolve?.water !== undefined || material.shelf.dissolve?.concentration !== undefined;
   const fate = fateOf(form, temperature);
-  if (fate.fallsOut === true) return asSolid(`${fate.why}: stir it in as a solid`);
+  if (fate.precipitated === true) return asSolid(`${fate.why}: stir it in as a solid`);
   if (roles[i] === "gas-giving base" && !isStated)
-    return asSolid(`${formName} gives off gas: it goes in dry, in portions`, fate.fallsOut === false);
+    return asSolid(`${formName} gives off gas: it goes in dry, in portions`, fate.precipitated === false);
   return dissolved(material, i, feeding);
 }
 
@@ -298,7 +298,7 @@ const SHARED = "one hot water for all that goes into the pot";
 const swapped = ({ products, product, temperature: cold }: Setting, { formed }: Account): Quantity[] =>
   products.flatMap(({ formula, isWater }, i) => {
     if (products[i] === product || isWater || isGas(formula, true)) return [];
-    if (fateOf(formula, cold).fallsOut === true) return [];
+    if (fateOf(formula, cold).precipitated === true) return [];
     const { mass } = formed[i]!;
     const temperature = planned("hot") as Quantity<"temperature">;
     const found = attempt(() => waterToDissolve({ formula, mass, temperature, waterFactor: "1" }));

@@ -64,10 +64,10 @@ export type WashSchedule =
 export function isolationOf({ product, temperature, wet, request }: Setting, theory: Quantity): Isolation {
   const { name, formula } = product;
   if (!wet) return { how: "residue", why: `${name} is what heating leaves` };
-  const { fallsOut, perHundredGramsWater, why } = fateOf(formula, temperature);
-  if (request.isolate === false && fallsOut !== true)
+  const { precipitated, perHundredGramsWater, why } = fateOf(formula, temperature);
+  if (request.isolate === false && precipitated !== true)
     return { how: "liquor", why: `${why}: it is kept in its liquor, as asked for` };
-  if (fallsOut === true) return { how: "precipitate", why };
+  if (precipitated === true) return { how: "precipitate", why };
   if (perHundredGramsWater === undefined) return { how: "unknown", missing: `solubility of ${name}` };
   const water = attempt(() => waterToDissolve({ formula, mass: theory, temperature }));
   const kept = attempt(() => lossToLiquor({ formula, water: "100 g", temperature }));

@@ -65,7 +65,7 @@ const isCarbonate = (formula: Formula): boolean =>
 /** Oxides and carbonates that water leaves alone or only dissolves, into an oxide of several elements: fire does it, not water. */
 function isFired(reactants: readonly Species[], products: readonly Species[]): boolean {
   const solids = reactants.map((s) => s.formula).filter((f) => !isOfFurnace(f));
-  const stays = (f: Formula): boolean => fateInRoom(f).fallsOut !== false;
+  const stays = (f: Formula): boolean => fateInRoom(f).precipitated !== false;
   return (
     solids.length > 1 &&
     solids.every((f) => (isOxide(f) && stays(f)) || isCarbonate(f)) &&
@@ -101,12 +101,12 @@ function kindFromEquation(
     ),
   );
   if (redox.ok && redox.value.isRedox) return "redox";
-  const fallsOut = fateInRoom(product).fallsOut;
+  const precipitated = fateInRoom(product).precipitated;
   // Where gas is given off an acid salt is neutralised: no two salts are in a ratio.
-  if (fallsOut !== true && cations(product) > 1 && !got.some((f) => isGas(f, true))) return "double salt";
+  if (precipitated !== true && cations(product) > 1 && !got.some((f) => isGas(f, true))) return "double salt";
   if (acid && put.some(isBase)) return "neutralisation";
-  if (fallsOut === true) return "precipitation";
-  return fallsOut === false ? "crystallisation" : "other";
+  if (precipitated === true) return "precipitation";
+  return precipitated === false ? "crystallisation" : "other";
 }
 
 /** Why a product is not warmed in its liquor, and how warm that may be; undefined where it may be hot. */

@@ -167,7 +167,7 @@ function withWhatStays(bench: Bench, start: Pot, reactions: readonly Reaction[])
   const pot = fizzed(bench, outcome.pot);
   let open = main.extent;
   for (const { matter, count } of main.terms) {
-    if (count >= 0n || matter.isWater || fateOf(matter.formula, setting.temperature).fallsOut !== true) continue;
+    if (count >= 0n || matter.isWater || fateOf(matter.formula, setting.temperature).precipitated !== true) continue;
     const over = pot.books.solids.find((one) => one.matter.core.key === matter.core.key)?.amount;
     const stands = standingOf(pot, matter)?.minus(over ?? exact("0 mol"));
     if (stands === undefined || stands.compare(main.extent.times(-count).times(planned("worthAWord"))) <= 0) continue;

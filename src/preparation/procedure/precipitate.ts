@@ -117,7 +117,7 @@ function filterNothing(bench: Bench): void {
 /** What the liquor keeps, and by what. */
 function keptIn(
   { hand, kept, frame }: Bench,
-  { dissolved, fallsOut, limits }: Extract<Completeness, { readonly dissolved: Quantity }>,
+  { dissolved, precipitated, limits }: Extract<Completeness, { readonly dissolved: Quantity }>,
 ): string {
   const mass = hand.grams(dissolved);
   const { molarMass } = frame.setting.product;
@@ -127,7 +127,7 @@ function keptIn(
   const doubt = least === undefined || least === most ? "" : ` (${least} to ${most} by the doubt of its constant)`;
   return limits.includes("pure water")
     ? `As much pure water keeps ${mass} of the product; acid, ammonium or CO2 of this reaction keep more in solution.`
-    : `At equilibrium this liquor keeps ${mass} of the product${doubt}; ${about(fallsOut, "%")} precipitates.`;
+    : `At equilibrium this liquor keeps ${mass} of the product${doubt}; ${about(precipitated, "%")} precipitates.`;
 }
 
 /** A vessel for what is stirred up, where the batch had a smaller one. */

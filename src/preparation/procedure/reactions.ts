@@ -26,7 +26,7 @@ function wheretoOf(bench: Bench, species: Species): Term["whereto"] {
   if (isGas(species.formula, setting.wet)) return "gas";
   if (!setting.wet) return "left by heat";
   if (species === setting.product) return isolation.how === "precipitate" ? "precipitated" : "dissolved";
-  return fateOf(species.formula, setting.temperature).fallsOut === true ? "precipitated" : "dissolved";
+  return fateOf(species.formula, setting.temperature).precipitated === true ? "precipitated" : "dissolved";
 }
 
 /** The equation as terms of a reaction. */
@@ -140,7 +140,7 @@ export function settled(bench: Bench, reacted: Pot): Pot {
   const pot = fizzed(bench, reacted);
   let after = pot;
   for (const { matter, origin, amount } of pot.books.solids) {
-    if (origin === "put in" && fateOf(matter.formula, setting.temperature).fallsOut === false)
+    if (origin === "put in" && fateOf(matter.formula, setting.temperature).precipitated === false)
       after = redissolve(after, matter, amount);
     if (origin !== "precipitated") continue;
     const { water: of } = after.books;

@@ -5,7 +5,7 @@ import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
-import { knownForms } from "../../hydrate";
+import { knownHydrates } from "../../hydrate";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { solidTransitions } from "../../solubility";
@@ -114,7 +114,7 @@ function hydratesOf(product: Formula): Formula[] {
         parseFormula(below).hasSameComposition(formula) &&
         !changes.some(({ above }) => above !== undefined && parseFormula(above).hasSameComposition(formula)),
     );
-  return knownForms(product)
+  return knownHydrates(product)
     .map((form) => form.formula)
     .filter((formula) => !isOfFrost(formula));
 }

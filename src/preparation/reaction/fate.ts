@@ -18,7 +18,7 @@ import { nameOfFormula } from "./species";
 /** What becomes of a substance in water. */
 interface Fate {
   /** Filtered off rather than crystallised; undefined when not known. */
-  readonly fallsOut: boolean | undefined;
+  readonly precipitated: boolean | undefined;
   /** Grams of anhydrous substance in 100 g of water, where the table has it. */
   readonly perHundredGramsWater: Quantity | undefined;
   readonly why: string;
@@ -82,19 +82,19 @@ export const fateInRoom = (formula: Formula): Fate =>
 
 function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
   const name = nameOfFormula(formula);
-  if (isWater(formula)) return { fallsOut: false, perHundredGramsWater: undefined, why: "it is the water" };
+  if (isWater(formula)) return { precipitated: false, perHundredGramsWater: undefined, why: "it is the water" };
   const known = trySolubilityOf(formula, temperature);
   if (known.ok) {
     const { perHundredGramsWater } = known.value;
     const shown = perHundredGramsWater.format({ significant: 2, uncertainty: "none" });
-    const fallsOut = perHundredGramsWater.compare(planned("fallsOutBelow")) < 0;
-    const why = fallsOut
+    const precipitated = perHundredGramsWater.compare(planned("fallsOutBelow")) < 0;
+    const why = precipitated
       ? `100 g of water dissolves only ${shown} of ${name}`
       : `${name} dissolves well (${shown} anhydrous in 100 g of water)`;
-    return { fallsOut, perHundredGramsWater, why };
+    return { precipitated, perHundredGramsWater, why };
   }
-  const byRule = (fallsOut: boolean | undefined, why: string): Fate => ({
-    fallsOut,
+  const byRule = (precipitated: boolean | undefined, why: string): Fate => ({
+    precipitated,
     perHundredGramsWater: undefined,
     why,
   });

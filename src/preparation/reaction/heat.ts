@@ -41,7 +41,7 @@ function withStates(setting: Setting, feeds: readonly Feed[]): string | undefine
       const feed = feeds[materials.findIndex((m) => m.species === species)];
       return feed?.how === "dissolve" || feed?.how === "solution";
     }
-    return fateOf(species.formula, setting.temperature).fallsOut === false && setting.wet;
+    return fateOf(species.formula, setting.temperature).precipitated === false && setting.wet;
   };
   let water = 0n;
   const sideOf = (side: readonly Species[], which: "reactants" | "products"): Term[] | undefined => {

@@ -1,6 +1,6 @@
 // Wrong bases that recipes usually count a percentage on: which of them gives the figure that is printed.
 import { type Formula, molarMass } from "../../formula";
-import { anhydrousOf, knownForms } from "../../hydrate";
+import { anhydrousOf, knownHydrates } from "../../hydrate";
 import type { Quantity } from "../../quantity";
 import { formulasLike, keyElement } from "../reaction/candidates";
 import { nameOfFormula } from "../reaction/species";
@@ -24,7 +24,7 @@ const toleranceOf = (printed: Quantity): number =>
 /** Forms the product may have been counted as: without water, every known hydrate, what else the same metal precipitates as. */
 function productForms({ read }: RecipeFigures): Formula[] {
   const { formula } = read.product;
-  const all = [anhydrousOf(formula), ...knownForms(formula).map((known) => known.formula), ...formulasLike(formula)];
+  const all = [anhydrousOf(formula), ...knownHydrates(formula).map((known) => known.formula), ...formulasLike(formula)];
   const others = all.filter((form) => !form.hasSameComposition(formula));
   return others.filter((form, i) => others.findIndex((one) => one.hasSameComposition(form)) === i);
 }

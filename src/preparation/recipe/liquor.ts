@@ -24,10 +24,10 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
   const add = (code: RecipeFinding["code"], text: string, figure?: Quantity): void => {
     findings.push({ code, text, material: undefined, figure });
   };
-  if (recipe.isolation === "precipitate" && fate.fallsOut === false)
+  if (recipe.isolation === "precipitate" && fate.precipitated === false)
     add("recipe.product-dissolves", `${name} is said to precipitate, but ${fate.why}`, fate.perHundredGramsWater);
   const water = read.water[0];
-  if (water !== undefined && theoreticalYield !== undefined && fate.fallsOut === false) {
+  if (water !== undefined && theoreticalYield !== undefined && fate.precipitated === false) {
     const kept = attempt(() => lossToLiquor({ formula, water: asMassOfWater(water), temperature: ROOM }));
     if (kept.ok && kept.value.mass.compare(theoreticalYield.dividedBy(2)) > 0)
       add(
@@ -41,9 +41,9 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
     (_, i) =>
       read.products[i] !== read.product &&
       !isWater(read.products[i]!.formula) &&
-      fateInRoom(read.products[i]!.formula).fallsOut === false,
+      fateInRoom(read.products[i]!.formula).precipitated === false,
   );
-  if (recipe.washed === false && fate.fallsOut === true && salts.length > 0 && theoreticalYield !== undefined) {
+  if (recipe.washed === false && fate.precipitated === true && salts.length > 0 && theoreticalYield !== undefined) {
     const perGram = retainedLiquor(kindOfCake(formula));
     const held = water === undefined ? undefined : theoreticalYield.times(perGram).dividedBy(asVolumeOfWater(water));
     const mass =
@@ -60,7 +60,7 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
     );
   }
   // A liquor boiled to dryness leaves every soluble excess with the product.
-  if (recipe.isolation === "evaporate" && fate.fallsOut === false) {
+  if (recipe.isolation === "evaporate" && fate.precipitated === false) {
     const over = account.supplied.filter((s) => !s.limiting && s.timesStoichiometric.compare("1.01") > 0);
     for (const s of over)
       add(

@@ -23,7 +23,7 @@ import { shown } from "./words";
 function precipitantShort({ read, account }: RecipeFigures): RecipeFinding[] {
   const key = keyElement(read.product.formula);
   if (account === undefined || key === undefined) return [];
-  if (fateInRoom(read.product.formula).fallsOut !== true) return [];
+  if (fateInRoom(read.product.formula).precipitated !== true) return [];
   const speciesOf = (s: Supplied): Species => read.reactants.find((r) => r.name === s.species)!;
   const carrier = account.supplied.find((s) => speciesOf(s).formula.count(key).n !== 0n);
   const limiting = account.supplied.find((s) => s.limiting)!;
@@ -51,13 +51,13 @@ const ALKALI: ReadonlySet<string> = /* @__PURE__ */ new Set(["Li", "Na", "K", "R
 function dissolvedShort({ read, account, theoreticalYield }: RecipeFigures): RecipeFinding[] {
   const key = keyElement(read.product.formula);
   if (account === undefined || key === undefined || !read.wet || ALKALI.has(key)) return [];
-  if (fateInRoom(read.product.formula).fallsOut === true) return [];
+  if (fateInRoom(read.product.formula).precipitated === true) return [];
   const formulaOf = (s: Supplied): Formula => read.reactants.find((r) => r.name === s.species)!.formula;
   const carrier = account.supplied.find((s) => formulaOf(s).count(key).n !== 0n);
   const limiting = account.supplied.find((s) => s.limiting)!;
   if (carrier === undefined || carrier.limiting || formulaOf(limiting).count(key).n !== 0n) return [];
   // What does not dissolve by itself is put in to excess and filtered off: oxide, carbonate or metal into acid.
-  if (fateInRoom(formulaOf(carrier)).fallsOut !== false || isWater(formulaOf(limiting))) return [];
+  if (fateInRoom(formulaOf(carrier)).precipitated !== false || isWater(formulaOf(limiting))) return [];
   const share = quantity("1").dividedBy(carrier.timesStoichiometric).to("%");
   if (quantity("100 %").minus(share).compare(planned("crystalShortage")) <= 0) return [];
   const most = theoreticalYield === undefined ? "" : `, and no more than ${shown(theoreticalYield)} can form`;

@@ -59,7 +59,7 @@ function gasOf({ formula, key, amount }: Formed): RecipeGas {
 /**
  * Check a recipe: its ratios to stoichiometric, what runs out, what it can yield, and what cannot be right in it.
  *
- * @param given - equation, product, materials as named (several readings where the recipe leaves it open), what was found
+ * @param recipe - equation, product, materials as named (several readings where the recipe leaves it open), what was found
  * @returns the account, theory, gases (ideal, 25 °C and 101.325 kPa), by-products, yields; `findings` with a code and a
  *   figure each; `unknown` with what the recipe does not say
  * @throws {PlanError} `plan.request`, `plan.unknown-option`, `plan.no-such-product`, `plan.unmatched-material`, `plan.strength`,
@@ -74,10 +74,10 @@ function gasOf({ formula, key, amount }: Formed): RecipeGas {
  * check.theoreticalYield!.format({ decimals: 1 }) // => "25.0 g"
  * check.findings.map((f) => f.code) // => ["recipe.precipitant-short"]
  */
-export function checkRecipe(given: Recipe): RecipeCheck {
-  if (bringsFacts(given)) return withItsFacts(given, guard, checkRecipe);
-  const recipe = takenRecipe(given);
-  const read = readRecipe(recipe);
+export function checkRecipe(recipe: Recipe): RecipeCheck {
+  if (bringsFacts(recipe)) return withItsFacts(recipe, guard, checkRecipe);
+  const taken = takenRecipe(recipe);
+  const read = readRecipe(taken);
   const counted = read.materials.filter((m) => m.amount !== undefined);
   const canRunOut = counted.some((m) => m.given.inExcess !== true);
   const account = canRunOut
@@ -122,10 +122,10 @@ export function checkRecipe(given: Recipe): RecipeCheck {
       ),
       yields,
       findings: [
-        ...dangerFindings(recipe, read),
+        ...dangerFindings(taken, read),
         ...read.findings,
         ...ratioFindings(figures),
-        ...yieldFindings(recipe, figures),
+        ...yieldFindings(taken, figures),
       ],
       unknown: [
         ...read.unknown,

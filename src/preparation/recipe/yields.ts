@@ -3,7 +3,7 @@
 
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
-import { anhydrousOf, hydrateOf, knownForms } from "../../hydrate";
+import { anhydrousOf, hydrateOf, knownHydrates } from "../../hydrate";
 import { type Quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { planned } from "../planning/exact";
@@ -28,7 +28,7 @@ function otherForms({ read, account }: RecipeFigures): { material: string; form:
   const all = [
     ...readings,
     anhydrousOf(form),
-    ...knownForms(form).flatMap((known) => (known.sold ? [known.formula] : [])),
+    ...knownHydrates(form).flatMap((known) => (known.sold ? [known.formula] : [])),
   ];
   const others = all.filter((f) => !f.hasSameComposition(form));
   return others
@@ -96,7 +96,7 @@ function impossible(recipe: Recipe, calculated: RecipeFigures): RecipeFinding[] 
 
 /** A crop from a liquor that weighs what the sum says to a thousandth is the sum. */
 function exactlyTheory({ read, yields }: RecipeFigures): RecipeFinding[] {
-  if (!read.wet || fateInRoom(read.product.formula).fallsOut !== false) return [];
+  if (!read.wet || fateInRoom(read.product.formula).precipitated !== false) return [];
   return yields
     .filter((y) => y.given === "mass" && near(ratioOf(y.percentYield), 1, 0.001))
     .map((y) => ({

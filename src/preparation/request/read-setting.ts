@@ -72,7 +72,7 @@ function withSolidsAsFormed(
 ): ReturnType<typeof withProduct> {
   const { product, products, reactants } = read;
   const [from, to] = products
-    .filter((one) => one !== product && fateInRoom(one.formula).fallsOut === true)
+    .filter((one) => one !== product && fateInRoom(one.formula).precipitated === true)
     .flatMap((one) => {
       const formed = hydrateOf(one, reactants, temperature);
       return formed === undefined ? [] : [[one.formula, formed] as const];
@@ -121,7 +121,7 @@ export function settingOf(request: PlanRequest): Setting {
       throw new PlanError("plan.not-positive", `a readability must be above zero, not ${String(like)}`);
     return like;
   };
-  if (request.isolate === false && (!wet || fateInRoom(product.formula).fallsOut === true))
+  if (request.isolate === false && (!wet || fateInRoom(product.formula).precipitated === true))
     throw new PlanError("plan.request", `${product.name} does not stay dissolved: there is no liquor of it to keep`, {
       hint: "leave out isolate",
     });

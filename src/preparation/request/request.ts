@@ -1,13 +1,10 @@
 // What a plan is asked for, as the person at the shelf knows it: what the packs are, how much of what is wanted.
 
-import type { MassFractionLike, MassLike, PressureLike, TemperatureLike, VolumeLike } from "../../amount";
+import type { MassFractionLike, MassLike, PortionLike, PressureLike, TemperatureLike, VolumeLike } from "../../amount";
 import type { Formula } from "../../formula";
 import type { Facts } from "../../foundation/facts";
 import type { AmountText, ConcentrationText, DensityText, PriceText, QuantityLike } from "../../quantity";
 import type { ProcedureKind } from "../procedure/kinds";
-
-/** Mass of a solid, volume or mass of a solution. */
-export type Portion = MassLike | VolumeLike;
 
 /** One material as it stands on the shelf. */
 export interface ShelfMaterial {
@@ -26,9 +23,9 @@ export interface ShelfMaterial {
   /** Density of a solution, where its strength is by mass and it is measured by volume. */
   readonly density?: QuantityLike<"density", DensityText> | undefined;
   /** What a pack holds and costs. */
-  readonly pack?: { readonly size: Portion; readonly price: QuantityLike<string, PriceText> } | undefined;
+  readonly pack?: { readonly size: PortionLike; readonly price: QuantityLike<string, PriceText> } | undefined;
   /** How much of it there is, for a plan that uses what is on the shelf. */
-  readonly available?: Portion | undefined;
+  readonly available?: PortionLike | undefined;
   /** Excess of what the equation asks for; 0 % unless given. */
   readonly excess?: QuantityLike<"number" | "mass fraction", `${number} %`> | undefined;
   /** What else is in it, by mass of the whole: the acid and the iron of spent etchant. Acid among it uses base. */
@@ -36,7 +33,7 @@ export interface ShelfMaterial {
   /** It takes no part in the equation: alcohol, acid against hydrolysis, charcoal, seed crystals. */
   readonly aside?: boolean | undefined;
   /** How much of what takes no part. */
-  readonly portion?: Portion | undefined;
+  readonly portion?: PortionLike | undefined;
   /** Taken in excess on purpose: never the limiting reagent. */
   readonly inExcess?: boolean | undefined;
   /** How to dissolve it: in how much water or how strong, and how warm; chosen and said unless given. */
@@ -53,7 +50,7 @@ export interface ShelfMaterial {
 
 /** How big the batch is. */
 export type Scale =
-  | { readonly material: string; readonly portion: Portion | QuantityLike<"amount of substance", AmountText> }
+  | { readonly material: string; readonly portion: PortionLike | QuantityLike<"amount of substance", AmountText> }
   | { readonly product: MassLike | QuantityLike<"amount of substance", AmountText> }
   /** As much as a vessel of this size takes, foam included. */
   | { readonly vessel: VolumeLike }

@@ -203,7 +203,7 @@ export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quanti
   const metals = all === undefined ? [] : metalsIn(all, solutes);
   // Of cyanides all is said by its own note.
   const sour = cyanide ? [] : gasesByAcid(solutes, steps.mass);
-  const isLiquor = wet && all !== undefined && fateOf(product.formula, setting.temperature).fallsOut !== true;
+  const isLiquor = wet && all !== undefined && fateOf(product.formula, setting.temperature).precipitated !== true;
   const ligand = complexIn(matterOf(product.formula))?.ligand;
   const isThere = solutes.some(({ species }) => coreOf(species.formula) === coreOf(product.formula));
   const notes = [
@@ -243,17 +243,18 @@ export function byProductsOf(
     const formed = account.formed[i]!;
     if (isGas(species.formula, wet)) return [{ ...formed, where: "gas", worthKeeping: false, why: "it leaves as gas" }];
     const fate = fateOf(species.formula, temperature);
-    if (fate.fallsOut === true && fateOf(product.formula, temperature).fallsOut !== true && wet)
+    if (fate.precipitated === true && fateOf(product.formula, temperature).precipitated !== true && wet)
       return [
         { ...formed, where: "filtered off", worthKeeping: false, why: `${fate.why}: it goes before the crystals` },
       ];
     if (isTakenBySulfite(species, setting))
       return [{ ...formed, where: "in the liquor", worthKeeping: false, why: "sulfite takes it away as iodide" }];
-    if (fate.fallsOut === true) return [{ ...formed, where: "with the product", worthKeeping: false, why: fate.why }];
-    if (fate.fallsOut === undefined)
+    if (fate.precipitated === true)
+      return [{ ...formed, where: "with the product", worthKeeping: false, why: fate.why }];
+    if (fate.precipitated === undefined)
       return [{ ...formed, where: "not known", worthKeeping: false, why: `${fate.why} is not known` }];
     // A product that crystallises stays in its own liquor too, up to what the water holds.
-    if (fateOf(product.formula, temperature).fallsOut !== true)
+    if (fateOf(product.formula, temperature).precipitated !== true)
       return [
         {
           ...formed,

@@ -1,6 +1,6 @@
 // How strong a material is: what turns its grams and millilitres into moles and back.
 
-import { convertStrength, densityOfSolution } from "../../amount";
+import { convertStrength, densityOfSolution, type PortionLike } from "../../amount";
 import { type Formula, molarMass } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
@@ -8,7 +8,7 @@ import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import { isMiscible } from "../reaction/fluids";
-import type { Portion, ShelfMaterial } from "../request/request";
+import type { ShelfMaterial } from "../request/request";
 
 /** How a portion is measured. */
 export type PortionDimension = "mass" | "volume";
@@ -28,7 +28,7 @@ export function shareOf(
 }
 
 /** A mass or a volume, above zero. */
-export function portionOf(like: Portion, what: string, naming?: { symbol: string; label: string }): Quantity {
+export function portionOf(like: PortionLike, what: string, naming?: { symbol: string; label: string }): Quantity {
   const q = quantity(like as QuantityLike, naming);
   if (q.dimension !== "mass" && q.dimension !== "volume") {
     throw new PlanError("plan.request", `${what} must be a mass or a volume, not a ${q.dimension} (${String(q)})`);

@@ -1,4 +1,5 @@
 // Writing on the ledger: each function gives a new one. What was written stays as it was.
+import type { PortionLike } from "../../amount";
 import { Formula, parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
@@ -10,7 +11,6 @@ import { nodeOf, readUnit, usualUnit } from "../../quantity/internal";
 import { PlanError } from "../error";
 import { formulaFrom } from "../reaction/species";
 import { guard } from "../request/argument";
-import type { Portion } from "../request/request";
 import type { Run } from "../run";
 import { portionOf } from "../shelf/strength";
 import { SCHEMA, takenStock } from "./check";
@@ -107,7 +107,7 @@ function received(stock: Stock, receipt: Receipt): Stock {
 }
 
 /** What is left of a pack is of its dimension, and no more than all of it. */
-function checkLeft(left: Portion | undefined, whole: Quantity): void {
+function checkLeft(left: PortionLike | undefined, whole: Quantity): void {
   if (left === undefined) return;
   const found = quantity(left as QuantityLike);
   if (found.dimension !== whole.dimension || found.value.isNegative() || found.compare(whole) > 0)
@@ -209,7 +209,7 @@ export function issueForRun(stock: Stock, run: Run, options: LookupOptions = {})
       .filter(({ material }) => stock.entries.some(({ name }) => name === material))
       .reduce(
         (left, { material, form, portion }) =>
-          afterIssue(left, { name: material, amount: portion as Portion, purpose: run.plan.title }, form),
+          afterIssue(left, { name: material, amount: portion as PortionLike, purpose: run.plan.title }, form),
         stock,
       ),
   );

@@ -1,4 +1,5 @@
 // The ledger of a store room: what came in, what was issued, what a stocktake found. Plain data, which any storage keeps.
+import type { PortionLike } from "../../amount";
 import type { Formula } from "../../formula";
 import type { RecordHead } from "../../foundation/record";
 import type {
@@ -9,7 +10,6 @@ import type {
   StrengthDimension,
   UnitPriceDimension,
 } from "../../quantity";
-import type { Portion } from "../request/request";
 
 /** A quantity as the ledger keeps it: the text that was given, or its record. */
 export type Kept = string | QuantityRecord;
@@ -27,9 +27,9 @@ export interface Receipt {
   /** Of a solution, in place of the assay. */
   readonly strength?: QuantityLike | undefined;
   /** Mass or volume of the whole pack. */
-  readonly amount: Portion;
+  readonly amount: PortionLike;
   /** What is left of the amount, for a pack that is open when the ledger begins. */
-  readonly left?: Portion | undefined;
+  readonly left?: PortionLike | undefined;
   /** What the whole of it cost. */
   readonly cost?: QuantityLike | undefined;
   /** Where it comes from: a shop, a run. */
@@ -45,7 +45,7 @@ export interface Issue {
   /** The oldest lot that has some, and the next, unless given. */
   readonly lot?: string | undefined;
   /** Mass or volume taken. */
-  readonly amount: Portion;
+  readonly amount: PortionLike;
   /** What for. */
   readonly purpose?: string | undefined;
   /** Day it was taken, in any notation; printed, never calculated with. */
@@ -59,7 +59,7 @@ export interface Count {
   /** The only lot unless given. */
   readonly lot?: string | undefined;
   /** Mass or volume that is really there. */
-  readonly found: Portion;
+  readonly found: PortionLike;
   /** Day of the count, in any notation; printed, never calculated with. */
   readonly day?: string | undefined;
 }

@@ -2,7 +2,7 @@
 
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
-import { anhydrousOf, type HydrateForm, knownForms } from "../../hydrate";
+import { anhydrousOf, type HydrateForm, knownHydrates } from "../../hydrate";
 import { isTraded } from "../../hydrate/internal";
 import type { Quantity } from "../../quantity";
 import type { BeliefName } from "../data/beliefs";
@@ -50,7 +50,7 @@ const isDeliquescent = (formula: Formula): boolean => {
 const isStableAt = ({ range }: HydrateForm, temperature: Quantity): boolean =>
   range !== undefined &&
   (range.from === undefined || temperature.compare(range.from) >= 0) &&
-  (range.upTo === undefined || temperature.compare(range.upTo) <= 0);
+  (range.to === undefined || temperature.compare(range.to) <= 0);
 
 /** The same in round figures: how the theory changes if one material holds `factor` times as much. */
 function roughRatio({ batch: { materialBalance } }: Evidence, index: number, factor: number): number {
@@ -75,7 +75,7 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
   const all = observed.setting.materials.flatMap((material, index) => {
     if (material.shelf.strength !== undefined || isWater(material.form)) return [];
     const own = molarMass(material.form);
-    const others = knownForms(material.form).flatMap((form) => {
+    const others = knownHydrates(material.form).flatMap((form) => {
       const how = form.formula.hasSameComposition(material.form) ? undefined : howItCame(form, own, evidence);
       return how === undefined ? [] : [{ formula: form.formula, how }];
     });

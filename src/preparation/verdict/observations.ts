@@ -1,6 +1,6 @@
 // What was really measured, in any order and any subset, read into quantities; and the frame it changes.
 
-import type { MassFractionLike, MassLike, TemperatureLike, VolumeLike } from "../../amount";
+import type { MassFractionLike, MassLike, PortionLike, TemperatureLike, VolumeLike } from "../../amount";
 import { type Quantity, type QuantityLike, quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
@@ -8,7 +8,7 @@ import type { Plan } from "../plan";
 import type { Batch } from "../planning/batch";
 import { exact, planned as figure } from "../planning/exact";
 import { reading } from "../reaction/account";
-import type { Portion, ShelfMaterial } from "../request/request";
+import type { ShelfMaterial } from "../request/request";
 import type { Setting } from "../request/setting";
 import { checkWarmth } from "../request/warmth";
 import { readMaterial } from "../shelf/material";
@@ -22,9 +22,9 @@ export type Weighed = MassLike | { readonly gross: MassLike; readonly tare: Mass
 /** What was really done; anything left out is taken as planned. */
 export interface Observations {
   /** Portions really taken, by the name of the material: mass or volume. */
-  readonly weighed?: Readonly<Record<string, Portion>> | undefined;
+  readonly weighed?: Readonly<Record<string, PortionLike>> | undefined;
   /** Measured out, by the name of the material: the water a solid was dissolved in, the portion of a solution. */
-  readonly measured?: Readonly<Record<string, Portion>> | undefined;
+  readonly measured?: Readonly<Record<string, PortionLike>> | undefined;
   /** Strengths of solutions found by titration, by the name of the material. */
   readonly strengths?: Readonly<Record<string, NonNullable<ShelfMaterial["strength"]>>> | undefined;
   /** Assays of solids found by titration or on the pack, by the name of the material. */

@@ -7,7 +7,7 @@ import { noData } from "./solubility";
 import { rowOf, soluteOf } from "./solute";
 
 /** A change of the solid in contact with a saturated solution. */
-export interface SolidChange {
+export interface SolidTransition {
   /** Temperature of the change in °C. */
   readonly celsius: number;
   /** Solid below that temperature; undefined where the table does not say. */
@@ -25,7 +25,7 @@ export interface SolidChange {
  * @example
  * solidTransitions("Na2SO4").map((change) => change.celsius) // => [32.38]
  */
-export function solidTransitions(formula: string | Formula, options?: LookupOptions): readonly SolidChange[] {
+export function solidTransitions(formula: string | Formula, options?: LookupOptions): readonly SolidTransition[] {
   if (options !== undefined) return lookingWith(options, guard, () => solidTransitions(formula));
   const solute = soluteOf(formula);
   const row = rowOf(solute);

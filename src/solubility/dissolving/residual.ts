@@ -21,7 +21,7 @@ const RESIDUAL = {
 } as const satisfies Fields<Parameters<typeof lossToLiquor>[0]>;
 
 /** What a liquor keeps of a product. */
-export interface Residual {
+export interface LossToLiquor {
   /** Mass of the product, in the form named, that stays in the liquor. */
   readonly mass: Quantity<"mass">;
   /** Share of the whole product, when `of` was given. */
@@ -56,7 +56,7 @@ export function lossToLiquor(request: {
   readonly solubility?: SolubilityFigure;
   /** Facts of the caller's own, looked up before the tables. */
   readonly facts?: Facts | undefined;
-}): Residual {
+}): LossToLiquor {
   guard.fields(request, RESIDUAL, "request");
   if (request.facts !== undefined) {
     const { facts, ...others } = request;

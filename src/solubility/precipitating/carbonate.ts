@@ -32,7 +32,7 @@ export type CarbonatePrecipitant = "soda" | "bicarbonate";
 const PRECIPITANTS: readonly CarbonatePrecipitant[] = ["soda", "bicarbonate"];
 
 /** Verdict on a metal with a precipitant. */
-export interface CarbonateVerdict {
+export interface PrecipitatedCarbonate {
   /** The metal ion that was asked about. */
   readonly metal: string;
   /** What the metal is precipitated with. */
@@ -69,7 +69,7 @@ function liquors(
   metal: string,
   precipitant: CarbonatePrecipitant,
   concentration: Quantity,
-): CarbonateVerdict["liquor"] {
+): PrecipitatedCarbonate["liquor"] {
   const c = concentration.toNumber("mol/L") > MOST_METAL ? quantity(`${MOST_METAL} mol/L`) : concentration;
   const [kept, aired] = (["kept", "leaves"] as const).map((way) =>
     once(() => carbonateLiquor(metal, precipitant, c, way)),
@@ -149,7 +149,7 @@ export function precipitatedCarbonate(
     readonly precipitant: CarbonatePrecipitant;
     readonly concentration?: QuantityLike<"concentration", ConcentrationText>;
   },
-): CarbonateVerdict {
+): PrecipitatedCarbonate {
   if (bringsFacts(request)) return withItsFacts(request, guard, precipitatedCarbonate);
   guard.fields(request, CARBONATE, "request");
   const { metal, precipitant } = request;
@@ -201,7 +201,10 @@ export function precipitatedCarbonate(
 }
 
 /** What to say where neither liquor ends as the index has it, or where it depends on the carbon dioxide. */
-function endsOtherwise(verdict: CarbonateVerdict["verdict"], { kept, aired }: CarbonateVerdict["liquor"]): string[] {
+function endsOtherwise(
+  verdict: PrecipitatedCarbonate["verdict"],
+  { kept, aired }: PrecipitatedCarbonate["liquor"],
+): string[] {
   if (kept === undefined || aired === undefined) return [];
   const stated = ({ outcome, solids }: CarbonateLiquor): string =>
     solids.length === 0
@@ -245,7 +248,7 @@ function asSettled(
   precipitant: CarbonatePrecipitant,
   { verdict, solid, practice, source }: SettledRow,
   concentration: Quantity,
-): CarbonateVerdict {
+): PrecipitatedCarbonate {
   return readable({
     metal,
     precipitant,

@@ -65,7 +65,7 @@ export interface HydroxideRange {
 }
 
 /** The range, counted and by hand. */
-export interface HydroxideWindow extends HydroxideRange {
+export interface HydroxidePrecipitationRange extends HydroxideRange {
   /** The metal ion that was asked about. */
   readonly metal: string;
   /** Formula of the hydroxide. */
@@ -130,7 +130,7 @@ const BESIDE = ["SO4^2-", "Cl-", "NO3-"];
  * @example
  * hydroxidePrecipitationRange({ metal: "Al^3+", concentration: "0.1 mol/L" }).redissolvesFrom?.format({ decimals: 1, uncertainty: "none" }) // => "6.8"
  */
-export function hydroxidePrecipitationRange(request: HydroxideRequest): HydroxideWindow {
+export function hydroxidePrecipitationRange(request: HydroxideRequest): HydroxidePrecipitationRange {
   if (bringsFacts(request)) return withItsFacts(request, guard, hydroxidePrecipitationRange);
   guard.fields(request, HYDROXIDE, "request");
   needTextOption(request.form, "form");
@@ -156,7 +156,7 @@ export function hydroxidePrecipitationRange(request: HydroxideRequest): Hydroxid
   const answer = once(() => firstAnswer((way) => rangeBy(way, product, request.metal, start, gone), byHand));
   const species = complexesWithHydroxide(request.metal);
   const basic = basicSaltsOf(request.metal);
-  return lazily<HydroxideWindow>({
+  return lazily<HydroxidePrecipitationRange>({
     metal: () => request.metal,
     solid: () => row.solid,
     form: () => row.form,

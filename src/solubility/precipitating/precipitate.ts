@@ -80,7 +80,7 @@ export interface MixtureOutcome {
   /** Ion product over solubility product: above 1 it may fall, above about 1e4 it falls to 99 %. */
   readonly saturation: Quantity<"number">;
   /** Solid that precipitates, per volume of the mixture; 0 mol/L when none. */
-  readonly fallsOut: Quantity<"concentration">;
+  readonly precipitated: Quantity<"concentration">;
   /** Each ion before and after, and the share left in the liquor. */
   readonly ions: readonly {
     readonly formula: string;
@@ -203,7 +203,7 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
     precipitates: () => figures().precipitates,
     saturation: () => figures().saturation,
     volume: () => total,
-    fallsOut: () => figures().fallsOut,
+    precipitated: () => figures().precipitated,
     ions: () => figures().ions,
     either: () => answer().found.either?.(),
     product: () => product,
@@ -265,7 +265,7 @@ function outcomeBy(way: Way, { request, product, ions, before, total }: Asked, e
     return {
       precipitates: stands !== undefined,
       saturation,
-      fallsOut: (stands?.dividedBy(total).to("mol/L") ?? quantity("0 mol/L")).named({
+      precipitated: (stands?.dividedBy(total).to("mol/L") ?? quantity("0 mol/L")).named({
         symbol: "x",
         label: `${solid} that precipitates, per volume of the mixture`,
       }) as Quantity<"concentration">,

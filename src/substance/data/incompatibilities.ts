@@ -124,7 +124,7 @@ export type HazardClass =
 export type Circumstance = "closed vessel" | "kitchen";
 
 /** What a rule needs beside the two materials. */
-export type Condition =
+export type MeetingCondition =
   | "strong acid"
   | "concentrated acid"
   | "strong peroxide"
@@ -156,7 +156,7 @@ export interface ConditionRow {
 
 const ACIDS: readonly HazardClass[] = ["acid", "sulfuric acid", "nitric acid", "hydrochloric acid", "hydrobromic acid"];
 
-export const CONDITIONS: Readonly<Record<Condition, ConditionRow>> = {
+export const CONDITIONS: Readonly<Record<MeetingCondition, ConditionRow>> = {
   "strong acid": { by: "strength", of: ACIDS },
   "concentrated acid": { by: "strength", of: ["sulfuric acid"], above: 50 },
   "strong peroxide": { by: "strength", of: ["peroxide"] },
@@ -186,7 +186,7 @@ export interface IncompatibilityRow {
   /** `forbid`: not to be planned; `warn`: may be what is wanted, with the caution printed. */
   readonly severity: "forbid" | "warn";
   /** Only under one of these; without any the rule always applies. */
-  readonly conditions?: readonly Condition[];
+  readonly conditions?: readonly MeetingCondition[];
   /** A third class that must be there too. */
   readonly with?: HazardClass;
   readonly source: SourceKey;

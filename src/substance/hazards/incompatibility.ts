@@ -5,11 +5,11 @@ import { anhydrousKey, type Notation } from "../../ion/internal";
 import {
   type Circumstance,
   CONDITIONS,
-  type Condition,
   type ConditionRow,
   type HazardClass,
   INCOMPATIBILITIES,
   type IncompatibilityRow,
+  type MeetingCondition,
 } from "../data/incompatibilities";
 import { cite, type SourceKey } from "../data/sources";
 import { classesOf, isToxicWork } from "./classes";
@@ -31,7 +31,7 @@ export interface Incompatibility {
   /** The conditions in words; absent where the rule always holds. */
   readonly condition?: string;
   /** Under one of these; empty where the rule always holds. */
-  readonly conditions: readonly Condition[];
+  readonly conditions: readonly MeetingCondition[];
   /** `met` where it always holds or what was given meets a condition; `not stated` where nobody said. */
   readonly state: "met" | "not stated";
   /** Key of the source; `cite` prints it. */
@@ -123,7 +123,7 @@ function finding(
 }
 
 /** `dry, heated or ground together`. */
-function inWords(conditions: readonly Condition[]): string {
+function inWords(conditions: readonly MeetingCondition[]): string {
   const last = conditions.at(-1)!;
   return conditions.length === 1 ? last : `${conditions.slice(0, -1).join(", ")} or ${last}`;
 }
@@ -137,7 +137,7 @@ function byStrength({ of, above = DILUTE }: ConditionRow, pair: readonly Classed
   return about.every(({ percent }) => percent !== undefined) ? "met" : "not stated";
 }
 
-function stateOf(condition: Condition, pair: readonly ClassedMaterial[], { planned, heated }: Meeting): State {
+function stateOf(condition: MeetingCondition, pair: readonly ClassedMaterial[], { planned, heated }: Meeting): State {
   const row = CONDITIONS[condition];
   const wet = pair.some(({ percent }) => percent !== undefined && percent <= WET);
   switch (row.by) {

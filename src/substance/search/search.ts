@@ -30,7 +30,7 @@ export interface SearchHit {
   /** The text that matched. */
   readonly matched: string;
   /** What of the substance the text matched. */
-  readonly by: "formula" | "number" | "name" | "shop name" | "element" | "ion";
+  readonly by: "formula" | "registry number" | "name" | "shop name" | "element" | "ion";
   /** 1 for an exact match, less for a weaker one, > 0. */
   readonly score: number;
 }
@@ -109,7 +109,8 @@ type Add = (row: NamesRow, matched: string, by: SearchHit["by"], score: number) 
 
 function byNumberOrFormula(asked: string, add: Add): void {
   if (/^\d{2,7}-\d{2}-\d?$/.test(asked))
-    for (const [cas, row] of numbered()) if (cas.startsWith(asked)) add(row, cas, "number", cas === asked ? 1 : 0.8);
+    for (const [cas, row] of numbered())
+      if (cas.startsWith(asked)) add(row, cas, "registry number", cas === asked ? 1 : 0.8);
   const notation = tryReadNotation(asked);
   const small = asked.toLowerCase();
   // formulas typed without capitals: cuso4, nacl

@@ -1,7 +1,7 @@
 // Telling powders apart. What each does is qualitative analysis as taught (from memory): carbonates fizz in acid, zinc and aluminium
 // hydroxide dissolve in an excess of lye and magnesium hydroxide does not, ammonium smells of ammonia in lye, barium sulfate clouds in
 // any sulfate, silver chloride in any chloride. Losses by hand from the formulas.
-import { distinguishMaterials, tellPowdersApart } from "preparative";
+import { distinguishMaterials, distinguishPowders } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const outcome = (formula: string, test: string): string | undefined => {
@@ -9,8 +9,8 @@ const outcome = (formula: string, test: string): string | undefined => {
   const others = ["SiO2", "NaCl", "Na2CO3", "NH4Cl", "MgSO4·7H2O", "K2SO4", "CaCO3", "NaHCO3"].filter(
     (f) => f !== formula,
   );
-  const found = tellPowdersApart({ candidates: [formula, ...others] }).tests.find((one) => one.test === test);
-  const [name] = tellPowdersApart({ candidates: [formula] }).remaining;
+  const found = distinguishPowders({ candidates: [formula, ...others] }).tests.find((one) => one.test === test);
+  const [name] = distinguishPowders({ candidates: [formula] }).remaining;
   return found?.unknown.includes(name!)
     ? undefined
     : found?.outcomes.find(({ leaves }) => leaves.includes(name!))?.shows;
@@ -19,7 +19,7 @@ const outcome = (formula: string, test: string): string | undefined => {
 describe("the tests of several powders", () => {
   it("leave a powder of which nothing is known in every outcome, and make none of it an outcome", () => {
     const candidates = ["SiO2", "NaCl", "Na2CO3", "CaCO3", "ZnO", "Y2(CO3)3", "RbCl", "CuSO4·5H2O"];
-    const { tests, remaining } = tellPowdersApart({ candidates });
+    const { tests, remaining } = distinguishPowders({ candidates });
     expect(remaining).toHaveLength(candidates.length);
     const open = tests.filter(({ unknown }) => unknown.length > 0);
     expect(open.length).toBeGreaterThan(0);
@@ -88,18 +88,18 @@ describe("what a powder does", () => {
 
 describe("telling powders apart", () => {
   it("takes pH paper to the four white powders of a kitchen", () => {
-    const jar = tellPowdersApart({ candidates: ["Na2CO3", "NaHCO3", "CaCO3", "CaSO4·2H2O"] });
+    const jar = distinguishPowders({ candidates: ["Na2CO3", "NaHCO3", "CaCO3", "CaSO4·2H2O"] });
     expect(jar.next!.test).toBe("pH");
     expect(jar.next!.bits).toBeCloseTo(2, 9);
     // Soda in water 11 to 11.5, bicarbonate 8.3, chalk 9.9, gypsum 7 (textbook values)
     expect(jar.next!.outcomes.map(({ shows }) => shows)).toEqual(["about 11", "about 8.1", "about 9.9", "about 7.1"]);
     expect(
-      tellPowdersApart({ candidates: ["Na2CO3", "NaHCO3", "CaCO3", "CaSO4·2H2O"], found: { pH: 11 } }).remaining,
+      distinguishPowders({ candidates: ["Na2CO3", "NaHCO3", "CaCO3", "CaSO4·2H2O"], found: { pH: 11 } }).remaining,
     ).toEqual(["Na₂CO₃"]);
   });
 
   it("excludes by name of the test, and stops where one is left", () => {
-    const jar = tellPowdersApart({
+    const jar = distinguishPowders({
       candidates: ["ZnO", "CaCO3", "BaSO4", "MgO"],
       found: { acid: "dissolves", lye: "stays" },
     });
@@ -117,50 +117,50 @@ describe("telling powders apart", () => {
   it("weighs the loss of hydrates, which nothing wet tells apart", () => {
     const hydrates = { candidates: ["ZnSO4·H2O", "ZnSO4·7H2O"] };
     expect(
-      tellPowdersApart(hydrates)
+      distinguishPowders(hydrates)
         .tests.map(({ test }) => test)
         .sort(),
     ).toEqual(["density", "loss"]);
-    expect(tellPowdersApart({ ...hydrates, found: { loss: "10 %" } }).remaining).toEqual(["ZnSO₄·H₂O"]);
-    expect(tellPowdersApart({ ...hydrates, found: { loss: "43.5 %" } }).remaining).toEqual(["ZnSO₄·7H₂O"]);
-    expect(tellPowdersApart({ ...hydrates, found: { loss: "25 %" } }).text).toMatch(/none of the candidates/);
+    expect(distinguishPowders({ ...hydrates, found: { loss: "10 %" } }).remaining).toEqual(["ZnSO₄·H₂O"]);
+    expect(distinguishPowders({ ...hydrates, found: { loss: "43.5 %" } }).remaining).toEqual(["ZnSO₄·7H₂O"]);
+    expect(distinguishPowders({ ...hydrates, found: { loss: "25 %" } }).text).toMatch(/none of the candidates/);
   });
 
   it("tells chalk from its kin by flame, which acid and water leave alike", () => {
-    const jar = tellPowdersApart({ candidates: ["CaCO3", "SrCO3", "BaCO3"], found: { flame: "yellow-green" } });
+    const jar = distinguishPowders({ candidates: ["CaCO3", "SrCO3", "BaCO3"], found: { flame: "yellow-green" } });
     expect(jar.remaining).toEqual(["BaCO₃"]);
-    expect(() => tellPowdersApart({ candidates: ["CaCO3", "SrCO3"], found: { flame: "blue" } })).toThrow(
+    expect(() => distinguishPowders({ candidates: ["CaCO3", "SrCO3"], found: { flame: "blue" } })).toThrow(
       expect.objectContaining({ code: "plan.observation", hint: "orange-red; red" }),
     );
   });
 
   // Densities: 2.71 and 4.5 g/cm3 for calcite and barite (minerals, from memory).
   it("takes a density as found", () => {
-    const jar = tellPowdersApart({ candidates: ["CaCO3", "BaSO4"], found: { density: "4.4 g/cm3" } });
+    const jar = distinguishPowders({ candidates: ["CaCO3", "BaSO4"], found: { density: "4.4 g/cm3" } });
     expect(jar.remaining).toEqual(["BaSO₄"]);
   });
 
   it("takes the name of a good of the shop, as distinguishMaterials does", () => {
-    const jar = tellPowdersApart({ candidates: "moss killer" });
+    const jar = distinguishPowders({ candidates: "moss killer" });
     expect(jar.remaining).toHaveLength(distinguishMaterials("moss killer").length);
     expect(jar.next!.test).toBe("lye");
     // zinc dissolves in lye, iron(II) does not
-    const iron = tellPowdersApart({ candidates: "moss killer", found: { lye: "clouds" } });
+    const iron = distinguishPowders({ candidates: "moss killer", found: { lye: "clouds" } });
     expect(iron.remaining.every((name) => name.startsWith("Fe"))).toBe(true);
   });
 
   it("never excludes a candidate by a test of which nothing is known for it", () => {
-    const jar = tellPowdersApart({ candidates: ["CaCO3", "C6H12O6"], found: { loss: "44 %" } });
+    const jar = distinguishPowders({ candidates: ["CaCO3", "C6H12O6"], found: { loss: "44 %" } });
     expect(jar.remaining).toContain("C₆H₁₂O₆");
   });
 
   it("gives the same answer whatever the order of the findings, and no test more bits than there are", () => {
     const candidates = ["ZnSO4·7H2O", "MgSO4·7H2O", "Na2SO4·10H2O", "NaCl", "CaCO3"];
-    const one = tellPowdersApart({ candidates, found: { water: "dissolves", lye: "dissolves" } });
-    const other = tellPowdersApart({ candidates, found: { lye: "dissolves", water: "dissolves" } });
+    const one = distinguishPowders({ candidates, found: { water: "dissolves", lye: "dissolves" } });
+    const other = distinguishPowders({ candidates, found: { lye: "dissolves", water: "dissolves" } });
     expect(one.remaining).toEqual(other.remaining);
     let tested = 0;
-    for (const { bits } of tellPowdersApart({ candidates }).tests) {
+    for (const { bits } of distinguishPowders({ candidates }).tests) {
       expect(bits).toBeLessThanOrEqual(Math.log2(5) + 1e-9);
       expect(tested).toBeGreaterThanOrEqual(0);
       tested += 1;
@@ -173,6 +173,6 @@ describe("telling powders apart", () => {
     [{ candidates: ["NaCl"], found: { water: "floats" } }, "plan.observation"],
     [{ candidates: ["NaCl"], foound: {} }, "plan.unknown-option"],
   ])("refuses %j with %s", (request, code) => {
-    expect(() => tellPowdersApart(request as never)).toThrow(expect.objectContaining({ code }));
+    expect(() => distinguishPowders(request as never)).toThrow(expect.objectContaining({ code }));
   });
 });

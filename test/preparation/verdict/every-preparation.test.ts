@@ -7,7 +7,7 @@ import {
   evaluateRun,
   type FindingCode,
   identifyByMassLoss,
-  knownForms,
+  knownHydrates,
   molarMass,
   type Observations,
   type Plan,
@@ -143,7 +143,7 @@ describe("in every preparation", () => {
         const [material, another] = plan.request.materials;
         if (another !== undefined || material?.form === undefined) return undefined;
         const own = parseFormula(String(material.form));
-        const sold = knownForms(own).find((one) => one.sold && !one.formula.hasSameComposition(own));
+        const sold = knownHydrates(own).find((one) => one.sold && !one.formula.hasSameComposition(own));
         if (sold === undefined) return undefined;
         tried += 1;
         const times = molarMass(own).dividedBy(molarMass(sold.formula)).toNumber("");
