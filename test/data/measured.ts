@@ -49,9 +49,16 @@ export const MEASURED: readonly Measured[] = [
   },
   {
     what: "small faults put into lines of a layer and met by its own tests alone, samples with fresh seeds",
-    figure:
-      "hydrate 30 of 33, equation 14 of 14 and before that 44 of 62, ion 35 of 42, quantity 20 of 31, foundation 14 of 16, sheet 57 of 66, preparation 14 of 17, solubility 7 of 10, aqueous 16 of 29; not measured anew: formula",
+    figure: "sheet 57 of 66, preparation 14 of 17, solubility 7 of 10, aqueous 16 of 29",
     command: "npm run mutants -- 16 707 <layer>",
+    date: "2026-11-28",
+  },
+  {
+    what: "small faults put into lines of the layers below the beaker and met by their own tests alone, samples with fresh seeds after the last tests, unless said otherwise",
+    figure:
+      "quantity 37 of 38, hydrate 24 of 25, foundation 49 of 54, equation 11 of 15, formula 35 of 54 before tests were written on it; ion 35 of 42 in an older sample",
+    command:
+      "npm run mutants -- 40 9101 <layer>; quantity with seed 9102, equation 20 lines with seed 9103, formula 30 lines",
     date: "2026-11-28",
   },
 ];

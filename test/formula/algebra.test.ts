@@ -114,6 +114,14 @@ describe("what a formula lacks", () => {
     expect(attempt(() => f(text))).toMatchObject({ error: { code: `formula.${code}`, position, details } });
   });
 
+  it("may be how digits before a sign are meant, in one of two words", () => {
+    expect(f("Fe3+", { digitsBeforeSign: "charge" }).charge).toBe(3);
+    expect(f("Fe3+", { digitsBeforeSign: "subscript" }).charge).toBe(1);
+    expect(attempt(() => f("Fe3+", { digitsBeforeSign: "both" as never }))).toMatchObject({
+      error: { code: "formula.bad-option", details: { argument: "digitsBeforeSign" } },
+    });
+  });
+
   it("is given as a positive number", () => {
     expect(f("CaSO4·nH2O", { n: "1/2" }).hasSameComposition(f("CaSO4·½H2O"))).toBe(true);
     for (const n of [0, -1, "two", {}])

@@ -54,6 +54,7 @@ describe("constitutionOf", () => {
     ["NH4CN", "1 NH4+ 1 CN-"],
     ["NH4SCN", "1 NH4+ 1 SCN-"],
     ["CO(NH2)2", ""],
+    ["(CH3O)2CO", ""],
     ["CS(NH2)2", ""],
     ["CH4N2", ""],
     ["CH6ClN", ""],

@@ -230,6 +230,18 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "the quick way of what the last line answers too",
   },
   {
+    file: "ion/salt-readings.ts",
+    line: "const whole = (n: number) => Math.abs(n - Math.round(n)) < 1e-9;",
+    to: ["Math.abs(n - Math.round(n)) <= 1e-9"],
+    why: "no count of atoms is a billionth away from a whole one",
+  },
+  {
+    file: "equation/kernel/doubles.ts",
+    line: "if (value !== 0) content = gcd(content, Math.abs(value));",
+    to: ["true"],
+    why: "zero leaves a common divisor as it is",
+  },
+  {
     file: "equation/balance/system.ts",
     line: "matrix[row * columns + column] = column < reactants ? count : -count;",
     to: ["column >= reactants"],
