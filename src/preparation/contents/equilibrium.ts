@@ -79,7 +79,7 @@ export function pouredOf({ books }: Booked, kg: number): Poured {
 /** Nothing has fizzed. */
 const STILL: Fizzed = { keeping: "kept", left: 0 };
 
-const remembered = /* @__PURE__ */ remembering<Beaker | undefined>(600);
+const remembered = /* @__PURE__ */ remembering<Beaker | undefined>(1500);
 
 /** With what has left of the carbon dioxide. */
 export const withGas = (pours: readonly Pour[], { left }: Fizzed): readonly Pour[] =>
@@ -116,12 +116,13 @@ export function fizzedIn(pot: Booked, product: Matter, isWritten: boolean, preci
   const of = componentsOf(product.formula);
   if (put === undefined || of === undefined) return undefined;
   const left = put.gas.find(({ formula }) => isOneOf(formula, "CO2"))?.moles ?? 0;
+  if (left === 0 && !put.pours.some(({ formula }) => componentsOf(formula)?.has(CARBONATE))) return undefined;
+  if (!precipitates) return { keeping: isWritten ? "leaves" : "kept", left };
   const celsius = pot.books.temperature.toNumber("°C");
   const kept = settled(put.pours, celsius, { keeping: "kept", left });
-  if (kept === undefined || !kept.components.includes(CARBONATE)) return undefined;
+  if (kept === undefined) return undefined;
   const gone = settled(put.pours, celsius, { keeping: "leaves", left }, { solids: "fresh", near: kept });
   if (gone === undefined) return { keeping: "kept", left };
-  if (!precipitates) return { keeping: isWritten ? "leaves" : "kept", left };
   const [closed, open] = [unitsIn(kept, of), unitsIn(gone, of)];
   const most = Math.max(closed, open);
   const isLess = open < closed - DIFFERS * most;

@@ -1,8 +1,7 @@
 // What heat does to a dry solid, by the table of thermal steps.
 
 import { parseFormula } from "../../formula";
-import { readNotation } from "../../ion/internal";
-import { thermalOf } from "../../substance/internal";
+import { heatingOf } from "../reaction/heating";
 import { sameCore } from "../reaction/species";
 import type { Case } from "./case";
 import type { Ruling } from "./feasibility";
@@ -12,11 +11,12 @@ export function judgeHeat(c: Case): Ruling {
   const { product } = c;
   const { name, formula } = product.species;
   const feed = c.put.find(({ made }) => made.kind !== "element") ?? c.put[0]!;
-  const row = thermalOf(readNotation(feed.species.formula));
-  const step = row?.steps.find(({ remains, leaves }) =>
+  const steps = heatingOf(feed.species.formula);
+  const step = steps.find(({ remains, leaves }) =>
     [...remains, ...leaves].some((one) => sameCore(parseFormula(one.formula), formula)),
   );
-  if (row !== undefined && step !== undefined)
+  if (step !== undefined) {
+    const from = step.from.toNumber("°C");
     return {
       verdict: "goes",
       share: 1,
@@ -24,12 +24,13 @@ export function judgeHeat(c: Case): Ruling {
       reasons: [
         {
           code: "thermal",
-          text: `${feed.species.name} gives ${name} from ${step.from} °C on`,
-          figures: [{ value: Number(step.from), unit: "°C", label: `heat from which ${name} forms` }],
-          source: row.source,
+          text: `${feed.species.name} gives ${name} from ${from} °C on`,
+          figures: [{ value: from, unit: "°C", label: `heat from which ${name} forms` }],
+          source: step.source,
         },
       ],
     };
+  }
   return {
     verdict: "unknown",
     solids: [],
@@ -37,10 +38,10 @@ export function judgeHeat(c: Case): Ruling {
       {
         code: "missing",
         text:
-          row === undefined
+          steps.length === 0
             ? `missing: what heat does to ${feed.species.name}, step by step`
-            : `missing: a step in which ${feed.species.name} gives ${name}; known are ${row.steps.map((s) => s.remains.map((one) => one.formula).join(" + ")).join(", then ")}`,
-        source: row?.source ?? "commonPractice",
+            : `missing: a step in which ${feed.species.name} gives ${name}; known are ${steps.map((s) => s.remains.map((one) => one.formula).join(" + ")).join(", then ")}`,
+        source: steps[0]?.source ?? "commonPractice",
       },
     ],
   };

@@ -5,7 +5,6 @@ import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
-import { thermalStepsOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { FIRING, RUNS_BY_ITSELF } from "../data/firing";
 import { add } from "../operation/add";
@@ -13,6 +12,7 @@ import { cool } from "../operation/cool";
 import { fire } from "../operation/fire";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
+import { heatingOf } from "../reaction/heating";
 import { putTheRest } from "./asides";
 import { type Bench, type Look, POT } from "./bench";
 import { weighProduct } from "./finish";
@@ -42,7 +42,7 @@ function plateauOf({ frame: { setting } }: Bench): Plateau {
         at: fired === undefined ? undefined : (exact(`${fired.at} °C`) as Quantity<"temperature">),
         below: undefined,
       };
-    const steps = thermalStepsOf(material.form);
+    const steps = heatingOf(material.form);
     const found = steps.findIndex(({ remains }) =>
       remains.some(({ formula }) => parseFormula(formula).hasSameComposition(wanted)),
     );

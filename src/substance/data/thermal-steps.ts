@@ -59,6 +59,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
     { from: "120", approx: true, leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "NH4Al(SO4)2·2H2O", coefficient: "1" }] },
     { from: "250", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "NH4Al(SO4)2", coefficient: "1" }] },
   ], note: "melts in its water at 93.5", source: "memory" },
+  { formula: "NH4Al(SO4)2", steps: [{ from: "500", to: "600", approx: true, leaves: [{ formula: "NH3", coefficient: "1" }, { formula: "SO3", coefficient: "1/2" }, { formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Al2(SO4)3", coefficient: "1/2" }] }], source: "memory" },
   { formula: "NH4Fe(SO4)2·12H2O", steps: [{ from: "230", leaves: [{ formula: "H2O", coefficient: "12" }], remains: [{ formula: "NH4Fe(SO4)2", coefficient: "1" }] }], note: "melts in its water at 39", source: "memory" },
   { formula: "(NH4)2Fe(SO4)2·6H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "(NH4)2Fe(SO4)2", coefficient: "1" }] }], note: "partly decomposes as it dries", source: "memory" },
   { formula: "(NH4)2Ni(SO4)2·6H2O", steps: [{ from: "130", approx: true, leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "(NH4)2Ni(SO4)2", coefficient: "1" }] }], source: "memory" },
@@ -342,6 +343,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
   { formula: "Cu(OH)2", steps: [{ from: "80", to: "185", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "1" }] }], note: "at 80 when wet", source: "memory" },
   { formula: "Cu2(OH)2CO3", steps: [{ from: "200", to: "290", leaves: [{ formula: "CO2", coefficient: "1" }, { formula: "H2O", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "2" }] }], source: "memory" },
   { formula: "Cu3(OH)2(CO3)2", steps: [{ from: "220", to: "350", leaves: [{ formula: "CO2", coefficient: "2" }, { formula: "H2O", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "3" }] }], source: "memory" },
+  { formula: "Cu(NO3)2·3H2O", steps: [{ from: "170", to: "300", approx: true, leaves: [{ formula: "NO2", coefficient: "2" }, { formula: "O2", coefficient: "1/2" }, { formula: "H2O", coefficient: "3" }], remains: [{ formula: "CuO", coefficient: "1" }] }], note: "melts in its water first, and goes by way of a basic nitrate", source: "memory" },
   { formula: "CuSO4", steps: [{ from: "560", to: "650", approx: true, leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "1" }] }], note: "by way of Cu2O(SO4)", source: "memory" },
   { formula: "CuSO4·H2O", steps: [{ from: "200", to: "250", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CuSO4", coefficient: "1" }] }], source: "memory" },
   { formula: "CuSO4·3H2O", steps: [

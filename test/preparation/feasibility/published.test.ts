@@ -69,7 +69,6 @@ const OTHERWISE: Readonly<Record<string, readonly [verdict: string, why: string]
     "goes in part",
     "with just two oxalates for each copper, copper oxalate stays beside it; they are used over",
   ],
-  "fe-oxide-vitriol": ["unknown", "the thermal table ends at the anhydrous sulfate"],
   "pb-dioxide-minium": ["unknown", "no constants of lead(IV)"],
   "na-perborate": ["unknown", "no constants of perborate"],
 };
