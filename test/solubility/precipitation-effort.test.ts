@@ -1,13 +1,20 @@
 // How much work an order of precipitation is: equilibria solved, which no other program on the machine can change.
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { hydroxidePrecipitationRange, precipitationOrder } from "../../src";
 import { Equilibrium } from "../../src/aqueous/solve/equilibrium";
 
 const solved = (ask: () => unknown): number => {
-  const spy = vi.spyOn(Equilibrium.prototype, "solve");
-  ask();
-  const calls = spy.mock.calls.length;
-  spy.mockRestore();
+  const { solve } = Equilibrium.prototype;
+  let calls = 0;
+  Equilibrium.prototype.solve = function (this: Equilibrium, ...given) {
+    calls += 1;
+    return solve.apply(this, given);
+  };
+  try {
+    ask();
+  } finally {
+    Equilibrium.prototype.solve = solve;
+  }
   return calls;
 };
 
@@ -19,7 +26,9 @@ describe("the search for where a solid begins", () => {
     ["Ag+", ["AgCl", "AgBr", "AgI"]],
     ["OH-", ["Fe(OH)3", "Cu(OH)2", "Mg(OH)2"]],
   ])("solves at most 400 equilibria for three solids with %s", (precipitant, solids) => {
-    expect(solved(() => precipitationOrder({ precipitant, solids: solids.map(at) }))).toBeLessThan(400);
+    const count = solved(() => precipitationOrder({ precipitant, solids: solids.map(at) }));
+    expect(count).toBeGreaterThan(0);
+    expect(count).toBeLessThan(400);
   });
 
   it("solves at most 400 equilibria for both ends of a hydroxide", () => {
