@@ -58,25 +58,38 @@ interface Fault {
   readonly replacement: string;
 }
 
-/** The layer with all its faults in it, switched off. */
+/** The layer with the faults of the drawn lines in it, switched off: the others run as they are, and so do the tests that meet them. */
 async function withFaults(
   layer: string,
-): Promise<{ code: ReadonlyMap<string, string>; faults: Fault[]; lines: string[] }> {
+  draw: (lines: readonly string[]) => ReadonlySet<string>,
+): Promise<{ code: ReadonlyMap<string, string>; faults: Fault[]; lines: number; drawn: number }> {
   const silent = { debug() {}, info() {}, warn() {}, error: console.error, isDebugEnabled: () => false };
   const sources = filesIn(join("src", layer), (file) => file.endsWith(".ts") && !file.includes("data/")).map(
-    (name) => ({
-      name,
-      mutate: true,
-      content: readFileSync(name, "utf8"),
-    }),
+    (name) => ({ name, content: readFileSync(name, "utf8") }),
   );
-  const { files, mutants } = await new Instrumenter(silent as never).instrument(sources, {
+  const texts = new Map(sources.map(({ name, content }) => [name, content.split("\n")]));
+  const says = (text: string): boolean => SAYS.test(text) && !SILENT.test(text);
+  const place = (name: string, at: number): string => `${relative(join(root, "src"), name)}:${at + 1}`;
+  const lines = [...texts].flatMap(([name, content]) =>
+    content.flatMap((text, at) => (says(text) ? [place(name, at)] : [])),
+  );
+  const drawn = draw(lines);
+  const asked = sources
+    .map(({ name, content }) => ({
+      name,
+      content,
+      mutate: texts
+        .get(name)!
+        .flatMap((text, line) =>
+          drawn.has(place(name, line)) ? [{ start: { line, column: 0 }, end: { line, column: text.length } }] : [],
+        ),
+    }))
+    .filter(({ mutate }) => mutate.length > 0);
+  const { files, mutants } = await new Instrumenter(silent as never).instrument(asked, {
     plugins: null,
     excludedMutations: ["StringLiteral"],
     ignorers: [],
   });
-  const texts = new Map(sources.map(({ name, content }) => [name, content.split("\n")]));
-  const says = (text: string): boolean => SAYS.test(text) && !SILENT.test(text);
   const faults = mutants
     .filter(({ status, location: { start, end } }) => status !== "Ignored" && start.line === end.line)
     .map(({ id, fileName, location: { start }, replacement }) => ({
@@ -86,10 +99,12 @@ async function withFaults(
       text: texts.get(fileName)![start.line]!,
       replacement: (replacement ?? "").replace(/\s+/g, " ").trim(),
     }));
-  const lines = [...texts].flatMap(([name, content]) =>
-    content.flatMap((text, at) => (says(text) ? [`${relative(join(root, "src"), name)}:${at + 1}`] : [])),
-  );
-  return { code: new Map(files.map(({ name, content }) => [name, content])), faults, lines };
+  return {
+    code: new Map(files.map(({ name, content }) => [name, content])),
+    faults,
+    lines: lines.length,
+    drawn: drawn.size,
+  };
 }
 
 /** Library and tests in one script; the library is read whole before the first test. */
@@ -192,9 +207,11 @@ interface Count {
 
 /** Put faults into lines of a layer, and count those that its tests find. */
 async function tried(layer: string, random: () => number): Promise<Count> {
-  const { code, faults, lines } = await withFaults(layer);
-  const drawn = new Set<string>();
-  while (drawn.size < Math.min(wanted, lines.length)) drawn.add(lines[Math.floor(random() * lines.length)]!);
+  const { code, faults, lines, drawn } = await withFaults(layer, (all) => {
+    const some = new Set<string>();
+    while (some.size < Math.min(wanted, all.length)) some.add(all[Math.floor(random() * all.length)]!);
+    return some;
+  });
   const folders = [layer, ...(process.env["MUTANTS_TESTS"]?.split(",") ?? [])];
   const tests = [...new Set(folders)].flatMap((folder) =>
     filesIn(join("test", folder), (file) => file.endsWith(".test.ts") && !file.endsWith(".slow.test.ts")),
@@ -206,7 +223,7 @@ async function tried(layer: string, random: () => number): Promise<Count> {
   if (dry === undefined) throw new Error(`the tests of ${layer} do not end`);
   for (const failing of dry.failing) console.log(`fails without a fault, left out: ${failing.slice(0, 200)}`);
   let [found, all, equal] = [0, 0, 0];
-  for (const fault of faults.filter(({ file, line }) => drawn.has(`${file}:${line}`))) {
+  for (const fault of faults) {
     const plan = Object.entries(dry.files)
       .map(([file, { met, bad, each, milliseconds }]) => {
         const first = Object.keys(met).filter((test) => met[test]!.includes(fault.id));
@@ -245,7 +262,7 @@ async function tried(layer: string, random: () => number): Promise<Count> {
   }
   runner.stop();
   rmSync(folder, { recursive: true });
-  console.log(`${share(layer, { found, all, equal })}, in ${drawn.size} of ${lines.length} lines`);
+  console.log(`${share(layer, { found, all, equal })}, in ${drawn} of ${lines} lines`);
   return { found, all, equal };
 }
 
