@@ -8,7 +8,7 @@ import { rolesOf } from "../procedure/roles";
 import { isAcid } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { belief, clearlyAbove, likelihoodOf, likelihoodWithin, percent } from "./difference";
-import type { Evidence } from "./evidence";
+import { type Evidence, leastExplained } from "./evidence";
 import type { Finding } from "./finding";
 import { shows } from "./test-outcome";
 
@@ -24,8 +24,10 @@ export function spilled(evidence: Evidence, standing: Standing, wouldBeLight: bo
   if (losses.length === 0 || share.compare(planned("worthAWord")) < 0) return [];
   // In the order of the words, so that the order of the record changes nothing.
   const what = losses.map(({ text }) => text).sort();
-  // More than any handling takes is the news of the run.
-  const isNews = wouldBeLight || share.compare(handlingLoss) > 0;
+  // More than any handling takes of what there was to collect is the news of the run: a liquor keeps its part before anything is spilled.
+  const { kept } = leastExplained(evidence);
+  const there = kept === undefined ? theory : theory.minus(kept);
+  const isNews = wouldBeLight || gone.compare(there.times(handlingLoss)) > 0;
   // What would be no surprise without the loss says of the loss that it was smaller.
   const isOverstated = standing === "heavy" && !clearlyAbove(dry, theory);
   const then = {

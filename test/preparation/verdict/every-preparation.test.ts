@@ -16,6 +16,7 @@ import {
 } from "preparative";
 import { describe, expect, it } from "vitest";
 import { BLIND_RUNS } from "../../data/blind-runs";
+import { NATURAL_PREPARATIONS } from "../../data/natural-preparations";
 
 const PLANS: readonly Plan[] = [
   ...new Map(BLIND_RUNS.map(({ request }) => [`${request.equation} ${request.product}`, request])).values(),
@@ -84,6 +85,16 @@ describe("in every preparation", () => {
     });
     expect(others(filtered, ["spilled"], spilled(0.95))).toEqual([]);
     expect(others(fired, ["spilled"], spilled(0.99))).toEqual([]);
+  });
+
+  // By the curve the liquor and the rinse keep 55 of 85 g of sodium nitrate; 3.6 g is an eighth of the crop that is left, and 4 % of the theory.
+  it("an eighth of a crop that was spilled by the record is that, whatever the liquor keeps", () => {
+    const { request } = NATURAL_PREPARATIONS.find(({ id }) => id.startsWith("Chile saltpetre from soda"))!;
+    const run = evaluateRun(planPreparation(request), {
+      dried: "24.4 g",
+      lost: [{ of: "product", mass: "3.6 g" }],
+    });
+    expect(run.verdict[0]!.code).toBe("spilled");
   });
 
   // Manganese sulfate is sold with four waters too, 76 % of the theory: the numbers cannot decide.
