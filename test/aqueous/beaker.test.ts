@@ -298,6 +298,18 @@ describe("what it does not know is said", () => {
     expect(litre({ FeSO4: 0.01, KMnO4: 0.01 }).warnings.join()).toMatch(/MnO4- oxidises Fe\^2\+/);
   });
 
+  it("says nothing of pairs and partners where only the caller's constants count", () => {
+    const only = { constants: { only: true, pKw: 14 } } as const;
+    const cerium = { CeCl3: 0.1, Na2CO3: 0.2 };
+    expect(litre(cerium).unknown).not.toEqual([]);
+    expect(litre(cerium, only).unknown).toEqual([]);
+    expect(litre({ CuSO4: 0.1, KI: 0.1 }, only).warnings.join()).not.toContain("oxidises");
+    // constants beside the tables leave both said
+    const beside = { constants: { pKsp: { AgCl: "9.75" } } } as const;
+    expect(litre(cerium, beside).unknown).toEqual(litre(cerium).unknown);
+    expect(litre({ CuSO4: 0.1, KI: 0.1 }, beside).warnings.join()).toContain("Cu^2+ oxidises I-");
+  });
+
   it("does not take both forms of one metal, or a pair within a tenth of a volt, for partners", () => {
     // Fe3+/Fe2+ 0.77 V is its own half: nothing to win
     expect(litre({ FeCl2: 0.01, FeCl3: 0.01 }).warnings.join()).not.toContain("oxidises");

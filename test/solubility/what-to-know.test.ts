@@ -39,6 +39,12 @@ describe("where the table has nothing", () => {
     expect(hint("C60")).toBe("measure it, or pass your own figure");
   });
 
+  it("names the gases that are known", () => {
+    const outcome = attempt(() => gasSolubility("UF6", "25 °C"));
+    const hint = outcome.ok ? "" : (outcome.error.hint ?? "");
+    for (const gas of ["CO2", "O2", "NH3"]) expect(hint).toContain(gas);
+  });
+
   it("takes a figure of the caller's own as it is, with nothing to warn of", () => {
     const own = waterToDissolve({ formula: "NaCl", mass: "10 g", temperature: "20 °C", solubility: "40 g" });
     expect(own.warnings).toEqual([]);

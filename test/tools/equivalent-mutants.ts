@@ -367,6 +367,24 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     to: ['taken.compare(crop.times(planned("lostByRinsing"))) >= 0'],
     why: "a loss of exactly the limit",
   },
+  {
+    file: "aqueous/mixture/notation.ts",
+    line: "const isCapital = (code: number): boolean => code >= 65 && code <= 90;",
+    to: ["false", "code > 65", "code < 65", "code < 90", "code > 90"],
+    why: "a fast way of what the formula reader answers too",
+  },
+  {
+    file: "aqueous/mixture/notation.ts",
+    line: "while (isDigit(text.charCodeAt(at))) at += 1;",
+    to: ["false"],
+    why: "a fast way of what the formula reader answers too",
+  },
+  {
+    file: "aqueous/composition/figures.ts",
+    line: "const partial = -Math.LN10 * gradient.lnK[model.species.length + model.heldPH]! * factor;",
+    to: ["model.species.length - model.heldPH"],
+    why: "a pH that is held is the first condition",
+  },
 ];
 
 const spaced = (text: string): string => text.replace(/\s+/g, " ").trim();
