@@ -56,7 +56,7 @@ export function positive<D extends string>(
 ): Quantity<D> {
   const q = named(like, dimension, argument, naming);
   if (q.isPositive()) return q;
-  throw new AmountError("amount.not-positive", `${argument} must be greater than zero, not ${q}`, {
+  throw new AmountError("amount.not-positive", `${argument} must be above zero, not ${q}`, {
     details: { argument, value: String(q) },
   });
 }

@@ -20,7 +20,7 @@ export function positive<D extends string>(
 ): Quantity<D> {
   const q = expectDimension(like, dimension, argument, naming);
   if (q.isPositive()) return q;
-  throw new AqueousError("aqueous.not-positive", `${argument} must be greater than zero, not ${q}`, {
+  throw new AqueousError("aqueous.not-positive", `${argument} must be above zero, not ${q}`, {
     details: { argument },
   });
 }

@@ -65,7 +65,7 @@ function inUnit(text: string, dimension: string, argument: string, unit: string)
 /** A neutral formula as the tables write it, crystal water after a dot in the middle of the line. */
 function substanceIn(text: string): string {
   const formula = parseFormula(text);
-  if (formula.charge !== 0) throw bad(`${text} is an ion, no substance`, "write the whole salt");
+  if (formula.charge !== 0) throw bad(`${text} is an ion, not a substance`, "write the whole salt");
   return formula.toString().replace(/\.(?=\d*\.?\d*[A-Z([])/g, "·");
 }
 
@@ -119,7 +119,10 @@ export function ofSolubility({ formula, solid, points }: SolubilityFact, source:
   if (points.length === 0) throw bad("points are empty", 'such as [["20 °C", "35.9 g"]]');
   const solute = soluteOf(formula);
   if (solid !== undefined && soluteOf(solid).key !== solute.key)
-    throw bad(`${solid} is no solid of ${solute.anhydrous}`, "the solid differs from the solute by crystal water only");
+    throw bad(
+      `${solid} is not a solid of ${solute.anhydrous}`,
+      "the solid differs from the solute by crystal water only",
+    );
   const named = tryNameOf(solute.anhydrous);
   const inContact = solid ?? (solute.isHydrate ? formula : undefined);
   const solidText = inContact === undefined ? undefined : substanceIn(inContact);
@@ -233,7 +236,7 @@ function classIn(text: string): string {
   if (tryReadNotation(text) !== undefined) return classOfOne(readNotation(substanceIn(text)));
   const nearest = nearestWord(text, [...known]);
   throw bad(
-    `'${text}' is no formula and no class of the rules`,
+    `'${text}' is neither a formula nor a class of the rules`,
     nearest === undefined ? `classes: ${[...known].sort().join(", ")}` : `did you mean ${nearest}?`,
   );
 }
@@ -241,7 +244,7 @@ function classIn(text: string): string {
 export function ofIncompatibility(fact: IncompatibilityFact, source: Own): Entry[] {
   const { code, a, b, what, severity, products = [] } = fact;
   if (!/^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/.test(code))
-    throw bad(`'${code}' is no code`, "words in small letters with hyphens, such as studio-vinegar-bleach");
+    throw bad(`'${code}' is not a code`, "words in small letters with hyphens, such as studio-vinegar-bleach");
   if (RESERVED.has(code) || everyRule().some((rule) => rule.code === code))
     throw clash(
       `the library has a rule '${code}' of its own`,
@@ -302,12 +305,12 @@ export function ofEnthalpy({ formula, enthalpy }: EnthalpyFact, source: Own): En
 }
 
 export function ofUnit({ symbol, is }: UnitFact): Entry[] {
-  if (!/^[A-Za-zµ°Ω]+$/.test(symbol)) throw bad(`'${symbol}' is no symbol of a unit`, "letters only, such as scoop");
+  if (!/^[A-Za-zµ°Ω]+$/.test(symbol)) throw bad(`'${symbol}' is not a symbol of a unit`, "letters only, such as scoop");
   if (isUnitSymbol(symbol)) throw clash(`${symbol} is a unit already`, "give it another symbol, such as scoop");
   const one: Quantity = quantity(is);
   if (!one.isPositive() || one.dimension === "temperature") throw bad(`one ${symbol} cannot be ${is}`);
   if (one.standardUncertainty !== undefined && !one.standardUncertainty.isZero())
-    throw bad(`one ${symbol} must be an exact figure`, "state the doubt with what is measured: 3 ± 0.5 scoop");
+    throw bad(`one ${symbol} must be an exact figure`, "state the uncertainty with what is measured: 3 ± 0.5 scoop");
   const { unit } = nodeOf(one);
   const { n, d } = toRational(one.in(unit.symbol as "g"));
   const factor = { n: n * unit.factor.n, d: d * unit.factor.d };

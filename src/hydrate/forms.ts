@@ -277,7 +277,7 @@ export function stagedDehydration(formula: FormulaLike, mass?: MassLike, options
       hint:
         others.length > 0
           ? `tabulated of this salt: ${others.join(", ")}`
-          : "equivalentMass tells the mass of any form; weigh before and after heating for hydrationNumber",
+          : "equivalentMass gives the mass of any form; weigh before and after heating for hydrationNumber",
       details: { formula: form.toString() },
     });
   }

@@ -199,7 +199,7 @@ function candidatesOf(observed: Observed, batch: Batch): Pick<Evidence, "candida
 const scatterOfSamples = (): Quantity =>
   quantity(
     { value: "0", unit: "%", standardUncertainty: planned("sampleScatter").in("%").toString() },
-    { symbol: "s", label: "scatter of samples", assumption: "one sample stands for all of the product" },
+    { symbol: "s", label: "scatter of samples", assumption: "one sample represents all of the product" },
   );
 
 function identityOf(observed: Observed, { ignition, acidPerGram }: Observations, isDry: boolean): Identity | undefined {

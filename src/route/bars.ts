@@ -153,14 +153,14 @@ export function barOf({ code }: FamilyRow, product: Compound, feeds: readonly Co
     case "neutralise":
     case "neutralise-acid-salt":
       if ([a!, b!].some(isCarbonate) && (pKaOf("base", product.anion!) ?? 0) > TOO_WEAK)
-        return "carbonate is not base enough for the last hydron of this acid: it takes a lye";
+        return "carbonate is not a strong enough base for the last proton of this acid: it needs a lye";
       if (code === "neutralise-acid-salt") return undefined;
       return unless(
         b!.key !== keyOf("CO2") ||
           falls(a!) === false ||
           a!.made.kind === "molecule" ||
           (a!.anion === "OH-" && SLAKES.has(a!.cation!)),
-        "carbon dioxide is taken by what dissolves: a lye, a soda, ammonia, milk of lime",
+        "carbon dioxide is absorbed by what dissolves: a lye, a soda, ammonia, milk of lime",
       );
     case "salt-pair":
       return unless(
@@ -176,7 +176,7 @@ export function barOf({ code }: FamilyRow, product: Compound, feeds: readonly Co
           !hydronMoves(a!.anion!, product.anion!) &&
           !hardlyDissolves(b!) &&
           isPair(product, saltFormula(b!.cation!, a!.anion!), feeds),
-        "no salt of this pair comes by itself: both dissolve too well, their curves run alike, they crystallise together, nitrite is left, a hydron changes place, or ammonia leaves",
+        "no salt of this pair comes by itself: both dissolve too well, their curves run alike, they crystallise together, nitrite is left, a proton is transferred, or ammonia leaves",
       );
     case "complex":
       return unless(

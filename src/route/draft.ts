@@ -130,13 +130,13 @@ function yieldOf(plan: Plan, tried: Tried | undefined): Quantity {
     const left = share.minus(tried.taught().loss).to("");
     return (left.compare("1") > 0 ? quantity("1") : left).named({
       ...naming,
-      rule: "what stands at the end / theory, less what was lost when it was tried",
+      rule: "what is solid at the end / theory, less what was lost when it was tried",
     });
   }
   return share
     .times(quantity("1").minus(plan.handlingLoss))
     .to("")
-    .named({ ...naming, rule: "what stands at the end / theory, less usual losses" });
+    .named({ ...naming, rule: "what is solid at the end / theory, less usual losses" });
 }
 
 /** Each step planned once for one gram: everything else is in proportion. */

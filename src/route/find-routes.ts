@@ -407,7 +407,7 @@ function answerTo(request: RouteRequest, trials: Trials): Answer {
   const key = keyOf(form)!;
   const target = index.all.byKey.get(key);
   if (target === undefined)
-    throw new RouteError("route.unknown-target", `${form} is nothing that is made`, {
+    throw new RouteError("route.unknown-target", `${form} is not a substance that is prepared`, {
       hint: "give a salt, an acid, a metal",
     });
   const jar = index.jars.get(key)?.[0];

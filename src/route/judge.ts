@@ -24,7 +24,7 @@ export type Judgement =
       readonly product: string;
       readonly feasibility: Feasibility;
       readonly share: number;
-      /** Part of the metal that stands as another solid. */
+      /** Part of the metal that forms another solid. */
       readonly beside: number;
       /** How warm it is worked, where another solid would settle in the cold. */
       readonly at?: "60 °C" | undefined;
@@ -43,7 +43,7 @@ export type Judgement =
     };
 
 /** Least part of the theory that must form. */
-const ENOUGH = { falls: 0.85, "falls from acid": 0.5, dissolved: 0.8 } as const;
+const ENOUGH = { falls: 0.85, "precipitates from acid": 0.5, dissolved: 0.8 } as const;
 /** Most of the metal that may stand as another solid in a product that nothing parts. */
 const TRACE = 0.03;
 
@@ -267,7 +267,10 @@ function weighed(c: Candidate, product: string, equation: BalancedEquation, feas
       reasons,
       instead,
     });
-  if (c.family.tests.includes("the engine lets it fall") && !solids.some(({ formula }) => keyOf(formula) === own))
+  if (
+    c.family.tests.includes("it precipitates at equilibrium") &&
+    !solids.some(({ formula }) => keyOf(formula) === own)
+  )
     return refuse(product, equation, "unknown", `missing: the solubility product of ${product}`, { reasons, instead });
   const basic = basicInstead(c);
   if (basic !== undefined) return refuse(product, equation, "no", basic, { reasons, instead });
@@ -285,11 +288,12 @@ function weighed(c: Candidate, product: string, equation: BalancedEquation, feas
       );
   }
   const solid = falls(c.product) === true;
-  const enough = ENOUGH[!solid ? "dissolved" : c.family.code === "precipitate-by-acid" ? "falls from acid" : "falls"];
+  const enough =
+    ENOUGH[!solid ? "dissolved" : c.family.code === "precipitate-by-acid" ? "precipitates from acid" : "falls"];
   if (verdict === "goes in part" && share < enough) return refuse(product, equation, "no", text, { reasons, instead });
   // a second solid in a cake cannot be washed out
   if (solid && beside > TRACE)
-    return refuse(product, equation, "no", `${instead.join(" and ")} stands beside it`, { reasons, instead });
+    return refuse(product, equation, "no", `${instead.join(" and ")} forms beside it`, { reasons, instead });
   // a solid that turns into another one of nearly the same solubility stays mixed with it, whatever the excess
   const exchange = c.family.code === "solid-to-solid" ? exchangeOf(c) : undefined;
   const nearness =

@@ -39,11 +39,11 @@ export function marginsOf({ judgement, candidate }: FoundStep, plan: Plan): read
   const { overdosed } = judgement;
   if (overdosed !== undefined)
     found.push({
-      text: `with a fifth too much of the lye ${percent(overdosed)} of the theory still stands`,
-      figure: number(overdosed, "", "share that stands after a fifth too much"),
+      text: `with a fifth too much of the lye ${percent(overdosed)} of the theory is still solid`,
+      figure: number(overdosed, "", "share that is solid after a fifth too much"),
       room: clamp((overdosed - LEAST) / (1 - LEAST)),
     });
-  const room = candidate.family.tests.includes("the engine lets it fall") ? roomIn(feasibility) : undefined;
+  const room = candidate.family.tests.includes("it precipitates at equilibrium") ? roomIn(feasibility) : undefined;
   if (room !== undefined) {
     const { logarithm, more, pH, redissolvesFrom } = room;
     found.push({
@@ -53,14 +53,14 @@ export function marginsOf({ judgement, candidate }: FoundStep, plan: Plan): read
     });
     if (redissolvesFrom !== undefined)
       found.push({
-        text: `with lye less than ${100 * LEAST} % of it stands from pH ${redissolvesFrom.toFixed(1)} on, ${(redissolvesFrom - pH).toFixed(1)} units above the liquor`,
-        figure: number(redissolvesFrom - pH, "", "pH units until lye takes it back"),
+        text: `with lye less than ${100 * LEAST} % of it is solid from pH ${redissolvesFrom.toFixed(1)} on, ${(redissolvesFrom - pH).toFixed(1)} units above the liquor`,
+        figure: number(redissolvesFrom - pH, "", "pH units until lye redissolves it"),
         room: clamp((redissolvesFrom - pH) / PLENTY_OF_PH),
       });
   }
   if (beside > 0)
     found.push({
-      text: `${percent(beside)} stands as another solid`,
+      text: `${percent(beside)} forms another solid`,
       figure: number(beside, "", "share of another solid"),
       room: clamp(1 - 3 * beside),
     });

@@ -99,7 +99,7 @@ function readBack(data: unknown): Route {
   const draft = draftOf(found, wish);
   const over = draft.planned.findIndex(({ tried }) => tried?.isOver === true);
   if (over >= 0)
-    throw new RouteError("route.no-longer", `step ${over + 1} of the route is none by its own trials`, {
+    throw new RouteError("route.no-longer", `step ${over + 1} of the route is excluded by its own trials`, {
       hint: "look for routes again",
     });
   return routeOf(draft, rank, () => swaps);

@@ -195,7 +195,7 @@ export const unread = ({ unread: names }: Index): RefusedRoute[] =>
 
 export const onShelf = (name: string): RefusedRoute => ({
   code: "on-the-shelf",
-  text: `it stands on the shelf as ${name}`,
+  text: `it is on the shelf as ${name}`,
   numbers: [],
   source: "the shelf",
   equation: undefined,

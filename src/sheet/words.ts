@@ -150,7 +150,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   ifProductIs: "If the product is",
   at100: "At 100 % yield",
   wanted: "wanted",
-  withIt: "With it precipitates {mass} of {formula}, which no washing takes out.",
+  withIt: "With it precipitates {mass} of {formula}, which no washing removes.",
   mayStay: "Up to {share} may stay {where}.",
   onFilters: "on filters and vessels",
   inCrucible: "in the crucible",

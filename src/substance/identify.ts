@@ -87,7 +87,7 @@ function written(text: string): Meaning[] {
   return read.ok ? [meaningOf(substance(read.value), "formula", { remarks: read.value.remarks })] : [];
 }
 
-const NO_FORMULA = "a good, no single substance: ask for what is in it";
+const NO_FORMULA = "a trade material, not a single substance: ask for what is in it";
 
 const REGISTRY_NUMBER = /^\d{2,7}-\d{2}-\d$/;
 

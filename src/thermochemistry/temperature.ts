@@ -99,7 +99,7 @@ function heatOf(request: TemperatureRiseRequest): Quantity {
 function positiveOf(like: QuantityLike, dimension: string, argument: string): Quantity {
   const value = expectDimension(like, dimension, argument);
   if (value.isPositive()) return value;
-  throw new ThermochemistryError("thermochemistry.not-positive", `${argument} must be more than zero, not ${value}`, {
+  throw new ThermochemistryError("thermochemistry.not-positive", `${argument} must be above zero, not ${value}`, {
     details: { argument },
   });
 }

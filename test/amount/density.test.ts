@@ -64,7 +64,7 @@ describe("density of a solution", () => {
 
   test("names rule and source in its working", () => {
     const working = explain(densityOfSolution("CuSO4", "7 %"));
-    expect(working.steps.at(-1)!.rule).toContain("1/density runs in a straight line");
+    expect(working.steps.at(-1)!.rule).toContain("1/density is linear in the mass fraction");
     expect(working.sources.length).toBeGreaterThan(0);
   });
 

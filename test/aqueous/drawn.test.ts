@@ -240,7 +240,7 @@ describe("what an excess leaves", () => {
   });
 
   it("names what is across and ends with the share that is dissolved", () => {
-    expect(overExcessDiagram(alumina)).toContain("NaOH over what the equation needs / %");
+    expect(overExcessDiagram(alumina)).toContain("NaOH in excess of what the equation needs / %");
     expect(overExcessDiagram(silver)).toContain("NaCl / mol");
     const last = silver.points.at(-1)!.share;
     expect(overExcessDiagram(silver)).toContain(`At the end ${(100 * last).toPrecision(3)} % is dissolved.`);

@@ -128,7 +128,7 @@ describe("a metal over an excess of the precipitant", () => {
     ).toThrowError(expect.objectContaining({ code: "aqueous.bad-option" }));
   });
 
-  it("names a solid that has no constant, and has no least where no solid takes the ion", () => {
+  it("names a solid that has no constant, and has no least where no solid contains the ion", () => {
     const salt = dissolvedOverExcess({
       ion: "Na+",
       water: "1 kg",
@@ -150,7 +150,7 @@ describe("its picture", () => {
       /<desc>Least Al\^3\+ dissolved: 0\.00000\d+ mol\/L at -?0\.\d % over\. At the end 100 % is dissolved\.<\/desc>/,
     );
     expect(svg.match(/<circle /g)).toHaveLength(1);
-    expect(svg).toContain("NaOH over what the equation needs / %");
+    expect(svg).toContain("NaOH in excess of what the equation needs / %");
   });
 
   it("is drawn of nothing else", () => {

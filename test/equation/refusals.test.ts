@@ -325,7 +325,7 @@ describe("what cannot be split, added or worked", () => {
 
   it("ions that all stand on both sides", () => {
     const error = refusal(() => netIonic("NaCl + KNO3 -> NaNO3 + KCl"));
-    expect(error.message).toBe("nothing happens in NaCl + KNO3 -> NaNO3 + KCl: every ion stands on both sides");
+    expect(error.message).toBe("nothing reacts in NaCl + KNO3 -> NaNO3 + KCl: every ion is on both sides");
     expect(error.details).toEqual({
       equation: "NaCl + KNO3 -> NaNO3 + KCl",
       spectators: ["Na+", "Cl-", "K+", "NO3-"],

@@ -132,8 +132,8 @@ describe("hints", () => {
     ["Na2SO4, 10H2O", "write an adduct dot: Na2SO4·10H2O"],
     ["CaSO4·0,5H2O", "write a decimal point"],
     ["Na2S2O3-5H2O", "write an adduct dot: CuSO4·5H2O"],
-    ["[99mTc]O4-", "metastable states are not told apart; write [99Tc]"],
-    ["ROH", "R stands for no element; write what is meant"],
+    ["[99mTc]O4-", "metastable states are not distinguished; write [99Tc]"],
+    ["ROH", "R is not the symbol of an element; write what is meant"],
     ["NACL", "did you mean NaCl?"],
   ])("%s is advised: %s", (text, hint) => {
     const outcome = tryParseFormula(text);

@@ -204,7 +204,7 @@ describe("a recipe", () => {
   it.each([
     ["20.0 g of 16.05 g without water", "124.6 %", /the theory for CuSO₄,|the theory for CuSO₄$/],
     ["20.0 g of 27.47 g from the acid", "72.8 %", /theory from acid, which does not run out/],
-    ["20.0 g of 8.00 g of oxide", "250 %", /mass of oxide, which is no yield/],
+    ["20.0 g of 8.00 g of oxide", "250 %", /mass of oxide, which is not a yield/],
   ])("names the wrong basis of a printed percent: %s", (_, percentYield, words) => {
     const { findings } = checkRecipe({ ...vitriol, found: "20.0 g", stated: { percentYield } });
     const bases = findings.filter((f) => f.code === "recipe.wrong-basis");

@@ -243,7 +243,7 @@ describe("what is left", () => {
 
   it("counts a complex in the mother liquor by its ligand", () => {
     expect(trial("cuprammonium").waste.notes.join()).toMatch(
-      /is a complex: ammonia holds its metal, so count it by the ligand/,
+      /is a complex: ammonia keeps its metal in solution, so count it by the ligand/,
     );
   });
 });

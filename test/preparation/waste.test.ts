@@ -96,7 +96,7 @@ describe("a metal that a ligand holds", () => {
     expect(moles(complexes[0]!.amount)).toBeGreaterThan(0);
     const { metals, notes, treatment } = made.waste;
     expect(metals.find(({ symbol }) => symbol === "Cu")!.held[0]!.ligand).toBe("ammonia");
-    expect(notes.join(" ")).toMatch(/ammonia holds .*count it by the ligand/);
+    expect(notes.join(" ")).toMatch(/ammonia keeps .*count it by the ligand/);
     // acid takes the ammonia away before soda precipitates the copper
     expect(treatment.map(({ reagent }) => reagent)).toContain("H+");
   });
@@ -116,7 +116,7 @@ describe("a metal that a ligand holds", () => {
     )!.after;
     // 25.0 / 249.68 = 0.1001 mol
     expect(moles(complexes.find(({ metal }) => metal === "Cu")!.amount)).toBeCloseTo(0.1001, 4);
-    expect(made.waste.notes.join(" ")).toMatch(/ammonia holds its metal, so count it by the ligand/);
+    expect(made.waste.notes.join(" ")).toMatch(/ammonia keeps its metal in solution, so count it by the ligand/);
   });
 
   it("is not brought down by soda where oxalate holds it, and hexacyanidoferrate never", () => {
@@ -131,7 +131,7 @@ describe("a metal that a ligand holds", () => {
     ).waste;
     expect(green.metals.find(({ symbol }) => symbol === "Fe")!.held[0]!.ligand).toBe("oxalate");
     expect(green.treatment).toEqual([]);
-    expect(green.notes.join(" ")).toMatch(/oxalate holds \[Fe\(C₂O₄\)₃\]³⁻/);
+    expect(green.notes.join(" ")).toMatch(/oxalate keeps \[Fe\(C₂O₄\)₃\]³⁻/);
     const blue = plan(
       "CuSO4 + K4[Fe(CN)6] -> Cu2[Fe(CN)6] + K2SO4",
       "Cu2[Fe(CN)6]",

@@ -238,7 +238,7 @@ describe("what a name or a formula does not settle", () => {
 
   it("says so when it took the simplest proportions", () => {
     expect(readingsOf("magnesium carbonate hydroxide")[0]?.notes).toEqual([
-      "the simplest proportions; the name does not tell them",
+      "the simplest proportions; the name does not give them",
     ]);
     expect(readingsOf("magnesium chloride hydroxide")[0]?.formula).toBe("MgCl(OH)");
   });

@@ -78,8 +78,8 @@ describe("reading quantities", () => {
     ["1/2 g", "quantity.not-a-number", "write it with a decimal point"],
     ["½ g", "quantity.look-alike", "write it with a decimal point"],
     ["1.234,5 g", "quantity.decimal-comma", "write 1234.5, with a point before the decimals and no other mark"],
-    ["5 g/", "quantity.unknown-unit", "write what stands below the solidus, as in g/mol"],
-    ["[1.0 g, 1.2 g]", "quantity.not-a-quantity", "the unit stands once, after the number: [1.0, 1.2] g"],
+    ["5 g/", "quantity.unknown-unit", "write what is below the solidus, as in g/mol"],
+    ["[1.0 g, 1.2 g]", "quantity.not-a-quantity", "the unit is written once, after the number: [1.0, 1.2] g"],
   ])("refuses %s with %s", (text, code, hint) => {
     expect(refusal(text)).toMatchObject({ code, hint });
   });

@@ -92,7 +92,7 @@ describe("units", () => {
     expect(() => quantity(`5 ${unit}` as "5 g")).toThrow(
       expect.objectContaining({
         code: "quantity.ambiguous-unit",
-        hint: "a relative uncertainty stands after the unit, as in 1.5 g ± 5 %",
+        hint: "a relative uncertainty is written after the unit, as in 1.5 g ± 5 %",
       }),
     );
   });

@@ -1361,7 +1361,7 @@ const FIFTH: readonly Graded[] = [
     "works",
     "the sulfate, oxalate or carbonate is filtered off, the other salt crystallises",
   ],
-  ["CoO", "Co3O4", "poor", "only above 900 °C, and it takes the oxygen back as it cools"],
+  ["CoO", "Co3O4", "poor", "only above 900 °C, and it absorbs the oxygen again as it cools"],
   ["CuI", "CuCl + NH4I", "works", "the product is by far the less soluble one: digesting turns it over"],
   ["Mg(OH)2", "K2Mg(SO4)2·6H2O + KOH·2H2O", "works", "hydroxide with the alkali that it needs, textbook"],
   ["Mg5(CO3)4(OH)2·4H2O", "KMgCl3·6H2O + K2CO3·1.5H2O", "works", "carbonate or basic carbonate as the manuals have it"],

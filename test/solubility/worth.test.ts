@@ -129,8 +129,8 @@ describe("a figure of the table", () => {
         expect(answer.value.kind).toBe("extrapolated");
         // d ln S of the run-out, 30 % of it: below the figure by what the two coldest say
         const change = Math.abs(Math.log(answer.value.perHundredGramsWater.toNumber("g") / Number(coldest[1])));
-        expect(partOf(row, celsius, "run out below the coldest figure")).toBeCloseTo(0.3 * change, 3);
-        expect(answer.value.warnings).toContain(`run out below the coldest figure, which is at ${coldest[0]} °C`);
+        expect(partOf(row, celsius, "extrapolated below the coldest figure")).toBeCloseTo(0.3 * change, 3);
+        expect(answer.value.warnings).toContain(`extrapolated below the coldest figure, which is at ${coldest[0]} °C`);
         below += 1;
       }
       for (const celsius of [coldest[0] - 6.1, hottest[0] + 0.1]) {

@@ -194,12 +194,12 @@ export function segmentAt(table: DensityTable, k: number): Segment {
   ) as [Quantity, Quantity];
   const chord = quantity(
     { value: 0, unit: "g/mL", halfWidth: chordBound(table.points, k).toFixed(9) },
-    { symbol: "δ(chord)", label: `doubt of reading midway between ${a.percent} % and ${b.percent} %` },
+    { symbol: "δ(chord)", label: `uncertainty of reading midway between ${a.percent} % and ${b.percent} %` },
   );
   const slope = vb
     .minus(va)
     .dividedBy(b.w.minus(a.w))
-    .named({ symbol: "v′", rule: "slope of the specific volume over the mass fraction" });
+    .named({ symbol: "v′", rule: "slope of the specific volume against the mass fraction" });
   const segment = { a, b, va, slope, chord };
   table.segments[k] = segment;
   return segment;
@@ -222,7 +222,7 @@ export function segmentOf({ points }: DensityTable, percent: number): number | u
   return Math.max(0, above - 1);
 }
 
-export const RULE = "between two tabulated points 1/density runs in a straight line over the mass fraction";
+export const RULE = "between two tabulated points 1/density is linear in the mass fraction";
 
 /** Temperature factor 1 - β (T - T0), undefined at the table's own temperature. */
 export function expansionFactor(table: DensityTable, temperature: TemperatureLike | undefined): Quantity | undefined {
@@ -265,7 +265,7 @@ export function outside(solute: Formula, all: readonly DensityTable[], what: str
     "amount.outside-range",
     `densities of ${inSymbol(solute)} run from 0 % to ${top} % w/w, not to ${what}`,
     {
-      hint: "a table is not run out beyond its last point: measure the density and give it",
+      hint: "a table is not extrapolated beyond its last point: measure the density and give it",
       details: { quantity: "mass fraction", low: "0 % w/w", high: `${top} % w/w`, value: what },
     },
   );

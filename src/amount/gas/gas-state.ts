@@ -125,7 +125,7 @@ function correction(formula: ReturnType<typeof formulaOfArgument> | undefined, T
   if (size.compare(LARGEST_CORRECTION) > 0) {
     throw new AmountError(
       "amount.outside-range",
-      `at ${p} the second virial coefficient alone no longer tells the volume`,
+      `at ${p} the second virial coefficient alone no longer gives the volume`,
       {
         hint: "use a pressure near that of the air",
         details: { quantity: "pressure", correction: size.format({ significant: 2 }) },

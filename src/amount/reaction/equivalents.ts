@@ -128,7 +128,7 @@ function byExchange(analysis: RedoxAnalysis, place: Place): Counted {
   const readings = [...(acid.n === 0n ? [] : [asAcid]), ...falls];
   const charges = cations.n === 0n ? anions : cations;
   if (unclear.length > 0 || readings.length === 0) {
-    throw new AmountError("amount.no-equivalents", `${equation} does not tell the equivalents of ${formula}`, {
+    throw new AmountError("amount.no-equivalents", `${equation} does not give the equivalents of ${formula}`, {
       hint: "give equivalents with the reaction in words; electrons, protons or charges that precipitate are counted",
       details: { formula: formula.toString(), equation: equation.toString(), unclear },
     });

@@ -107,7 +107,7 @@ export class Ways {
     }
     if (reaction === undefined || !isEquation(reaction)) throw missingEquivalents();
     if (this.formula === undefined) {
-      throw new AmountError("amount.missing-formula", "the equation tells the equivalents of a reactant: which?", {
+      throw new AmountError("amount.missing-formula", "the equation gives the equivalents of a reactant: which?", {
         hint: 'give of: "KMnO4"',
       });
     }

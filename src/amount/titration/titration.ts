@@ -204,7 +204,8 @@ function aboveTheWhole(w: Quantity, name: string): string[] {
   if (!over.isPositive()) return [];
   const u = w.standardUncertainty;
   const doubtful = over.compare(ASSAY_DOUBT) <= 0 || (u !== undefined && over.in(w.unit).lessThanOrEqualTo(u.times(2)));
-  if (doubtful) return [`${w} of ${name} is more than the whole: within the doubt of a titration, it is all ${name}`];
+  if (doubtful)
+    return [`${w} of ${name} is more than the whole: within the uncertainty of a titration, it is all ${name}`];
   throw new AmountError("amount.fraction-above-one", `${w} of ${name} in the sample is more than the whole`, {
     hint: "check the formula of the analyte, the ratio, the aliquot, and the strength of the titrant",
     details: { argument: "sample", value: String(w) },

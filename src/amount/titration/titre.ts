@@ -74,8 +74,8 @@ export function lessBlank(mean: Quantity, blank: VolumeLike | undefined, backwar
       `a titre of ${mean} against a blank of ${b} leaves nothing for the sample`,
       {
         hint: backwards
-          ? "in a back titration the blank takes more than the sample"
-          : "the sample takes more than the blank",
+          ? "in a back titration the blank uses more titrant than the sample"
+          : "the sample uses more titrant than the blank",
       },
     );
   }

@@ -122,7 +122,7 @@ export function saturationOf(
           { symbol: `log(Q/K)(${formula})`, label: `saturation of ${formula}` },
         ),
       state: () => state,
-      why: () => (state === "either" ? "within the doubt of the constants" : undefined),
+      why: () => (state === "either" ? "within the uncertainty of the constants" : undefined),
     });
     list.push({ one, order: here === undefined ? -index : -Infinity });
   }

@@ -275,7 +275,7 @@ function drawDissolved(
  * @param over - from `dissolvedOverExcess`
  * @param size - pixels, 200 to 4000; default 640 × 420
  * @returns a complete `<svg>` with title and description, without scripts, styles or outside references
- * @throws {AqueousError} `aqueous.bad-option`, `aqueous.out-of-reach` for a size or where no solid takes the ion
+ * @throws {AqueousError} `aqueous.bad-option`, `aqueous.out-of-reach` for a size or where no solid contains the ion
  * @category Pictures
  * @example
  * overExcessDiagram(dissolvedOverExcess({
@@ -292,7 +292,7 @@ export function overExcessDiagram(over: OverExcess, size: PictureSize = {}): str
   if (!isOverExcess(over)) throw new AqueousError("aqueous.bad-option", "expected what dissolvedOverExcess gave");
   const { ion, precipitant, least, points, solids } = over;
   if (least === undefined || points.length < 2)
-    throw new AqueousError("aqueous.out-of-reach", `no solid takes ${ion} here: nothing to draw`);
+    throw new AqueousError("aqueous.out-of-reach", `no solid contains ${ion} here: nothing to draw`);
   const known = least.excess !== undefined;
   const place = ({ added, excess }: { added: number; excess: number | undefined }): number =>
     known ? 100 * excess! : added;
@@ -310,7 +310,7 @@ export function overExcessDiagram(over: OverExcess, size: PictureSize = {}): str
       from: first,
       to: last,
       step: roundStep(last - first),
-      name: known ? `${precipitant} over what the equation needs / %` : `${precipitant} / mol`,
+      name: known ? `${precipitant} in excess of what the equation needs / %` : `${precipitant} / mol`,
     },
     [
       {

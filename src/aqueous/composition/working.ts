@@ -103,7 +103,7 @@ export function workingOfComposition(composition: AqueousComposition): Compositi
             .join("   "),
         ),
       ),
-      ...part("Balances that hold at once", working.balances),
+      ...part("Balances that are met together", working.balances),
       ...part("Dissolved", working.species),
       ...part("Solids and gas", working.solids),
       working.result,

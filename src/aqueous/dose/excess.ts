@@ -63,7 +63,7 @@ export interface OverExcess {
   readonly precipitant: string;
   /** In the order of the addition. */
   readonly points: readonly AtExcess[];
-  /** Where least of the ion stays dissolved; undefined where no solid takes it. */
+  /** Where least of the ion stays dissolved; undefined where no solid contains it. */
   readonly least:
     | {
         readonly added: Quantity<"amount of substance">;
@@ -249,7 +249,11 @@ export function dissolvedOverExcess(request: OverExcessRequest): OverExcess {
       added,
       excess:
         needed &&
-        added.dividedBy(needed).minus("1").to("%").named({ symbol: "excess", label: "over what the equation needs" }),
+        added
+          .dividedBy(needed)
+          .minus("1")
+          .to("%")
+          .named({ symbol: "excess", label: "excess above what the equation needs" }),
       concentration: maker.make(sum * perLitre, "mol/L", figure, perLitre, {
         symbol: `c(${request.ion})`,
         label: `least ${request.ion} dissolved`,

@@ -80,7 +80,7 @@ export function uncovered(network: Network, components: readonly Key[]): readonl
   const there = new Set(components);
   const formula = (ion: string): string => network.formulaOf(keyOf(ion));
   const found: string[] = [];
-  // what only rocks and kilns know does not stand in for the solid of the beaker
+  // what only rocks and kilns know does not occur in for the solid of the beaker
   const hasSolid = (cation: Key, anion: Key): boolean =>
     network
       .phasesWith(cation, anion)
@@ -126,7 +126,7 @@ export function redoxPartners(network: Network, components: readonly Key[]): rea
       if (SLOW.has(`${oxidant} ${reductant}`)) continue;
       if (oxidant === "Cu^2+" && !["I-", "CN-"].includes(reductant)) continue;
       found.push(
-        `${network.formulaOf(keyOf(oxidant))} oxidises ${network.formulaOf(keyOf(reductant))}: computed as if they left each other alone`,
+        `${network.formulaOf(keyOf(oxidant))} oxidises ${network.formulaOf(keyOf(reductant))}: computed as if they did not react`,
       );
     }
   }

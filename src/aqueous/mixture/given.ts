@@ -49,7 +49,7 @@ export function withoutHydron(text: string): string {
   const atoms = new Map(atomsOf(text));
   const left = (atoms.get("H") ?? 0) - 1;
   if (left < 0) {
-    throw new AqueousError("aqueous.bad-option", `${text} has no hydron to give`, { details: { acid: text } });
+    throw new AqueousError("aqueous.bad-option", `${text} has no proton to give`, { details: { acid: text } });
   }
   if (left === 0) atoms.delete("H");
   else atoms.set("H", left);

@@ -92,7 +92,7 @@ export function ingredientOf(
   const formula = written instanceof Formula ? written : parseFormula(written);
   const amount = molesOf(one, formula, whole, place);
   if (!amount.isPositive() && !amount.isZero()) {
-    throw new AqueousError("aqueous.not-positive", `${place}: less than nothing of ${formula}`, {
+    throw new AqueousError("aqueous.not-positive", `${place}: a negative amount of ${formula}`, {
       details: { argument: place },
     });
   }

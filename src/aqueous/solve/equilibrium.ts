@@ -94,7 +94,7 @@ function setTotals(t: Tableau, totals: ArrayLike<number>): void {
   for (let j = 0; j < n; j += 1) {
     const total = totals[j]!;
     if (twoSided[j] === 0 && total < 0) {
-      throw new AqueousError("aqueous.impossible-totals", "less than none of a component", {
+      throw new AqueousError("aqueous.impossible-totals", "a negative amount of a component", {
         details: { component: j, total },
       });
     }

@@ -174,14 +174,10 @@ export function netIonic(input: EquationInput | BalancedEquation, options: Balan
     }
   }
   if (left.size === 0 || right.size === 0) {
-    throw new EquationError(
-      "equation.no-net-reaction",
-      `nothing happens in ${balanced}: every ion stands on both sides`,
-      {
-        details: { equation: String(balanced), spectators: spectators.map(({ formula }) => String(formula)) },
-        hint: "if something precipitates or escapes, write its phase: AgCl(s), CO2(g)",
-      },
-    );
+    throw new EquationError("equation.no-net-reaction", `nothing reacts in ${balanced}: every ion is on both sides`, {
+      details: { equation: String(balanced), spectators: spectators.map(({ formula }) => String(formula)) },
+      hint: "if something precipitates or escapes, write its phase: AgCl(s), CO2(g)",
+    });
   }
   const { equation, numbers } = equationOf(left, right, balanced);
   const common = numbers.reduce(bigGcd, 0n);

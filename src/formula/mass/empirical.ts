@@ -122,7 +122,7 @@ function readComposition(
       );
     }
     if (!q.isPositive()) {
-      throw new FormulaError("formula.not-positive", `${name} must be more than nothing, not ${q}`, {
+      throw new FormulaError("formula.not-positive", `${name} must be above zero, not ${q}`, {
         details: { constituent: name },
       });
     }
@@ -308,7 +308,7 @@ function explainRounding(
   others: number,
 ): string[] {
   const list = (values: readonly string[]): string => parts.map(({ name }, i) => `${name} ${values[i]}`).join(", ");
-  const lines = [`amounts over the smallest: ${list(ratios.map((ratio) => ratio.toFixed(3)))}`];
+  const lines = [`amounts divided by the smallest: ${list(ratios.map((ratio) => ratio.toFixed(3)))}`];
   if (best.multiplier > 1) {
     lines.push(`times ${best.multiplier}: ${list(ratios.map((ratio) => (ratio * best.multiplier).toFixed(3)))}`);
   }

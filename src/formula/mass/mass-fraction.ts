@@ -81,7 +81,7 @@ export function massFractionOf(
   const group = parseFormula(name);
   const count = countGroup(f.reading().nodes, group.reading().nodes);
   if (count === undefined || count.n === 0) {
-    throw new FormulaError("formula.group-not-found", `${group} does not stand in ${f}`, {
+    throw new FormulaError("formula.group-not-found", `${group} does not occur in ${f}`, {
       hint: "a group is found as it is written in the formula; for an element give its symbol",
       details: { group: group.toString(), formula: f.toString() },
     });

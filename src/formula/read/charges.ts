@@ -43,7 +43,7 @@ export class ChargeReader extends NumberReader {
     if (last?.kind === "charge" && this.explicitCharge) return;
     const bond = last?.kind === "charge" && last.charge === -1 ? "bonds are left out: HOOCCOOH; " : "";
     const water = this.text.startsWith("H2O", position);
-    this.fail("formula.misplaced-charge", "a charge stands at the end of a formula or bracket", position - 1, {
+    this.fail("formula.misplaced-charge", "a charge is written at the end of a formula or bracket", position - 1, {
       hint: water
         ? "write an adduct dot: CuSO4·5H2O"
         : `${bond}put the ion in brackets or mark its charge with ^, as in Na^{+}Cl^{-}`,

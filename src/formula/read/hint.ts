@@ -98,13 +98,13 @@ export function unknownSymbolError(text: string, position: number): FormulaError
   } else if (prefix !== undefined) {
     hint = `leave the prefix out: ${text.slice(prefix.length, 60)}`;
   } else if (metastable !== null) {
-    hint = `metastable states are not told apart; write [${metastable[1]!.replace("[", "")}${metastable[2]}]`;
+    hint = `metastable states are not distinguished; write [${metastable[1]!.replace("[", "")}${metastable[2]}]`;
   } else if (alike !== undefined) {
     hint = `${codePointName(second)} is ${alike.script}; type "${alike.ascii}"`;
   } else if (text.length <= MAX_HINT_LENGTH) {
     const meant = respellAll(text);
     if (meant !== undefined && meant !== text) hint = `did you mean ${meant}?`;
-    else if (/^[AELMQRX]$/.test(written)) hint = `${written} stands for no element; write what is meant`;
+    else if (/^[AELMQRX]$/.test(written)) hint = `${written} is not the symbol of an element; write what is meant`;
   }
   return new FormulaError("formula.unknown-symbol", `"${written}" is not an element`, {
     input: text,

@@ -182,7 +182,7 @@ export class NumberReader extends Cursor {
     while (isDigit(text.charCodeAt(to)) && to < this.end) to += 1;
     if (to - from > MAX_DIGITS) this.tooLarge(from);
     const d = Number(text.slice(from, to));
-    if (d === 0) this.fail("formula.zero-count", "a fraction over zero", from);
+    if (d === 0) this.fail("formula.zero-count", "a fraction with the denominator zero", from);
     this.at = to;
     return ratio(n, d);
   }

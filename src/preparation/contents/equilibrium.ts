@@ -139,7 +139,7 @@ export function ownStanding(pot: Booked): Beaker | undefined {
 /** Differences below this share of a solid are rounding of its amounts. */
 const NOISE = 0.001;
 
-/** Less than this share of the metal in another solid is no solid of its own. */
+/** Less than this share of the metal in another solid is not a solid of its own. */
 const OWN_SOLID = 0.02;
 
 /** Solids that contain the metal of a product and are another one, most first; of a stronger liquor, those of a weaker one. */

@@ -50,7 +50,7 @@ export const PASSIVE: readonly PassiveRow[] = [
   { metal: "Pb", anions: ["PO4^3-", "F-", "C2O4^2-", "CO3^2-"], stops: true, why: "its insoluble salt coats the metal", source: "commonPractice" },
   { metal: "Al", anions: ["NO3-"], stops: true, why: "nitric acid makes the oxide film thicker", source: "commonPractice" },
   { metal: "Cr", anions: ["NO3-"], stops: true, why: "nitric acid makes chromium passive", source: "commonPractice" },
-  { metal: "Ti", anions: ["NO3-", "SO4^2-", "Cl-", "CH3COO-"], stops: true, why: "its oxide film stands all cold dilute acids but hydrofluoric", source: "commonPractice" },
+  { metal: "Ti", anions: ["NO3-", "SO4^2-", "Cl-", "CH3COO-"], stops: true, why: "its oxide film resists all cold dilute acids but hydrofluoric", source: "commonPractice" },
   { metal: "Al", anions: ["SO4^2-", "CH3COO-", "C6H5O7^3-", "PO4^3-"], stops: false, why: "the oxide film makes it slow: warm, or a little chloride", source: "commonPractice" },
   { metal: "Ca", anions: ["SO4^2-", "C2O4^2-", "PO4^3-", "F-"], stops: false, why: "the salt coats the metal", source: "commonPractice" },
   { metal: "Mg", anions: ["F-", "PO4^3-", "C2O4^2-"], stops: true, why: "its insoluble salt coats the metal", source: "commonPractice" },

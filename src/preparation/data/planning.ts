@@ -20,7 +20,7 @@ export const PLANNING = {
   roomVolume: { value: "30 m3", what: "a small workroom", source: "commonPractice" },
   airChanges: { value: "2 /h", what: "air exchange, window slightly open", source: "commonPractice" },
   // -- dissolving and the vessel
-  feedStrength: { value: "1 mol/kg", what: "of a feed in its water for a precipitation: 0.5 to 1 mol/L filters, more is slime", source: "commonPractice" },
+  feedStrength: { value: "1 mol/kg", what: "of a feed in its water for a precipitation: at 0.5 to 1 mol/L the precipitate filters, above that it is slimy", source: "commonPractice" },
   baseStrength: { value: "4 mol/kg", what: "of a base or a metal salt in its water where the product is to crystallise: less to boil off", source: "commonPractice" },
   staysLiquid: {
     value: "25 %",

@@ -15,7 +15,7 @@ export const POWDER_TESTS = {
   pH: { does: "hold pH paper into a slurry of a gram in 100 mL of water", takes: "3 min", resolves: "1", source: "commonPractice" },
   acid: { does: "put half a gram into 100 mL of hydrochloric acid, 0.5 mol/L", takes: "3 min", source: "commonPractice" },
   lye: { does: "put half a gram into 100 mL of sodium hydroxide, 0.5 mol/L", takes: "3 min", source: "commonPractice" },
-  flame: { does: "put a grain, moist with hydrochloric acid, on a clean wire into a gas flame; a blue cobalt glass takes the yellow away", takes: "5 min", source: "columbiaFlameTest" },
+  flame: { does: "put a grain, moist with hydrochloric acid, on a clean wire into a gas flame; a blue cobalt glass filters the yellow out", takes: "5 min", source: "columbiaFlameTest" },
   loss: { does: "heat a weighed sample to constant mass", takes: "60 min", resolves: "2 %", source: "commonPractice" },
   density: { does: "weigh it under oil in a measuring flask", takes: "20 min", resolves: "0.1 g/cm3", source: "commonPractice" },
 } as const satisfies Readonly<Record<string, PowderTestRow>>;

@@ -80,7 +80,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "drying", when: "antisolvent", text: "wet with alcohol or acetone it dries in open air, not in an oven", source: "commonPractice" },
   { step: "drying", when: "heat sets it off", text: "never in an oven: it dries in the air of a room, away from anything that burns", source: "commonPractice" },
   { step: "drying", when: "always", text: "crush and bottle it without raising dust; wipe up wet", source: "commonPractice" },
-  { step: "drying", when: "drying limit", text: "keep below the drying limit: above it heat takes the product apart", source: "commonPractice" },
+  { step: "drying", when: "drying limit", text: "keep below the drying limit: above it heat changes the product", source: "commonPractice" },
   { step: "ignition test", when: "always", text: "open crucible, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },
   { step: "waste", when: "acid left", text: "soda foams with the acid that is left: in portions, in a large open vessel", source: "commonPractice" },
   { step: "waste", when: "metals left", text: "metals are dissolved in it: precipitate them before anything else is decided", source: "commonPractice" },

@@ -32,7 +32,7 @@ export const putInAs = ({ c }: Wanted, phase: Phase): boolean =>
   });
 
 /** The share of a beaker as a figure. */
-export const theory = (share: number): Figure => figure(share, "", "share of the theory that stands");
+export const theory = (share: number): Figure => figure(share, "", "share of the theory that is solid");
 
 /** How the carbon dioxide decides, where it does. */
 export function carbonDioxideReasons(wanted: Wanted, { kept, gone, differs }: Beakers): Reason[] {
@@ -70,8 +70,8 @@ export function heldBack(wanted: Wanted, beaker: Beaker, share: number): Reason[
     if (before - share > DIFFERS)
       reasons.push({
         code: turned ? "excess" : "redissolves",
-        text: `${turned ? "the excess makes another solid of it" : "the excess takes it back"}: without it ${percent(before)} stands, with it ${percent(share)}`,
-        figures: [figure(before, "", "share that stands without the excess"), theory(share)],
+        text: `${turned ? "the excess turns it into another solid" : "the excess redissolves it"}: without it ${percent(before)} stands, with it ${percent(share)}`,
+        figures: [figure(before, "", "share that is solid without the excess"), theory(share)],
         source: "constants",
       });
   }
@@ -88,7 +88,7 @@ export function heldBack(wanted: Wanted, beaker: Beaker, share: number): Reason[
   if (aged !== undefined && later - share > DIFFERS)
     reasons.push({
       code: "aged",
-      text: `after standing ${percent(later)} of it stands, pH ${aged.pH.toFixed(1)}`,
+      text: `after standing ${percent(later)} of it is solid, pH ${aged.pH.toFixed(1)}`,
       figures: [figure(later, "", "share of the theory after standing"), ...conditions(aged)],
       source: "constants",
     });
@@ -133,7 +133,7 @@ export function besideReason({ c }: Wanted, { phase, moles }: Standing, share: n
     text:
       share < NOTHING
         ? `${other} precipitates in place of ${c.product.species.name}: ${brief(mass)} g for one mole asked for`
-        : `${other} precipitates as well: ${brief(mass)} g beside ${brief(own)} g of ${c.product.species.name}, and no washing parts them`,
+        : `${other} precipitates as well: ${brief(mass)} g beside ${brief(own)} g of ${c.product.species.name}, and no washing separates them`,
     figures: [figure(mass, "g", `${other} for one mole of product`)],
     source: "constants",
   };

@@ -34,7 +34,7 @@ export function judgeCompound({ product, setting }: Case): Ruling | undefined {
       reasons: [
         {
           code: "not-in-water",
-          text: `${name} does not exist in water: ${row.why}${solids.length > 0 ? `; ${solids.map((s) => s.formula).join(" and ")} stands in its place` : ""}`,
+          text: `${name} does not exist in water: ${row.why}${solids.length > 0 ? `; ${solids.map((s) => s.formula).join(" and ")} forms in its place` : ""}`,
           source: row.source,
         },
       ],

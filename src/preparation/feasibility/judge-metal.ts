@@ -103,7 +103,7 @@ function withHydrogen(c: Case, metal: Put): Ruling | undefined {
   )
     return never({
       code: "potentials",
-      text: `nitric acid gives nitrogen oxides with ${name}, no hydrogen: nitrate takes the electrons first (+0.96 V)`,
+      text: `nitric acid gives nitrogen oxides with ${name}, no hydrogen: nitrate is reduced first (+0.96 V)`,
       figures: [volts(0.96, "standard potential of nitrate to nitrogen monoxide")],
       source: OXIDISING_ACIDS.source,
     });
@@ -144,7 +144,7 @@ function eatsWater(c: Case, metal: Put): Ruling | undefined {
   if ((IN_WATER.metals as readonly string[]).includes(symbol))
     return never({
       code: "attacks-water",
-      text: `${name} takes hydrogen from the water before it displaces ${displaced.species.name}: its hydroxide forms, and that of the other metal precipitates`,
+      text: `${name} gives hydrogen with water before it displaces ${displaced.species.name}: its hydroxide forms, and that of the other metal precipitates`,
       source: IN_WATER.source,
     });
   const other = Number(COUPLES().find((r) => r.element === displaced.species.formula.symbols[0] && r.low === 0)!.volts);
@@ -155,7 +155,7 @@ function eatsWater(c: Case, metal: Put): Ruling | undefined {
       reasons: [
         {
           code: "attacks-water",
-          text: `${name} takes hydrogen from the salt solution as well: hydrogen and basic salts come beside ${displaced.species.name}`,
+          text: `${name} gives hydrogen with the salt solution as well: hydrogen and basic salts form beside ${displaced.species.name}`,
           source: IN_WATER.source,
         },
       ],
@@ -180,7 +180,7 @@ function hotStrongAcid({ put, made }: Case): Ruling | undefined {
     reasons: [
       {
         code: "potentials",
-        text: `only sulfuric acid of ${strength} or more at about ${at} gives SO2 with ${name}, and no step of a plan heats acid so far: with hydrogen peroxide in dilute acid, or as its oxide, ${name} dissolves below the boil`,
+        text: `only sulfuric acid of ${strength} or more at about ${at} gives SO2 with ${name}, and no step of a plan heats acid to that: with hydrogen peroxide in dilute acid, or as its oxide, ${name} dissolves below the boil`,
         source,
       },
     ],
@@ -195,7 +195,7 @@ function onlyByFire({ put, product }: Case): Ruling | undefined {
   if ((FIRE_ONLY.not as readonly string[]).includes(metal.species.formula.symbols[0]!)) return undefined;
   return never({
     code: "potentials",
-    text: `in water ${metal.species.name} and ${other.species.name} leave each other alone; dry, heat sets the mixture off and nothing holds it back, and no plan fires one: precipitate ${product.species.name} from a salt of the metal`,
+    text: `in water ${metal.species.name} and ${other.species.name} do not react with each other; heated dry, the mixture reacts violently, and no plan includes that: precipitate ${product.species.name} from a salt of the metal`,
     source: FIRE_ONLY.source,
   });
 }

@@ -65,7 +65,7 @@ function withoutConstant(wanted: Wanted, beakers: Beakers): Ruling {
     reasons: [
       {
         code: "missing",
-        text: `missing: the solubility product of ${name}${beakers.stands.solids.length > 0 ? `; of the solids that are known there would stand ${list(beakers.stands)}` : ""}`,
+        text: `missing: the solubility product of ${name}${beakers.stands.solids.length > 0 ? `; of the solids that are known there would form ${list(beakers.stands)}` : ""}`,
         source: "constants",
       },
     ],
@@ -114,8 +114,8 @@ function doubtReason(
   return [
     {
       code: "doubt",
-      text: `within the doubt of its constant (two standard uncertainties) ${percent(least)} to ${percent(most)} of the ${wanted.c.product.species.name} stands${either ? ": it may be either" : ""}`,
-      figures: [figure(least, "", "least share that stands"), figure(most, "", "greatest share that stands")],
+      text: `within the uncertainty of its constant (two standard uncertainties) ${percent(least)} to ${percent(most)} of the ${wanted.c.product.species.name} stands${either ? ": it may be either" : ""}`,
+      figures: [figure(least, "", "least share that is solid"), figure(most, "", "greatest share that is solid")],
       source: "constants",
     },
   ];
@@ -212,7 +212,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
         ...reasons,
         {
           code: "missing",
-          text: `missing: a surer solubility product of ${c.product.species.name}; within the doubt of the known one it may precipitate or not`,
+          text: `missing: a surer solubility product of ${c.product.species.name}; within the uncertainty of the known one it may precipitate or not`,
           source: "constants",
         },
       ],

@@ -32,14 +32,14 @@ export function coatOf(c: Case): Reason[] {
   const reasons: Reason[] = [
     {
       code: "coats",
-      text: `${skin.species.name} grows on the grains of ${base.species.name} and shuts them in: lumps stop, fine powder goes slowly; how far depends on the grain`,
+      text: `${skin.species.name} forms a coat on the grains of ${base.species.name}: lumps stop reacting, fine powder reacts slowly; how far depends on the grain size`,
       source: COATING.source,
     },
   ];
   if (skin === c.product)
     reasons.push({
       code: "solid-excess",
-      text: `${base.species.name} that is left and ${skin.species.name} are both solid: no washing parts them, so it must not be in excess`,
+      text: `${base.species.name} that is left and ${skin.species.name} are both solid: no washing separates them, so it must not be in excess`,
       source: COATING.source,
     });
   return reasons;
@@ -69,7 +69,7 @@ export function judgeFiredOxide(c: Case): Ruling | undefined {
     const reason: Reason = {
       code: "fired-oxide",
       text: never
-        ? `${name} stays in ${acid.species.name}: ${row.dissolves === "not in acid" ? "no acid but hydrofluoric takes it" : "only hot strong acid takes it once it has been fired"}; start from the hydroxide or carbonate`
+        ? `${name} stays in ${acid.species.name}: ${row.dissolves === "not in acid" ? "no acid but hydrofluoric dissolves it" : "only hot strong acid dissolves it once it has been fired"}; start from the hydroxide or carbonate`
         : `${name} that has been fired dissolves slowly and in hot strong acid only`,
       source: row.source,
     };

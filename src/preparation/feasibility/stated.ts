@@ -66,7 +66,7 @@ export function stated(ruling: Ruling, batch: Batch): Feasibility {
     verdict: () => ruling.verdict,
     share: () => {
       if (ruling.share === undefined) return undefined;
-      const label = { label: "share of the theory that forms", rule: "amount that stands / theory" };
+      const label = { label: "share of the theory that forms", rule: "amount of solid / theory" };
       const { basis } = ruling;
       if (basis === undefined || ruling.share === 0 || ruling.share === 1)
         return quantity({ value: rounded(ruling.share), unit: "" }, label);

@@ -98,7 +98,7 @@ const MASS_LOSS = {
  * sample.remaining // => ["Cu₂(OH)₂CO₃"]
  * identifyByMassLoss({ before: "0.50 g", after: "0.35 g", candidates: ["Cu2(OH)2CO3", "Cu3(OH)2(CO3)2"] }).verdict // => "cannot tell apart"
  * const marble = identifyByMassLoss({ before: "2.0000 g", after: "1.1818 g", candidates: ["CaCO3"] });
- * marble.mixtures[0]!.text // => "93.04 ± 0.16 % of CaCO₃, the rest loses nothing and takes no acid"
+ * marble.mixtures[0]!.text // => "93.04 ± 0.16 % of CaCO₃, the rest loses nothing and neutralises no acid"
  */
 export function identifyByMassLoss(request: MassLossRequest): Identity {
   if (bringsFacts(request)) return withItsFacts(request, guard, identifyByMassLoss);

@@ -91,7 +91,7 @@ function shareOf({ parts }: Fit, symbol: string): Quantity<"number"> {
     .named({
       symbol: `w(${symbol})`,
       label: `share of ${symbol}`,
-      rule: "(found - other) / (one - other), weighted by what each test tells",
+      rule: "(found - other) / (one - other), weighted by what each test shows",
     }) as Quantity<"number">;
 }
 
@@ -104,7 +104,7 @@ interface Judged {
 
 const words = ({ kind, formulas: [one, other] }: Judged, share: string): string =>
   ({
-    "with something inert": `${share} of ${one}, the rest loses nothing and takes no acid`,
+    "with something inert": `${share} of ${one}, the rest loses nothing and neutralises no acid`,
     "fired in part already": `${share} of ${one}, the rest is what fire leaves of it`,
     "fire not done yet": `all of it ${one}, of which ${share} is fired so far`,
     "two solids": `${share} of ${one} with ${other}`,

@@ -31,7 +31,7 @@ export function verdictOf(
       remaining: [],
       text: `${shown} fits none of the candidates alone; ${readings.length === 0 ? `the nearest is ${best.formula}` : readings.join("; or ")}`,
       next: isLight
-        ? `ignite again to constant mass: what is not done goes on losing${titrated ? "" : "; if nothing goes, titrate with acid, which tells what is inert from what was fired already"}`
+        ? `ignite again to constant mass: what is not yet decomposed goes on losing mass${titrated ? "" : "; if nothing goes, titrate with acid, which distinguishes what is inert from what was fired already"}`
         : `${dryFirst(candidates)}, then ignite again to constant mass`,
     };
   }

@@ -1,4 +1,4 @@
-// Boiling water off; what the rest no longer holds comes out hot.
+// Boiling water off; what the rest no longer holds crystallises hot.
 import type { Quantity } from "../../quantity";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";

@@ -174,7 +174,7 @@ function neutralisation(given: Given): Check[] {
   if (isAcidSalt(given.setting.product.formula))
     return [
       isOver(solid)
-        ? check(`${shown(leftOf(solid))} of ${name} is over: it makes another salt of the product`, leftOf(solid))
+        ? check(`${shown(leftOf(solid))} of ${name} is in excess: it makes another salt of the product`, leftOf(solid))
         : check(`no excess of ${name}: it would make another salt of the product`),
     ];
   const free = (one: Feeding): string => `${shown(one.left)} of ${one.material.formName}`;
@@ -354,7 +354,7 @@ function complexFormation(given: Given): Check[] {
   const liquor = given.work.liquor?.volume;
   if (batch.isolation.how !== "precipitate" && batch.vessel !== undefined && liquor !== undefined)
     checks.push(
-      check(`as much alcohol as liquor, ${shown(liquor, 2)}, brings most of it down (common practice)`, liquor),
+      check(`as much alcohol as liquor, ${shown(liquor, 2)}, precipitates most of it (common practice)`, liquor),
     );
   return checks;
 }

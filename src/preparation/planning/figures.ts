@@ -85,5 +85,5 @@ export function readFigures(data: unknown): readonly Figure[] | undefined {
     one !== null &&
     (["what", "text", "value", "unit"] as const).every((key) => typeof (one as Partial<Figure>)[key] === "string");
   if (Array.isArray(data) && data.length <= MOST_FIGURES && data.every(isFigure)) return data;
-  throw new PlanError("plan.json", "the figures of the record are no list of { what, text, value, unit }");
+  throw new PlanError("plan.json", "the figures of the record are not a list of { what, text, value, unit }");
 }

@@ -104,8 +104,8 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const isHot = "rise" in warming && warming.rise.rise.compare(planned("needsCooling")) > 0;
   const over = least === undefined || isHot ? "" : ` over at least ${least}`;
   const wait = isHot
-    ? `until the foam has fallen and it is below ${celsius(planned("coolsDownTo"))} again, in a bath of cold water,`
-    : "until the foam falls";
+    ? `until the foam has subsided and it is below ${celsius(planned("coolsDownTo"))} again, in a bath of cold water,`
+    : "until the foam subsides";
   const volumes = gas.map((one) => `${litres(one.volume)} of ${one.formula}`).join(" and ");
   const poison = notCaught(gasesLeft(bench));
   const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
@@ -263,7 +263,7 @@ function alone(bench: Bench, reactions: readonly Reaction[], settle: (pot: Pot) 
     care: "mixing",
     say: () =>
       airs.length === 0
-        ? "Stir until the reaction is over."
+        ? "Stir until the reaction has ended."
         : airs.map(({ matter, count }) => bringing(bench, matter, bench.frame.account.extent.times(-count))).join(" "),
   });
   caught();

@@ -73,7 +73,7 @@ function standCold(bench: Bench, cold: Quantity<"temperature">): void {
     target: cold,
     blank: "temperature",
     say: () =>
-      `Do not warm it${why === undefined ? "" : `: ${why}`}. Let it stand at ${celsius(cold)} or colder until no more comes out: ${bench.hand.grams(mass)} of ${matter.name} in all${stays === undefined ? "" : `, and ${bench.hand.grams(stays)} stays dissolved`}.`,
+      `Do not warm it${why === undefined ? "" : `: ${why}`}. Let it stand at ${celsius(cold)} or colder until no more crystallises: ${bench.hand.grams(mass)} of ${matter.name} in all${stays === undefined ? "" : `, and ${bench.hand.grams(stays)} stays dissolved`}.`,
   });
   filterAndRinse(bench, product.formula, mass, cold);
 }
@@ -127,7 +127,7 @@ export function isolateCrystals(bench: Bench): void {
       target: mass,
       limit: () => off,
       say: () =>
-        `Boil the liquor down, stirring, until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} boiled off, ${bench.hand.grams(done.after.books.water)} of water left)${beside.length === 0 ? "" : `; ${bench.hand.grams(saltPair!.filteredHot)} of ${beside[0]!.matter.name} comes out hot`}.`,
+        `Boil the liquor down, stirring, until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} boiled off, ${bench.hand.grams(done.after.books.water)} of water left)${beside.length === 0 ? "" : `; ${bench.hand.grams(saltPair!.filteredHot)} of ${beside[0]!.matter.name} crystallises hot`}.`,
     });
   } else if (off.negated().compare(tolerance) > 0) {
     const more = off.negated();
@@ -148,7 +148,7 @@ export function isolateCrystals(bench: Bench): void {
       target: done.after.mass,
       amounts: [more],
       say: () =>
-        `Add ${bench.hand.water(more)}, hot, until the contents weigh ${bench.hand.grams(done.after.mass)}: with less the crystals would hold all the liquor.`,
+        `Add ${bench.hand.water(more)}, hot, until the contents weigh ${bench.hand.grams(done.after.mass)}: with less water the crystals would retain all the liquor.`,
     });
   }
   if (beside.length > 0) filterHot(bench, hot);

@@ -69,7 +69,7 @@ function lookedUp(product: Formula): Drying {
     return { ...base, upTo: byTable, why: own!.why ?? "usual limit of the bench", source: cite(own!.source) };
   // A limit of the bench that heat undercuts is that of the heat.
   if (byTable !== undefined && byHeat!.compare(planned("gentle")) > 0) {
-    const why = `heat takes it apart from ${first!.from.format({ uncertainty: "none" })} on`;
+    const why = `heat changes it from ${first!.from.format({ uncertainty: "none" })} on`;
     return { ...base, upTo: byHeat, why, source: cite("memory") };
   }
   // The first step of the table need not be the first that happens: crystal water and ammonia go, or melt, below it.
@@ -79,16 +79,16 @@ function lookedUp(product: Formula): Drying {
     return {
       ...base,
       upTo: gentle as Quantity<"temperature">,
-      why: "it contains water or ammonia that warm air may take: dry in air",
+      why: "it contains water or ammonia that warm air may remove: dry in air",
       source: cite("commonPractice"),
     };
   const oven = planned("oven");
   if (byHeat !== undefined && byHeat.compare(oven) > 0) {
-    const why = `as warm as a drying oven; heat takes it apart only from ${first!.from.format({ uncertainty: "none" })} on`;
+    const why = `as warm as a drying oven; heat changes it only from ${first!.from.format({ uncertainty: "none" })} on`;
     return { ...base, upTo: oven as Quantity<"temperature">, why, source: cite("commonPractice") };
   }
   if (byHeat !== undefined && byHeat.compare(planned("temperature")) >= 0) {
-    const why = `heat takes it apart from ${first!.from.format({ uncertainty: "none" })} on`;
+    const why = `heat changes it from ${first!.from.format({ uncertainty: "none" })} on`;
     return { ...base, upTo: byHeat, why, source: cite("memory") };
   }
   if (byHeat !== undefined)

@@ -1,4 +1,4 @@
-// Iodine that an iodide gives while it precipitates: it colours the product and goes with it, and sulfite takes it away as iodide.
+// Iodine that an iodide gives while it precipitates: it colours the product and goes with it, and sulfite reduces it to iodide.
 import { balance } from "../../equation";
 import { parseFormula } from "../../formula";
 import { once } from "../../foundation/memo";
@@ -37,6 +37,6 @@ export function takeOutIodine(bench: Bench): void {
   bench.did(POT, add(bench.pot, solution, [{ terms: terms(), extent: iodine.amount }]), {
     amounts: [mass, water],
     say: () =>
-      `Dissolve ${bench.hand.grams(mass)} of sodium sulfite in ${bench.hand.water(water)} and stir it in a little at a time, only until the brown is gone: it takes the ${bench.hand.grams(massOf(iodine))} of iodine away as iodide (common practice).`,
+      `Dissolve ${bench.hand.grams(mass)} of sodium sulfite in ${bench.hand.water(water)} and stir it in a little at a time, only until the brown colour is gone: it reduces the ${bench.hand.grams(massOf(iodine))} of iodine to iodide (common practice).`,
   });
 }

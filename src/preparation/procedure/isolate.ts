@@ -87,7 +87,7 @@ export function isolate(bench: Bench): void {
         say: () =>
           hasAlcohol
             ? `Let it cool to ${celsius(temperature)}; what of the ${product.name} the alcohol leaves dissolved is not known (${isolation.missing} missing).`
-            : `Let it cool to ${celsius(temperature)} and stand; how the ${product.name} comes out is not known (${isolation.missing} missing): if nothing comes, ${
+            : `Let it cool to ${celsius(temperature)} and stand; how the ${product.name} crystallises is not known (${isolation.missing} missing): if nothing crystallises, ${
                 madeOf(product.formula).ammonia
                   ? "add as much alcohol as liquor, slowly; do not boil it down, the ammonia would leave"
                   : "boil down or add as much alcohol as liquor"

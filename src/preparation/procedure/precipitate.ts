@@ -85,7 +85,7 @@ export function isolatePrecipitate(bench: Bench): void {
     target: retained,
     say: () =>
       fills && decants
-        ? `Let the ${cake} settle; it takes the room of all the liquor, and hardly any can be poured off: go on with the first wash.`
+        ? `Let the ${cake} settle; it fills the space of all the liquor, and hardly any can be poured off: go on with the first wash.`
         : decants
           ? `Let the ${cake} settle and pour the clear liquor off into the waste jar; about ${bench.hand.litres(retained)} stay with the sludge.`
           : `Filter the ${cake} off on suction and press it; the cake keeps about ${bench.hand.litres(retained.compare(volume) > 0 ? volume : retained)} of liquor${settled.compare(volume) >= 0 ? "" : ` (settled and poured off it would be ${bench.hand.litres(settled)})`}.`,
@@ -124,7 +124,8 @@ function keptIn(
   // What no balance shows has no doubt worth a word.
   const range = dissolved.compare(frame.setting.steps.mass) < 0 ? undefined : kept?.range();
   const [least, most] = (range ?? []).map((one) => hand.grams(one.times(molarMass).to("g")));
-  const doubt = least === undefined || least === most ? "" : ` (${least} to ${most} by the doubt of its constant)`;
+  const doubt =
+    least === undefined || least === most ? "" : ` (${least} to ${most} by the uncertainty of its constant)`;
   return limits.includes("pure water")
     ? `As much pure water keeps ${mass} of the product; acid, ammonium or CO2 of this reaction keep more in solution.`
     : `At equilibrium this liquor keeps ${mass} of the product${doubt}; ${about(precipitated, "%")} precipitates.`;

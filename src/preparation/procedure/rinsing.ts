@@ -122,8 +122,8 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
       amounts: within === undefined ? [water] : [water, within],
       say: () =>
         within === undefined
-          ? `Rinse the crystals in two portions with their own solution, sucking off between: ${bench.hand.water(water)} shaken at ${celsius(cold)} with ${matter.name} of an earlier batch, until some stays undissolved (how much goes into it is not known); it takes none of the crystals.`
-          : `Rinse the crystals in two portions with their own solution, sucking off between: ${bench.hand.grams(within)} of ${matter.name} of an earlier batch, shaken with ${bench.hand.water(water)} at ${celsius(cold)} until hardly any stays undissolved. It takes none of the crystals, and ${bench.hand.grams(stays!)} of what is in it stays with them${instead}. Without an earlier batch do not rinse: press them between filter paper.`,
+          ? `Rinse the crystals in two portions with their own solution, sucking off between: ${bench.hand.water(water)} shaken at ${celsius(cold)} with ${matter.name} of an earlier batch, until some stays undissolved (how much goes into it is not known); it dissolves none of the crystals.`
+          : `Rinse the crystals in two portions with their own solution, sucking off between: ${bench.hand.grams(within)} of ${matter.name} of an earlier batch, shaken with ${bench.hand.water(water)} at ${celsius(cold)} until hardly any stays undissolved. It dissolves none of the crystals, and ${bench.hand.grams(stays!)} of what is in it stays with them${instead}. Without an earlier batch do not rinse: press them between filter paper.`,
     });
   },
   alcohol: (bench, { water, takesMuch }) => {
@@ -131,7 +131,7 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
       amounts: [water],
       say: () =>
         `Rinse the crystals with ${bench.hand.litres(water)} of 50 % alcohol, in two portions, sucking off between; plain water ${
-          takesMuch ? "would dissolve too much of them" : "takes more of them"
+          takesMuch ? "would dissolve too much of them" : "dissolves more of them"
         }, and what this dissolves is not known.`,
     });
   },

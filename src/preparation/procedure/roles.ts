@@ -167,7 +167,7 @@ const isNitriteThere = ({ materials }: Setting): boolean =>
 /** After the anion and before what reduces. */
 const AFTER_ANION = 4.5;
 
-/** A base that is no part of the product comes after what brings its anion, or the hydroxide precipitates first. */
+/** A base that is not a part of the product comes after what brings its anion, or the hydroxide precipitates first. */
 function isAfterAnion({ materials, product }: Setting, roles: readonly Role[], i: number): boolean {
   const brings = (j: number): boolean => sharesAnion(materials[j]!.form, product.formula);
   return (

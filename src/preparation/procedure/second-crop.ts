@@ -97,7 +97,7 @@ function secondOfPair(bench: Bench, crop: Matter, hot: Quantity<"temperature">, 
   bench.did(MOTHER, boiled, {
     target: boiled.after.mass,
     say: () =>
-      `For a second crop boil the mother liquor down to ${bench.hand.grams(boiled.after.mass)} (${bench.hand.water(water)} boiled off)${hotOnes.length === 0 ? "" : `; ${bench.hand.grams(filteredHot)} of ${other.name} comes out hot`}.`,
+      `For a second crop boil the mother liquor down to ${bench.hand.grams(boiled.after.mass)} (${bench.hand.water(water)} boiled off)${hotOnes.length === 0 ? "" : `; ${bench.hand.grams(filteredHot)} of ${other.name} crystallises hot`}.`,
   });
   if (hotOnes.length > 0)
     bench.did(MOTHER, filterLiquor(bench.in(MOTHER)), {

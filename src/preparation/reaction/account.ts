@@ -145,7 +145,7 @@ export function accountOfAmounts(
       left,
       timesStoichiometric: total.dividedBy(used).named({
         symbol: `times(${species.name})`,
-        label: `${species.name} over what is used of it`,
+        label: `${species.name} taken for one part that is used`,
         rule: "amount taken / amount used",
       }),
       excess: left.dividedBy(used).to("%"),

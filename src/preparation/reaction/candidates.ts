@@ -42,7 +42,7 @@ export function keyElement(product: Formula): string | undefined {
   return telling.length > 1 ? onlyCation(product, telling) : telling[0];
 }
 
-/** Of several metals the one that is no part of the anion, as the barium of a chromate. */
+/** Of several metals the one that is not a part of the anion, as the barium of a chromate. */
 function onlyCation(product: Formula, metals: readonly string[]): string | undefined {
   const { anions } = constitutionOf(product);
   if (anions.length === 0) return undefined;

@@ -106,7 +106,7 @@ function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
     return byRule(true, `${name} is a cyanidoferrate of a heavy metal: insoluble (common practice)`);
   if (isComplex(formula)) return byRule(undefined, `solubility of ${name}`);
   if (isKnownCarbonate(formula))
-    return byRule(true, `${name} is a carbonate of a metal that is no alkali: insoluble by rule`);
+    return byRule(true, `${name} is a carbonate of a metal other than an alkali metal: insoluble by rule`);
   const rule = solubilityRule(formula);
   if (rule?.class === "insoluble") return byRule(true, `${name} is insoluble by rule: ${rule.rule}`);
   if (rule?.class === "soluble") return byRule(false, `${name} dissolves by rule: ${rule.rule}`);

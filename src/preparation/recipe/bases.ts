@@ -64,7 +64,7 @@ function wrongBases(figures: RecipeFigures, withMasses: boolean): Basis[] {
   const byMass = withMasses
     ? read.materials.flatMap(({ name, portion }) =>
         portion?.dimension === "mass"
-          ? [{ what: `the mass of ${name}, which is no yield`, mass: portion.to("g") }]
+          ? [{ what: `the mass of ${name}, which is not a yield`, mass: portion.to("g") }]
           : [],
       )
     : [];

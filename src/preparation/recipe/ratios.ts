@@ -128,7 +128,7 @@ function openForms({ read, account }: RecipeFigures): RecipeFinding[] {
     const [best, second] = judged;
     const clear = best !== undefined && second !== undefined && second.worst! - best.worst! > CLEARLY_BETTER;
     const list = asRead.map((r) => `as ${r.material.formName} ${r.words}`).join("; ");
-    const end = clear ? `: ${best!.material.formName} fits` : ": the amounts do not tell which";
+    const end = clear ? `: ${best!.material.formName} fits` : ": the amounts do not show which";
     return [
       {
         code: "recipe.form-not-stated",

@@ -99,8 +99,8 @@ export function settingOf(request: PlanRequest): Setting {
       ? balancedOnce(request.equation, () => speciesIn(balance(request.equation)))
       : speciesIn(balance(request.equation));
   if ([...read.reactants, ...read.products].some(({ formula }) => formula.symbols.length === 0))
-    throw new PlanError("plan.request", `${read.equation} has free electrons: a half-reaction is no preparation`, {
-      hint: "give the whole reaction, with what takes the electrons",
+    throw new PlanError("plan.request", `${read.equation} has free electrons: a half-reaction is not a preparation`, {
+      hint: "give the whole reaction, with what accepts the electrons",
     });
   const wet = procedure !== "thermal decomposition" && !isHeatedDry(read.reactants, read.products);
   const temperature = expectDimension(request.temperature ?? planned("temperature"), "temperature", "temperature", {

@@ -148,7 +148,7 @@ function sourNotes(sour: readonly Sour[], solutes: readonly Dissolved[], least: 
   );
   return sour.map(({ solute, gas, what }) =>
     acid === undefined
-      ? `acid frees ${gas} from the ${solute.name} in it (${what}): keep it alkaline and apart from sour waste`
+      ? `acid frees ${gas} from the ${solute.name} in it (${what}): keep it alkaline and apart from acid waste`
       : `it contains ${acid.species.name} beside ${solute.name} and gives off ${gas} (${what}): under the hood, and soda to it before it is stored`,
   );
 }
@@ -183,7 +183,7 @@ function heldNote(metals: readonly DissolvedMetal[]): string[] {
   const ligands = [...new Set(held.map(({ ligand }) => ligand))];
   const ions = [...new Set(held.map(({ formula }) => formula))].join(" and ");
   return [
-    `${ligands.join(" and ")} ${ligands.length > 1 ? "hold" : "holds"} ${ions} in solution: count it by the ligand; soda does not precipitate it before the ligand is gone, sulfide does`,
+    `${ligands.join(" and ")} ${ligands.length > 1 ? "keep" : "keeps"} ${ions} in solution: count it by the ligand; soda does not precipitate it before the ligand is gone, sulfide does`,
   ];
 }
 
@@ -215,7 +215,7 @@ export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quanti
       ? [
           isThere
             ? `the mother liquor still contains ${product.name}: a second crop first, then what is left`
-            : `how much ${product.name} the mother liquor keeps is not known${ligand === undefined ? "" : `; it is a complex: ${ligand} holds its metal, so count it by the ligand, and soda does not precipitate it`}`,
+            : `how much ${product.name} the mother liquor keeps is not known${ligand === undefined ? "" : `; it is a complex: ${ligand} keeps its metal in solution, so count it by the ligand, and soda does not precipitate it`}`,
         ]
       : []),
   ];
@@ -248,7 +248,7 @@ export function byProductsOf(
         { ...formed, where: "filtered off", worthKeeping: false, why: `${fate.why}: it goes before the crystals` },
       ];
     if (isTakenBySulfite(species, setting))
-      return [{ ...formed, where: "in the liquor", worthKeeping: false, why: "sulfite takes it away as iodide" }];
+      return [{ ...formed, where: "in the liquor", worthKeeping: false, why: "sulfite reduces it to iodide" }];
     if (fate.precipitated === true)
       return [{ ...formed, where: "with the product", worthKeeping: false, why: fate.why }];
     if (fate.precipitated === undefined)

@@ -66,7 +66,7 @@ function normality(name: string, form: Formula, strength: Quantity): PlanError {
   const molar = protons === 0n ? undefined : `${strength.value.dividedBy(protons.toString()).toString()} mol/L`;
   return new PlanError(
     "plan.strength",
-    `${name}: ${strength} is a normality, which hangs on what the solution is used for`,
+    `${name}: ${strength} is a normality, which depends on what the solution is used for`,
     {
       hint: molar === undefined ? "give mol/L" : `as an acid, giving up ${protons} H+, it is ${molar}`,
     },

@@ -116,7 +116,7 @@ export function byMassFraction(shelf: ShelfMaterial, form: Formula, species: str
   if (w.isZero())
     throw new PlanError(
       "plan.not-positive",
-      `${name} holds nothing of it: its ${isSolution ? "strength" : "assay"} is 0`,
+      `${name} contains none of it: its ${isSolution ? "strength" : "assay"} is 0`,
     );
   const known = densityOf(shelf, () => densityAt(form, w), isSolution || isMiscible(form));
   const likeWater = (): boolean => isSolution && known() === undefined && isDilute(w);

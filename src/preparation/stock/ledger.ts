@@ -111,7 +111,7 @@ function checkLeft(left: PortionLike | undefined, whole: Quantity): void {
   if (left === undefined) return;
   const found = quantity(left as QuantityLike);
   if (found.dimension !== whole.dimension || found.value.isNegative() || found.compare(whole) > 0)
-    throw new PlanError("plan.observation", `receipt.left: ${found} is no part of the ${whole} that came in`);
+    throw new PlanError("plan.observation", `receipt.left: ${found} is not a part of the ${whole} that came in`);
 }
 
 /** Lots of a name that a line may be about, the oldest first. */
@@ -283,7 +283,7 @@ function counted(stock: Stock, count: Count): Stock {
     });
   const found = quantity(count.found as QuantityLike);
   if (found.dimension !== one!.onHand.dimension || found.value.isNegative())
-    throw new PlanError("plan.observation", `${name}: ${found} is no count of what came in as ${one!.received}`);
+    throw new PlanError("plan.observation", `${name}: ${found} is not a count of what came in as ${one!.received}`);
   return written(stock, [
     { kind: "counted", name, lot: one!.lot, amount: kept(count.found as QuantityLike), ...optional("day", day) },
   ]);

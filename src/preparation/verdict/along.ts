@@ -23,7 +23,7 @@ export function secondSolid({ batch, grams }: Evidence, over: Quantity): Finding
         figure: part.to("%"),
         likelihood: likelihoodWithin(over, exact("0 g"), mass),
         weight: belief("secondSolid") * (fits ? 1 : belief("inPart")),
-        next: `titrate or ignite a weighed sample: the share of ${formula} in it tells the yield`,
+        next: `titrate or ignite a weighed sample: the share of ${formula} in it gives the yield`,
       };
     });
 }
@@ -47,7 +47,7 @@ export function saltsOfWork({ batch, candidates, dry, grams, handlingLoss, obser
         figure: mass.dividedBy(all).to("%"),
         likelihood,
         weight: likelihood * belief("seen"),
-        next: "dissolve it in as little hot water as it needs and let it crystallise again; a titration tells the share",
+        next: "dissolve it in as little hot water as it needs and let it crystallise again; a titration gives the share",
       },
     ];
   });

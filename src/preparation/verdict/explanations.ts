@@ -115,7 +115,7 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
         figure: factor,
         likelihood,
         weight: likelihood * expects,
-        next: `heat a weighed sample of the ${material.shelf.name}: its loss tells the hydrate`,
+        next: `heat a weighed sample of the ${material.shelf.name}: its loss identifies the hydrate`,
       };
       return [{ finding, off }];
     });

@@ -90,7 +90,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     const code: FindingCode = hydrate ? "other-hydrate-fits" : "other-formula-fits";
     const { expects, byTests } = expectationOf(evidence, candidate.formula, code, share, titrated);
     const isMade = candidate.formula === madeInPlace(evidence);
-    const asPlanned = isMade ? ", which is what stands in its place by the equilibrium" : "";
+    const asPlanned = isMade ? ", which is what forms in its place by the equilibrium" : "";
     return [
       {
         code,
@@ -101,7 +101,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
         weight: byMass * byTests * (isMade ? Math.max(expects, belief("fits")) : expects),
         next:
           identity === undefined
-            ? `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite a weighed sample: the loss tells the formulas apart`
+            ? `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite a weighed sample: the loss distinguishes the formulas`
             : "titrate a weighed sample with acid to confirm it",
       },
     ];
@@ -168,7 +168,7 @@ export function exactHits(evidence: Evidence): Finding[] {
         figure: ratio,
         likelihood,
         weight: likelihood * belief("exactHit") * belief(isTooCoarse(dry) ? "coarseFits" : "fits"),
-        next: "ignite or titrate a weighed sample: the mass alone does not tell them apart",
+        next: "ignite or titrate a weighed sample: the mass alone does not distinguish them",
       },
     ];
   });
@@ -262,7 +262,7 @@ export function tooMuch(evidence: Evidence): Finding[] {
       text: enough
         ? `${grams(over)} of ${salts.join(" and ")} would explain it: ${percent(part, 2)} of what ${state} contains`
         : likelihood < EXCLUDED
-          ? `salts explain ${atMost(most, grams)} of the ${grams(over)} too much, even in ${state}`
+          ? `salts explain ${atMost(most, grams)} of the ${grams(over)} that are too much, even in ${state}`
           : `${grams(over)} of ${salts.join(" and ")} would explain it, about what ${state} contains: ${grams(most)} by the plan`,
       mass: enough || likelihood >= EXCLUDED ? over : most,
       figure: part.to("%"),
@@ -307,7 +307,7 @@ function unreacted(evidence: Evidence, over: Quantity): Finding[] {
     const M = molarMass(form);
     const next = wet
       ? `treat a weighed part with what dissolves ${formName} and not the product, and weigh again`
-      : "heat again to constant mass: what is not done yet goes on losing";
+      : "heat again to constant mass: what has not reacted yet goes on losing mass";
     if (supplied.left.isPositive()) {
       const left = supplied.left.times(M).to("g");
       const part = over.dividedBy(left);
@@ -373,7 +373,7 @@ function inertMatter(evidence: Evidence, over: Quantity): Finding[] {
         byFire === undefined
           ? belief(dryness.constant === true ? "inertAtConstantMass" : "inertInFire")
           : Math.max(byFire * belief("inertByFire"), belief("inertInFire") * belief("leastByFire")),
-      next: `titrate a weighed sample, or dissolve one in acid and weigh what stays: it tells the assay of the ${material.shelf.name}`,
+      next: `titrate a weighed sample, or dissolve one in acid and weigh what stays: it gives the assay of the ${material.shelf.name}`,
     },
   ];
 }

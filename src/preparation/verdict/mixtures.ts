@@ -109,7 +109,7 @@ function byMass(evidence: Evidence, least: Quantity): Finding[] {
         figure: quantity({ value: (100 * ends[0]!).toPrecision(3), unit: "%" }),
         likelihood: 1,
         weight: belief(isWideAndLight(evidence) ? "otherFormOfLight" : "mixture"),
-        next: `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite or titrate a weighed sample: it tells the share`,
+        next: `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite or titrate a weighed sample: it gives the share`,
       },
     ];
   });

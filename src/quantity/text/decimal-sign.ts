@@ -10,11 +10,15 @@ import { QuantityError } from "../error";
 export function withDecimalComma<T>(text: string, read: (text: string) => T): T {
   const point = /\d\.(?=\d)/.exec(text);
   if (point !== null) {
-    throw new QuantityError("quantity.decimal-comma", "a point inside a number whose decimals stand after a comma", {
-      input: text,
-      position: point.index + 1,
-      hint: "write a comma before the decimals, and no mark between thousands",
-    });
+    throw new QuantityError(
+      "quantity.decimal-comma",
+      "a point inside a number whose decimals are written after a comma",
+      {
+        input: text,
+        position: point.index + 1,
+        hint: "write a comma before the decimals, and no mark between thousands",
+      },
+    );
   }
   try {
     return read(text.replace(/(\d),(?=\d)/g, "$1."));

@@ -182,7 +182,7 @@ function readInterval(reader: Reader): Reading {
     reader.fail(
       "quantity.not-a-quantity",
       "expected a comma between the ends",
-      "the unit stands once, after the number: [1.0, 1.2] g",
+      "the unit is written once, after the number: [1.0, 1.2] g",
     );
   const high = reader.number();
   if (!reader.take("]")) reader.fail("quantity.not-a-quantity", "expected ']'");
@@ -208,7 +208,7 @@ function readBracketed(reader: Reader): Reading {
   if (!reader.take("±")) reader.fail("quantity.not-a-quantity", "expected ± inside the brackets");
   const second = reader.number();
   if (!reader.take(")"))
-    reader.fail("quantity.not-a-quantity", "expected ')'", "the unit stands after the number: (12.5 ± 0.2) g");
+    reader.fail("quantity.not-a-quantity", "expected ')'", "the unit is written after the number: (12.5 ± 0.2) g");
   const tail = reader.powerOfTen();
   const scale = readNumber(`1${tail}`);
   const halfWidth = multiply(readNumber(second), scale);

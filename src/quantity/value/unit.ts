@@ -93,9 +93,9 @@ function unknown(text: string, position: number, input: string): QuantityError {
     }
   }
   if (word === "") {
-    return new QuantityError("quantity.unknown-unit", "a unit that breaks off", {
+    return new QuantityError("quantity.unknown-unit", "an incomplete unit", {
       ...place,
-      hint: "write what stands below the solidus, as in g/mol",
+      hint: "write what is below the solidus, as in g/mol",
     });
   }
   const folded = word.toLowerCase();
@@ -128,7 +128,7 @@ function refusePercentOf(text: string, input: string): void {
   throw new QuantityError("quantity.ambiguous-unit", `'${text}' is not a product of % and ${rest}`, {
     input,
     position: input.length - text.length,
-    hint: `a relative uncertainty stands after the unit, as in 1.5 ${rest} ± 5 %`,
+    hint: `a relative uncertainty is written after the unit, as in 1.5 ${rest} ± 5 %`,
   });
 }
 

@@ -47,8 +47,8 @@ export type Slot =
 type TestName =
   | "feeds dissolve"
   | "feeds are solids that react"
-  | "the engine lets it fall"
-  | "the engine keeps it dissolved"
+  | "it precipitates at equilibrium"
+  | "it stays dissolved at equilibrium"
   | "potentials"
   | "table of heat"
   | "crystallises from the pair";
@@ -110,25 +110,25 @@ export const FAMILIES = /* @__PURE__ */ once((): readonly FamilyRow[] => [
   row("neutralise", "a base dissolved in acid", ["base of M", "acid of A"], { right: "written", doubt: 0, tests: ["feeds are solids that react"], separate: "crystallise", leaves: "filtered off" }),
   row("neutralise-acid-salt", "an acid salt neutralised", ["acid salt of M and A", "base of M"], { right: "written", doubt: 0.05, tests: ["feeds are solids that react"], separate: "crystallise", leaves: "stays" }),
   row("slake", "an oxide into water", ["oxide of M"], { right: "written", doubt: 0, tests: ["feeds are solids that react"], separate: "filter", leaves: "washes out" }),
-  row("precipitate", "two solutions that precipitate", ["salt of M", "alkali salt of A"], { right: "engine", doubt: 0.1, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
-  row("precipitate-by-acid", "a salt precipitated by its acid", ["salt of M", "acid of A"], { right: "engine", doubt: 0.2, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
-  row("precipitate-carbonate", "precipitated with carbonate", ["salt of M", "carbonate"], { right: "engine", doubt: 0, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
-  row("precipitate-hydroxide", "precipitated with alkali", ["salt of M", "alkali"], { right: "engine", doubt: 0.15, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", leaves: "washes out" }),
+  row("precipitate", "two solutions that precipitate", ["salt of M", "alkali salt of A"], { right: "engine", doubt: 0.1, tests: ["feeds dissolve", "it precipitates at equilibrium"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
+  row("precipitate-by-acid", "a salt precipitated by its acid", ["salt of M", "acid of A"], { right: "engine", doubt: 0.2, tests: ["feeds dissolve", "it precipitates at equilibrium"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
+  row("precipitate-carbonate", "precipitated with carbonate", ["salt of M", "carbonate"], { right: "engine", doubt: 0, tests: ["feeds dissolve", "it precipitates at equilibrium"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
+  row("precipitate-hydroxide", "precipitated with alkali", ["salt of M", "alkali"], { right: "engine", doubt: 0.15, tests: ["feeds dissolve", "it precipitates at equilibrium"], separate: "filter", leaves: "washes out" }),
   row("metal-and-acid", "a metal dissolved in acid", ["metal M", "acid of A"], { right: "written", doubt: 0.1, tests: ["potentials"], separate: "crystallise", excess: { of: 0, percent: 5 }, leaves: "filtered off" }),
   row("metal-acid-and-peroxide", "a metal dissolved in acid and peroxide", ["metal M", "acid of A", "peroxide"], { right: "written", doubt: 0.3, tests: ["potentials"], separate: "crystallise", excess: { of: 2, percent: 50 }, leaves: "evaporates" }),
-  row("double-salt", "two salts crystallised together", ["parent", "other parent"], { right: "written", doubt: 0.05, tests: ["the engine keeps it dissolved"], separate: "crystallise", leaves: "stays" }),
+  row("double-salt", "two salts crystallised together", ["parent", "other parent"], { right: "written", doubt: 0.05, tests: ["it stays dissolved at equilibrium"], separate: "crystallise", leaves: "stays" }),
   row("alum-from-metal", "a metal through lye into its alum", ["metal M", "alkali lye", "acid of A"], { right: "written", doubt: 0.3, tests: ["potentials"], separate: "crystallise", leaves: "stays" }),
   row("heat", "heated dry", ["what heat makes it from"], { right: "written", doubt: 0.05, tests: ["table of heat"], separate: "fire", leaves: "evaporates" }),
   row("displace", "a nobler metal displaced", ["metal M", "salt of a nobler metal"], { right: "written", doubt: 0.4, tests: ["potentials"], separate: "crystallise", excess: { of: 0, percent: 5 }, leaves: "filtered off" }),
   row("cement", "a metal set free by a baser one", ["salt of M", "baser metal"], { right: "written", doubt: 0.2, tests: ["potentials"], separate: "filter", leaves: "stays" }),
-  row("ammine", "a salt in ammonia", ["the same salt without ammonia", "ammonia"], { right: "engine", doubt: 0.2, tests: ["the engine keeps it dissolved"], separate: "crystallise", excess: { of: 1, percent: 50 }, leaves: "evaporates" }),
+  row("ammine", "a salt in ammonia", ["the same salt without ammonia", "ammonia"], { right: "engine", doubt: 0.2, tests: ["it stays dissolved at equilibrium"], separate: "crystallise", excess: { of: 1, percent: 50 }, leaves: "evaporates" }),
   row("set-acid-free", "a weak acid set free by a strong one", ["alkali salt of A", "strong acid"], { right: "engine", doubt: 0.15, tests: ["feeds dissolve"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
-  row("keep-filtrate", "the other salt filtered off", ["salt of M", "carrier of A"], { right: "engine", doubt: 0.5, tests: ["feeds dissolve", "the engine keeps it dissolved"], separate: "filter off the other", leaves: "stays" }),
+  row("keep-filtrate", "the other salt filtered off", ["salt of M", "carrier of A"], { right: "engine", doubt: 0.5, tests: ["feeds dissolve", "it stays dissolved at equilibrium"], separate: "filter off the other", leaves: "stays" }),
   row("salt-pair", "two salts that swap ions on cooling", ["salt of M", "alkali salt of A"], { right: "written", doubt: 0.4, tests: ["crystallises from the pair"], separate: "crystallise", leaves: "stays" }),
   row("oxidise", "oxidised with peroxide in acid", ["lower salt of M", "acid of A", "peroxide"], { right: "written", doubt: 0.3, tests: ["potentials"], separate: "crystallise", excess: { of: 2, percent: 50 }, leaves: "evaporates" }),
   row("listed", "as listed", ["as listed"], { right: "written", doubt: 0.3, tests: ["potentials"], separate: "filter", leaves: "washes out" }),
-  row("solid-to-solid", "one solid turned into another", ["solid salt of M", "alkali salt of A"], { right: "engine", doubt: 0.35, tests: ["the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 50 }, leaves: "washes out" }),
-  row("complex", "a complex from its ions", ["salt of M", "alkali salt of A"], { right: "written", doubt: 0.3, tests: ["the engine keeps it dissolved"], separate: "crystallise", leaves: "stays" }),
+  row("solid-to-solid", "one solid turned into another", ["solid salt of M", "alkali salt of A"], { right: "engine", doubt: 0.35, tests: ["it precipitates at equilibrium"], separate: "filter", excess: { of: 1, percent: 50 }, leaves: "washes out" }),
+  row("complex", "a complex from its ions", ["salt of M", "alkali salt of A"], { right: "written", doubt: 0.3, tests: ["it stays dissolved at equilibrium"], separate: "crystallise", leaves: "stays" }),
   row("drive-water-off", "crystal water driven off", ["another hydrate"], {
     right: "written",
     doubt: 0,
@@ -139,7 +139,7 @@ export const FAMILIES = /* @__PURE__ */ once((): readonly FamilyRow[] => [
   row("recrystallise", "dissolved and crystallised with its water", ["another hydrate"], {
     right: "written",
     doubt: 0,
-    tests: ["the engine keeps it dissolved"],
+    tests: ["it stays dissolved at equilibrium"],
     separate: "crystallise",
     leaves: "stays",
   }),

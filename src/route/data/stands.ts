@@ -1,5 +1,5 @@
 // In which form a salt leaves water at the bench, where its solubility curve does not decide it: another hydrate than the one that is
-// listed with most water, or none at all, because its solution thickens to a syrup or its crystals run in the air of a room.
+// listed with most water, or none at all, because its solution thickens to a syrup or its crystals are deliquescent.
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -36,20 +36,20 @@ export const SYRUPS = /* @__PURE__ */ once((): readonly SyrupRow[] => [
   syrup("CrCl3", "its solution dries to a green syrup"),
   syrup("AlCl3", "boiled down it loses hydrogen chloride and turns basic"),
   syrup("SnCl4", "boiled down it loses hydrogen chloride and turns basic"),
-  syrup("ZnCl2", "its solution thickens to a syrup that takes water from the air"),
-  syrup("ZnBr2", "its solution thickens to a syrup that takes water from the air"),
-  syrup("ZnI2", "its solution thickens to a syrup that takes water from the air"),
-  syrup("CaBr2", "its solution thickens to a syrup that takes water from the air"),
-  syrup("CaI2", "its solution thickens to a syrup that takes water from the air"),
-  syrup("MgI2", "its solution thickens to a syrup that takes water from the air"),
-  syrup("LiBr", "its solution thickens to a syrup that takes water from the air"),
-  syrup("LiI", "its solution thickens to a syrup that takes water from the air"),
-  syrup("KF", "its crystals run in the air of a room"),
-  syrup("KCH3COO", "its solution thickens to a syrup that takes water from the air"),
-  syrup("NH4CH3COO", "boiled down it loses ammonia, and its crystals run in the air of a room"),
-  syrup("Mn(NO3)2", "its crystals melt at 26 °C and run in the air of a room"),
+  syrup("ZnCl2", "its solution thickens to a syrup that absorbs water from the air"),
+  syrup("ZnBr2", "its solution thickens to a syrup that absorbs water from the air"),
+  syrup("ZnI2", "its solution thickens to a syrup that absorbs water from the air"),
+  syrup("CaBr2", "its solution thickens to a syrup that absorbs water from the air"),
+  syrup("CaI2", "its solution thickens to a syrup that absorbs water from the air"),
+  syrup("MgI2", "its solution thickens to a syrup that absorbs water from the air"),
+  syrup("LiBr", "its solution thickens to a syrup that absorbs water from the air"),
+  syrup("LiI", "its solution thickens to a syrup that absorbs water from the air"),
+  syrup("KF", "its crystals are deliquescent"),
+  syrup("KCH3COO", "its solution thickens to a syrup that absorbs water from the air"),
+  syrup("NH4CH3COO", "boiled down it loses ammonia, and its crystals are deliquescent"),
+  syrup("Mn(NO3)2", "its crystals melt at 26 °C and are deliquescent"),
   syrup("Al(CH3COO)3", "boiled down it loses acetic acid and turns basic"),
-  syrup("K2HPO3", "its crystals run in the air of a room"),
+  syrup("K2HPO3", "its crystals are deliquescent"),
   syrup("NaC6H7O6", "air browns ascorbate while it is boiled down"),
   syrup("KC6H7O6", "air browns ascorbate while it is boiled down"),
   syrup("Ca(C6H7O6)2", "air browns ascorbate while it is boiled down"),

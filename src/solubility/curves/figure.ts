@@ -84,7 +84,7 @@ export function figureOrProduct(
 /** Refuse zero and below, naming the argument. */
 export function positive(value: Quantity, argument: string): Quantity {
   if (value.isPositive()) return value;
-  throw new SolubilityError("solubility.not-positive", `${argument} must be more than zero, not ${value}`, {
+  throw new SolubilityError("solubility.not-positive", `${argument} must be above zero, not ${value}`, {
     details: { argument },
   });
 }

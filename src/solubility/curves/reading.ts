@@ -182,7 +182,7 @@ function readingParts({ celsius, branch, printed, kind, value }: Reading): Uncer
   const [first] = branch.knots;
   if (kind === "extrapolated") {
     const relative = ONE_SIDED_SPREAD * Math.abs(Math.log(value / first!.grams));
-    return [{ cause: "run out below the coldest figure", relative }];
+    return [{ cause: "extrapolated below the coldest figure", relative }];
   }
   if (branch.knots.length > 1) {
     const parts = betweenKnots(branch, celsius);
@@ -265,7 +265,7 @@ export function warningsOf(reading: Reading): string[] {
   const spread = competingPart(reading);
   const warnings = knots.length === 1 ? [`rests on a single figure at ${knots[0]!.celsius} °C`] : [];
   if (reading.kind === "extrapolated")
-    warnings.push(`run out below the coldest figure, which is at ${knots[0]!.celsius} °C`);
+    warnings.push(`extrapolated below the coldest figure, which is at ${knots[0]!.celsius} °C`);
   if (row.knownAs === "converted") warnings.push(...convertedWarnings(row));
   else if (row.knownAs === "memory") warnings.push("recalled from memory, not confirmed in a source");
   else if (row.weak === true) warnings.push("a weak figure: measure before relying on it");

@@ -26,7 +26,7 @@ export const CARBONATES = /* @__PURE__ */ once((): readonly CarbonateRow[] => [
   { metal: "Mn^2+", carbonate: ["MnCO3"], basic: ["Mn(OH)2"], normalSolid: "MnCO3", basicSolid: "Mn(OH)2", practice: { soda: "oxidises when wet", bicarbonate: "oxidises when wet" }, source: "commonPractice" },
   { metal: "Co^2+", carbonate: ["CoCO3"], basic: ["Co(OH)2"], normalSolid: "CoCO3", basicSolid: "Co5(OH)6(CO3)2", practice: {}, source: "commonPractice" },
   { metal: "Fe^2+", carbonate: ["FeCO3"], basic: ["Fe(OH)2"], normalSolid: "FeCO3", basicSolid: "Fe(OH)2", practice: { soda: "use bicarbonate, and keep the air out", bicarbonate: "keep the air out" }, source: "commonPractice" },
-  { metal: "Mg^2+", carbonate: ["MgCO3·3H2O"], basic: ["Mg(OH)2", "brucite"], normalSolid: "MgCO3·3H2O", basicSolid: "Mg5(CO3)4(OH)2·4H2O", practice: { soda: "basic on boiling", bicarbonate: "the trihydrate falls cold; boiling turns it basic" }, source: "commonPractice" },
+  { metal: "Mg^2+", carbonate: ["MgCO3·3H2O"], basic: ["Mg(OH)2", "brucite"], normalSolid: "MgCO3·3H2O", basicSolid: "Mg5(CO3)4(OH)2·4H2O", practice: { soda: "basic on boiling", bicarbonate: "the trihydrate precipitates cold; boiling turns it basic" }, source: "commonPractice" },
   { metal: "Zn^2+", carbonate: ["ZnCO3·H2O"], basic: ["Zn5(OH)6(CO3)2"], normalSolid: "ZnCO3", basicSolid: "Zn5(OH)6(CO3)2", practice: { bicarbonate: "normal only cold and with carbon dioxide in excess" }, source: "commonPractice" },
   { metal: "Pb^2+", carbonate: ["PbCO3"], basic: ["Pb3(OH)2(CO3)2"], normalSolid: "PbCO3", basicSolid: "Pb3(OH)2(CO3)2", practice: { soda: "white lead" }, source: "commonPractice" },
   { metal: "Ni^2+", carbonate: ["NiCO3·5.5H2O"], basic: ["Ni(OH)2"], normalSolid: "NiCO3·6H2O", basicSolid: "Ni3(OH)4CO3·4H2O", practice: { bicarbonate: "normal only cold and saturated with carbon dioxide, else basic" }, source: "commonPractice" },
@@ -45,7 +45,7 @@ export interface SettledRow {
 }
 
 /** Of an ion too acid to keep a carbonate in water. */
-const HYDROLYSES = "hydrolyses: hydroxide falls and carbon dioxide leaves";
+const HYDROLYSES = "hydrolyses: hydroxide precipitates and carbon dioxide leaves";
 
 export const SETTLED = /* @__PURE__ */ once((): readonly SettledRow[] => [
   { metal: "Al^3+", verdict: "hydroxide", solid: "Al(OH)3", practice: { soda: HYDROLYSES, bicarbonate: HYDROLYSES }, source: "commonPractice" },

@@ -38,7 +38,7 @@ export const NEVER_IN_WATER = /* @__PURE__ */ once((): readonly NeverInWaterRow[
   { cations: ["Fe^3+"], anions: ["I-"], instead: [], why: "iron(III) oxidises iodide: iodine and iron(II) iodide", source: "commonPractice" },
   { cations: ["Cu^2+"], anions: ["I-"], instead: hydroxide("CuI"), why: "copper(II) oxidises iodide: copper(I) iodide precipitates, and iodine is set free", source: "commonPractice" },
   { cations: ["Cu^2+"], anions: ["CN-"], instead: hydroxide("CuCN"), why: "copper(II) oxidises cyanide: copper(I) cyanide precipitates, and cyanogen leaves", source: "commonPractice" },
-  { cations: ["Mg^2+"], anions: ["S^2-"], instead: hydroxide("Mg(OH)2"), why: "water takes the sulfide apart: the hydroxide forms, hydrogen sulfide stays in solution", source: "commonPractice" },
+  { cations: ["Mg^2+"], anions: ["S^2-"], instead: hydroxide("Mg(OH)2"), why: "the sulfide hydrolyses: the hydroxide forms, hydrogen sulfide stays in solution", source: "commonPractice" },
 ]);
 
 /** Double sulfates of the type of Mohr's salt: with these cations in place of potassium or ammonium none crystallises. */
@@ -53,6 +53,6 @@ export const NO_TUTTON_SALT = {
 export const TAKEN_APART = {
   cations: ["Al^3+", "Fe^3+", "Cr^3+", "Bi^3+", "Ti^4+", "Sn^4+"],
   anions: ["CH3COO-", "HCOO-", "CHO2-", "C2H3O2-", "C3H5O2-", "C7H5O2-", "C6H5COO-"],
-  why: "water takes a salt of so acid a cation and so weak an acid apart: boiled down it loses acid, and a basic salt is left",
+  why: "a salt of so acid a cation and so weak an acid hydrolyses: boiled down it loses acid, and a basic salt is left",
   source: "commonPractice",
 } as const satisfies { cations: readonly string[]; anions: readonly string[]; why: string; source: SourceKey };

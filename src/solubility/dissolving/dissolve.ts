@@ -187,7 +187,7 @@ function sharesIon(solutes: readonly Solute[]): boolean {
 }
 
 /**
- * Water for several salts in one liquor. Without a common ion the thirstiest salt decides; with one, the waters are
+ * Water for several salts in one liquor. Without a common ion the salt that needs most water decides; with one, the waters are
  * added, which is on the safe side.
  *
  * @param request - the salts as weighed, the temperature, and the `waterFactor` (>= 1, default 1)
@@ -232,7 +232,7 @@ export function waterForSolution(request: {
   const needed = (shared ? sum(totals) : maximum(totals)).minus(sum(crystal));
   const assumption = shared
     ? "salts with a common ion: their waters are added"
-    : "no common ion: the thirstiest salt decides; other influence of salts on each other is neglected";
+    : "no common ion: the salt that needs most water decides; other influence of salts on each other is neglected";
   const water = (needed.isPositive() ? needed : nothing()).named({
     symbol: "m(H2O)",
     label: "water to add",

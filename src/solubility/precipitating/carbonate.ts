@@ -208,13 +208,13 @@ function endsOtherwise(
   if (kept === undefined || aired === undefined) return [];
   const stated = ({ outcome, solids }: CarbonateLiquor): string =>
     solids.length === 0
-      ? "nothing stands"
+      ? "no solid"
       : `${outcome}: ${solids.map(({ formula, share }) => `${formula} ${share.format({ decimals: 0, uncertainty: "none" })}`).join(", ")}`;
   if (kept.outcome !== aired.outcome)
     return [`it depends on the carbon dioxide: kept, ${stated(kept)}; gone, ${stated(aired)}`];
   if (kept.outcome === verdict) return [];
   return [
-    `with the precipitant 5 % over the liquor ends otherwise at equilibrium (${stated(kept)}): what forms first in the excess of the precipitant has to turn into it`,
+    `with the precipitant 5 % in excess the liquor ends otherwise at equilibrium (${stated(kept)}): what forms first in the excess of the precipitant has to turn into it`,
   ];
 }
 

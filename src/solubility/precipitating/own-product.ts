@@ -76,7 +76,7 @@ export function checkOwn(k: Quantity): Quantity {
   if (!k.isPositive())
     throw new SolubilityError("solubility.not-positive", `a solubility product is more than zero, not ${k}`);
   if (k.compare("1") < 0) return k;
-  throw new SolubilityError("solubility.bad-option", `a Ksp of ${k} is no sparingly soluble solid's`, {
+  throw new SolubilityError("solubility.bad-option", `a Ksp of ${k} is not that of a sparingly soluble solid`, {
     hint: `${k} looks like a pKsp: give ksp as 10^-pKsp, here "${(10 ** -k.toNumber()).toPrecision(3)}"`,
     details: { ksp: k.toString() },
   });

@@ -157,7 +157,7 @@ function mixed(ions: readonly DissolvedIon[], solutions: readonly MixedSolution[
  * Does a sparingly soluble salt precipitate when solutions are mixed, and how much of each ion stays in solution?
  *
  * @param request - the solid, the solutions with their ions and volumes, ionic strength if wanted
- * @returns ion product over solubility product, what precipitates, and what is left of each ion, at equilibrium with protons,
+ * @returns ion product divided by solubility product, what precipitates, and what is left of each ion, at equilibrium with protons,
  *   hydroxide, complexes and activities counted; `byHand` has the figures of a textbook calculation
  * @throws {SolubilityError} `solubility.bad-option`, `solubility.no-data`, `solubility.missing-option` when an ion is
  *   in none of the solutions, `solubility.not-positive`, `solubility.ionic-strength`
@@ -252,7 +252,7 @@ function outcomeBy(way: Way, { request, product, ions, before, total }: Asked, e
     .dividedBy(exponent === 0 ? product.value : product.value.times((10 ** exponent).toPrecision(12)))
     .named({
       symbol: "Q/Ksp",
-      label: "ion product over solubility product",
+      label: "ion product divided by solubility product",
       rule: "product of activities^count / Ksp",
     });
   const settled = saturation.compare("1") > 0 ? ask([nameOfForm(product)]) : clear;

@@ -53,7 +53,7 @@ const OWN_WASH: Readonly<Record<string, readonly [liquid: string, because: strin
     "copper(I) chloride turns green in water and air",
   ],
   "Pb^2+ Cl-": ["a little ice water", "hot water dissolves lead chloride"],
-  "Fe^2+ C2O4^2-": ["hot water", "iron(II) oxalate hardly dissolves even hot, and hot water takes the salts out"],
+  "Fe^2+ C2O4^2-": ["hot water", "iron(II) oxalate hardly dissolves even hot, and hot water removes the salts"],
 };
 
 /** Product in 100 g of water below which its own ions do not show. */

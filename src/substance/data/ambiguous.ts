@@ -255,7 +255,7 @@ export const AMBIGUOUS = /* @__PURE__ */ once((): readonly AmbiguousRow[] => [
     { formula: "K3PO4", decides: "tripotassium: strongly alkaline" },
   ], source: "commonPractice" },
   { names: ["chrome green"], readings: [
-    { formula: "Cr2O3", decides: "pottery, enamel and artists' oxide: stands a red heat, contains no lead" },
+    { formula: "Cr2O3", decides: "pottery, enamel and artists' oxide: withstands red heat, contains no lead" },
     { formula: "PbCrO4", decides: "paint and printing: chrome yellow mixed with Prussian blue, so it contains lead and chromium(VI); turns brown with alkali" },
   ], source: "commonPractice" },
   { names: ["apatite"], readings: [

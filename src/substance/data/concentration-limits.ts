@@ -34,7 +34,7 @@ export const SOLUTION_LIMITS = /* @__PURE__ */ once((): readonly SolutionLimits[
     { code: "H314", from: "15" },
     { code: "H315", from: "5", below: "15" },
     { code: "H319", from: "5", below: "15" },
-  ], weak: ["a dried drip grows strong: rinse it off cloth and bench"], source: "clpRecalled" },
+  ], weak: ["a dried drip becomes concentrated: rinse it off cloth and bench"], source: "clpRecalled" },
   {
     // inhalation by additivity from the point estimate of the entry, 2.65 mg/L of vapour
     formula: "HNO3",

@@ -282,7 +282,7 @@ export const THERMITE_METALS: ReadonlySet<string> = /* @__PURE__ */ new Set([
   "Hg",
 ]);
 
-/** Cations whose chlorides, sulfates and nitrates make water sour enough to set chlorine free from bleach: symbol and charge. */
+/** Cations whose chlorides, sulfates and nitrates make water acid enough to set chlorine free from bleach: symbol and charge. */
 export const ACID_CATIONS: ReadonlySet<string> = /* @__PURE__ */ new Set([
   "Al3",
   "Fe3",

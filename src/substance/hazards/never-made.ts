@@ -95,7 +95,7 @@ function explosiveGroup(parts: readonly Part[], counts: ReadonlyMap<string, numb
   for (const part of parts) {
     const { cations, groups, ammonia, isAcid } = makeUpOf(part);
     if (groups.includes("azide") && !isAcid && !cations.every(({ symbol }) => STEADY_AZIDES.has(symbol)))
-      return "an azide that goes off";
+      return "an azide that explodes";
     if (groups.includes("fulminate")) return "a fulminate";
     if (groups.some((name) => PICRATE.test(name)) || isStyphnate(part)) return "a picrate or styphnate";
     const onAmmonium = groups.includes("ammonium") || cations.some(({ symbol }) => LIKE_AMMONIUM.has(symbol));

@@ -58,7 +58,7 @@ const isFormula = (text: string): boolean => /\d|[A-Z].*[A-Z]/.test(text) && try
 /** What is wrong with a name that nothing reads. */
 export function unknownNameError(text: string): SubstanceError {
   if (isFormula(text))
-    return new SubstanceError("substance.unknown-name", `"${text}" is no name, it is a formula already`, {
+    return new SubstanceError("substance.unknown-name", `"${text}" is a formula already, not a name`, {
       input: text,
       hint: "nameOf gives its name; substance takes names and formulas",
       details: { nearest: [] },

@@ -54,7 +54,7 @@ function saltsNamed(name: string): Found[] {
             : complex !== undefined
               ? `the label says ${complex}`
               : salt.open === "proportions"
-                ? "the simplest proportions; the name does not tell them"
+                ? "the simplest proportions; the name does not give them"
                 : "";
         if (!found.has(formula) || decides === "") found.set(formula, { formula, decides });
       }
