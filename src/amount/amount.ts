@@ -40,7 +40,7 @@ function content(purity: Purity, of: string): { fraction: Quantity; words: strin
       ? undefined
       : assayOf(assay, "assay", { symbol: `w(${of})`, label: "mass fraction of the substance in the dry material" });
   if (moisture === undefined) return w === undefined ? undefined : { fraction: w, words: "mass fraction" };
-  const h = moistureOf(moisture, "moisture", { symbol: "w(moisture)", label: "mass fraction of moisture as weighed" });
+  const h = moistureOf(moisture, { symbol: "w(moisture)", label: "mass fraction of moisture as weighed" });
   const dry = quantity("1").minus(h);
   return w === undefined
     ? { fraction: dry, words: "(1 - moisture)" }

@@ -81,8 +81,9 @@ export function assayOf(like: QuantityLike, argument: string, naming?: InputNami
   return atMostOne(q, argument);
 }
 
-/** @internal A mass fraction in [0, 1). */
-export function moistureOf(like: QuantityLike, argument: string, naming?: InputNaming): Quantity {
+/** @internal The moisture of a material: a mass fraction in [0, 1). */
+export function moistureOf(like: QuantityLike, naming?: InputNaming): Quantity {
+  const argument = "moisture";
   const q = atMostOne(notNegative(like, "mass fraction", argument, naming), argument);
   if (q.compare("1") < 0) return q;
   throw new AmountError("amount.fraction-above-one", `${argument} of ${q} leaves nothing but water`, {

@@ -362,13 +362,11 @@ function keepsGroups({ cations, anions }: Salt, part: Part): boolean {
 interface Acid {
   readonly ion: Ion;
   readonly count: number;
-  readonly hydrogens: number;
 }
 
 /** The part as an acid of a listed anion: H2SO4, CH3COOH, C6H8O7, H3[Fe(CN)6]. */
 export function acidOf(part: Part): Acid | undefined {
-  const hydrogens = part.counts.get("H");
-  if (hydrogens === undefined) return undefined;
+  if (!part.counts.has("H")) return undefined;
   let best: Acid | undefined;
   for (const ion of ionIndex().anions) {
     if (ion.parent !== undefined || ion.element !== undefined) continue;
@@ -377,7 +375,7 @@ export function acidOf(part: Part): Acid | undefined {
     const rest = without(part.counts, ion.counts, 1);
     if (rest.size !== 1 || rest.get("H") !== -ion.charge) continue;
     const rank = (one: Ion) => Number(one.row.acid === undefined) + Number(one.row.rare ?? false);
-    if (best === undefined || rank(ion) < rank(best.ion)) best = { ion, count, hydrogens };
+    if (best === undefined || rank(ion) < rank(best.ion)) best = { ion, count };
   }
   return best;
 }

@@ -71,8 +71,7 @@ export function percentYield(actual: MassLike, theoretical: MassLike, purity: Pu
   const most = positive(theoretical, "mass", "theoretical mass", { symbol: "m(theory)", label: "theoretical yield" });
   const { assay, moisture } = grouped(purity, PURITY);
   let pure = got;
-  if (moisture !== undefined)
-    pure = pure.times(quantity("1").minus(moistureOf(moisture, "moisture", { symbol: "w(moisture)" })));
+  if (moisture !== undefined) pure = pure.times(quantity("1").minus(moistureOf(moisture, { symbol: "w(moisture)" })));
   if (assay !== undefined) pure = pure.times(assayOf(assay, "assay", { symbol: "w(product)" }));
   const share = pure.dividedBy(most).to("%");
   return share.named({

@@ -57,8 +57,8 @@ export const dissolve = (pot: Pot, matter: Matter, amount: Quantity): Pot => {
   return pot.with({ solids }).plusDissolved(matter, most);
 };
 
-/** An amount comes out of the liquor as a solid, which takes its crystal water along. */
-export function solidify(pot: Pot, matter: Matter, amount: Quantity, origin: "precipitated" | "crystallised"): Pot {
+/** An amount crystallises from the liquor, with its crystal water. */
+export function crystallised(pot: Pot, matter: Matter, amount: Quantity): Pot {
   const without = new Pot(pot.books).minus(matter, amount);
-  return without.plusSolid(matter, amount, origin);
+  return without.plusSolid(matter, amount, "crystallised");
 }

@@ -31,7 +31,7 @@ export const PLANNING = {
   coldWaterFactor: { value: "1.2", what: "times the water that just dissolves a feed is the least, so that it stays dissolved when something joins it", source: "commonPractice" },
   hotWaterFactor: { value: "1", what: "times the water that just dissolves a feed at 80 °C, where the product is to crystallise: little over the least near the boil", source: "commonPractice" },
   dilutedAcid: { value: "25 %", what: "by mass and less is an acid diluted to before anything is put into it", source: "commonPractice" },
-  fallsOutBelow: { value: "1 g", what: "in 100 g of water: below this a feed is stirred in as a solid, and a product is filtered off; above it dissolves and crystallises", source: "commonPractice" },
+  precipitatesBelow: { value: "1 g", what: "in 100 g of water: below this a feed is stirred in as a solid, and a product is filtered off; above it dissolves and crystallises", source: "commonPractice" },
   thinEnough: { value: "50 %", what: "of a liquid by mass: above it heats at great dilution say nothing", source: "commonPractice" },
   cementAcid: { value: "10 %", what: "by mass of the acid that a precipitated metal is stirred with, to dissolve the metal it was cemented by", source: "commonPractice" },
   dilute: { value: "10 %", what: "of an acid, alkali or ammonia by mass and less is dilute: above it goes into water, never water into it", source: "commonPractice" },

@@ -2,7 +2,7 @@
 import type { Quantity } from "../../quantity";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
-import { solidify } from "../contents/react";
+import { crystallised } from "../contents/react";
 import { type Done, done, vapour } from "./operation";
 
 /** A salt that comes out as the water goes. */
@@ -18,6 +18,6 @@ export function concentrate(
   coming: readonly Coming[] = [],
 ): Done {
   const boiled = before.with({ water: before.books.water.minus(off), temperature: hot });
-  const after = coming.reduce((pot, one) => solidify(pot, one.matter, one.amount, "crystallised"), boiled);
+  const after = coming.reduce((pot, one) => crystallised(pot, one.matter, one.amount), boiled);
   return done("concentrate", before, after, [], [vapour(before, off)]);
 }

@@ -39,7 +39,7 @@ function namesOf(
     [request.waterFactor === undefined && dissolves && crystals, "hotWaterFactor"],
     [feeds.some((feed) => feed.how === "unknown"), "thinFeed"],
     [feeds.some((feed) => feed.how === "solution" && feed.dilution !== undefined) && crystals, "dilutedAcid"],
-    [wet, "fallsOutBelow"],
+    [wet, "precipitatesBelow"],
     [request.vesselFactor === undefined && vessel !== undefined, foam],
     [additionRate !== undefined, "leastPortions"],
     [washing?.washVolume === undefined && isolation.how === "precipitate", "washesOf"],

@@ -1,4 +1,5 @@
 // The scale of a batch: the extent that is asked for, and what to weigh for it.
+
 import type { PortionLike } from "../../amount";
 import { minimum, type Quantity, quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -8,6 +9,7 @@ import { reading, roundedTo } from "../reaction/account";
 import { keyElement } from "../reaction/candidates";
 import { baseAmong, baseForAcids } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
+import { mustBePositive } from "../request/argument";
 import type { PlanRequest } from "../request/request";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
@@ -17,11 +19,6 @@ import { exact } from "./exact";
 
 const availableOf = ({ shelf }: Material): Quantity | undefined =>
   shelf.available === undefined ? undefined : portionOf(shelf.available, `what there is of ${shelf.name}`);
-
-function positiveAmount(amount: Quantity, what: string): Quantity {
-  if (amount.isPositive()) return amount;
-  throw new PlanError("plan.not-positive", `${what} must be above zero, not ${amount}`);
-}
 
 /** Part of its species' need that one of several materials brings: they are used in the ratio of what there is of each. Undefined for the only one. */
 function partOf(material: Material, materials: readonly Material[]): Quantity | undefined {
@@ -78,14 +75,13 @@ function extentFor(setting: Setting): Quantity {
     return of(
       material,
       portion.dimension === "amount of substance"
-        ? positiveAmount(portion, what)
+        ? mustBePositive(portion, what)
         : portionOf(scale.portion as PortionLike, what),
     );
   }
   if ("vessel" in scale) return extentForVessel(setting, expectDimension(scale.vessel, "volume", "scale.vessel"));
   const wanted = quantity(scale.product as Quantity);
-  if (!wanted.isPositive())
-    throw new PlanError("plan.not-positive", `the wanted product must be above zero, not ${String(wanted)}`);
+  mustBePositive(wanted, "the wanted product");
   if (wanted.dimension === "amount of substance") return wanted.dividedBy(product.coefficient);
   const mass = expectDimension(wanted, "mass", "scale.product");
   return mass.dividedBy(asked.molarMass).dividedBy(product.coefficient);
@@ -118,7 +114,7 @@ function portionsFor({ materials, request }: Setting, extent: Quantity): Quantit
 
 /** Volumes are proportional to the extent: one mole's batch tells how much a vessel takes. */
 function extentForVessel(setting: Setting, vessel: Quantity): Quantity {
-  if (!vessel.isPositive()) throw new PlanError("plan.not-positive", `the vessel must be above zero, not ${vessel}`);
+  mustBePositive(vessel, "the vessel");
   const one = exact("1 mol");
   const batch = batchOf(setting, portionsFor(setting, one));
   if (batch.vessel === undefined) {

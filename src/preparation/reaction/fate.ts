@@ -87,7 +87,7 @@ function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
   if (known.ok) {
     const { perHundredGramsWater } = known.value;
     const shown = perHundredGramsWater.format({ significant: 2, uncertainty: "none" });
-    const precipitated = perHundredGramsWater.compare(planned("fallsOutBelow")) < 0;
+    const precipitated = perHundredGramsWater.compare(planned("precipitatesBelow")) < 0;
     const why = precipitated
       ? `100 g of water dissolves only ${shown} of ${name}`
       : `${name} dissolves well (${shown} anhydrous in 100 g of water)`;

@@ -8,7 +8,7 @@ import { isQuantity, type Quantity, type QuantityLike, quantity, quantityFromJSO
 import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
 import { portionOf } from "../shelf/strength";
-import { guard } from "./argument";
+import { guard, mustBePositive } from "./argument";
 import type { PlanRequest, Rinse, Scale, ShelfMaterial } from "./request";
 
 /** Deepest and longest a request may be; beyond it, it is a slip or goes round in circles. */
@@ -111,7 +111,7 @@ const RINSES: readonly Rinse[] = ["water", "own solution", "alcohol", "none"];
 /** A quantity above zero. */
 function positive(like: QuantityLike, dimension: string | undefined, argument: string): void {
   const q = dimension === undefined ? quantity(like) : expectDimension(like, dimension, argument);
-  if (!q.isPositive()) throw new PlanError("plan.not-positive", `${argument} must be above zero, not ${q}`);
+  mustBePositive(q, argument);
 }
 
 const textIn = (value: unknown, argument: string): void => {

@@ -15,6 +15,7 @@ import { fateInRoom } from "../reaction/fate";
 import { inWantedForm, withForm } from "../reaction/in-form";
 import { formulaFrom, type Species, speciesOf } from "../reaction/species";
 import { readAside, readMaterial } from "../shelf/material";
+import { mustBePositive } from "./argument";
 import type { PlanRequest } from "./request";
 import type { Room, Setting } from "./setting";
 import { checkWarmth } from "./warmth";
@@ -107,7 +108,7 @@ export function settingOf(request: PlanRequest): Setting {
     symbol: "T",
     label: "temperature of room and solutions",
   });
-  checkWarmth(temperature, wet, "temperature");
+  checkWarmth(temperature, wet);
   const asked = withProduct(read, formulaFrom(request.product));
   const { equation, reactants, products, product } = wet
     ? withSolidsAsFormed(asFormed(read, asked, request, temperature), temperature)
@@ -116,11 +117,7 @@ export function settingOf(request: PlanRequest): Setting {
   const twice = names.find((name, i) => names.indexOf(name) !== i);
   if (twice !== undefined)
     throw new PlanError("plan.request", `two materials are called '${twice}'`, { hint: "give each its own name" });
-  const step = (like: Quantity): Quantity => {
-    if (!like.isPositive())
-      throw new PlanError("plan.not-positive", `a readability must be above zero, not ${String(like)}`);
-    return like;
-  };
+  const step = (like: Quantity): Quantity => mustBePositive(like, "a readability");
   if (request.isolate === false && (!wet || fateInRoom(product.formula).precipitated === true))
     throw new PlanError("plan.request", `${product.name} does not stay dissolved: there is no liquor of it to keep`, {
       hint: "leave out isolate",
@@ -153,10 +150,6 @@ export function settingOf(request: PlanRequest): Setting {
 }
 
 function roomOf({ room }: PlanRequest): Room {
-  const positive = (q: Quantity): Quantity => {
-    if (!q.isPositive()) throw new PlanError("plan.not-positive", `the room must be above zero, not ${q}`);
-    return q;
-  };
   const volume = expectDimension(room?.volume ?? planned("roomVolume"), "volume", "room.volume", {
     symbol: "V(room)",
     label: "volume of the room",
@@ -165,5 +158,5 @@ function roomOf({ room }: PlanRequest): Room {
     symbol: "n(air)",
     label: "air changes of the room",
   });
-  return { volume: positive(volume), changes: positive(changes) };
+  return { volume: mustBePositive(volume, "the room"), changes: mustBePositive(changes, "the room") };
 }

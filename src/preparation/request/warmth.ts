@@ -8,12 +8,12 @@ const FREEZES = "0 °C";
 const BOILS = "100 °C";
 
 /** A temperature of room, solutions and gas that there can be. */
-export function checkWarmth(T: Quantity<"temperature">, wet: boolean, argument: string): void {
+export function checkWarmth(T: Quantity<"temperature">, wet: boolean): void {
   if (wet ? T.compare(FREEZES) >= 0 && T.compare(BOILS) <= 0 : T.isPositive()) return;
   throw new PlanError(
     "plan.request",
     wet
-      ? `${argument} of ${T} is outside ${FREEZES} to ${BOILS}, where there is liquid water to work in`
-      : `${argument} of ${T} is not above absolute zero`,
+      ? `temperature of ${T} is outside ${FREEZES} to ${BOILS}, where there is liquid water to work in`
+      : `temperature of ${T} is not above absolute zero`,
   );
 }

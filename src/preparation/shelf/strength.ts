@@ -8,6 +8,7 @@ import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import { isMiscible } from "../reaction/fluids";
+import { mustBePositive } from "../request/argument";
 import type { ShelfMaterial } from "../request/request";
 
 /** How a portion is measured. */
@@ -33,8 +34,7 @@ export function portionOf(like: PortionLike, what: string, naming?: { symbol: st
   if (q.dimension !== "mass" && q.dimension !== "volume") {
     throw new PlanError("plan.request", `${what} must be a mass or a volume, not a ${q.dimension} (${String(q)})`);
   }
-  if (!q.isPositive()) throw new PlanError("plan.not-positive", `${what} must be above zero, not ${String(q)}`);
-  return q;
+  return mustBePositive(q, what);
 }
 
 /** A material by its strength. */

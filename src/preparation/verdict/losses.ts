@@ -1,5 +1,6 @@
 // What was lost on the way, and how much of the product went with it: its share of what was in the vessel at that step, and
 // never more than that.
+
 import type { MassLike, VolumeLike } from "../../amount";
 import { parseFormula } from "../../formula";
 import { type Quantity, quantity } from "../../quantity";
@@ -13,6 +14,7 @@ import { POT } from "../procedure/bench";
 import type { ProcedureStep } from "../procedure/step";
 import { handOf } from "../procedure/words";
 import { keyElement } from "../reaction/candidates";
+import { mustBePositive } from "../request/argument";
 import type { Setting } from "../request/setting";
 
 /** What was lost: at a step, of a part of what was in the vessel. */
@@ -69,7 +71,7 @@ const refused = (problem: string, hint?: string): PlanError =>
 /** A spill is estimated; one with an uncertainty of its own keeps that. */
 function estimated(like: MassLike | VolumeLike, argument: string, dimension: "mass" | "volume"): Quantity {
   const given = expectDimension(like, dimension, argument);
-  if (!given.isPositive()) throw new PlanError("plan.not-positive", `${argument} must be above zero, not ${given}`);
+  mustBePositive(given, argument);
   const naming = { symbol: `${dimension === "mass" ? "m" : "V"}(lost)`, label: "lost, as recorded" };
   if (given.standardUncertainty !== undefined) return given.named(naming);
   const halfWidth = given.value.times(planned("spill").in("")).toString();

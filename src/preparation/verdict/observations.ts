@@ -8,6 +8,7 @@ import type { Plan } from "../plan";
 import type { Batch } from "../planning/batch";
 import { exact, planned as figure } from "../planning/exact";
 import { reading } from "../reaction/account";
+import { mustBePositive } from "../request/argument";
 import type { ShelfMaterial } from "../request/request";
 import type { Setting } from "../request/setting";
 import { checkWarmth } from "../request/warmth";
@@ -116,7 +117,7 @@ function settingAsFound(
     temperature === undefined
       ? setting.temperature
       : expectDimension(temperature, "temperature", "temperature", { symbol: "T", label: "temperature, as measured" });
-  checkWarmth(warmth, setting.wet, "temperature");
+  checkWarmth(warmth, setting.wet);
   const changed = materials.some((m, i) => m !== setting.materials[i]) || warmth !== setting.temperature;
   return changed ? { ...setting, materials, temperature: warmth } : setting;
 }
@@ -152,7 +153,7 @@ function weighing(
   step: Quantity,
 ): Quantity {
   const mass = expectDimension(like, "mass", argument);
-  if (!mass.isPositive()) throw new PlanError("plan.not-positive", `${argument} must be above zero, not ${mass}`);
+  mustBePositive(mass, argument);
   return mass.standardUncertainty === undefined ? reading(mass, step, naming) : mass.named(naming);
 }
 
@@ -209,7 +210,7 @@ const MOST_ASSAY = "300 %";
 function assayAsFound(like: MassFractionLike): Quantity {
   const naming = { symbol: "w(product)", label: "product in what was weighed, by titration" };
   const assay = expectDimension(like, "mass fraction", "assay", naming);
-  if (!assay.isPositive()) throw new PlanError("plan.not-positive", `assay must be above zero, not ${assay}`);
+  mustBePositive(assay, "assay");
   if (assay.compare(exact(MOST_ASSAY)) > 0)
     throw new PlanError("plan.observation", `assay of ${assay} is above ${MOST_ASSAY}`, {
       hint: "it is the share of the product in what was weighed",

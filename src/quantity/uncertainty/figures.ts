@@ -33,7 +33,7 @@ const OPERATIONS = { add, subtract, multiply, divide } as const;
  * significantFigures("0.88400") // => 5
  */
 export function significantFigures(text: string): number {
-  needText(text, "a number");
+  needText(text);
   readNumber(text);
   const mantissa = text.replace(/[eE].*/, "").replace(/[+-]/, "");
   const digits = mantissa.replace(".", "").replace(/^0+/, "");
@@ -60,7 +60,7 @@ export function withSignificantFigures(
   rounding: Rounding = "half-even",
 ): string {
   needList(values, "significant figures");
-  for (const value of values) needText(value, "a number");
+  for (const value of values) needText(value);
   guard.choice(operation, "operation", Object.keys(OPERATIONS));
   guard.choice(rounding, "rounding", ROUNDINGS);
   const apply = OPERATIONS[operation];

@@ -67,7 +67,7 @@ export function needRecord(value: unknown, what: string): void {
 }
 
 /** Text of a number. */
-export function needText(value: unknown, what: string): void {
+export function needText(value: unknown): void {
   if (typeof value === "string") return;
-  throw new QuantityError("quantity.not-a-number", `${what} must be text, not ${kindOf(value)}`);
+  throw new QuantityError("quantity.not-a-number", `a number must be text, not ${kindOf(value)}`);
 }

@@ -82,7 +82,7 @@ export function dryingChart({ title, text, across, band, low, high, masses = [] 
   const [foot, edge] = [height - bottom, width - right];
   const parts = [
     `<rect x="${left}" y="${px(y(high))}" width="${px(edge - left)}" height="${px(Math.max(2, y(low) - y(high)))}" fill="#d4d4d4"/>`,
-    ...marksBetween(from, to, 6).flatMap((mark) => [
+    ...marksBetween(from, to).flatMap((mark) => [
       `<path d="M${left} ${px(y(mark.at))}H${px(edge)}" stroke="#aaa" stroke-width=".7"/>`,
       word(mark.text, { x: left - 6, y: y(mark.at) + 4, anchor: "end" }),
     ]),

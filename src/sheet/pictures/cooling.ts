@@ -48,11 +48,11 @@ export function coolingPicture(on: OnPaper): string | undefined {
     coldAt: `${shown(liquor.celsius)} °C`,
   });
   const parts = [
-    ...marksBetween(0, most, 6).flatMap((mark) => [
+    ...marksBetween(0, most).flatMap((mark) => [
       `<path d="M${left} ${px(y(mark.at))}H${edge}" stroke="#ccc" stroke-width=".7"/>`,
       word(mark.text, { x: left - 6, y: y(mark.at) + 4, anchor: "end" }),
     ]),
-    ...marksBetween(from, to, 6).flatMap((mark) => [
+    ...marksBetween(from, to).flatMap((mark) => [
       `<path d="M${px(x(mark.at))} ${foot}v5" stroke="#000"/>`,
       word(mark.text, { x: x(mark.at), y: foot + 18, anchor: "middle" }),
     ]),

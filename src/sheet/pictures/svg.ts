@@ -28,20 +28,19 @@ interface Word {
 export const word = (text: string, { x, y, anchor = "start", bold = false, halo = false }: Word): string =>
   `<text x="${px(x)}" y="${px(y)}"${anchor === "start" ? "" : ` text-anchor="${anchor}"`}${bold ? ' font-weight="700"' : ""}${halo ? ` ${HALO}` : ""}>${inMarkup(text)}</text>`;
 
+/** Marks of an axis, about. */
+const MARKS = 6;
+
 /** A step of 1, 2 or 5 times a power of ten that gives about so many marks. */
-function stepFor(span: number, marks: number): number {
-  const rough = span / marks;
+function stepFor(span: number): number {
+  const rough = span / MARKS;
   const power = 10 ** Math.floor(Math.log10(rough));
   return ([1, 2, 5, 10].find((m) => m * power >= rough) ?? 10) * power;
 }
 
 /** Marks of an axis, in the digits that their step needs. */
-export function marksBetween(
-  from: number,
-  to: number,
-  marks: number,
-): { readonly at: number; readonly text: string }[] {
-  const step = stepFor(to - from, marks);
+export function marksBetween(from: number, to: number): { readonly at: number; readonly text: string }[] {
+  const step = stepFor(to - from);
   const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
   const first = Math.ceil(from / step - 1e-9);
   const count = Math.floor(to / step + 1e-9) - first + 1;

@@ -87,11 +87,11 @@ export function titrationPicture({ plan, words }: OnPaper): string | undefined {
   const end = curve.end.toFixed(1);
   const text = filled(words.titrationText, { material: curve.added, start: pHs[0]!.toFixed(1), end });
   const parts = [
-    ...marksBetween(low, high, 6).flatMap((mark) => [
+    ...marksBetween(low, high).flatMap((mark) => [
       `<path d="M${left} ${px(y(mark.at))}H${edge}" stroke="#ccc" stroke-width=".7"/>`,
       word(mark.text, { x: left - 6, y: y(mark.at) + 4, anchor: "end" }),
     ]),
-    ...marksBetween(0, 100 * most, 6).flatMap((mark) => [
+    ...marksBetween(0, 100 * most).flatMap((mark) => [
       `<path d="M${px(x(mark.at / 100))} ${foot}v5" stroke="#000"/>`,
       word(mark.text, { x: x(mark.at / 100), y: foot + 18, anchor: "middle" }),
     ]),

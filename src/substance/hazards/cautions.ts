@@ -12,6 +12,7 @@ import { readableText, type SubstanceRefusal } from "../error";
 import { nearestNames } from "../names/formula-of";
 import { goodNamed } from "../names/goods";
 import { type Resolved, resolveAll } from "../names/resolve";
+import { MOST_NEAREST } from "../names/words";
 import { formulasMeantBy, formulasSoldAs, nearestShopNames, strengthsSoldAs } from "../shop/shop";
 import {
   type Asking,
@@ -56,7 +57,7 @@ function meanings(material: string): Resolved[] {
 
 /** Names near to a text that was not read, of substances and of goods. */
 const nearestTo = (text: string): string[] =>
-  [...new Set([...nearestNames(text), ...nearestShopNames(text)])].slice(0, 3);
+  [...new Set([...nearestNames(text), ...nearestShopNames(text)])].slice(0, MOST_NEAREST);
 
 /** Mass fraction in percent. */
 function percentOf(strength: string | undefined): number | undefined {

@@ -10,10 +10,10 @@ import { kinOf, registryNames } from "../registry/registry-index";
 import { knownWords, splitWords } from "./name-parse";
 import { type ReadingOptions, readingsOf } from "./readings";
 import { splitHydrate } from "./rule-readings";
-import { nameKey, plainName } from "./words";
+import { MOST_NEAREST, nameKey, plainName } from "./words";
 
 /** Names nearest to one that is not known: registry names, and the name with each word put right. */
-export function nearestNames(name: string, most = 3): string[] {
+export function nearestNames(name: string): string[] {
   const plain = plainName(name).name;
   const found: [number, string][] = [];
   const key = nameKey(plain);
@@ -24,7 +24,7 @@ export function nearestNames(name: string, most = 3): string[] {
   }
   const mended = mendWords(plain);
   if (mended !== undefined && mended !== plain) found.push([0, mended]);
-  return [...new Set(found.sort((a, b) => a[0] - b[0]).map(([, text]) => text))].slice(0, most);
+  return [...new Set(found.sort((a, b) => a[0] - b[0]).map(([, text]) => text))].slice(0, MOST_NEAREST);
 }
 
 /** The name with unknown words replaced by the nearest known ones, if that makes a name. */

@@ -3,6 +3,9 @@
 
 import { once } from "../../foundation/memo";
 
+/** Names that are offered at most for one that is not known. */
+export const MOST_NEAREST = 3;
+
 /** Spellings of other traditions, and what IUPAC writes. */
 const RESPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/sulph/g, "sulf"],

@@ -13,7 +13,7 @@ import { SHOP_FACTS, SHOP_NAMES, type SoldRow, type StatedAssay } from "../data/
 import type { SourceKey } from "../data/sources";
 import { readableText, SubstanceError, type SubstanceRefusal } from "../error";
 import { addTo } from "../names/multimap";
-import { nameKey, nameWords } from "../names/words";
+import { MOST_NEAREST, nameKey, nameWords } from "../names/words";
 import { rowOf, rowsNamed } from "../registry/registry-index";
 
 const RANGE = { lower: true, upper: true } as const satisfies Fields<TextRange>;
@@ -114,7 +114,7 @@ function partly(name: string): SoldRow[] {
 }
 
 /** Shop names nearest to a misspelt one. */
-export function nearestShopNames(name: string, most = 3): string[] {
+export function nearestShopNames(name: string): string[] {
   const key = nameKey(name);
   const limit = key.length < 6 ? 1 : 2;
   const found: [number, string][] = [];
@@ -122,7 +122,7 @@ export function nearestShopNames(name: string, most = 3): string[] {
     const distance = slips(key, other, limit);
     if (distance <= limit) found.push([distance, other === nameKey(rows[0]!.name) ? rows[0]!.name : other]);
   }
-  return [...new Set(found.sort((a, b) => a[0] - b[0]).map(([, text]) => text))].slice(0, most);
+  return [...new Set(found.sort((a, b) => a[0] - b[0]).map(([, text]) => text))].slice(0, MOST_NEAREST);
 }
 
 function rangeText(range: { lower: string; upper: string }, unit: string): TextRange {
