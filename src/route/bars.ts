@@ -1,14 +1,32 @@
-// What a family of reactions asks of its product and feeds beyond its slots, before any engine is asked.
+// What a family of reactions asks of its product and feeds beyond its slots, before any engine is asked; where figures tell why,
+// they are worked out when somebody reads the reason.
 
 import { remembering } from "../foundation/memo";
 import { anhydrousOf } from "../hydrate";
 import type { Constitution } from "../ion";
 import { ACID_STEPS, chargeOfIon, saltFormula } from "../ion/internal";
+import { type Quantity, quantity } from "../quantity";
 import { trySolubilityOf } from "../solubility";
 import { type Compound, falls, formOf, formulaFrom, keyOf, madeOf } from "./compound";
 import { CARRIERS, type FamilyRow } from "./data/families";
 import { isCongruent } from "./feeds";
 import { AMMONIUM, CARBONATES, elementOf, SLAKES, STRONG } from "./kinds";
+
+/** Why a reaction is no way, with its figures. */
+export interface Bar {
+  readonly text: string;
+  readonly numbers: readonly Quantity[];
+  readonly source: string;
+}
+
+/** Words alone, or with figures that are worked out when they are read. */
+export type Why = string | (() => Bar);
+
+const TABLES = "constants of the tables, each with its source";
+
+/** A figure as it stands in a sentence, and as a quantity. */
+const figure = (value: number, unit: string, label: string): Quantity =>
+  quantity({ value: String(Number(value.toPrecision(4))), unit }, { label, source: TABLES });
 
 const solubilities = /* @__PURE__ */ remembering<number | undefined>(2000);
 
@@ -34,6 +52,55 @@ function cropOf(form: string, own: number, other: string, stays: number): number
   // for one mole of the product; solubilities are of the salts without their water
   const water = (100 * (equivalentsOf(product) / equivalentsOf(beside)) * grams(other)) / stays;
   return 1 - (own * water) / 100 / grams(anhydrousOf(formulaFrom(form)).toString());
+}
+
+const shown = (formula: string): string => formulaFrom(formula).toUnicode();
+
+/** Why a pair of salts gives no crop, with what each of them does in cold and in hot water. */
+const pairWhy =
+  (why: string, salts: readonly string[]): Why =>
+  () => {
+    const temperatures = ["20 °C", "80 °C"] as const;
+    const known = [...new Set(salts)].flatMap((formula) => {
+      const grams = temperatures.flatMap((at) => {
+        const g = gramsAt(formula, at);
+        return g === undefined ? [] : [{ g, at }];
+      });
+      return grams.length === 0 ? [] : [{ formula, grams }];
+    });
+    const told = known.map(
+      ({ formula, grams }) =>
+        `${shown(formula)} ${grams.map(({ g, at }) => `${Number(g.toPrecision(2))} g at ${at}`).join(", ")}`,
+    );
+    return {
+      text: told.length === 0 ? why : `${why}; in 100 g of water dissolve ${told.join("; ")}`,
+      numbers: known.flatMap(({ formula, grams }) =>
+        grams.map(({ g, at }) => figure(g, "g", `${shown(formula)} in 100 g of water at ${at}`)),
+      ),
+      source: "solubilities of the tables, each with its source",
+    };
+  };
+
+/** Why two salts of alkalis do not exchange their ions by crystals; undefined where they may. */
+function pairBar(product: Compound, a: Compound, b: Compound): Why | undefined {
+  if (a.cation === undefined || b.cation === undefined || b.cation === a.cation || a.anion === undefined)
+    return "it is no pair of salts with four ions";
+  const other = saltFormula(b.cation, a.anion);
+  const because = (why: string): Why => pairWhy(why, [formOf(product), other]);
+  if (losesAmmonia(b.cation, a.anion) || losesAmmonia(a.cation, product.anion!))
+    return because("ammonia leaves the liquor");
+  if (product.anion === "HPO4^2-" && [a, b].some((one) => has(one, AMMONIUM)))
+    return because("ammonia leaves the liquor");
+  if ((MIX.has(a.cation) && MIX.has(b.cation)) || product.anion === "SO4^2-")
+    return because("the salts of this pair crystallise together");
+  if ([a, b].some(({ anion }) => anion === "NO2-")) return "nitrite is left in the liquor";
+  if ([product, a, b].some(({ anion }) => chargeOfIon(anion!) <= MANY_CHARGES))
+    return because("both alkalis crystallise in one salt");
+  if (hydronMoves(a.anion, product.anion!)) return "a proton is transferred from one anion to the other";
+  if (hardlyDissolves(b)) return "one of the salts hardly dissolves";
+  return isPair(product, other, [a, b])
+    ? undefined
+    : because("no salt of this pair crystallises by itself: both dissolve too well, or their curves run alike");
 }
 
 /** Does one salt of a pair come out on cooling, or for want of water, and the other stay? */
@@ -145,15 +212,47 @@ const isSparing = (product: Compound): boolean => {
   return falls(product) === true || (grams !== undefined && grams <= PAIR.acid);
 };
 
+/** pH where a drop of lye falls in: 0.01 mol/L of hydroxide. */
+const WHERE_LYE_FALLS = 12;
+
+/** What of an acid has given its hydron at a pH. */
+const freedAt = (pH: number, pKa: number): number => 1 / (1 + 10 ** (pKa - pH));
+
+/** Ammonium in lye: how much of it is ammonia. */
+const ammoniaLeaves: Why = () => {
+  const pKa = pKaOf("acid", AMMONIUM)!;
+  const share = freedAt(WHERE_LYE_FALLS, pKa);
+  return {
+    text: `lye sets the ammonia of an ammonium salt free: half of the ammonium is ammonia at pH ${pKa.toFixed(1)}, and ${(100 * share).toPrecision(3)} % of it where lye falls in, at pH ${WHERE_LYE_FALLS}; heat drives it out`,
+    numbers: [
+      figure(pKa, "", "pKa of ammonium"),
+      figure(share, "", `share of the ammonium that is ammonia at pH ${WHERE_LYE_FALLS}`),
+    ],
+    source: TABLES,
+  };
+};
+
+/** The last hydron of an acid, too weak for carbonate. */
+const carbonateIsTooWeak =
+  (anion: string): Why =>
+  () => {
+    const [acid, carbonate] = [pKaOf("base", anion)!, pKaOf("base", "CO3^2-")!];
+    return {
+      text: `carbonate is not a strong enough base for the last proton of this acid, pKa ${acid.toFixed(1)} against ${carbonate.toFixed(1)} of hydrogencarbonate: it needs a lye`,
+      numbers: [figure(acid, "", "last pKa of the acid"), figure(carbonate, "", "pKa of hydrogencarbonate")],
+      source: TABLES,
+    };
+  };
+
 /** What a family asks beyond its slots, before any engine is asked: why it does not serve, or undefined. */
-export function barOf({ code }: FamilyRow, product: Compound, feeds: readonly Compound[]): string | undefined {
+export function barOf({ code }: FamilyRow, product: Compound, feeds: readonly Compound[]): Why | undefined {
   const [a, b] = feeds;
   const unless = (serves: boolean, why: string): string | undefined => (serves ? undefined : why);
   switch (code) {
     case "neutralise":
     case "neutralise-acid-salt":
       if ([a!, b!].some(isCarbonate) && (pKaOf("base", product.anion!) ?? 0) > TOO_WEAK)
-        return "carbonate is not a strong enough base for the last proton of this acid: it needs a lye";
+        return carbonateIsTooWeak(product.anion!);
       if (code === "neutralise-acid-salt") return undefined;
       return unless(
         b!.key !== keyOf("CO2") ||
@@ -163,21 +262,7 @@ export function barOf({ code }: FamilyRow, product: Compound, feeds: readonly Co
         "carbon dioxide is absorbed by what dissolves: a lye, a soda, ammonia, milk of lime",
       );
     case "salt-pair":
-      return unless(
-        a!.cation !== undefined &&
-          b!.cation !== a!.cation &&
-          !losesAmmonia(b!.cation!, a!.anion!) &&
-          !losesAmmonia(a!.cation, product.anion!) &&
-          !(product.anion === "HPO4^2-" && [a!, b!].some((one) => has(one, AMMONIUM))) &&
-          !(MIX.has(a!.cation) && MIX.has(b!.cation!)) &&
-          product.anion !== "SO4^2-" &&
-          [a!, b!].every(({ anion }) => anion !== "NO2-") &&
-          [product, a!, b!].every(({ anion }) => chargeOfIon(anion!) > MANY_CHARGES) &&
-          !hydronMoves(a!.anion!, product.anion!) &&
-          !hardlyDissolves(b!) &&
-          isPair(product, saltFormula(b!.cation!, a!.anion!), feeds),
-        "no salt of this pair comes by itself: both dissolve too well, their curves run alike, they crystallise together, nitrite is left, a proton is transferred, or ammonia leaves",
-      );
+      return pairBar(product, a!, b!);
     case "complex":
       return unless(
         a!.anion !== undefined && (gramsAt(saltFormula(b!.cation!, a!.anion), "20 °C") ?? 0) >= PAIR.stays,
@@ -203,8 +288,7 @@ export function barOf({ code }: FamilyRow, product: Compound, feeds: readonly Co
       return unless(!isSlow, "the metal dissolves in this acid so slowly that nobody waits for it");
     }
     case "precipitate-hydroxide":
-      if (b!.anion === "OH-" && a!.made.cations.some(({ formula }) => formula === AMMONIUM))
-        return "lye sets the ammonia of an ammonium salt free";
+      if (b!.anion === "OH-" && a!.made.cations.some(({ formula }) => formula === AMMONIUM)) return ammoniaLeaves;
       if (product.cation === "Al^3+" && b!.cation === "Li+") return "lithium goes into the hydroxide of aluminium";
       return unless(
         !(BASIC_HALIDES.has(product.cation!) && HALIDES.has(a!.anion ?? "")),

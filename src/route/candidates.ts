@@ -1,6 +1,6 @@
 // Which reactions might make a compound: feeds by their ions, from the rows of the families. Nothing is judged here; an
 // equation is written when somebody asks for it.
-import { barOf } from "./bars";
+import { barOf, type Why } from "./bars";
 import { type Compound, keyOf } from "./compound";
 import { FAMILIES, type FamilyRow, LISTED } from "./data/families";
 import { feedsFor } from "./feeds";
@@ -14,7 +14,7 @@ export interface Candidate {
   readonly product: Compound;
   readonly feeds: readonly Compound[];
   /** Why it is no way although its ions fit; such a reaction is only explained. */
-  readonly bar?: string | undefined;
+  readonly bar?: Why | undefined;
   /** What comes beside the product where a row lists it; else it follows from the ions. */
   readonly beside?: readonly string[] | undefined;
 }

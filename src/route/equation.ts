@@ -6,7 +6,7 @@ import { acidOfAnion, bareIon, saltFormula } from "../ion/internal";
 import { thermalRows } from "../substance/internal";
 import type { Candidate } from "./candidates";
 import { type Compound, keyOf } from "./compound";
-import { BASIC, CARBONATES } from "./kinds";
+import { BASIC, CARBONATES, ION_OF_METAL } from "./kinds";
 
 const WATER = "H2O";
 
@@ -30,7 +30,7 @@ function besideOf({ family, product, feeds }: Candidate): readonly string[] | un
   if (product.made.kind === "element") {
     // a metal set free: the other one takes its anion
     const [salt, metal] = feeds;
-    const ion = { Fe: "Fe^2+", Zn: "Zn^2+", Al: "Al^3+", Cu: "Cu^2+" }[metal!.forms[0]!];
+    const ion = ION_OF_METAL[metal!.forms[0]!];
     return ion === undefined ? undefined : [saltFormula(ion, salt!.anion!)];
   }
   // soda and lime: the carbonate is what is filtered off

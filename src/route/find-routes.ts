@@ -18,6 +18,7 @@ import { type Compound, formOf, formulaFrom, keyOf, madeOf } from "./compound";
 import { SETTINGS } from "./data/settings";
 import { type Draft, draftOf, heatOf, inventoryOf, productOf, triedOf, type Wish } from "./draft";
 import { RouteError, type RouteRefusal } from "./error";
+import { insolubleBases } from "./insoluble-bases";
 import { judge } from "./judge";
 import { partsOf, rankOf, WEIGHTS } from "./rank";
 import type { RefusedRoute } from "./reason";
@@ -211,7 +212,11 @@ function routesTo(
     judgements: JUDGEMENTS,
     trials,
   });
-  const refusals = [...refusalsOf(refused, target, index), ...barred(target, form, index)];
+  const refusals = [
+    ...refusalsOf(refused, target, index),
+    ...barred(target, form, index),
+    ...insolubleBases(target, index),
+  ];
   const hottest =
     request.heat === undefined
       ? undefined

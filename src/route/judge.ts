@@ -251,7 +251,10 @@ function weighed(c: Candidate, product: string, equation: BalancedEquation, feas
     ({ formula }) => keyOf(formula) !== own && isSparing(formula) && !isFilteredOff(c, formula),
   );
   const beside = others.reduce((n, { share: part }) => n + part.toNumber(), 0);
-  const instead = others.map(({ formula }) => formula);
+  // what is left of a feed is nothing that forms
+  const instead = others
+    .map(({ formula }) => formula)
+    .filter((formula) => c.feeds.every(({ key }) => key !== keyOf(formula)));
   if (verdict === "unknown") return refuse(product, equation, "unknown", text, { reasons });
   if (verdict === "does not go" || verdict === "another solid forms")
     return refuse(product, equation, "no", text, { reasons, instead });
@@ -293,7 +296,10 @@ function weighed(c: Candidate, product: string, equation: BalancedEquation, feas
   if (verdict === "goes in part" && share < enough) return refuse(product, equation, "no", text, { reasons, instead });
   // a second solid in a cake cannot be washed out
   if (solid && beside > TRACE)
-    return refuse(product, equation, "no", `${instead.join(" and ")} forms beside it`, { reasons, instead });
+    return refuse(product, equation, "no", `${others.map(({ formula }) => formula).join(" and ")} forms beside it`, {
+      reasons,
+      instead,
+    });
   // a solid that turns into another one of nearly the same solubility stays mixed with it, whatever the excess
   const exchange = c.family.code === "solid-to-solid" ? exchangeOf(c) : undefined;
   const nearness =

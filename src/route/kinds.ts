@@ -46,7 +46,7 @@ export const LOWER: Readonly<Record<string, string>> = { "Fe^3+": "Fe^2+" };
 /** Oxides that take up water by themselves. */
 export const SLAKES = new Set(["Ca^2+", "Sr^2+", "Ba^2+"]);
 /** Metals that set a nobler one free. */
-export const CEMENTS = ["Fe", "Zn", "Al", "Cu"];
+export const CEMENTS = ["Fe", "Zn", "Al", "Cu", "Mg"];
 
 /** A salt that somebody would use as a source: soluble, neither base nor acid. */
 export const isSource = (one: Compound): boolean =>

@@ -1,7 +1,8 @@
 import type { Quantity } from "../quantity";
+import type { Bar } from "./bars";
 import { barredFor, type Candidate, candidatesFor } from "./candidates";
 import { type Compound, formOf, formulaFrom, keyOf } from "./compound";
-import { judge } from "./judge";
+import { type Judgement, judge } from "./judge";
 import type { RefusedRoute } from "./reason";
 import { isRefused } from "./safety";
 import { materialOf, type Refused } from "./search";
@@ -86,6 +87,16 @@ export function lackingOnTheWay(refused: readonly Refused[], target: Compound, {
   return [...texts.values()].slice(0, MOST_LACKING);
 }
 
+const PRACTICE = "common practice, no source";
+
+/** Why it is no way, in words and figures; with what the engine says of its carbon dioxide while that stays. */
+function barOf({ bar }: Candidate, judgement: Judgement): Bar {
+  const own = typeof bar === "function" ? bar() : { text: bar!, numbers: [], source: PRACTICE };
+  const reasons = judgement.ok ? judgement.feasibility.reasons : [];
+  const kept = own.numbers.length > 0 ? undefined : reasons.find(({ code }) => code === "carbon-dioxide-kept");
+  return kept === undefined ? own : { text: `${own.text}; ${kept.text}`, numbers: kept.numbers, source: kept.source };
+}
+
 /** Reactions of jars that somebody might try and that are no way: with the figures of the engine, where it says no as well. */
 export function barred(target: Compound, form: string, index: Index): RefusedRoute[] {
   const ofJars = barredFor(target, index.all).filter(({ feeds }) => feeds.every(({ key }) => index.jars.has(key)));
@@ -98,9 +109,7 @@ export function barred(target: Compound, form: string, index: Index): RefusedRou
     if (!judgement.ok && judgement.equation !== undefined) return withFigures({ candidate, judgement }, index);
     return {
       code: "no-way",
-      text: candidate.bar!,
-      numbers: [],
-      source: "common practice, no source",
+      ...barOf(candidate, judgement),
       equation: judgement.equation === undefined ? undefined : String(judgement.equation),
       instead: [],
       unknown: false,

@@ -18,7 +18,23 @@ const STAPLES: readonly Row[] = [
     ["CuSO4·5H2O", "Na2CO3", "CH3COOH"],
     "CuSO4·5H2O + Na2CO3 > Cu₂(OH)₂CO₃; Cu₂(OH)₂CO₃ + CH3COOH > Cu(CH₃COO)₂·H₂O",
   ],
+  [
+    "Mg(CH3COO)2·4H2O",
+    ["MgSO4·7H2O", "Na2CO3", "CH3COOH"],
+    "MgSO4·7H2O + Na2CO3 > Mg₅(CO₃)₄(OH)₂·4H₂O; Mg₅(CO₃)₄(OH)₂·4H₂O + CH3COOH > Mg(CH₃COO)₂·4H₂O",
+  ],
+  ["CaCO3", ["Ca(CH3COO)2·H2O", "Na2CO3"], "Ca(CH3COO)2·H2O + Na2CO3 > CaCO₃"],
   ["CuCl2·2H2O", ["CuSO4·5H2O", "Na2CO3", "HCl"], "CuSO4·5H2O + Na2CO3 > Cu₂(OH)₂CO₃; Cu₂(OH)₂CO₃ + HCl > CuCl₂·2H₂O"],
+  [
+    "Co(CH3COO)2·4H2O",
+    ["CoSO4·7H2O", "Na2CO3", "CH3COOH"],
+    "CoSO4·7H2O + Na2CO3 > Co₅(OH)₆(CO₃)₂; Co₅(OH)₆(CO₃)₂ + CH3COOH > Co(CH₃COO)₂·4H₂O",
+  ],
+  [
+    "CoCl2·6H2O",
+    ["CoSO4·7H2O", "Na2CO3", "HCl"],
+    "CoSO4·7H2O + Na2CO3 > Co₅(OH)₆(CO₃)₂; Co₅(OH)₆(CO₃)₂ + HCl > CoCl₂·6H₂O",
+  ],
   ["KAl(SO4)2·12H2O", ["Al", "KOH", "H2SO4"], "Al + KOH + H2SO4 > KAl(SO₄)₂·12H₂O"],
   ["H3BO3", ["Na2B4O7·10H2O", "HCl"], "Na2B4O7·10H2O + HCl > H₃BO₃"],
   ["Ca(CH3COO)2·H2O", ["CaCO3", "CH3COOH"], "CaCO3 + CH3COOH > Ca(CH₃COO)₂·H₂O"],

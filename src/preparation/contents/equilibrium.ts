@@ -17,6 +17,7 @@ import {
   settle,
   unitsIn,
 } from "../feasibility/beaker";
+import { type Parts, partsOf } from "../feasibility/by-parts";
 import type { Books, Fizzed } from "./books";
 import type { Entry } from "./entry";
 import { type Matter, matterOf } from "./matter";
@@ -296,6 +297,31 @@ export function standsNot(pot: Booked, matter: Matter): boolean {
   return found !== undefined && own !== undefined && unitsIn(found, own) === 0;
 }
 
+/** The parts that stand of a solid without a constant, and the most of it that the liquor keeps by theirs. */
+export function keptByParts(
+  pot: Booked,
+  matter: Matter,
+  put: readonly Matter["formula"][],
+): (Parts & { readonly kept: Quantity }) | undefined {
+  const found = ownStanding(pot);
+  const own = componentsOf(matter.formula);
+  const parts = found === undefined ? undefined : partsOf(found, matter.formula, put);
+  if (found === undefined || own === undefined || parts === undefined) return undefined;
+  const [metal] = metalsOf(matter, own);
+  const perKg = quantity(
+    { value: (found.dissolved(metal!) / own.get(metal!)! / found.water).toPrecision(4), unit: "mol/kg" },
+    {
+      symbol: `b(${matter.name})`,
+      label: `most ${matter.name} that a kilogram of this liquor keeps, by ${parts.names.join(" and ")}`,
+    },
+  );
+  const kept = perKg
+    .times(pot.books.water)
+    .to("mol")
+    .named({ symbol: `n(${matter.name}, kept)`, rule: "kept = what a kilogram of the liquor keeps × water" });
+  return { ...parts, kept };
+}
+
 /** What stands at equilibrium in place of a solid that should have formed, as printed; empty where that stands, or nothing is known. */
 export function standsInstead(pot: Booked, matter: Matter): readonly string[] {
   const found = ownStanding(pot);
@@ -303,8 +329,6 @@ export function standsInstead(pot: Booked, matter: Matter): readonly string[] {
   if (found === undefined || own === undefined) return [];
   const { solids } = found;
   if (solids.some(({ phase }) => ratio(own, phase.of) !== undefined)) return [];
-  const metals = [...own.keys()].filter((key) =>
-    matter.formula.symbols.some((s) => !isNonmetal(s) && atomsOf(key).has(s)),
-  );
+  const metals = metalsOf(matter, own);
   return solids.filter(({ phase }) => metals.some((key) => phase.of.has(key))).map(({ phase }) => printed(phase));
 }

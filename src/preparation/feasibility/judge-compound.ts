@@ -3,16 +3,36 @@
 import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { NEVER_IN_WATER, NO_TUTTON_SALT, TAKEN_APART } from "../../solubility/internal";
+import { fateOf } from "../reaction/fate";
 import type { Case } from "./case";
-import type { Reason, Ruling } from "./feasibility";
+import type { Figure, Reason, Ruling } from "./feasibility";
 
 const one = (formula: string): string => {
   const read = attempt(() => parseFormula(formula));
   return read.ok ? read.value.toUnicode() : formula;
 };
 
+/** How much of each feed 100 g of water dissolves, in words and as figures. */
+function dissolving({ put, setting }: Case): { readonly text: string; readonly figures: readonly Figure[] } {
+  const known = put.flatMap(({ species: { formula, name, isWater } }) => {
+    const grams = isWater ? undefined : fateOf(formula, setting.temperature).perHundredGramsWater;
+    return grams === undefined ? [] : [{ name, grams }];
+  });
+  return {
+    text: known
+      .map(({ name, grams }) => `${grams.format({ significant: 2, uncertainty: "none" })} of ${name}`)
+      .join(" and "),
+    figures: known.map(({ name, grams }) => ({
+      value: grams.toNumber("g"),
+      unit: "g",
+      label: `${name}, anhydrous, in 100 g of water`,
+    })),
+  };
+}
+
 /** Rules that the compound does not form from water; undefined for one that may. */
-export function judgeCompound({ product, setting }: Case): Ruling | undefined {
+export function judgeCompound(c: Case): Ruling | undefined {
+  const { product, setting } = c;
   if (!setting.wet) return undefined;
   const { cations, anions, waters, complex } = product.made;
   const name = product.species.name;
@@ -43,15 +63,24 @@ export function judgeCompound({ product, setting }: Case): Ruling | undefined {
   const sulfates = anions.length === 1 && anions[0]!.formula === "SO4^2-" && anions[0]!.count === 2;
   const small = cations.find(({ formula }) => (NO_TUTTON_SALT.cations as readonly string[]).includes(formula));
   const divalent = cations.some(({ charge }) => charge === 2);
-  if (sulfates && small !== undefined && divalent && cations.length === 2 && waters === NO_TUTTON_SALT.waters)
+  if (sulfates && small !== undefined && divalent && cations.length === 2 && waters === NO_TUTTON_SALT.waters) {
+    const simple = dissolving(c);
+    const alone =
+      simple.text === "" ? "" : `; the simple salts crystallise by themselves, 100 g of water dissolves ${simple.text}`;
     return {
       verdict: "does not go",
       share: 0,
       solids: [],
       reasons: [
-        { code: "not-in-water", text: `${name} is not known: ${NO_TUTTON_SALT.why}`, source: NO_TUTTON_SALT.source },
+        {
+          code: "not-in-water",
+          text: `${name} is not known: ${NO_TUTTON_SALT.why}${alone}`,
+          figures: simple.figures,
+          source: NO_TUTTON_SALT.source,
+        },
       ],
     };
+  }
   return undefined;
 }
 

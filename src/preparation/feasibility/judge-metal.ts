@@ -23,6 +23,8 @@ const GOES = 0;
 const NEVER = -0.15;
 /** ln 10 × RT/F at 25 °C, V. */
 const NERNST = 0.0592;
+/** Potential of hydrogen at pH 7, V. */
+const NEUTRAL_WATER = -0.41;
 
 interface Change {
   readonly symbol: string;
@@ -91,7 +93,7 @@ function withHydrogen(c: Case, metal: Put): Ruling | undefined {
     if (salt && potential < -0.7) return undefined;
     return never({
       code: "potentials",
-      text: `${name} gives no hydrogen with ${lye ? "lye" : "water"}: ${lye ? `only ${IN_LYE.metals.join(", ")} do` : `its potential is ${shown(potential)}, and neutral water asks for less than -0.41 V and a metal without a film`}`,
+      text: `${name} gives no hydrogen with ${lye ? "lye" : "water"}: ${lye ? `only ${IN_LYE.metals.join(", ")} do` : `its potential is ${shown(potential)}, and neutral water asks for less than ${shown(NEUTRAL_WATER)} and a metal without a film`}`,
       figures: [volts(potential, `standard potential of ${symbol}`)],
       source: "memory",
     });
@@ -141,13 +143,22 @@ function eatsWater(c: Case, metal: Put): Ruling | undefined {
   );
   if (displaced === undefined || !c.setting.wet) return undefined;
   const name = metal.species.name;
+  const potentialOf = (element: string | undefined): number =>
+    Number(COUPLES().find((r) => r.element === element && r.low === 0)!.volts);
+  const [own, other] = [potentialOf(symbol), potentialOf(displaced.species.formula.symbols[0])];
+  const series = `${symbol} ${shown(own)}, against ${shown(NEUTRAL_WATER)} of hydrogen from neutral water and ${shown(other)} of ${displaced.species.name}`;
+  const figures = [
+    volts(own, `standard potential of ${symbol}`),
+    volts(NEUTRAL_WATER, "potential of hydrogen from neutral water"),
+    volts(other, `standard potential of ${displaced.species.name}`),
+  ];
   if ((IN_WATER.metals as readonly string[]).includes(symbol))
     return never({
       code: "attacks-water",
-      text: `${name} gives hydrogen with water before it displaces ${displaced.species.name}: its hydroxide forms, and that of the other metal precipitates`,
+      text: `${name} gives hydrogen with water before it displaces ${displaced.species.name}: its hydroxide forms, and that of the other metal precipitates (${series})`,
+      figures,
       source: IN_WATER.source,
     });
-  const other = Number(COUPLES().find((r) => r.element === displaced.species.formula.symbols[0] && r.low === 0)!.volts);
   if ((IN_WATER.slowly as readonly string[]).includes(symbol) && other < -0.25)
     return {
       verdict: "goes in part",
@@ -155,7 +166,8 @@ function eatsWater(c: Case, metal: Put): Ruling | undefined {
       reasons: [
         {
           code: "attacks-water",
-          text: `${name} gives hydrogen with the salt solution as well: hydrogen and basic salts form beside ${displaced.species.name}`,
+          text: `${name} gives hydrogen with the salt solution as well: hydrogen and basic salts form beside ${displaced.species.name} (${series})`,
+          figures,
           source: IN_WATER.source,
         },
       ],

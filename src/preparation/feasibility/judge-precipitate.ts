@@ -5,6 +5,7 @@ import type { Phase } from "../../aqueous/internal";
 import { withGas } from "../contents/equilibrium";
 import { fateOf } from "../reaction/fate";
 import { type Beaker, componentsOf, printed, ratio, type Standing, served, unitsIn } from "./beaker";
+import { partsOf } from "./by-parts";
 import type { Case } from "./case";
 import type { Basis, Reason, Ruling } from "./feasibility";
 import {
@@ -38,10 +39,42 @@ function beside(wanted: Wanted, beaker: Beaker, share: number): Standing[] {
   );
 }
 
+/** A product without a constant that is made of two solids which have one: as much as of those stands at least. */
+function byParts({ c }: Wanted, { stands }: Beakers): Ruling | undefined {
+  const { name, formula } = c.product.species;
+  const parts = partsOf(
+    stands,
+    formula,
+    c.put.map(({ species }) => species.formula),
+  );
+  if (parts === undefined || parts.share < NOTHING) return undefined;
+  const { names, share } = parts;
+  return {
+    verdict: share >= GOES ? "goes" : "goes in part",
+    share,
+    solids: [{ formula: name, moles: share, share }],
+    reasons: [
+      {
+        code: "equilibrium",
+        text: `at least ${percent(share)} of the metal precipitates at pH ${stands.pH.toFixed(1)}: as much stands by the constants of ${names.join(" and ")}, and what lasts in their place dissolves no more`,
+        figures: [figure(share, "", "least share of the theory that stands"), ...conditions(stands)],
+        source: "constants",
+      },
+      {
+        code: "missing",
+        text: `no solubility product of ${name} is known: that this is the solid is common practice, and its composition varies`,
+        source: "commonPractice",
+      },
+    ],
+  };
+}
+
 /** The rule for a product that the tables have no constant for. */
 function withoutConstant(wanted: Wanted, beakers: Beakers): Ruling {
   const { c } = wanted;
   const { name, formula } = c.product.species;
+  const parts = byParts(wanted, beakers);
+  if (parts !== undefined) return parts;
   const fate = fateOf(formula, c.setting.temperature);
   const others = foreign(wanted, beakers.stands);
   const metals = [...wanted.of.keys()].filter(isCation);

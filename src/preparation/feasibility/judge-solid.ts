@@ -7,6 +7,7 @@ import { firedOxide } from "../reaction/fired-oxide";
 import { coreOf } from "../reaction/species";
 import type { Case, Put } from "./case";
 import type { Reason, Ruling } from "./feasibility";
+import { figure } from "./standing";
 
 /** Highest pKa of an acid that counts as strong here. */
 const STRONG_ACID = 1.5;
@@ -29,10 +30,18 @@ export function coatOf(c: Case): Reason[] {
   const skin =
     base === undefined ? undefined : c.made.find((one) => !one.gas && falls(one, c) && sharesMetal(one, base));
   if (base === undefined || skin === undefined) return [];
+  const dissolves = fateOf(skin.species.formula, c.setting.temperature).perHundredGramsWater;
+  const sparing =
+    dissolves === undefined
+      ? ""
+      : `; 100 g of water dissolves only ${dissolves.format({ significant: 2, uncertainty: "none" })} of it`;
   const reasons: Reason[] = [
     {
       code: "coats",
-      text: `${skin.species.name} forms a coat on the grains of ${base.species.name}: lumps stop reacting, fine powder reacts slowly; how far depends on the grain size`,
+      text: `${skin.species.name} forms a coat on the grains of ${base.species.name}: lumps stop reacting, fine powder reacts slowly; how far depends on the grain size${sparing}`,
+      ...(dissolves === undefined
+        ? {}
+        : { figures: [figure(dissolves.toNumber("g"), "g", `${skin.species.name}, anhydrous, in 100 g of water`)] }),
       source: COATING.source,
     },
   ];
@@ -48,12 +57,16 @@ export function coatOf(c: Case): Reason[] {
 const sharesMetal = (a: { readonly made: Put["made"] }, b: Put): boolean =>
   a.made.cations.some((x) => b.made.cations.some((y) => x.formula === y.formula));
 
-/** Does an acid have a step as strong as asked? */
-function isStrongAcid({ made, species }: Put): boolean {
-  if (made.acid?.strong === true) return true;
+/** pKa of the strongest step of an acid; undefined where no table has one. */
+function pKaOf({ species }: Put): number | undefined {
   const core = coreOf(species.formula);
-  return ACID_STEPS().some(({ acid, pKa }) => Number(pKa) <= STRONG_ACID && keyOf(acid) === core);
+  const steps = ACID_STEPS().flatMap(({ acid, pKa }) => (keyOf(acid) === core ? [Number(pKa)] : []));
+  return steps.length === 0 ? undefined : Math.min(...steps);
 }
+
+/** Does an acid have a step as strong as asked? */
+const isStrongAcid = (acid: Put): boolean =>
+  acid.made.acid?.strong === true || (pKaOf(acid) ?? Number.POSITIVE_INFINITY) <= STRONG_ACID;
 
 /** A fired oxide in an acid that does not take it. */
 export function judgeFiredOxide(c: Case): Ruling | undefined {
@@ -66,10 +79,14 @@ export function judgeFiredOxide(c: Case): Ruling | undefined {
     if (acid.made.anions.some(({ formula }) => formula === "F-")) continue;
     const { name } = one.species;
     const never = row.dissolves === "not in acid" || !isStrongAcid(acid);
+    const pKa = never && row.dissolves !== "not in acid" ? pKaOf(acid) : undefined;
+    const tooWeak =
+      pKa === undefined ? "" : `, and ${acid.species.name} has pKa ${pKa.toFixed(2)} (strong: below ${STRONG_ACID})`;
     const reason: Reason = {
       code: "fired-oxide",
+      ...(pKa === undefined ? {} : { figures: [figure(pKa, "", `pKa of ${acid.species.name}`)] }),
       text: never
-        ? `${name} stays in ${acid.species.name}: ${row.dissolves === "not in acid" ? "no acid but hydrofluoric dissolves it" : "only hot strong acid dissolves it once it has been fired"}; start from the hydroxide or carbonate`
+        ? `${name} stays in ${acid.species.name}: ${row.dissolves === "not in acid" ? "no acid but hydrofluoric dissolves it" : `only hot strong acid dissolves it once it has been fired${tooWeak}`}; start from the hydroxide or carbonate`
         : `${name} that has been fired dissolves slowly and in hot strong acid only`,
       source: row.source,
     };

@@ -9,6 +9,7 @@ import type { BatchFigures } from "../planning/batch-figures";
 import type { Account } from "../reaction/account";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
+import type { KeptBy } from "./completeness";
 import type { Crystallising } from "./crystallising";
 import type { Feed } from "./feed";
 import type { Isolation, WashSchedule } from "./isolation";
@@ -80,7 +81,7 @@ export interface Work {
   readonly kept:
     | {
         readonly amount: Quantity;
-        readonly atEquilibrium: boolean;
+        readonly by: KeptBy;
         /** With the constant of the product one standard uncertainty to either side; computed when asked for. */
         readonly range: () => readonly [least: Quantity, most: Quantity] | undefined;
       }

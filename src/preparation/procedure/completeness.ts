@@ -19,6 +19,9 @@ export type Completeness =
     }
   | { readonly missing: string; readonly test: string };
 
+/** What tells how much the liquor keeps: its equilibrium, that of the solids that the product is made of, or pure water. */
+export type KeptBy = "equilibrium" | "water" | readonly string[];
+
 /** What the figure rests on where the whole liquor could be asked. */
 const AT_EQUILIBRIUM =
   "at the equilibrium of the whole liquor, with the solid as it first precipitates and the constants of the tables";
@@ -30,7 +33,7 @@ export function completenessOf(
   setting: Setting,
   theory: Quantity,
   roles: readonly Role[],
-  keeps: { readonly amount: Quantity; readonly atEquilibrium: boolean } | undefined,
+  keeps: { readonly amount: Quantity; readonly by: KeptBy } | undefined,
   elsewhere: Quantity | undefined,
 ): Completeness {
   const { product, temperature } = setting;
@@ -47,7 +50,7 @@ export function completenessOf(
       : `${precipitant.shelf.name}${agent === undefined || !agent.isSolution ? " solution" : ""}`;
   const test = `let a little of the clear liquor stand with a drop of ${drop}: a cloud means that more is needed`;
   if (keeps === undefined) return { missing: `what the liquor keeps of ${product.name}`, test };
-  const { amount, atEquilibrium } = keeps;
+  const { amount, by } = keeps;
   const all = massFor(amount, product.formula, {
     symbol: `m(${product.name}, kept)`,
     label: `${product.name} that the liquor keeps`,
@@ -62,7 +65,12 @@ export function completenessOf(
   const formed =
     unformed === undefined ? theory : unformed.compare(theory) > 0 ? theory.minus(theory) : theory.minus(unformed);
   const kept = all.compare(formed) > 0 ? formed : all;
-  const limits = atEquilibrium ? AT_EQUILIBRIUM : LIMITS;
+  const limits =
+    by === "equilibrium"
+      ? AT_EQUILIBRIUM
+      : by === "water"
+        ? LIMITS
+        : `at most, at the equilibrium of the whole liquor with ${by.join(" and ")}, which it is made of: its own constant is not known`;
   return {
     dissolved: kept,
     at: temperature,
@@ -72,9 +80,10 @@ export function completenessOf(
       .to("%")
       .named({
         symbol: "precipitates",
-        label: atEquilibrium
-          ? "share that precipitates from this liquor"
-          : "share that precipitates, were the liquor pure water",
+        label:
+          by !== "water"
+            ? "share that precipitates from this liquor"
+            : "share that precipitates, were the liquor pure water",
         rule: unformed === undefined ? "1 - dissolved / theory" : "1 - (dissolved + not formed) / theory",
         assumption: limits,
       }),

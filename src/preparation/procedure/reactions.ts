@@ -5,7 +5,7 @@ import { tryBalance } from "../../equation";
 import { parseFormula } from "../../formula";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
-import { keptAtEquilibrium, keptRange, standsInstead, staysDissolved } from "../contents/equilibrium";
+import { keptAtEquilibrium, keptByParts, keptRange, standsInstead, staysDissolved } from "../contents/equilibrium";
 import { type Matter, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { dissolve as redissolve, type Term } from "../contents/react";
@@ -138,6 +138,7 @@ export function lyeStage(
 export function settled(bench: Bench, reacted: Pot): Pot {
   const { setting } = bench.frame;
   const pot = fizzed(bench, reacted);
+  const put = setting.reactants.map(({ formula }) => formula);
   let after = pot;
   for (const { matter, origin, amount } of pot.books.solids) {
     if (origin === "put in" && fateOf(matter.formula, setting.temperature).precipitated === false)
@@ -150,7 +151,12 @@ export function settled(bench: Bench, reacted: Pot): Pot {
         ?.dividedBy(matter.molarMass)
         .to("mol");
     const atEquilibrium = keptAtEquilibrium(pot, matter);
-    const instead = atEquilibrium === undefined ? standsInstead(pot, matter) : [];
+    const parts = atEquilibrium === undefined ? keptByParts(pot, matter, put) : undefined;
+    const instead = atEquilibrium === undefined && parts === undefined ? standsInstead(pot, matter) : [];
+    if (parts !== undefined) {
+      const text = `by the equilibrium no more ${matter.name} stays dissolved than of ${parts.names.join(" and ")}: its own solubility product is not known, and that it is what settles is common practice`;
+      after = after.with({ unknown: [...after.books.unknown, text] });
+    }
     const isProduct = matter.key === matterOf(setting.product.formula).key;
     if (instead.length > 0) {
       const text = `by the equilibrium ${instead.join(" and ")} stands in place of ${matter.name}: see whether it goes`;
@@ -158,6 +164,7 @@ export function settled(bench: Bench, reacted: Pot): Pot {
     }
     const kept =
       atEquilibrium ??
+      parts?.kept ??
       (staysDissolved(pot, matter) ? amount : undefined) ??
       (bench.others.has(matter.key) ? undefined : inWater());
     if (kept === undefined || (!isProduct && !kept.isPositive())) continue;
@@ -165,7 +172,7 @@ export function settled(bench: Bench, reacted: Pot): Pot {
     if (isProduct)
       bench.kept = {
         amount: kept,
-        atEquilibrium: atEquilibrium !== undefined || kept === amount,
+        by: atEquilibrium !== undefined || kept === amount ? "equilibrium" : (parts?.names ?? "water"),
         range: () => (atEquilibrium === undefined ? undefined : keptRange(pot, matter)),
       };
   }
