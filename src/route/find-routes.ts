@@ -195,7 +195,7 @@ const LEAST_OF_A_PAIR = 0.2;
 const isTooLittle = ({ step, yield: share }: Draft["planned"][number]): boolean =>
   step.candidate.family.code === "salt-pair" && share.toNumber() < LEAST_OF_A_PAIR;
 
-/** Routes to one compound, in their order. */
+/** Routes to one compound, in their order; one that is not alone asked for gets no reasons why others do not go. */
 function routesTo(
   target: Compound,
   form: string,
@@ -203,6 +203,7 @@ function routesTo(
   request: RouteRequest,
   wish: Wish,
   first: readonly Found[] = [],
+  isAlone = true,
 ): Answer {
   const { trials = NO_TRIALS } = wish;
   const limit = request.limit ?? USUAL.limit;
@@ -212,11 +213,9 @@ function routesTo(
     judgements: JUDGEMENTS,
     trials,
   });
-  const refusals = [
-    ...refusalsOf(refused, target, index),
-    ...barred(target, form, index),
-    ...insolubleBases(target, index),
-  ];
+  const refusals = isAlone
+    ? [...refusalsOf(refused, target, index), ...barred(target, form, index), ...insolubleBases(target, index)]
+    : [];
   const hottest =
     request.heat === undefined
       ? undefined
@@ -283,7 +282,7 @@ function routesTo(
   const way = routes[0] === undefined ? undefined : String(routes[0]);
   const known = [...[...ended].map((tried) => endedBy(tried, way)), ...refusals];
   const all =
-    routes.length > 0
+    routes.length > 0 || !isAlone
       ? known
       : [...known, ...lackingOnTheWay(refused, target, index), ...nearest(target, form, index, known, trials)];
   return {
@@ -313,7 +312,7 @@ function everything(index: Index, request: RouteRequest, wish: Wish): Answer {
     const reach = index.reach(compound.key, request.steps ?? 1);
     if (reach === undefined || reach.steps === 0 || isRefused(compound) || compound.made.kind === "molecule") continue;
     const one = { ...request, limit: 1, steps: request.steps ?? 1 } as const;
-    const answer = routesTo(compound, formOf(compound), index, one, wish);
+    const answer = routesTo(compound, formOf(compound), index, one, wish, [], false);
     const [best] = answer.routes;
     if (best !== undefined) routes.push(best);
     for (const [i, tried] of answer.over.entries()) over.set(tried, answer.refusals[i]!);

@@ -1,5 +1,5 @@
 // An oxide that somebody might take as a base for the salt of another metal: an oxide that water does not dissolve precipitates
-// nothing worth filtering, and what the equilibrium makes of it is told with its figures.
+// nothing worth filtering, and what the equilibrium makes of it is given with its figures.
 
 import { balance } from "../equation";
 import { attempt } from "../foundation/error";
