@@ -8,7 +8,7 @@ const COBALT = "5 CoSO4 + 5 Na2CO3 + 3 H2O -> Co5(OH)6(CO3)2 + 5 Na2SO4 + 3 CO2"
 
 describe("a basic carbonate without a constant", () => {
   it.each([
-    ["Co5(OH)6(CO3)2", COBALT, /CoCO₃ and Co\(OH\)₂/],
+    ["Co5(OH)6(CO3)2", COBALT, /constants of .*CoCO₃/],
     ["Ni3(OH)4CO3·4H2O", "3 NiSO4 + 3 Na2CO3 + 6 H2O -> Ni3(OH)4CO3·4H2O + 3 Na2SO4 + 2 CO2", /Ni\(OH\)₂/],
   ])("%s goes with soda by the constants of its parts, and is said to", (product, equation, parts) => {
     const { verdict, share, solids, reasons } = doesItGo({ equation, product });
@@ -34,7 +34,7 @@ describe("a basic carbonate without a constant", () => {
     const kept = completeness as { dissolved: { toNumber(unit: string): number }; limits: string };
     expect(kept.dissolved.toNumber("g")).toBeGreaterThan(0);
     expect(kept.dissolved.toNumber("g")).toBeLessThan(0.02);
-    expect(kept.limits).toMatch(/Co\(OH\)₂ and CoCO₃/);
+    expect(kept.limits).toMatch(/CoCO₃.*, which it is made of/);
     expect(unknown.join()).toMatch(/its own solubility product is not known/);
   });
 
