@@ -154,7 +154,7 @@ export function settled(bench: Bench, reacted: Pot): Pot {
     const parts = atEquilibrium === undefined ? keptByParts(pot, matter, put) : undefined;
     const instead = atEquilibrium === undefined && parts === undefined ? standsInstead(pot, matter) : [];
     if (parts !== undefined) {
-      const text = `by the equilibrium no more ${matter.name} stays dissolved than of ${parts.names.join(" and ")}: its own solubility product is not known, and that it is what settles is common practice`;
+      const text = `by the equilibrium no more ${matter.name} stays dissolved than of ${parts.names.join(" and ")}: its own solubility product is not known, and that it is the solid that forms is common practice`;
       after = after.with({ unknown: [...after.books.unknown, text] });
     }
     const isProduct = matter.key === matterOf(setting.product.formula).key;
