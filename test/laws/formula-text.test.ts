@@ -14,6 +14,7 @@ const READERS = /^(?:foundation|quantity|element|formula|ion|sheet)\//;
 /** Where letters are read on purpose, and why. */
 const READS: Readonly<Record<string, string>> = {
   "equation/read/": "an equation as people write it",
+  "equation/oxidation/structure.ts": "the sign of an oxidation number that the formula states",
   "substance/names/": "the names of substances, as people write them",
   "substance/identify.ts": "a name, formula or number that somebody typed",
   "substance/registry/substance.ts": "a name, formula or number that somebody typed",
