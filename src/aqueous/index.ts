@@ -26,15 +26,16 @@ export type { Dose, DoseRequest, Redissolving, RedissolvingRequest } from "./dos
 export { doseToPH, redissolving } from "./dose/dose";
 export type { AtExcess, OverExcess, OverExcessRequest } from "./dose/excess";
 export { dissolvedOverExcess } from "./dose/excess";
+export type { IndicatorChoice } from "./dose/indicator";
+export { indicatorFor } from "./dose/indicator";
 export type { Reagent } from "./dose/reagent";
 export type {
   CurvePoint,
   EndPoint,
-  IndicatorChoice,
   TitrationCurve,
   TitrationCurveRequest,
 } from "./dose/titration";
-export { endPoints, indicatorFor, titrationCurve } from "./dose/titration";
+export { endPoints, titrationCurve } from "./dose/titration";
 export type { AqueousErrorCode, AqueousErrorDetails, AqueousRefusal, Residuals } from "./error";
 export { AqueousError } from "./error";
 export type { GivenConstants, LogarithmLike } from "./mixture/given";
