@@ -10,7 +10,7 @@ import {
   equivalentMass,
   findRoutes,
   formulaOf,
-  fractionalCrystallisation,
+  fractionalCrystallization,
   molarMass,
   molarSolubility,
   nameOf,
@@ -123,7 +123,7 @@ describe("the details of a refusal", () => {
   it("of a pair of salts that does not part are the solid in its place", () => {
     // saltpetre is the least soluble in the cold: what the swap of potash saltpetre and common salt is not
     const error = refusal(() =>
-      fractionalCrystallisation({
+      fractionalCrystallization({
         wanted: "KCl",
         other: "NaNO3",
         from: [

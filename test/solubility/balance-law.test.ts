@@ -7,7 +7,7 @@ import { attempt } from "../../src/foundation/error";
 import { crystalWater } from "../../src/hydrate";
 import type { Quantity } from "../../src/quantity";
 import { type Crystallisation, crystallise } from "../../src/solubility/crystallising/crystallise";
-import { fractionalCrystallisation } from "../../src/solubility/crystallising/salt-pair";
+import { fractionalCrystallization } from "../../src/solubility/crystallising/salt-pair";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { waterToDissolve } from "../../src/solubility/dissolving/dissolve";
 import { washPlan } from "../../src/solubility/washing/wash";
@@ -146,7 +146,7 @@ describe("mass in and mass out", () => {
             const from = [salt(a, x!), salt(b, y!)].map((formula) => ({ formula, mass: "100 g" as const }));
             const name = `${wanted}/${other} in ${water} g, ${hot} to ${cold} °C`;
             const outcome = attempt(() =>
-              fractionalCrystallisation({
+              fractionalCrystallization({
                 wanted,
                 other,
                 from,
@@ -198,14 +198,14 @@ describe("mass in and mass out", () => {
         { formula: "(NH4)2SO4", mass: "100 g" },
       ],
     } as const;
-    const outcome = attempt(() => fractionalCrystallisation(request));
+    const outcome = attempt(() => fractionalCrystallization(request));
     if (!outcome.ok) throw outcome.error;
     const plan = outcome.value;
     const left = 200 - g(plan.contamination) * ((10 * molar("H2O")) / molar("Na2SO4"));
     const dissolved = g(plan.wantedMass) - g(plan.wantedFilteredHot);
     expect(g(plan.crop)).toBeCloseTo(dissolved - 0.2974 * left, 6); // NH4Cl 29.74 g at 0 °C (crcSolubility98)
     expect(plan.warnings.join()).toContain("precipitates as Na2SO4·10H2O");
-    const both = attempt(() => fractionalCrystallisation({ ...request, wanted: "NaCl" }));
+    const both = attempt(() => fractionalCrystallization({ ...request, wanted: "NaCl" }));
     expect(both.ok ? undefined : both.error.code).toBe("solubility.other-solute");
   });
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { molarMass, parseFormula } from "../../src/formula";
 import { attempt } from "../../src/foundation/error";
 import { crystallise } from "../../src/solubility/crystallising/crystallise";
-import { fractionalCrystallisation } from "../../src/solubility/crystallising/salt-pair";
+import { fractionalCrystallization } from "../../src/solubility/crystallising/salt-pair";
 import { lossToLiquor } from "../../src/solubility/dissolving/residual";
 
 const g = (q: { in(unit: string): { toNumber(): number } }) => q.in("g").toNumber();
@@ -128,7 +128,7 @@ describe("a salt pair", () => {
 
   it("parts potassium nitrate from sodium chloride, a little above the published 60 to 70 % after recrystallising", () => {
     // Biltz, Laboratory Methods of Inorganic Chemistry (1928): 190 g NaNO3, 150 g KCl, 200 mL water; 203.4 g in theory
-    const plan = fractionalCrystallisation(request);
+    const plan = fractionalCrystallization(request);
     expect(g(plan.wantedMass)).toBeCloseTo(203.43, 1);
     expect(plan.worthwhile).toBe(true);
     expect(plan.yield.in("%").toNumber()).toBeGreaterThan(70);
@@ -137,7 +137,7 @@ describe("a salt pair", () => {
   });
 
   it("is not worthwhile for two flat curves, and needs the right ions", () => {
-    const flat = fractionalCrystallisation({
+    const flat = fractionalCrystallization({
       wanted: "NaCl",
       other: "KNO3",
       from: request.from,
@@ -146,7 +146,7 @@ describe("a salt pair", () => {
       cold: "10 °C",
     });
     expect(flat.worthwhile).toBe(false);
-    const outcome = attempt(() => fractionalCrystallisation({ ...request, wanted: "KBr" }));
+    const outcome = attempt(() => fractionalCrystallization({ ...request, wanted: "KBr" }));
     expect(outcome.ok ? undefined : outcome.error.code).toBe("solubility.other-solute");
   });
 });

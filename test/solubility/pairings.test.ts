@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
 import { attempt } from "../../src/foundation/error";
 import { tryPlanPreparation } from "../../src/preparation";
-import { fractionalCrystallisation } from "../../src/solubility/crystallising/salt-pair";
+import { fractionalCrystallization } from "../../src/solubility/crystallising/salt-pair";
 import { soluteOf } from "../../src/solubility/curves/solute";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { DOUBLE_SALTS } from "../../src/solubility/data/double-salts";
@@ -158,7 +158,7 @@ describe("a salt pair that does not part as asked", () => {
     cold = 10,
   ) =>
     attempt(() =>
-      fractionalCrystallisation({
+      fractionalCrystallization({
         wanted,
         other,
         from: Object.entries(from).map(([formula, mass]) => ({ formula, mass })),
@@ -194,7 +194,7 @@ describe("a salt pair that does not part as asked", () => {
 
   it("is not worthwhile at a purity that one more crystallisation does not mend", () => {
     // 0.3 mol of saltpetre in 100 g of water full of salt: 30.3 g less 21 g crystallise, and 39.2 − 35.7 g of salt with them
-    const plan = fractionalCrystallisation({
+    const plan = fractionalCrystallization({
       wanted: "KNO3",
       other: "NaCl",
       from: [

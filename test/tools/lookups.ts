@@ -185,7 +185,7 @@ export const LOOKUPS: readonly Lookup[] = (
     ["solutionEnthalpy", ["Na2CO3"], 1, HOT],
     ["formulaOf", ["vinegar"], 1, vinegar],
     [
-      "fractionalCrystallisation",
+      "fractionalCrystallization",
       [
         {
           wanted: "KNO3",

@@ -119,7 +119,7 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
   ["lossToLiquor", [{ formula: "KNO3", water: "200 g", temperature: "10 °C", of: "100 g", solubility: "20 g" }]],
   ["lossToLiquor", [{ formula: "BaSO4", water: "200 g", temperature: "25 °C" }]],
   [
-    "fractionalCrystallisation",
+    "fractionalCrystallization",
     [
       {
         wanted: "KNO3",

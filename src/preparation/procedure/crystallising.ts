@@ -7,8 +7,8 @@ import type { Quantity } from "../../quantity";
 import {
   type Crystallisation,
   crystallise,
-  type FractionalCrystallisation,
-  fractionalCrystallisation,
+  type FractionalCrystallization,
+  fractionalCrystallization,
 } from "../../solubility";
 import { exact, planned } from "../planning/exact";
 import { type Account, massFor } from "../reaction/account";
@@ -31,7 +31,7 @@ export interface Crystallising {
   /** It is not warmed in its liquor, and comes out as it forms, in the cold. */
   readonly asItForms: boolean;
   /** Where the liquor holds one other salt made of the same ions; undefined where it does not. */
-  readonly saltPair: FractionalCrystallisation | undefined;
+  readonly saltPair: FractionalCrystallization | undefined;
 }
 
 /** Where a solubility ends below 80 °C, the hot solution is made at one of these. */
@@ -101,7 +101,7 @@ export function crystallisingOf(
     return { formula: species.formula, mass: massFor(amount, species.formula) };
   });
   const pair = attempt(() =>
-    fractionalCrystallisation({
+    fractionalCrystallization({
       wanted: product.formula,
       other: other.formula,
       from,

@@ -3,7 +3,7 @@
 
 import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
-import { fractionalCrystallisation } from "../../solubility";
+import { fractionalCrystallization } from "../../solubility";
 import { type Entry, massOf } from "../contents/entry";
 import { type Matter, matterOf } from "../contents/matter";
 import { type Coming, concentrate } from "../operation/concentrate";
@@ -76,7 +76,7 @@ function secondOfPair(bench: Bench, crop: Matter, hot: Quantity<"temperature">, 
   if (own === undefined || beside === undefined || other === undefined) return;
   const water = liquor.books.water.dividedBy(HALF).to("g");
   const pair = attempt(() =>
-    fractionalCrystallisation({
+    fractionalCrystallization({
       wanted: product.formula,
       other: other.formula,
       from: [own, beside].map((one) => ({ formula: one.matter.formula, mass: massOf(one) as Quantity<"mass"> })),

@@ -35,7 +35,7 @@ const SALT_PAIR = {
   hot: true,
   cold: true,
   facts: true,
-} as const satisfies Fields<FractionalCrystallisationRequest>;
+} as const satisfies Fields<FractionalCrystallizationRequest>;
 
 /** A salt that is put in, as weighed. */
 export interface PutIn {
@@ -45,8 +45,8 @@ export interface PutIn {
   readonly mass: MassLike;
 }
 
-/** What `fractionalCrystallisation` needs to know. */
-export interface FractionalCrystallisationRequest extends LookupOptions {
+/** What `fractionalCrystallization` needs to know. */
+export interface FractionalCrystallizationRequest extends LookupOptions {
   /** The salt to be made, anhydrous. */
   readonly wanted: string | Formula;
   /** The salt that is filtered off hot, anhydrous. */
@@ -62,7 +62,7 @@ export interface FractionalCrystallisationRequest extends LookupOptions {
 }
 
 /** How a salt pair parts; all masses are of anhydrous salt, whatever hydrate it precipitates as. */
-export interface FractionalCrystallisation {
+export interface FractionalCrystallization {
   /** Whole amount of the wanted salt that the materials can give. */
   readonly wantedMass: Quantity<"mass">;
   /** Other salt on the filter at the hot temperature. */
@@ -250,13 +250,13 @@ function needNoOther(own: readonly Solute[], brought: readonly PooledIon[], { so
  * @source water balance with independent solubilities; the ratios 3 and 1.5 are common practice, no source
  * @category Crystallising
  * @example
- * fractionalCrystallisation({
+ * fractionalCrystallization({
  *   wanted: "KNO3", other: "NaCl", from: [{ formula: "NaNO3", mass: "85 g" }, { formula: "KCl", mass: "74.6 g" }],
  *   water: "100 g", hot: "100 °C", cold: "10 °C",
  * }).worthwhile // => true
  */
-export function fractionalCrystallisation(request: FractionalCrystallisationRequest): FractionalCrystallisation {
-  if (bringsFacts(request)) return withItsFacts(request, guard, fractionalCrystallisation);
+export function fractionalCrystallization(request: FractionalCrystallizationRequest): FractionalCrystallization {
+  if (bringsFacts(request)) return withItsFacts(request, guard, fractionalCrystallization);
   guard.fields(request, SALT_PAIR, "request");
   guard.list(request.from, "from");
   const [wanted, other] = [soluteOf(request.wanted), soluteOf(request.other)];
@@ -265,7 +265,7 @@ export function fractionalCrystallisation(request: FractionalCrystallisationRequ
   const most = [mostOf(wanted, amounts), mostOf(other, amounts)] as const;
   needBoth(wanted, other, most, amounts);
   const [wantedMass, otherMass] = [massOf(wanted, most[0]), massOf(other, most[1])];
-  const at = (solute: Solute, temperature: FractionalCrystallisationRequest["hot"]): Solubility =>
+  const at = (solute: Solute, temperature: FractionalCrystallizationRequest["hot"]): Solubility =>
     solubilityOf(solute.formula, temperature);
   const [wantedHot, wantedCold] = [at(wanted, request.hot), at(wanted, request.cold)];
   const [otherHot, otherCold] = [at(other, request.hot), at(other, request.cold)];
