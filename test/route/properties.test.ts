@@ -144,6 +144,24 @@ describe("every route", () => {
     expect(tested).toBeGreaterThanOrEqual(8);
   });
 
+  it("moves up by no rise of the price of a jar that it takes, whatever its place", () => {
+    let tested = 0;
+    for (const target of ["CuO", "CaCl2·6H2O", "ZnCl2"]) {
+      const before = waysOf(found.get(target)!);
+      for (const [place, route] of found.get(target)!.routes.entries()) {
+        const dear = route.inventory.at(-1)!.material;
+        const shelf = SHELF.map((jar) =>
+          jar.name === dear ? { ...jar, pack: { ...jar.pack!, price: "60 EUR" as const } } : jar,
+        );
+        const after = waysOf(findRoutes({ target, shelf })).indexOf(before[place]!);
+        if (after < 0) continue;
+        expect(after, before[place]).toBeGreaterThanOrEqual(place);
+        tested += 1;
+      }
+    }
+    expect(tested).toBeGreaterThanOrEqual(3);
+  });
+
   it("gives no more when there is half of each jar", () => {
     const half = SHELF.map(
       (jar): ShelfMaterial => ({ ...jar, available: jar.strength === undefined ? "250 g" : "400 mL" }),
