@@ -422,7 +422,7 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       scale: { material: "zinc powder", portion: "6.5 g" },
     },
     // sulfur powder in water does nothing to zinc; dry the mixture flashes
-    says: [/leave each other alone/],
+    says: [/do not react with each other/],
     never: [/into enough water/],
   },
   {

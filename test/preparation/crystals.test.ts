@@ -129,7 +129,7 @@ describe("a rinse", () => {
     // 211 g in 100 g of water at 20 °C
     expect(grams(salt!) / grams(water!)).toBeCloseTo(2.11, 1);
     expect(step.text).toMatch(/own solution.*of an earlier batch, shaken with .* of water at 20 °C/s);
-    expect(step.text).toMatch(/takes none of the crystals/);
+    expect(step.text).toMatch(/dissolves none of the crystals/);
     expect(step.text).toMatch(/as much ice water would dissolve up to/);
     // nothing of the crystals is lost, and what clings to them is saturated: 211 g in 311 g
     const own = (contents: ProcedureStep["before"]): number => grams(contents.solids[0]!.mass);

@@ -81,7 +81,7 @@ describe("a formula that cannot be read", () => {
     for (const formula of ["NaCl", "VO(SO4)", "AgOCN", "CuSO4·5H2O"]) {
       const error = tryFormulaOf(formula);
       expect(error.ok ? "" : `${error.error.message} ${error.error.hint}`, formula).toMatch(
-        /it is a formula already.*nameOf gives its name/s,
+        /is a formula already, not a name.*nameOf gives its name/s,
       );
       expect(substance(formula).name, formula).not.toBe("");
     }

@@ -405,7 +405,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "NH2COONH4", cas: "1111-78-0", codes: ["H302", "H318"], cautions: ["smells of ammonia, which it gives off"], disposal: "diluteOrHandIn", source: "memory" },
   { formula: "(NH4)2CO3", cas: "506-87-6", codes: ["H302", "H319"], cautions: ["gives off ammonia"], disposal: "diluteDrain", source: "memory" },
   { formula: "Na2[Fe(CN)5NO]·2H2O", cas: "13755-38-9", codes: ["H301"], cautions: ["never acidify or heat it: hydrogen cyanide"], disposal: "cyanidoComplex", source: "memory" },
-  { formula: "Cr(NO3)3·9H2O", cas: "7789-02-8", classifiedAs: "Cr(NO3)3", codes: ["H272", "H315", "H317", "H319"], cautions: ["oxidisers in hot lye turn it into chromium(VI)"], disposal: "precipitateMetal", source: "memory" },
+  { formula: "Cr(NO3)3·9H2O", cas: "7789-02-8", classifiedAs: "Cr(NO3)3", codes: ["H272", "H315", "H317", "H319"], cautions: ["turned into chromium(VI) by oxidisers in hot lye"], disposal: "precipitateMetal", source: "memory" },
   { formula: "(NH4)2Ce(NO3)6", cas: "16774-21-3", codes: ["H272", "H302", "H314", "H317", "H410"], cautions: ["keep from what burns"], disposal: "handIn", source: "memory" },
   { formula: "Ce(SO4)2", cas: "13590-82-4", codes: ["H315", "H319", "H335"], cautions: ["oxidises what burns"], disposal: "precipitateMetal", source: "memory" },
   { formula: "Bi(NO3)3·5H2O", cas: "10035-06-0", classifiedAs: "Bi(NO3)3", codes: ["H272", "H315", "H319", "H335"], cautions: ["nitric acid with water: keep from what burns"], disposal: "precipitateMetal", source: "memory" },

@@ -9,7 +9,7 @@ describe("the doubt of a constant", () => {
     const [least, most] = doubt.numbers.map((one) => one.value.toNumber());
     expect(least).toBeLessThan(share!.value.toNumber());
     expect(most).toBeGreaterThan(share!.value.toNumber());
-    expect(doubt.text).toMatch(/within the doubt of its constant/);
+    expect(doubt.text).toMatch(/within the uncertainty of its constant/);
   });
 
   it("is silent where nearly all stands anyhow: barium sulfate", () => {

@@ -162,9 +162,9 @@ describe("telling powders apart", () => {
     let tested = 0;
     for (const { bits } of distinguishPowders({ candidates }).tests) {
       expect(bits).toBeLessThanOrEqual(Math.log2(5) + 1e-9);
-      expect(tested).toBeGreaterThanOrEqual(0);
       tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(10);
   });
 
   it.each([
