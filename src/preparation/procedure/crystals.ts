@@ -185,9 +185,7 @@ function coolingOfWhatIsThere({ pot, frame }: Bench, { hot, cold, cooling, saltP
     ?.amount.times(molarMass)
     .to("g");
   const isShort = there !== undefined && there.compare(frame.theory.times(exact("98 %"))) < 0;
-  return "missing" in cooling || saltPair !== undefined || !isShort
-    ? cooling
-    : coolingOf(formula, there as Quantity<"mass">, hot, cold);
+  return saltPair !== undefined || !isShort ? cooling : coolingOf(formula, there as Quantity<"mass">, hot, cold);
 }
 
 const middle = (hot: Quantity<"temperature">, cold: Quantity<"temperature">): Quantity => {

@@ -161,6 +161,13 @@ describe("a plan with what runs taught", () => {
   it("keeps what the request says itself", () => {
     const own = withLearned({ ...request, handlingLoss: "4 %", washing: { retainedLiquorPerGram: "3 mL/g" } }, learned);
     expect(own).toMatchObject({ handlingLoss: "4 %", washing: { retainedLiquorPerGram: "3 mL/g" } });
+    // the strength of a solution says how much of it counts, and nothing was learned of the soda
+    const solution = { name: "de-icer", form: "CaCl2", strength: "30 %" } as const;
+    const [calcium, soda] = withLearned(
+      { ...request, materials: [solution, request.materials[1]!] },
+      learned,
+    ).materials;
+    expect([calcium, soda]).toEqual([solution, request.materials[1]!]);
   });
 
   it("learns the same from records that went through JSON", () => {

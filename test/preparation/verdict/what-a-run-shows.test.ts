@@ -1,0 +1,111 @@
+// What a run says of a material that ran out, of salts that were not washed out and of salts that crystallise with the product.
+// Masses by hand from molar masses (IUPAC weights): 287.54 for ZnSO4·7H2O, 105.99 for Na2CO3, 548.9 for Zn5(CO3)2(OH)6.
+import { evaluateRun, type Finding, type Observations, type PlanRequest, planPreparation } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const found = (request: PlanRequest, observations: Observations): readonly Finding[] =>
+  evaluateRun(planPreparation(request), observations).verdict;
+const textsOf = (code: string, findings: readonly Finding[]): string[] =>
+  findings.filter((one) => one.code === code).map(({ text }) => text);
+
+const zinc: PlanRequest = {
+  equation: "ZnSO4 + Na2CO3 + H2O -> Zn5(CO3)2(OH)6 + CO2 + Na2SO4",
+  product: "Zn5(CO3)2(OH)6",
+  materials: [
+    { name: "zinc", form: "ZnSO4·7H2O" },
+    { name: "soda", form: "Na2CO3", excess: "5 %" },
+  ],
+  scale: { material: "zinc", portion: "50 g" },
+};
+
+describe("a mass that is too small", () => {
+  // 10.0 g of soda, 0.09435 mol, one for each zinc: 0.01887 mol of product, 10.36 g. The zinc, 0.1739 mol, could give 19.09 g.
+  it("names the material that ran out although it was not planned to, with the part of it that would have to be active", () => {
+    const texts = textsOf("reagent-short", found(zinc, { weighed: { soda: "10.0 g" }, dried: "8.00 g" }));
+    expect(texts).toEqual([
+      // 8.00 / 10.36
+      "it would fit if only 77 % of the soda was active: it ran out first, not as planned",
+      // 8.00 / 19.09
+      "it would fit if only 42 % of the zinc was active",
+    ]);
+  });
+
+  it("does not say so of the one that was planned to run out", () => {
+    // 8.00 / 19.09, and the soda is 5 % more
+    expect(textsOf("reagent-short", found(zinc, { dried: "8.00 g" }))).toEqual([
+      "it would fit if only 42 % of the zinc was active",
+      "it would fit if only 40 % of the soda was active",
+    ]);
+    // 25 g of zinc sulfate give 9.546 g, the soda is 2.1 times the need
+    expect(textsOf("reagent-short", found(zinc, { weighed: { zinc: "25.0 g" }, dried: "8.00 g" }))).toEqual([
+      "it would fit if only 84 % of the zinc was active",
+      "it would fit if only 40 % of the soda was active",
+    ]);
+  });
+
+  it("adds what the liquor shows of it", () => {
+    const [acid] = textsOf("reagent-short", found(zinc, { dried: "16.00 g", pH: "5.5" }));
+    expect(acid).toBe("it would fit if only 80 % of the soda was active; the liquor is acid");
+    const cloudy = found(zinc, { dried: "16.00 g", tests: { filtrate: "cloudy" } });
+    expect(textsOf("reagent-short", cloudy)[0]).toMatch(/soda was active; a drop of it still clouds the filtrate$/);
+    const clear = found(zinc, { dried: "16.00 g", tests: { filtrate: "clear" } });
+    expect(textsOf("reagent-short", clear)).toContain(
+      "it would fit if only 80 % of the soda was active; but the filtrate stays clear",
+    );
+  });
+});
+
+describe("a cake that was not washed", () => {
+  it("contains no more salt than it weighs", () => {
+    const findings = found(zinc, { dried: "2.00 g", washes: 0 });
+    const unwashed = findings.find(({ code }) => code === "unwashed")!;
+    expect(unwashed.mass!.in("g").toNumber()).toBe(2);
+    expect(unwashed.figure!.in("%").toNumber()).toBe(100);
+    expect(unwashed.text).toMatch(/without it less than 0.1 g is left, 0.00 %/);
+  });
+
+  it("contains what the liquor in it leaves: 3 washes are planned, and one leaves a part", () => {
+    const [none, one] = [0, 1].map(
+      (washes) => found(zinc, { dried: "19.00 g", washes }).find(({ code }) => code === "unwashed")!.mass!,
+    );
+    const { washing } = planPreparation(zinc);
+    if (washing === undefined || !("plan" in washing)) throw new Error("no washes are planned");
+    const { plan } = washing;
+    expect(none!.in("g").toNumber()).toBe(plan.residueUnwashed.in("g").toNumber());
+    expect(one!.in("g").toNumber()).toBe(plan.residueAfter[0]!.in("g").toNumber());
+  });
+});
+
+describe("a salt that crystallises with the product by the work itself", () => {
+  const saltpetre = (handlingLoss: "1 %" | "5 %"): PlanRequest => ({
+    equation: "NaNO3 + KCl -> KNO3 + NaCl",
+    product: "KNO3",
+    materials: [
+      { name: "Chile saltpetre", form: "NaNO3" },
+      { name: "potash", form: "KCl" },
+    ],
+    scale: { material: "Chile saltpetre", portion: "85.0 g" },
+    handlingLoss,
+  });
+  const cold = { dried: "92.3 g", temperature: "0 °C" } as const;
+  const along = (request: PlanRequest, observations: Observations) =>
+    found(request, observations).filter(({ code, text }) => code === "second-solid" && text.includes("by the work"));
+
+  it("is named where it is more than handling takes: some 2 % of common salt at 0 °C", () => {
+    const run = evaluateRun(planPreparation(saltpetre("1 %")), cold);
+    const [own, salt] = run.steps.at(-1)!.before.solids.map(({ mass }) => mass.in("g").toNumber());
+    expect([run.steps.at(-1)!.before.solids[1]!.formula, salt! / own! > 0.01]).toEqual(["NaCl", true]);
+    const [finding] = along(saltpetre("1 %"), cold);
+    expect(finding!.mass!.in("g").toNumber()).toBe(salt!);
+    expect(finding!.figure!.in("%").toNumber()).toBeCloseTo((100 * salt!) / (own! + salt!), 6);
+    expect(finding!.text).toBe(
+      `${salt!.toFixed(1)} g of NaCl crystallises with the ${own!.toFixed(1)} g of KNO₃: ${(own! + salt!).toFixed(1)} g in all, by the work as it was done`,
+    );
+  });
+
+  it("is not where handling takes as much, nor where the mass is another", () => {
+    expect(along(saltpetre("5 %"), cold)).toEqual([]);
+    expect(along(saltpetre("1 %"), { ...cold, dried: "60 g" })).toEqual([]);
+    expect(along(zinc, { dried: "19.00 g" })).toEqual([]);
+  });
+});
