@@ -1,7 +1,14 @@
 // Empirical formulas: the judgement, its limits and its refusals; oxide equivalents.
 
 import { describe, expect, it } from "vitest";
-import { empiricalFormula, massAs, oxideEquivalents, parseFormula, percentComposition } from "../../src/formula";
+import {
+  empiricalFormula,
+  FormulaError,
+  massAs,
+  oxideEquivalents,
+  parseFormula,
+  percentComposition,
+} from "../../src/formula";
 import { attempt } from "../../src/foundation/error";
 import { quantity } from "../../src/quantity";
 import { REGISTRY } from "../../src/substance/data/registry";
@@ -142,6 +149,188 @@ describe("empiricalFormula", () => {
   ])("refuses %j %j as %s", (found, options, code) => {
     expect(() => empiricalFormula(found as never, options)).toThrow(expect.objectContaining({ code }));
   });
+});
+
+describe("the judgement of an analysis, line by line", () => {
+  // CH2O: 40.0 / 12.011 = 3.3303, 6.71 / 1.008 = 6.657, 53.28 / 15.999 = 3.3302; glucose 6 × 30.026 = 180.156 g/mol
+  it("divides by the smallest amount, reads whole numbers, counts the units of a molar mass", () => {
+    const found = { C: "40.0 %", H: "6.71 %", O: "53.28 %" };
+    const lines = [
+      "amounts divided by the smallest: C 1.000, H 1.999, O 1.000",
+      "read as C 1, H 2, O 1: CH2O; farthest from whole 0.001, shares within 0.00 % of the whole",
+      "its shares, rounded, are the figures given",
+      "no other reading comes near",
+    ];
+    const alone = empiricalFormula(found);
+    expect(alone.judgement).toEqual(lines);
+    expect([alone.molecularFormula, alone.units, alone.runnerUp]).toEqual([undefined, undefined, undefined]);
+    const glucose = empiricalFormula(found, { molarMass: "180.2 g/mol" });
+    expect(glucose.judgement).toEqual([...lines, "180.2 g/mol / 30.026 g/mol = 6.001: 6 units, C6H12O6"]);
+    expect(glucose.units).toBe(6);
+    expect(glucose.molecularFormula!.toString()).toBe("C6H12O6");
+  });
+
+  // 72.36 / 55.845 = 1.29573, 27.64 / 15.999 = 1.72761, the ratio is 1.33331
+  it("writes down the multiplier and the remainder", () => {
+    expect(empiricalFormula({ Fe: "72.36 %" }, { remainder: "O" }).judgement).toEqual([
+      "O is taken as the remainder to 100 %: 27.64 %",
+      "amounts divided by the smallest: Fe 1.000, O 1.333",
+      "times 3: Fe 3.000, O 4.000",
+      "read as Fe 3, O 4: Fe3O4; farthest from whole 0.000, shares within 0.00 % of the whole",
+      "its shares, rounded, are the figures given",
+      "no other reading comes near",
+    ]);
+  });
+
+  // 84.99 / 12.011 = 7.0760, 15.01 / 1.008 = 14.891: 2.1044, times 9 is 18.940, times 10 is 21.044
+  it("counts the other formulas that fit, one or several", () => {
+    expect(empiricalFormula({ C: "84.99 %", H: "15.01 %" }).judgement).toEqual([
+      "amounts divided by the smallest: C 1.000, H 2.104",
+      "times 9: C 9.000, H 18.940",
+      "read as C 9, H 19: C9H19; farthest from whole 0.060, shares within 0.04 % of the whole",
+      "its shares are not the given figures to their last digit: they are taken as measured",
+      "1 more formula fits these figures as well",
+      "runner-up C10H21 (times 10): shares within 0.03 %",
+    ]);
+    const acetone = empiricalFormula({ C: "62.2 %", H: "10.3 %", O: "27.5 %" });
+    expect(acetone.judgement).toContain("4 more formulas fit these figures as well");
+    expect(acetone.alternatives.map(({ formula }) => formula.toString())).toEqual([
+      "C27H53O9",
+      "C30H59O10",
+      "C33H65O11",
+      "C36H71O12",
+    ]);
+  });
+
+  it("gives at most ten others", () => {
+    // without digits of a percentage 40 % and 53.28 % leave room for many
+    const found = empiricalFormula({ C: 0.4, H: 0.0671, O: 0.5328 });
+    expect(found.alternatives).toHaveLength(10);
+    expect(found.judgement).toContain("10 more formulas fit these figures as well");
+  });
+
+  it("gives each formula once, in its smallest whole numbers", () => {
+    for (const found of [
+      { C: 0.4, H: 0.0671, O: 0.5328 },
+      { C: "62.2 %", H: "10.3 %", O: "27.5 %" },
+      { C: "84.99 %", H: "15.01 %" },
+    ]) {
+      const { formula, alternatives } = empiricalFormula(found);
+      const texts = [formula, ...alternatives.map((other) => other.formula)].map(String);
+      expect(new Set(texts).size).toBe(texts.length);
+      for (const text of texts) expect(parseFormula(text).toHill()).toBe(reduced(text));
+    }
+  });
+
+  // 249.677 g/mol twice is 499.35
+  it("multiplies the parts of a hydrate", () => {
+    const twice = empiricalFormula({ CuSO4: "63.9 %", H2O: "36.1 %" }, { molarMass: "499.4 g/mol" });
+    expect(twice.molecularFormula!.toString()).toBe("2CuSO4.10H2O");
+    expect(twice.units).toBe(2);
+    expect(twice.ratios.map(({ constituent, count }) => `${constituent} ${count}`)).toEqual(["CuSO4 1", "H2O 5"]);
+  });
+});
+
+describe("the bounds of an analysis", () => {
+  const sums = (Mg: string, O: string) => empiricalFormula({ Mg: `${Mg} %`, O: `${O} %` } as never).judgement[0];
+
+  // MgO has 60.30 % Mg: the same ratio, and sums of 97.9, 98.0, 102.0 and 102.1 %
+  it("speaks of what is missing below 98 %, and refuses above 102 %", () => {
+    expect(sums("59.0", "38.9")).toBe("the percentages sum to 97.90 % only: a constituent may be missing");
+    expect(sums("59.1", "38.9")).toContain("amounts divided");
+    expect(sums("61.5", "40.5")).toContain("amounts divided");
+    expect(attempt(() => sums("61.5", "40.6"))).toMatchObject({
+      ok: false,
+      error: { code: "formula.over-hundred", details: { sum: 102.1 } },
+    });
+  });
+
+  // CH has 13.019 g/mol: 5 % of one unit, 0.1 of two; 85 is 6.53 units, seven within twice 5/13 of a unit
+  it.each([
+    ["13.6 g/mol", 1],
+    ["12.4 g/mol", 1],
+    ["27.3 g/mol", 2],
+    ["24.8 g/mol", 2],
+    ["85(5) g/mol", 7],
+  ] as const)("takes %s for %d units", (molarMass, units) => {
+    expect(empiricalFormula({ C: "92.3 %", H: "7.7 %" }, { molarMass }).units).toBe(units);
+  });
+
+  it.each([
+    ["13.7 g/mol", 13.7 / 13.019],
+    ["12.3 g/mol", 12.3 / 13.019],
+    ["27.4 g/mol", 27.4 / 13.019],
+    ["24.7 g/mol", 24.7 / 13.019],
+    ["85 g/mol", 85 / 13.019],
+    ["0.3 g/mol", 0.3 / 13.019],
+  ] as const)("takes %s for no whole number of units", (molarMass, ratio) => {
+    const outcome = attempt(() => empiricalFormula({ C: "92.3 %", H: "7.7 %" }, { molarMass }));
+    expect(outcome).toMatchObject({
+      ok: false,
+      error: { code: "formula.molar-mass-mismatch", details: { ratio: expect.closeTo(ratio, 3), empirical: "CH" } },
+    });
+  });
+
+  // Fe2O3 has 69.94 % Fe, the ratio 1.5: it takes the multiplier two
+  it.each([
+    [0, 1, "no-simple-ratio"],
+    [1, 1, "no-simple-ratio"],
+    [1.9, 1, "no-simple-ratio"],
+    [2, 2, "Fe2O3"],
+    [2.9, 2, "Fe2O3"],
+    [1000, 2, "Fe2O3"],
+  ])("tries multipliers up to %d", (maxMultiplier, most, expected) => {
+    const outcome = attempt(() => empiricalFormula({ Fe: "69.94 %", O: "30.06 %" }, { maxMultiplier }));
+    if (outcome.ok) {
+      expect(outcome.value.formula.toString()).toBe(expected);
+      expect(outcome.value.multiplier).toBe(most);
+    } else {
+      expect(outcome.error.code).toBe(`formula.${expected}`);
+      expect(outcome.error.problem).toContain(`no multiplier up to ${most} `);
+    }
+    expect(outcome.ok).toBe(!expected.startsWith("no"));
+  });
+
+  it("lists ratios and the three best candidates of what it refuses", () => {
+    // 60.3 / 24.305 = 2.48097 and 37.6 / 15.999 = 2.35014: 1.05567
+    const outcome = attempt(() => empiricalFormula({ Mg: "60.3 %", O: "37.6 %" }));
+    expect(outcome).toMatchObject({
+      ok: false,
+      error: {
+        code: "formula.no-simple-ratio",
+        details: {
+          ratios: { Mg: expect.closeTo(1.05567, 4), O: 1 },
+          candidates: [
+            { formula: "MgO", multiplier: 1, deviation: expect.closeTo(0.05567, 4), residual: expect.any(Number) },
+            { formula: "Mg13O12", multiplier: 12 },
+            { formula: "Mg12O11", multiplier: 11 },
+          ],
+        },
+      },
+    });
+  });
+
+  it("takes thirty constituents and no more", () => {
+    const symbols = "H He Li Be B C N O F Ne Na Mg Al Si P S Cl Ar K Ca Sc Ti V Cr Mn Fe Co Ni Cu Zn Ga".split(" ");
+    const equal = (count: number) => Object.fromEntries(symbols.slice(0, count).map((symbol) => [symbol, "1 mol"]));
+    expect(empiricalFormula(equal(30) as never).formula.symbols).toHaveLength(30);
+    expect(attempt(() => empiricalFormula(equal(31) as never))).toMatchObject({
+      error: { code: "formula.no-composition", problem: "more than 30 constituents" },
+    });
+  });
+
+  it.each([[5], [null], [undefined], [[]], ["CH2O"]])("refuses what is no record: %j", (found) => {
+    expect(attempt(() => empiricalFormula(found as never))).toMatchObject({
+      error: { code: "formula.no-composition", hint: expect.stringContaining("40.0 %") },
+    });
+  });
+
+  it.each([[{ maxMultiplier: "3" }], [{ remainder: 5 }], [{ weights: 5 }], [{ rest: "O" }], [5]])(
+    "refuses the options %j",
+    (options) => {
+      expect(() => empiricalFormula({ C: "40 %", H: "6.7 %" }, options as never)).toThrow(FormulaError);
+    },
+  );
 });
 
 describe("oxide equivalents", () => {
