@@ -55,15 +55,6 @@ export interface AqueousErrorDetails extends SubstanceErrorDetails, AmountErrorD
   readonly "aqueous.over-determined": Residuals;
 }
 
-/** Codes of everything that a mixture can be refused with. */
-type MixtureErrorCode =
-  | AqueousErrorCode
-  | SubstanceErrorCode
-  | FormulaErrorCode
-  | ElementErrorCode
-  | AmountErrorCode
-  | QuantityErrorCode;
-
 /**
  * Why a mixture was refused. Comparing `code` tells what `details` hold.
  *
@@ -74,4 +65,7 @@ type MixtureErrorCode =
  *   outcome.error.details.charge // => 1
  * }
  */
-export type AqueousRefusal = ErrorWithCode<MixtureErrorCode, AqueousErrorDetails>;
+export type AqueousRefusal = ErrorWithCode<
+  AqueousErrorCode | SubstanceErrorCode | FormulaErrorCode | ElementErrorCode | AmountErrorCode | QuantityErrorCode,
+  AqueousErrorDetails
+>;

@@ -1,3 +1,4 @@
+// biome-ignore-all lint/suspicious/noTemplateCurlyInString: lines of code are quoted as they stand
 // Faults that change nothing anybody can see, each with the reason: taken out of the count of mutation testing. A fault is known
 // by its file, the line as it stands there and what is written for a part of it, so that a changed line is looked at again.
 
