@@ -163,8 +163,8 @@ export function carbonDioxideOf(like: CarbonDioxide | undefined): { atm: number;
 }
 
 const models = new WeakMap<Network, Map<string, Model>>();
-/** Models kept for each network: a working day meets fewer kinds of mixture. */
-const MOST_MODELS = 60;
+/** Models kept for each network: a shelf of a hundred preparations has about twice as many kinds of mixture. */
+const MOST_MODELS = 250;
 
 /** The model of a kind of mixture, kept from the last time. */
 export function keptModel(

@@ -2,7 +2,7 @@
 // mixture. Asked per kilogram of water and to four figures, so that a batch of any size has one answer.
 import { atomsOf, type Phase } from "../../aqueous/internal";
 import { isNonmetal } from "../../equation/internal";
-import { parseFormula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
 import { once, remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
@@ -66,11 +66,22 @@ export interface Poured {
 
 /** A vessel for so many kilograms of water. */
 export function pouredOf({ books }: Booked, kg: number): Poured {
-  const poured = (entries: readonly Entry[]): Pour[] =>
-    entries.flatMap((entry) => {
-      const moles = Number((entry.amount.toNumber() / kg).toPrecision(4));
-      return standsBy(entry) || !(moles > 0) ? [] : [{ formula: entry.matter.formula, moles }];
-    });
+  const poured = (entries: readonly Entry[]): Pour[] => {
+    // what of a substance is dissolved and what of it stands is for the equilibrium to say
+    const sums = new Map<string, { readonly formula: Formula; moles: number }>();
+    for (const entry of entries) {
+      if (standsBy(entry)) continue;
+      const { key, formula } = entry.matter;
+      const moles = entry.amount.toNumber() / kg;
+      const before = sums.get(key);
+      if (before === undefined) sums.set(key, { formula, moles });
+      else before.moles += moles;
+    }
+    return [...sums]
+      .sort(([one], [other]) => (one < other ? -1 : 1))
+      .map(([, { formula, moles }]) => ({ formula, moles: Number(moles.toPrecision(4)) }))
+      .filter(({ moles }) => moles > 0);
+  };
   const [pours, gas] = [poured([...books.dissolved, ...books.solids]), poured(books.gas)];
   const fizzed = books.fizzed ?? STILL;
   const key = [...pours, ...gas].map(({ formula, moles }) => `${formula} ${moles}`).join(" ");
