@@ -36,13 +36,17 @@ const THINNED = 1.25;
 /** Metals, sulfur and charcoal stand by; they are no part of the equilibrium. */
 const standsBy = ({ matter }: Entry): boolean => matter.formula.size === 1;
 
+const poured = /* @__PURE__ */ new WeakMap<Books, Poured | false>();
+
 /** Things that the beaker of a vessel contains, mol for each kilogram of water; undefined where there is too little water or a stranger. */
 function perKilogram(pot: Booked): Poured | undefined {
+  const known = poured.get(pot.books);
+  if (known !== undefined) return known || undefined;
   const kg = waterOf(pot);
-  const poured = kg === undefined ? undefined : pouredOf(pot, kg);
-  return poured === undefined || poured.pours.length === 0 || !poured.pours.every(({ formula }) => isKnown(formula))
-    ? undefined
-    : poured;
+  const found = kg === undefined ? undefined : pouredOf(pot, kg);
+  const isWhole = found !== undefined && found.pours.length > 0 && found.pours.every(({ formula }) => isKnown(formula));
+  poured.set(pot.books, isWhole && found);
+  return isWhole ? found : undefined;
 }
 
 const carbonDioxide = /* @__PURE__ */ once(() => parseFormula("CO2"));
@@ -66,7 +70,7 @@ export interface Poured {
 
 /** A vessel for so many kilograms of water. */
 export function pouredOf({ books }: Booked, kg: number): Poured {
-  const poured = (entries: readonly Entry[]): Pour[] => {
+  const summed = (entries: readonly Entry[]): Pour[] => {
     // what of a substance is dissolved and what of it stands is for the equilibrium to say
     const sums = new Map<string, { readonly formula: Formula; moles: number }>();
     for (const entry of entries) {
@@ -82,7 +86,7 @@ export function pouredOf({ books }: Booked, kg: number): Poured {
       .map(([, { formula, moles }]) => ({ formula, moles: Number(moles.toPrecision(4)) }))
       .filter(({ moles }) => moles > 0);
   };
-  const [pours, gas] = [poured([...books.dissolved, ...books.solids]), poured(books.gas)];
+  const [pours, gas] = [summed([...books.dissolved, ...books.solids]), summed(books.gas)];
   const fizzed = books.fizzed ?? STILL;
   const key = [...pours, ...gas].map(({ formula, moles }) => `${formula} ${moles}`).join(" ");
   return { pours, gas, fizzed, key: `${key} ${fizzed.keeping} ${fizzed.left}` };
@@ -110,9 +114,16 @@ export function settled(
   return remembered(`${celsius} ${fizzed.keeping} ${all.map((one) => `${one.formula} ${one.moles}`).join(" ")}`, ask);
 }
 
+const standing = /* @__PURE__ */ new WeakMap<Books, Beaker | false>();
+
+/** What stands in a vessel, asked once of its books. */
 function standingIn(pot: Booked): Beaker | undefined {
+  const known = standing.get(pot.books);
+  if (known !== undefined) return known || undefined;
   const put = perKilogram(pot);
-  return put === undefined ? undefined : settled(put.pours, pot.books.temperature.toNumber("°C"), put.fizzed);
+  const found = put && settled(put.pours, pot.books.temperature.toNumber("°C"), put.fizzed);
+  standing.set(pot.books, found ?? false);
+  return found;
 }
 
 const CARBONATE = "CO3^2-";

@@ -57,11 +57,10 @@ export function leadOf(
 }
 
 /** @internal Refuse what does not go, unless it is known and meant. */
-export function refuseWhatDoesNotGo(
-  { verdict, reasons, solids }: Feasibility,
-  { acknowledge = [] }: PlanRequest,
-): void {
-  if (verdict !== "does not go" || DOES_NOT_GO.some((code) => acknowledge.includes(code))) return;
+export function refuseWhatDoesNotGo(feasibility: Feasibility, { acknowledge = [] }: PlanRequest): void {
+  if (feasibility.verdict !== "does not go" || DOES_NOT_GO.some((code) => acknowledge.includes(code))) return;
+  // worked out only for a refusal
+  const { verdict, reasons, solids } = feasibility;
   throw new PlanError("plan.does-not-go", reasons[0]?.text ?? "it does not go", {
     hint: `if this is known and meant, acknowledge it by code: acknowledge: ["${DOES_NOT_GO[0]}"]`,
     details: {

@@ -34,7 +34,18 @@ export function hydrateOf(
   temperature: Quantity<"temperature">,
 ): Formula | undefined {
   if (isWater(formula) || !matterOf(formula).waters.isZero() || dryingOf(formula).deliquescent) return undefined;
-  const celsius = temperature.toNumber("°C");
+  const put = reactants.map((one) => `${one.coefficient} ${one.formula}`).join(" + ");
+  return remembered(`${put} -> ${formula} ${temperature.toNumber("°C")}`, () =>
+    formedAs(formula, reactants, temperature),
+  );
+}
+
+/** The same, looked up: by the curve, by the only hydrate that books know, or by the equilibrium. */
+function formedAs(
+  formula: Formula,
+  reactants: readonly Species[],
+  temperature: Quantity<"temperature">,
+): Formula | undefined {
   const curve = trySolubilityOf(formula, temperature);
   if (curve.ok && curve.value.solidPhase !== undefined) {
     const solid = parseFormula(curve.value.solidPhase);
@@ -43,8 +54,7 @@ export function hydrateOf(
   // Without a curve, where books know the salt as one hydrate only and never dry.
   const forms = curve.ok || fateOf(formula, temperature).precipitated === true ? [] : knownHydrates(formula);
   if (forms.length === 1 && !forms[0]!.waters.equals(0)) return forms[0]!.formula;
-  const put = reactants.map((one) => `${one.coefficient} ${one.formula}`).join(" + ");
-  return remembered(`${put} -> ${formula} ${celsius}`, () => settledAs(formula, reactants, celsius));
+  return settledAs(formula, reactants, temperature.toNumber("°C"));
 }
 
 /** The hydrate that stands once the equation's own mixture is at rest; undefined where the written one is met at the bench. */
