@@ -4,6 +4,7 @@ export { leadOf } from "./feasibility/does-it-go";
 export { type Room, roomOf } from "./feasibility/room";
 export { leftOnIgnition } from "./identity/tests";
 export { asRun, keptOf, TEACHES, wayOf } from "./learning/lesson";
+export { kindOfCake } from "./procedure/isolation";
 export { type Hand, handOf, type Instruments } from "./procedure/words";
 export { fateInRoom } from "./reaction/fate";
 export { inItsFacts, MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/door";

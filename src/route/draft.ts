@@ -320,6 +320,50 @@ export function wasteOf(draft: Draft): Route["waste"] {
   return { volume: volume as Quantity<"volume"> | undefined, metals: [...metals] };
 }
 
+/** Wash water of all steps, mL; undefined where a wash could not be planned. */
+export function washWaterOf(draft: Draft): number | undefined {
+  let millilitres = 0;
+  for (const [i, { unit }] of draft.planned.entries()) {
+    const { washing } = unit;
+    if (washing === undefined) continue;
+    if (!("plan" in washing)) return undefined;
+    millilitres += washing.plan.totalWater.toNumber("mL") * times(draft, i).toNumber();
+  }
+  return millilitres;
+}
+
+/**
+ * Grams of the target that 100 g of the dearest jar give; undefined where a price is not known, or a volume has no mass.
+ * The dearest is the one that costs most for a gram as it is sold.
+ */
+export function perHundredOfDearest(draft: Draft): number | undefined {
+  const { missing } = costsOf(draft);
+  if (missing.length > 0) return undefined;
+  const jars = new Map<string, { money: number; grams: number }>();
+  for (const [i, { unit }] of draft.planned.entries()) {
+    const n = times(draft, i).toNumber();
+    for (const { material, exact } of unit.weighings) {
+      if (isMade(draft, material)) continue;
+      const line = unit.cost.lines.find((one) => one.material === material);
+      const density = unit.request.materials.find(({ name }) => name === material)?.density;
+      const grams =
+        exact.dimension === "mass"
+          ? exact.toNumber("g")
+          : density === undefined
+            ? undefined
+            : exact.toNumber("mL") * quantity(density as Quantity).toNumber("g/mL");
+      // water from the tap has no price
+      if (line === undefined) continue;
+      if (grams === undefined) return undefined;
+      const one = jars.get(material) ?? { money: 0, grams: 0 };
+      jars.set(material, { money: one.money + line.cost.toNumber() * n, grams: one.grams + grams * n });
+    }
+  }
+  const perGram = ({ money, grams }: { money: number; grams: number }): number => money / grams;
+  const [dearest] = [...jars.values()].sort((a, b) => perGram(b) - perGram(a));
+  return dearest === undefined ? undefined : (100 * draft.wish.wanted.toNumber("g")) / dearest.grams;
+}
+
 /** From the best evidence to the weakest. */
 const GRADES: readonly RouteEvidence["grade"][] = [
   "tried here",

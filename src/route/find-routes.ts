@@ -100,6 +100,9 @@ const FIELDS = {
     waste: true,
     equipment: true,
     time: true,
+    washing: true,
+    gel: true,
+    dearest: true,
   },
   trials: true,
   facts: true,
@@ -277,7 +280,12 @@ function routesTo(
       });
   }
   drafts.sort((a, b) => a.rank.score - b.rank.score || (a.kind < b.kind ? -1 : 1));
-  const kept = drafts.filter((one, i) => !drafts.slice(0, i).some((better) => dominates(better, one))).slice(0, limit);
+  const counted = (Object.keys(WEIGHTS) as (keyof RankParts)[]).filter(
+    (part) => (request.weights?.[part] ?? WEIGHTS[part]) > 0,
+  );
+  const kept = drafts
+    .filter((one, i) => !drafts.slice(0, i).some((better) => dominates(better, one, counted)))
+    .slice(0, limit);
   const routes = kept.map(({ draft, rank }) => routeOf(draft, rank, () => swapsOf(draft.found, index, trials)));
   const way = routes[0] === undefined ? undefined : String(routes[0]);
   const known = [...[...ended].map((tried) => endedBy(tried, way)), ...refusals];
@@ -297,11 +305,11 @@ interface Ranked {
   readonly rank: Rank;
 }
 
-/** A route that takes no other jars and is nowhere worse folds the other away. */
-function dominates(better: Ranked, one: Ranked): boolean {
+/** A route that takes no other jars and is worse in nothing that counts folds the other away. */
+function dominates(better: Ranked, one: Ranked, counted: readonly (keyof RankParts)[]): boolean {
   const jars = new Set(inventoryOf(one.draft).map(({ material }) => material));
   if (!inventoryOf(better.draft).every(({ material }) => jars.has(material))) return false;
-  return (Object.keys(WEIGHTS) as (keyof RankParts)[]).every((part) => better.rank.parts[part] <= one.rank.parts[part]);
+  return counted.every((part) => better.rank.parts[part] <= one.rank.parts[part]);
 }
 
 /** Everything that the shelf gives in one step, the best way to each. */

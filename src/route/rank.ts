@@ -2,8 +2,19 @@
 // The vector is shown; the sum only orders.
 
 import { molarMass } from "../formula";
+import { kindOfCake } from "../preparation/internal";
 import { formulaFrom } from "./compound";
-import { costsOf, type Draft, gasOf, gradeOf, heatOf, inventoryOf } from "./draft";
+import {
+  costsOf,
+  type Draft,
+  gasOf,
+  gradeOf,
+  heatOf,
+  inventoryOf,
+  perHundredOfDearest,
+  productOf,
+  washWaterOf,
+} from "./draft";
 import { marginsOf } from "./margin";
 import type { Rank, RankParts } from "./types";
 
@@ -20,7 +31,18 @@ export const WEIGHTS: RankParts = {
   waste: 1,
   equipment: 1,
   time: 0.5,
+  washing: 0.2,
+  gel: 0.2,
+  // none unless asked for: another jar may become the dearest, and a rise of a price would move a route up
+  dearest: 0,
 };
+
+/** Wash water for a gram of the target that counts half, mL. */
+const HALF_WASH = 50;
+/** Grams of the target from 100 g of the dearest jar that count half. */
+const HALF_DEAREST = 100;
+/** What a cake keeps of its liquor and of the alkali in it. */
+const GEL: Partial<Record<ReturnType<typeof kindOfCake>, number>> = { "hydroxide gel": 1, "basic carbonate": 0.5 };
 
 const clamp = (x: number): number => Math.max(0, Math.min(1, x));
 
@@ -55,6 +77,12 @@ export function partsOf(draft: Draft): RankParts {
     .in("g/mol")
     .toNumber();
   const used = inventoryOf(draft).length;
+  const wash = washWaterOf(draft);
+  const target = draft.wish.wanted.toNumber("g");
+  const gels = planned.map(({ step, unit }) =>
+    unit.isolation.how === "precipitate" ? (GEL[kindOfCake(formulaFrom(productOf(step)))] ?? 0) : 0,
+  );
+  const dearest = perHundredOfDearest(draft);
   return {
     // what was tried here and what is published serve alike
     evidence: Math.max(0, ...planned.map(({ evidence }) => gradeOf(evidence) - 1)) / 2,
@@ -74,6 +102,9 @@ export function partsOf(draft: Draft): RankParts {
     waste: clamp(metals.size / 2),
     equipment: hottest > 600 ? 1 : hottest > 110 ? 0.5 : hottest > 0 ? 0.2 : 0,
     time: clamp((crystals + steps.length) / 6),
+    washing: wash === undefined ? 0.5 : wash / (wash + HALF_WASH * target),
+    gel: Math.max(0, ...gels),
+    dearest: dearest === undefined ? 0.5 : HALF_DEAREST / (HALF_DEAREST + dearest),
   };
 }
 

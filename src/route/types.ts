@@ -35,6 +35,12 @@ export interface RankParts {
   readonly equipment: number;
   /** Settling and drying are a day, crystals several. */
   readonly time: number;
+  /** Wash water for a gram of the target, over all steps; half where a wash could not be planned. */
+  readonly washing: number;
+  /** Precipitates that keep much liquor and adsorb alkali: hydroxides and other slimes 1, basic carbonates 0.5; of the worst step. */
+  readonly gel: number;
+  /** How little product 100 g of the dearest jar, by its price per gram, give; half where a price or a mass is not known. */
+  readonly dearest: number;
 }
 
 /** A place. */
