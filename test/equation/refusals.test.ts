@@ -4,6 +4,8 @@ import { describe, expect, it } from "vitest";
 import {
   balance,
   halfReactions,
+  imbalance,
+  isBalanced,
   netIonic,
   overallEquation,
   parseEquation,
@@ -173,6 +175,61 @@ describe("an equation that cannot be balanced", () => {
         moved: "CO2 + H2 -> CO + H2O",
       },
     ],
+    // the smaller part of a relation is moved: H2 alone, wherever it stands and whichever sign its part has
+    [
+      "H2 + H2O -> O2",
+      "H on one side only; H2 on the wrong side",
+      "after moving: 2 H2O -> O2 + 2 H2",
+      {
+        dimension: 1,
+        elementsOnOneSideOnly: ["H"],
+        balancesThatBlock: ["H"],
+        onTheWrongSide: ["H2"],
+        moved: "2 H2O -> O2 + 2 H2",
+      },
+    ],
+    [
+      "O2 -> H2O + H2",
+      "H on one side only; H2 on the wrong side",
+      "after moving: O2 + 2 H2 -> 2 H2O",
+      {
+        dimension: 1,
+        elementsOnOneSideOnly: ["H"],
+        balancesThatBlock: ["H"],
+        onTheWrongSide: ["H2"],
+        moved: "O2 + 2 H2 -> 2 H2O",
+      },
+    ],
+    // of two equal parts that without the first species
+    [
+      "CO2 + H2O -> H2 + CO",
+      "H2O, H2 on the wrong side",
+      "after moving: CO2 + H2 -> CO + H2O",
+      {
+        dimension: 1,
+        balancesThatBlock: ["C", "O"],
+        onTheWrongSide: ["H2O", "H2"],
+        moved: "CO2 + H2 -> CO + H2O",
+      },
+    ],
+    [
+      "Fe^3+ -> Fe^2+",
+      "the balance of Fe or of charge cannot be met",
+      "with e-: Fe^3+ + e- -> Fe^2+",
+      { balancesThatBlock: ["Fe", "charge"], mending: [{ add: ["e-"], equation: "Fe^3+ + e- -> Fe^2+" }] },
+    ],
+    [
+      "MnO4- + H+ -> Mn^2+ + H2O",
+      "the balance of H or of Mn or of O or of charge cannot be met",
+      "with O2: 4 MnO4- + 12 H+ -> 4 Mn^2+ + 6 H2O + 5 O2; with e-: MnO4- + 8 H+ + 5 e- -> Mn^2+ + 4 H2O",
+      {
+        balancesThatBlock: ["H", "Mn", "O", "charge"],
+        mending: [
+          { add: ["O2"], equation: "4 MnO4- + 12 H+ -> 4 Mn^2+ + 6 H2O + 5 O2" },
+          { add: ["e-"], equation: "MnO4- + 8 H+ + 5 e- -> Mn^2+ + 4 H2O" },
+        ],
+      },
+    ],
     ["H2 -> He", "H, He on one side only", undefined, { elementsOnOneSideOnly: ["H", "He"] }],
     ["Fe + H2O -> Fe3O4", "H on one side only", undefined, { elementsOnOneSideOnly: ["H"], balancesThatBlock: ["H"] }],
   ])("%s: %s", (text, reason, hint, special) => {
@@ -231,6 +288,27 @@ describe("an equation that cannot be balanced", () => {
         ? 'pass { coefficients: "ignore" } to see why it cannot be balanced'
         : `${balanced}; { coefficients: "ignore" } gives this`,
     );
+  });
+
+  // counted on both sides; the atomic numbers 8, 11, 17 and 13, 19, 25, 26 are in another order than the letters
+  it.each([
+    ["2 Na + O2 -> Cl2", ["Cl +2", "Na -2", "O -2"]],
+    ["MnO4- + 8 H+ + Fe -> 2 Mn^2+ + 4 H2O + K", ["Fe -1", "K +1", "Mn +1", "charge -3"]],
+    ["2 Zn + 3 Cl2 + Al -> ZnCl2", ["Al -1", "Cl -4", "Zn -1"]],
+    ["2 Fe^3+ + Zn -> Fe^2+ + Al", ["Al +1", "Fe -1", "Zn -1", "charge -4"]],
+    ["Zn^2+ -> Al", ["Al +1", "Zn -1", "charge -2"]],
+  ])("%s is off by %j, elements by the alphabet and the charge last", (text, list) => {
+    const off = Object.entries(imbalance(text)).map(([name, n]) => `${name} ${n.s > 0n ? "+" : ""}${n.toFraction()}`);
+    expect(off).toEqual(list);
+    expect(isBalanced(text)).toBe(false);
+    expect(refusal(() => balance(`1 ${text}`.replace("1 2 ", "2 "))).message).toContain(list.join(", "));
+  });
+
+  it("finds nothing off in what balances, as written or balanced", () => {
+    expect(imbalance("2 H2 + O2 -> 2 H2O")).toEqual({});
+    expect(imbalance(balance("H2 + O2 -> H2O"))).toEqual({});
+    expect(isBalanced("2 H2 + O2 -> 2 H2O")).toBe(true);
+    expect(isBalanced(balance("H2 + O2 -> H2O"))).toBe(true);
   });
 
   const burning = "C + O2 -> CO + CO2";

@@ -202,6 +202,15 @@ describe("the judgement of an analysis, line by line", () => {
     ]);
   });
 
+  // C9H19 has 84.95 % C, C10H21 85.02 %: of the figure with two hundredths of uncertainty both lie within twice that
+  it("takes two standard uncertainties for the room of a figure", () => {
+    const vague = empiricalFormula({ C: "84.99(2) %", H: "15.01(2) %" });
+    expect(vague.formula.toString()).toBe("C9H19");
+    expect(vague.alternatives.map(({ formula }) => formula.toString())).toEqual(["C10H21"]);
+    expect(vague.judgement).toContain("its shares, rounded, are the figures given");
+    expect(empiricalFormula({ C: "84.99(1) %", H: "15.01(1) %" }).formula.toString()).toBe("C10H21");
+  });
+
   it("gives at most ten others", () => {
     // without digits of a percentage 40 % and 53.28 % leave room for many
     const found = empiricalFormula({ C: 0.4, H: 0.0671, O: 0.5328 });

@@ -169,3 +169,17 @@ describe("atomicWeight behind molarMass", () => {
     expect(atomicWeight("Zn")).toBe(atomicWeight(30));
   });
 });
+
+describe("weights of one's own", () => {
+  // 2 × 2.0141 + 15.999 = 20.0272 for heavy water made of ordinary symbols; hydrogen is the first element of the table
+  it("are taken for every element, the first one too", () => {
+    expect(molarMass("H2O", { weights: { H: "2.0141 g/mol" } } as never).toNumber("g/mol")).toBeCloseTo(20.0272, 3);
+    expect(molarMass("PbO", { weights: { Pb: "207.19 g/mol" } } as never).toNumber("g/mol")).toBeCloseTo(223.189, 3);
+  });
+
+  it.each(["Qq", "h", "", "NaCl", "lead"])("are refused under %j, which is no symbol", (symbol) => {
+    expect(() => molarMass("H2O", { weights: { [symbol]: "1 g/mol" } } as never)).toThrow(
+      expect.objectContaining({ code: "formula.bad-option" }),
+    );
+  });
+});

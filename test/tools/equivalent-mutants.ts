@@ -225,6 +225,31 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "the quick reader gives up, and the careful one answers the same",
   },
   {
+    file: "formula/print/print.ts",
+    // biome-ignore lint/suspicious/noTemplateCurlyInString: a line of source
+    line: 'return `${magnitude === 1 ? "" : magnitude}${charge < 0 ? minus : "+"}`;',
+    to: ["charge <= 0"],
+    why: "a charge of zero is not printed",
+  },
+  {
+    file: "equation/ionic/ions.ts",
+    line: "if (!alkali) return { ions };",
+    to: ["{}"],
+    why: "the ions are undefined there",
+  },
+  {
+    file: "equation/balance/balance.ts",
+    line: "if (options !== NO_OPTIONS) needOptions(options, BALANCE);",
+    to: ["true"],
+    why: "no options are good options: the quick way",
+  },
+  {
+    file: "equation/balance/balance.ts",
+    line: 'if (typeof input !== "string" && input instanceof BalancedEquation) return again(input, options);',
+    to: ["true"],
+    why: "a text is no balanced equation: the quick way",
+  },
+  {
     file: "formula/read/ratio.ts",
     line: "if (a.d === 1 && b.d === 1) {",
     to: ["false"],

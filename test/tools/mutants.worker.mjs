@@ -139,7 +139,7 @@ async function found(id, plan) {
       const order = [...first.map((at) => list[at]), ...list.filter(({ at }) => rest && !first.includes(at))];
       for (const test of order) if (test !== undefined && !bad.includes(test.at)) await run(test);
     } catch (error) {
-      return `${file}: ${error.message}`;
+      return `${file}: ${error?.message}`;
     }
   }
   return undefined;

@@ -44,7 +44,8 @@ export function dissociated(formula: Formula): { ions: Released[] | undefined; a
   if (ions === undefined) {
     const { symbols } = formula;
     const alkali = formula.charge === 0 && symbols.length > 1 && symbols.some((symbol) => ALKALI_METALS.has(symbol));
-    return alkali ? { ions, assumption: `the ions of ${formula} are not known; it is kept whole` } : { ions };
+    if (!alkali) return { ions };
+    return { ions, assumption: `the ions of ${formula} are not known; it is kept whole` };
   }
   if (phase === "aq") return { ions };
   if (ions.some(({ text }) => REACTS_WITH_WATER.includes(text))) return { ions: undefined };
