@@ -370,6 +370,18 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "a whole number is the same both ways",
   },
   {
+    file: "solubility/curves/reading.ts",
+    line: "const own = figure.celsius === celsius ? value : ownFigure(row, figure.celsius);",
+    to: ["false"],
+    why: "the figure at the same temperature is the value, read once more",
+  },
+  {
+    file: "solubility/precipitating/precipitation-order.ts",
+    line: "if (there > 0 === up) {",
+    to: ["there >= 0"],
+    why: "a saturation of exactly one to the last bit",
+  },
+  {
     file: "solubility/precipitating/by-hand.ts",
     line: 'made.addPhase({ kind: "solid", formula: solid, name: solid, form, row: undefined, notes: [] }, () => [',
     to: ['["Stryker was here"]'],
