@@ -17,7 +17,7 @@ const TRACE = 1e-12;
 /** An amount less another; undefined when nothing is left. */
 export function less(amount: Quantity, taken: Quantity): Quantity | undefined {
   const left = amount.minus(taken);
-  return left.toNumber() > amount.value.abs().toNumber() * TRACE ? left : undefined;
+  return left.toNumber() > Math.abs(amount.toNumber()) * TRACE ? left : undefined;
 }
 
 const joined = (one: readonly string[], other: readonly string[]): readonly string[] =>

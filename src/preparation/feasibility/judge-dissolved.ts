@@ -8,7 +8,7 @@ import type { Case } from "./case";
 import type { Reason, Ruling } from "./feasibility";
 import { judgePair } from "./judge-pair";
 import { coatOf } from "./judge-solid";
-import { beakersOf, holds, percent, potOf } from "./pot";
+import { beakerOf, holds, percent, potOf } from "./pot";
 import { conditions, GOES, isCation, isSoluble, NOTHING, solidsIn } from "./standing";
 
 const HYDRON = "H+";
@@ -85,9 +85,8 @@ function acidStrength(c: Case, beaker: Beaker, of: Composition): Reason | undefi
 export function judgeDissolved(c: Case): Ruling | undefined {
   const of = componentsOf(c.product.species.formula);
   const pot = potOf(c);
-  const beakers = of === undefined || pot === undefined ? undefined : beakersOf(c, pot);
-  if (of === undefined || pot === undefined || beakers === undefined || !holds(beakers, of)) return undefined;
-  const beaker = beakers.stands;
+  const beaker = of === undefined || pot === undefined ? undefined : beakerOf(c, pot);
+  if (of === undefined || beaker === undefined || !holds(beaker, of)) return undefined;
   const { share, scarce } = shareIn(beaker, of, isSoluble(c));
   const solids = solidsIn(beaker);
   const coats = coatOf(c);

@@ -162,7 +162,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
   const isIt = (phase: Phase): boolean => phase.kind === "solid" && ratio(phase.of, of) !== undefined;
   const wanted: Wanted = { c, of, isIt, pot };
   let beakers = beakersOf(c, pot);
-  if (beakers === undefined || !holds(beakers, of)) return undefined;
+  if (beakers === undefined || !holds(beakers.stands, of)) return undefined;
   const own = beakers.stands.conditions.flatMap(({ phase }) => (phase !== undefined && isIt(phase) ? [phase] : []));
   const later = beakers.stands.excluded.filter(({ phase, why }) => isIt(phase) && /^forms (?:by|from)/.test(why));
   const never = beakers.stands.excluded.some(({ phase, why }) => isIt(phase) && why === "not met at the bench");

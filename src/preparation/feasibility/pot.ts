@@ -65,8 +65,8 @@ export function beakersOf(c: Case, pot: Poured, how?: Omit<Keeping, "carbonDioxi
 }
 
 /** Is all that the product is made of in the beaker, as the tables name it? */
-export const holds = ({ stands }: Beakers, of: ReadonlyMap<string, number>): boolean =>
-  [...of.keys()].every((key) => key === "H+" || stands.total(key) > 0);
+export const holds = (beaker: Beaker, of: ReadonlyMap<string, number>): boolean =>
+  [...of.keys()].every((key) => key === "H+" || beaker.total(key) > 0);
 
 /** Mass of an amount, g. */
 export const gramsOf = (formula: Pour["formula"], moles: number): number =>

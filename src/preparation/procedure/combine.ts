@@ -1,6 +1,6 @@
 // Everything together: the vessel filled, the rest brought to it in the order of the roles, and the reaction with the last.
 
-import { type Formula, parseFormula } from "../../formula";
+import type { Formula } from "../../formula";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { type Matter, matterOf } from "../contents/matter";
@@ -185,7 +185,7 @@ export function combine(bench: Bench): void {
     const isLast = at === rest.length - 1;
     // Charcoal that is to help an oxidiser along is there before it.
     if (isLast && roles[i] === "oxidiser") putAsides(bench, "charcoal");
-    if (isLast && roles.includes("acid") && WARM_IN_ACID.oxides.some((one) => sameOxide(bench, i, one)))
+    if (isLast && roles.includes("acid") && isOneOf(bench.material(i).form, ...WARM_IN_ACID.oxides))
       warmed(bench, bench.name(i));
     const own = vesselOf(bench, i);
     const giving = stage !== undefined && roles[i] === "metal";
@@ -219,9 +219,6 @@ export function combine(bench: Bench): void {
   bench.mixed = put.reduce((all, one) => all.plus(one.mass), before.mass);
   putAsides(bench, "charcoal");
 }
-
-const sameOxide = (bench: Bench, i: number, formula: string): boolean =>
-  matterOf(bench.material(i).form).key === matterOf(parseFormula(formula)).key;
 
 /** Acid that hardly takes an oxide in the cold. */
 function warmed(bench: Bench, name: string): void {

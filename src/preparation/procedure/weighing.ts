@@ -27,11 +27,11 @@ export function weighAll(bench: Bench): void {
         : material.isSolution
           ? material.volumeOf(portion)
           : undefined;
-    const like = other !== undefined && material.likeWater() ? ", taken to be about as heavy as water" : "";
-    const beside =
-      other === undefined
-        ? ""
-        : ` (${other.dimension === "mass" ? bench.hand.grams(other) : bench.hand.litres(other)}${like})`;
+    const beside = (): string => {
+      if (other === undefined) return "";
+      const like = material.likeWater() ? ", taken to be about as heavy as water" : "";
+      return ` (${other.dimension === "mass" ? bench.hand.grams(other) : bench.hand.litres(other)}${like})`;
+    };
     const verb = portion.dimension === "volume" ? "Measure" : "Weigh";
     // The account leaves out the base that acid in a shop material uses; on the balance it is there.
     const whole = alsoAcid ? material.amountIn(portion) : account.supplied[i]!.amount;
@@ -39,7 +39,7 @@ export function weighAll(bench: Bench): void {
       say: () =>
         isLedIn(material)
           ? `Have ${asRead(setting, portion)} of the ${name} ready, ${litres(gasInRoom(bench, whole))}: a small cylinder on the balance shows how much has left it.`
-          : `${verb} ${asRead(setting, portion)}${beside} of the ${name}.`,
+          : `${verb} ${asRead(setting, portion)}${beside()} of the ${name}.`,
       materials: [name],
       amounts: other === undefined ? [portion] : [portion, other],
       blank: `weighed.${name}`,
