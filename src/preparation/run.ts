@@ -10,18 +10,21 @@ import { type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { anhydrousOf, crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
+import { expectDimension } from "../quantity/internal";
 import { PlanError, type PlanRefusal } from "./error";
 import { identified } from "./identity/identity";
+import { lossOf } from "./identity/tests";
 import type { Identity } from "./identity/types";
 import { behindPlan, type Plan, type PlanRecord, planFromJSON, recordOf } from "./plan";
 import { type Batch, type Before, batchOf } from "./planning/batch";
-import { planned } from "./planning/exact";
+import { exact, planned } from "./planning/exact";
 import { type Figure, figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./planning/figures";
 import { handOf } from "./procedure/words";
 import { type Candidate, candidatesLike, changedInAir } from "./reaction/candidates";
 import { guard } from "./request/argument";
 import { plain } from "./request/door";
 import type { ShelfMaterial } from "./request/request";
+import { clearlyAbove } from "./verdict/difference";
 import { type Dryness, drynessOf } from "./verdict/dryness";
 import type { Evidence } from "./verdict/evidence";
 import type { Finding, Yield } from "./verdict/finding";
@@ -64,7 +67,7 @@ export interface Run extends Batch {
   readonly pureYield: Quantity<"number"> | undefined;
   /** What the successive weighings say of how dry it is. */
   readonly dryness: Dryness;
-  /** What ignition and acid say the product is; undefined without such an observation. */
+  /** What ignition and acid say the product is; undefined without such an observation. The firing of a kiln plan itself is no test. */
   readonly identity: Identity | undefined;
   /** The mass against each formula that the product may have. */
   readonly yields: readonly Yield[];
@@ -202,14 +205,31 @@ const scatterOfSamples = (): Quantity =>
     { symbol: "s", label: "scatter of samples", assumption: "one sample represents all of the product" },
   );
 
-function identityOf(observed: Observed, { ignition, acidPerGram }: Observations, isDry: boolean): Identity | undefined {
-  if (ignition === undefined && acidPerGram === undefined) return undefined;
+/** No sample of a product weighs more than all of it: what does is the charge of the kiln, and its ignition the firing itself. */
+function isFiring(batch: Batch, { dry, dried }: Observed, { before, after }: NonNullable<Observations["ignition"]>) {
+  if (batch.isolation.how !== "residue") return false;
+  const charge = expectDimension(before, "mass", "ignition.before");
+  const weighings = dry === undefined ? [batch.product.theoreticalYield] : [dry, ...dried];
+  if (!weighings.every((one) => clearlyAbove(charge, one))) return false;
+  // Refused like any ignition that makes heavier.
+  lossOf(charge, expectDimension(after, "mass", "ignition.after"), exact("0 %"));
+  return true;
+}
+
+function identityOf(
+  observed: Observed,
+  batch: Batch,
+  { ignition, acidPerGram }: Observations,
+  isDry: boolean,
+): Identity | undefined {
+  const sample = ignition === undefined || isFiring(batch, observed, ignition) ? undefined : ignition;
+  if (sample === undefined && acidPerGram === undefined) return undefined;
   const { product } = observed.setting;
-  const residue = ignition?.residue;
+  const residue = sample?.residue;
   return identified(
     {
-      before: ignition?.before,
-      after: ignition?.after,
+      before: sample?.before,
+      after: sample?.after,
       product: product.formula,
       candidates: [...inAirOf(observed), ...driedOf(observed)],
       ...(residue === undefined ? {} : { residue }),
@@ -281,7 +301,7 @@ function computed(plan: Plan, planned: Before, observations: Observations, store
   const losses = lossesIn(observed, batch);
   const expected = expectedOf(batch, losses);
   const dryness = drynessOf(observed.dried, observed.wetCake, observed.setting.steps.mass);
-  const identity = identityOf(observed, observations, dryness.constant === true);
+  const identity = identityOf(observed, batch, observations, dryness.constant === true);
   const own: Parts<Omit<Run, keyof Batch | keyof RunMethods>> = {
     kind: () => "run" as const,
     plan: () => plan,

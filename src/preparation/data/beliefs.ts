@@ -66,11 +66,13 @@ export const BELIEFS = {
   impureHeavyElse: { value: 0.4, what: "a titration below pure that leaves the mass too large", source: "commonPractice" },
   overPure: { value: 0.6, what: "a titration above pure", source: "commonPractice" },
   liquorPH: { value: 0.55, what: "a liquor on the wrong side of neutral", source: "commonPractice" },
+  acidLeft: { value: 0.9, what: "acid left where a solid was to take all of it, beside a mass that only a mother liquor explains: what is dissolved is less", source: "commonPractice" },
   // -- what was seen, under an explanation that asks for it or against it
   seen: { value: 1, what: "what was seen, in words of its own, where the mass is no surprise", source: "commonPractice" },
   besideSeen: { value: 0.7, what: "a mass that fits, where something was seen", source: "commonPractice" },
   saltsSeen: { value: 0.9, what: "salts, where the last wash shows them", source: "commonPractice" },
   saltsSeenPart: { value: 0.5, what: "the same where they explain a part only", source: "commonPractice" },
+  saltsSeenDripping: { value: 0.75, what: "the same where they explain it in a cake that only dripped: before what nobody saw, after another solid that fits", source: "commonPractice" },
   saltsNotSeen: { value: 0.05, what: "salts, where the last wash shows none", source: "commonPractice" },
   neverWashed: { value: 0.85, what: "salts, where the run records no washing", source: "commonPractice" },
   cloudsFiltrate: { value: 0.95, what: "a precipitant ran short, where a drop of it clouds the filtrate or the liquor is acid", source: "commonPractice" },

@@ -90,12 +90,26 @@ export function saltsInCrop({ batch, grams, observed }: Evidence, over: Quantity
   if (salts.length === 0) return [];
   const all = salts.reduce((sum, one) => sum.plus(one.mass), exact("0 g"));
   const likelihood = likelihoodWithin(over, exact("0 g"), all);
-  if (likelihood < EXCLUDED) return [];
   const part = over.dividedBy(all).to("%");
+  const names = salts.map(({ formula }) => formula).join(" and ");
+  if (likelihood < EXCLUDED)
+    return isSeen !== true
+      ? []
+      : [
+          {
+            code: "unwashed",
+            text: `the last wash still shows ${names}: all the liquor contained explains ${grams(all)} of the ${grams(over)} that are too much`,
+            mass: all as Quantity<"mass">,
+            figure: part,
+            likelihood,
+            weight: belief("saltsSeenPart"),
+            next: "wash until the last wash stays clear, dry again, and weigh",
+          },
+        ];
   return [
     {
       code: "unwashed",
-      text: `${grams(over)} of ${salts.map(({ formula }) => formula).join(" and ")} with the crystals would explain it: ${percent(part, 2)} of what the liquor contains${isSeen === true ? "; the last wash still shows them" : ""}`,
+      text: `${grams(over)} of ${names} with the crystals would explain it: ${percent(part, 2)} of what the liquor contains${isSeen === true ? "; the last wash still shows them" : ""}`,
       mass: over as Quantity<"mass">,
       figure: part,
       likelihood,

@@ -62,11 +62,19 @@ function keptByLiquor(evidence: Evidence): Quantity | undefined {
   return kept === undefined || kept.compare(theory) <= 0 ? kept : theory;
 }
 
+/** How far what was lost may be from its middle, at one of its ends: nothing where nothing was stirred up in it. */
+const doubtOfLosses = ({ losses }: Evidence, end: "atLeast" | "atMost"): Quantity =>
+  losses.reduce<Quantity>((all, loss) => all.plus(loss.product.minus(loss[end])), exact("0 g"));
+
+/** The most dry mass that there may be: all that was left, and what the packs contain besides. */
+export const mostExplained = (evidence: Evidence): Quantity =>
+  evidence.expected.plus(besidesOf(evidence)).plus(doubtOfLosses(evidence, "atLeast"));
+
 /** The least dry mass that losses on the way, solubility and handling explain. */
 export function leastExplained(evidence: Evidence): { least: Quantity; kept: Quantity | undefined } {
   const { expected, handlingLoss } = evidence;
   const kept = keptByLiquor(evidence);
-  const afterHandling = expected.minus(expected.times(handlingLoss));
+  const afterHandling = expected.minus(expected.times(handlingLoss)).plus(doubtOfLosses(evidence, "atMost"));
   return { least: kept === undefined ? afterHandling : afterHandling.minus(afterLosses(evidence, kept)), kept };
 }
 

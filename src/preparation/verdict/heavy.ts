@@ -25,7 +25,7 @@ import {
 } from "./difference";
 import { afterLosses, atMost, besidesOf, type Evidence, leastExplained, madeInPlace, othersByFire } from "./evidence";
 import type { Finding, FindingCode } from "./finding";
-import { assayLikelihood, wetCakeSalt } from "./seen";
+import { assayLikelihood, saltsShown, wetCakeSalt } from "./seen";
 import { shows } from "./test-outcome";
 
 const isMaterial = ({ materials }: Setting, formula: string): boolean =>
@@ -39,12 +39,19 @@ function liquorOfCake({ batch: { steps } }: Evidence): Quantity {
     : cake.solids.reduce<Quantity>((rest, one) => rest.minus(one.mass), cake.mass);
 }
 
-/** Did the drying take more than damp or badly drained crystals keep, and come to an end? Then it took crystal water too. */
-export function lostInDrying({ batch, observed: { dried }, dry, dryness }: Evidence): boolean {
-  const [first] = dried;
+/**
+ * Did the drying take more than damp or badly drained crystals keep, and come to an end? Then it took crystal water too. It began with
+ * the drained crystals where these were weighed and nothing was lost since, else with the first weighing.
+ */
+export function lostInDrying({ batch, observed, dry, dryness, losses }: Evidence): boolean {
+  const isOfCrystals = batch.isolation.how === "crystallise" && losses.length === 0;
+  const first = (isOfCrystals ? observed.wetCake : undefined) ?? observed.dried[0];
   if (dryness.constant !== true || first === undefined) return false;
   const damp = planned("dampHolds");
-  const cake = batch.steps.find(({ operation }) => operation === "filter")?.after;
+  // A hot filter before the crystals keeps what was left over.
+  const filters = batch.steps.filter(({ operation }) => operation === "filter").map(({ after }) => after);
+  const cake =
+    filters.find(({ solids }) => solids.some(({ formula }) => formula === batch.product.formula)) ?? filters[0];
   const solid = cake?.solids.reduce((all, one) => all.plus(one.mass), exact("0 g"));
   const drained =
     cake === undefined || solid === undefined || batch.isolation.how !== "crystallise"
@@ -211,11 +218,8 @@ export function tooMuch(evidence: Evidence): Finding[] {
   const isGel =
     batch.isolation.how === "precipitate" && kindOfCake(observed.setting.product.formula) === "hydroxide gel";
   const keepsWater = isGel && dryness.constant === true && share.compare(planned("dampHolds")) <= 0;
-  // Of a cake that was washed until nothing showed it is water that nobody dried out, as long as the drained cake keeps so much.
-  const isUndried =
-    dryness.constant === undefined &&
-    shows(observed.tests.lastWash) === false &&
-    over.compare(liquorOfCake(evidence)) <= 0;
+  // Of a cake that was washed until nothing showed, or as often as planned, it is water that nobody dried out, as long as the drained cake keeps so much.
+  const isUndried = dryness.constant === undefined && isClean(evidence) && over.compare(liquorOfCake(evidence)) <= 0;
   const usual = keepsWater
     ? "gelWater"
     : dryness.constant === true || isFired
@@ -240,9 +244,11 @@ export function tooMuch(evidence: Evidence): Finding[] {
     ...saltsInCrop(evidence, over),
   );
   const { washing } = batch;
+  const isShown = shows(observed.tests.lastWash) === true;
   if (washing !== undefined && "plan" in washing) {
     const { plan, salts } = washing;
-    const done = observed.washes ?? 0;
+    // A wash that still shows salts did not do what is calculated for it: the cake may keep as much as before any.
+    const done = isShown ? 0 : (observed.washes ?? 0);
     // Unwashed unless the washes are recorded; the cake's own liquor where it was weighed wet.
     const measured = done === 0 ? wetCakeSalt(evidence) : undefined;
     const most = (measured ??
@@ -251,27 +257,43 @@ export function tooMuch(evidence: Evidence): Finding[] {
     const part = over.dividedBy(most);
     const enough = part.compare(exact("1")) <= 0;
     // What a cake keeps carries the doubt of its class; where it was weighed, that of the water its liquor was made with is left.
-    const likelihood = likelihoodWithin(
-      over,
-      exact("0 g"),
-      measured === undefined ? most : doubted(most, "waterDoubt"),
-    );
+    const drained = likelihoodWithin(over, exact("0 g"), measured === undefined ? most : doubted(most, "waterDoubt"));
+    // Salts that the last wash shows may be those of a cake that nobody sucked dry.
+    const dripping =
+      isShown && measured === undefined ? likelihoodWithin(over, exact("0 g"), most.times(planned("dripping"))) : 0;
+    const likelihood = Math.max(drained, dripping);
     const state = done === 0 ? "an unwashed cake" : `a cake washed ${done} ${done === 1 ? "time" : "times"}`;
+    const names = salts.join(" and ");
     findings.push({
       code: "unwashed",
       text: enough
-        ? `${grams(over)} of ${salts.join(" and ")} would explain it: ${percent(part, 2)} of what ${state} contains`
+        ? `${grams(over)} of ${names} would explain it: ${percent(part, 2)} of what ${state} contains`
         : likelihood < EXCLUDED
           ? `salts explain ${atMost(most, grams)} of the ${grams(over)} that are too much, even in ${state}`
-          : `${grams(over)} of ${salts.join(" and ")} would explain it, about what ${state} contains: ${grams(most)} by the plan`,
+          : drained < EXCLUDED
+            ? `${grams(over)} of ${names} would explain it, and the last wash still shows them: more than the ${grams(most)} of ${state} by the plan, as one that only dripped may contain`
+            : `${grams(over)} of ${names} would explain it, about what ${state} contains: ${grams(most)} by the plan`,
       mass: enough || likelihood >= EXCLUDED ? over : most,
       figure: part.to("%"),
       likelihood,
-      weight: weightOfSalts(shows(observed.tests.lastWash), observed.washes, likelihood, inBand),
+      weight: Math.max(
+        weightOfSalts(shows(observed.tests.lastWash), observed.washes, drained, inBand),
+        dripping * belief("saltsSeenDripping"),
+      ),
       next: "wash one half again, dry it, and compare",
     });
   }
+  // What was seen is never left out, known or not how much it is.
+  if (isShown && !findings.some(({ code }) => code === "unwashed")) findings.push(saltsShown("heavy", grams(dry)));
   return findings;
+}
+
+/** Was it washed until nothing showed, or untested as often as planned? Crystals drip off what they keep. */
+function isClean({ batch: { isolation, washing }, observed: { tests, washes } }: Evidence): boolean {
+  const isShown = shows(tests.lastWash);
+  if (isShown !== undefined) return !isShown;
+  if (isolation.how === "crystallise") return true;
+  return washes !== undefined && washing !== undefined && "plan" in washing && washes >= washing.plan.washes;
 }
 
 /** A figure with what it may be off, each value within that as likely as the next. */

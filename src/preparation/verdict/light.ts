@@ -3,7 +3,7 @@
 import type { Quantity } from "../../quantity";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
 import { belief, clearlyAbove, isTooCoarse, likelihoodWithin, percent } from "./difference";
-import { atMost, besidesOf, type Evidence, othersByFire } from "./evidence";
+import { atMost, besidesOf, type Evidence, mostExplained, othersByFire } from "./evidence";
 import type { Finding } from "./finding";
 import { overheated } from "./overheated";
 import { isAcidMissing, isBaseMissing, isIncomplete, isPrecipitant, isSeen } from "./seen";
@@ -145,7 +145,7 @@ export function fits(
   const isStated = identity?.verdict === "identified";
   const lost = expected.minus(dry).to("g");
   const besides = besidesOf(evidence);
-  const byMass = likelihoodWithin(dry, least, expected.plus(besides));
+  const byMass = likelihoodWithin(dry, least, mostExplained(evidence));
   const along =
     besides.isPositive() && clearlyAbove(dry, expected)
       ? ` with ${grams(dry.minus(expected))} of the up to ${grams(besides)} that the pack contains besides`

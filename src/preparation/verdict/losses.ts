@@ -37,6 +37,10 @@ export interface Loss {
   readonly amount: Quantity<"mass"> | Quantity<"volume">;
   /** Product, or what would have become product, that went with it. */
   readonly product: Quantity<"mass">;
+  /** What went of it at the least: less than `product` where liquor was lost that solid was stirred up in. */
+  readonly atLeast: Quantity<"mass">;
+  /** And at the most. */
+  readonly atMost: Quantity<"mass">;
   /** More was recorded than there was. */
   readonly bounded: boolean;
 }
@@ -136,6 +140,13 @@ function stepOf({ at }: LostRead, batch: Batch, share: Share): ProcedureStep {
   return alike.find((step) => share(contentsAt(step), "all")?.isPositive() === true) ?? alike[0]!;
 }
 
+/** Nothing to all, each as likely as the next. */
+const anyPart = (): Quantity =>
+  quantity(
+    { value: "50", unit: "%", halfWidth: "50", distribution: "rectangular" },
+    { symbol: "w(solid)", label: "of the solid in it that went with a liquor", assumption: "nothing to all of it" },
+  );
+
 const atMost = (q: Quantity, most: Quantity): Quantity => (q.compare(most) > 0 ? most : q);
 
 const asLiquid = (mass: Quantity): Quantity => mass.dividedBy(exact("1 g/mL")).to("mL");
@@ -154,19 +165,25 @@ function lossOf(lost: LostRead, setting: Setting, batch: Batch, wetCake: Quantit
   const { grams, litres } = handOf(setting.steps);
   /** No finer than the balance and the cylinder. */
   const shown = (q: Quantity): string => (q.dimension === "mass" ? grams(q) : litres(q));
-  /** Of what there was and of the product in it, the part that went. */
-  const made = (there: Quantity, inside: Quantity, what: string): Loss => {
+  const naming = { symbol: "m(product, lost)", label: `${batch.product.name} lost on the way` };
+  /** Of what there was and of the product in it, the part that went; anything up to what was stirred up with it may have gone too. */
+  const made = (there: Quantity, inside: Quantity, what: string, stirred?: Quantity): Loss => {
     const bounded = amount.compare(there) > 0;
     const part = bounded || !there.isPositive() ? exact("1") : amount.dividedBy(there);
-    const product = atMost(inside, theory)
-      .times(part)
-      .to("g")
-      .named({ symbol: "m(product, lost)", label: `${batch.product.name} lost on the way` }) as Quantity<"mass">;
+    const partOf = (whole: Quantity): Quantity => atMost(whole, theory).times(part).to("g");
+    const least = partOf(inside).named(naming) as Quantity<"mass">;
+    const more = stirred === undefined ? undefined : partOf(stirred);
+    const most = more === undefined ? least : (least.plus(more).to("g").named(naming) as Quantity<"mass">);
+    const product = more === undefined ? least : least.plus(more.times(anyPart())).to("g").named(naming);
     const bound = bounded ? `, no more than the ${shown(there)} there were` : "";
+    const range = more === undefined ? shown(product) : `${grams(least)} to ${grams(most)}`;
+    const solid = more === undefined ? "" : ", by how much of the solid went with it";
     return {
-      text: `${shown(amount)} of ${what}${bound}${of === "product" ? "" : `: ${shown(product)} of product in it`}`,
+      text: `${shown(amount)} of ${what}${bound}${of === "product" ? "" : `: ${range} of product in it${solid}`}`,
       amount,
-      product,
+      product: product as Quantity<"mass">,
+      atLeast: least,
+      atMost: most,
       bounded,
     };
   };
@@ -184,10 +201,17 @@ function lossOf(lost: LostRead, setting: Setting, batch: Batch, wetCake: Quantit
   }
   const step = stepOf(lost, batch, share);
   const contents = contentsAt(step);
+  const inside = part(contents, of === "liquor" ? "dissolved" : "all");
+  // Before solid and liquor are parted a liquor is stirred: what is poured out of it takes solid along, or not.
+  const solid =
+    of === "liquor" && !PARTING.includes(step.operation)
+      ? atMost(part(contents, "all"), theory).minus(atMost(inside, theory))
+      : undefined;
   return made(
     thereIn(contents, lost),
-    part(contents, of === "liquor" ? "dissolved" : "all"),
+    inside,
     `${of ?? "what was in the vessel"} was lost at '${step.operation}'`,
+    solid?.isPositive() === true ? solid : undefined,
   );
 }
 

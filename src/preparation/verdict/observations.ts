@@ -44,7 +44,10 @@ export interface Observations {
   readonly dried?: Weighed | readonly Weighed[] | undefined;
   /** Dry masses of crops, to be added; in place of `dried`. */
   readonly crops?: readonly Weighed[] | undefined;
-  /** A weighed dry sample before and after ignition; the residue where it is not the usual one. */
+  /**
+   * A weighed dry sample before and after ignition; the residue where it is not the usual one. What weighs more than all of the product of a
+   * kiln is the charge: its ignition is the firing itself, and no test of the product.
+   */
   readonly ignition?:
     | { readonly before: MassLike; readonly after: MassLike; readonly residue?: string | undefined }
     | undefined;

@@ -27,7 +27,8 @@ export function spilled(evidence: Evidence, standing: Standing, wouldBeLight: bo
   // More than any handling takes of what there was to collect is the news of the run: a liquor keeps its part before anything is spilled.
   const { kept } = leastExplained(evidence);
   const there = kept === undefined ? theory : theory.minus(kept);
-  const isNews = wouldBeLight || gone.compare(there.times(handlingLoss)) > 0;
+  const surely = losses.reduce<Quantity>((all, { atLeast }) => all.plus(atLeast), exact("0 g"));
+  const isNews = wouldBeLight || surely.compare(there.times(handlingLoss)) > 0;
   // What would be no surprise without the loss says of the loss that it was smaller.
   const isOverstated = standing === "heavy" && !clearlyAbove(dry, theory);
   const then = {
@@ -75,13 +76,13 @@ export function neverWashedOut(evidence: Evidence): Quantity | undefined {
 }
 
 /** Salts that the last wash shows, where no plan says how much there may be. */
-const saltsShown = (standing: Standing, mass: string): Finding => ({
+export const saltsShown = (standing: Standing, mass: string): Finding => ({
   code: "unwashed",
   text: `the last wash still shows salts: nobody knows how much of the ${mass} they are`,
   mass: undefined,
   figure: undefined,
   likelihood: undefined,
-  weight: belief(standing === "fits" ? "seen" : "unwashedKnown"),
+  weight: belief(({ fits: "seen", heavy: "saltsSeen", light: "unwashedKnown" } as const)[standing]),
   next: "wash until the last wash stays clear, dry again, and weigh",
 });
 
@@ -159,14 +160,45 @@ export function isAcidMissing(evidence: Evidence, index: number): boolean {
   );
 }
 
+/** Free strong acid: a hundredth of a mole in a litre and more. */
+const STRONG = "2";
+
+/** Acid is left although a solid of the plan, an oxide, a carbonate or a metal, is there to take all of it: which solid did not react. */
+function acidLeftBy({ batch, observed: { pH, setting } }: Evidence): string | undefined {
+  const { feeds, filtrate, materialBalance } = batch;
+  const expected = filtrate?.pH;
+  if (pH === undefined || expected === undefined || pH.compare(exact(STRONG)) >= 0) return undefined;
+  if (expected.minus(pH).compare(exact(APART)) < 0) return undefined;
+  const isAcidUsedUp = materialBalance.supplied.some(
+    ({ limiting }, i) => limiting && isAcid(setting.materials[i]!.form),
+  );
+  const solid = setting.materials.find(
+    ({ form }, i) => feeds[i]!.how === "solid" && !isAcid(form) && materialBalance.supplied[i]!.left.isPositive(),
+  );
+  return isAcidUsedUp ? solid?.shelf.name : undefined;
+}
+
 /** A liquor on the other side of neutral than the plan's; carbon dioxide alone moves a pH on its side by two. */
 export function liquorOff(evidence: Evidence, standing: Standing): Finding[] {
   const { pH } = evidence.observed;
   const expected = expectedPH(evidence);
   if (pH === undefined || expected === undefined) return [];
+  const of = (q: Quantity): string => q.format({ decimals: 1, uncertainty: "none" });
+  const solid = acidLeftBy(evidence);
+  if (solid !== undefined)
+    return [
+      {
+        code: "liquor-ph",
+        text: `the liquor was at pH ${of(pH)}, where pH ${of(evidence.batch.filtrate!.pH!)} is expected: acid is left that the ${solid} was to take, so part of it did not react`,
+        mass: undefined,
+        figure: pH.minus(evidence.batch.filtrate!.pH!),
+        likelihood: undefined,
+        weight: belief(standing === "heavy" ? "liquorPH" : "acidLeft"),
+        next: `heat the liquor with more ${solid} until it takes no more, and let it crystallise again`,
+      },
+    ];
   const isBasic = expected.compare(exact(ACID)) < 0 && pH.compare(exact(BASIC)) > 0;
   if (!isBasic && !isBaseMissing(evidence)) return [];
-  const of = (q: Quantity): string => q.format({ decimals: 1, uncertainty: "none" });
   // A mass that fits proves little where the liquor is far on the other side: what was left in it dries with the rest.
   const far = pH.minus(expected).toNumber("");
   const isFar = standing === "fits" && Math.abs(far) >= FAR;

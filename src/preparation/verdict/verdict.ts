@@ -4,11 +4,11 @@
 import { type Quantity, quantity } from "../../quantity";
 import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
-import { lessThanAll, planned } from "../planning/exact";
+import { exact, lessThanAll, planned } from "../planning/exact";
 import { handOf, type Instruments } from "../procedure/words";
 import { saltsOfWork } from "./along";
 import { belief, clearlyAbove, isTooCoarse } from "./difference";
-import { besidesOf, type Evidence, leastExplained, othersByFire } from "./evidence";
+import { type Evidence, leastExplained, mostExplained, othersByFire } from "./evidence";
 import { explanationsOfMixUp } from "./explanations";
 import type { Finding, FindingCode, Yield } from "./finding";
 import { exactHits, lostInDrying, otherFormulas, tooMuch } from "./heavy";
@@ -102,14 +102,14 @@ export function notWeighed(
 }
 
 export function findingsFor(evidence: Evidence): Finding[] {
-  const { batch, dry, expected, identity } = evidence;
-  const { theoreticalYield } = batch.product;
+  const { dry, expected, identity } = evidence;
   // All of it was lost, by the record: no share of nothing is worked out.
   if (!expected.isPositive()) return spilled(evidence, "heavy", false);
   const { least, kept } = leastExplained(evidence);
-  const most = expected.plus(besidesOf(evidence));
+  const most = mostExplained(evidence);
   const standing = clearlyAbove(dry, most) ? "heavy" : clearlyAbove(least, dry) ? "light" : "fits";
-  const wouldBeLight = dry.compare(least.plus(theoreticalYield.minus(expected))) < 0;
+  const gone = evidence.losses.reduce<Quantity>((all, { atMost }) => all.plus(atMost), exact("0 g"));
+  const wouldBeLight = dry.compare(least.plus(gone)) < 0;
   const seen = [
     ...spilled(evidence, standing, wouldBeLight),
     ...knownUnwashed(evidence, standing),
