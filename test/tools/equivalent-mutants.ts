@@ -232,6 +232,18 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "a charge of zero is not printed",
   },
   {
+    file: "equation/kernel/modular.ts",
+    line: "let used: number[] = [];",
+    to: ['["Stryker was here"]'],
+    why: "the first prime starts anew",
+  },
+  {
+    file: "equation/kernel/modular.ts",
+    line: "let digits: Float64Array[] = [];",
+    to: ['["Stryker was here"]'],
+    why: "the first prime starts anew",
+  },
+  {
     file: "equation/ionic/ions.ts",
     line: "if (!alkali) return { ions };",
     to: ["{}"],
