@@ -50,8 +50,8 @@ export const MEASURED: readonly Measured[] = [
   {
     what: "small faults put into lines of a layer and met by its own tests alone, samples with fresh seeds",
     figure:
-      "aqueous 44 of 49 (seed 6201); before the last tests were written, in lines drawn with another generator: sheet 73 of 85, preparation 54 of 65, solubility 42 of 54",
-    command: "npm run mutants -- 40 6201 aqueous",
+      "aqueous 44 of 49 (seed 6201), sheet 44 of 45 (seed 7301); before the last tests were written: preparation 32 of 52 (seed 7301), solubility 130 of 188 (150 lines, seed 7302)",
+    command: "npm run mutants -- 40 <seed> <layer>",
     date: "2026-11-28",
   },
   {
