@@ -127,8 +127,19 @@ export function search(
   const refused = new Map<string, Refused>();
   const over = new Set<Tried>();
   const { trials } = bounds;
-  const stepsTo = (feeds: readonly Compound[]): number =>
-    feeds.reduce((n, { key }) => n + (reach(key, bounds.steps)?.steps ?? 99), 0);
+  const stepsOf = ({ key }: Compound): number => reach(key, bounds.steps)?.steps ?? 99;
+  const sumOf = (feeds: readonly Compound[]): number => feeds.reduce((n, feed) => n + stepsOf(feed), 0);
+  /** What is made once may be used twice: a feed that another one can be made from is counted with that one. */
+  const stepsTo = (feeds: readonly Compound[], within: number): number => {
+    const apart = sumOf(feeds);
+    if (apart <= within || feeds.length < 2) return apart;
+    const each = [...new Set(feeds)];
+    const isShared = (feed: Compound): boolean =>
+      each.some((other) => other !== feed && stepsOf(other) > stepsOf(feed) && canUse(other, feed));
+    return sumOf(each.filter((feed) => !isShared(feed)));
+  };
+  const canUse = (other: Compound, feed: Compound): boolean =>
+    candidatesFor(other, all).some(({ feeds }) => feeds.includes(feed));
   const costTo = (feeds: readonly Compound[]): number =>
     feeds.reduce((n, { key }) => n + (reach(key, bounds.steps)?.cost ?? 99), 0);
   queue.push({ cost: 0, spent: 0, open: [target], steps: [], id: "", uses: [] });
@@ -170,8 +181,9 @@ export function search(
       found.push({ kind, cost: here.spent, steps: inOrder(here, index) });
       continue;
     }
-    const rest = here.open.slice(0, -1);
+    const rest = here.open.slice(0, -1).filter((one) => one !== goal);
     const made = new Set(here.steps.map(({ candidate }) => candidate.product.key));
+    const later = usersOf(goal, here.steps);
     if (made.has(goal.key)) {
       queue.push({ ...here, open: rest });
       continue;
@@ -180,15 +192,18 @@ export function search(
     const ways = candidatesFor(goal, all);
     const gone = endedAmong(ways, form, trials);
     for (const candidate of ways) {
-      // nothing is undone: what is made further on, or is on the way, is no feed
-      if (candidate.feeds.some(({ key }) => key === target.key || made.has(key))) continue;
+      // nothing is undone: what is made further on is no feed
+      if (candidate.feeds.some(({ key }) => key === target.key || later.has(key))) continue;
       const tried = gone.get(candidate);
       if (tried !== undefined) {
         over.add(tried);
         continue;
       }
-      const open = [...rest, ...candidate.feeds.filter(({ key }) => !jars.has(key))];
-      if (here.steps.length + 1 + stepsTo(open) > bounds.steps) continue;
+      const open = [...rest, ...candidate.feeds.filter(({ key }) => !jars.has(key) && !made.has(key))];
+      const left = bounds.steps - here.steps.length - 1;
+      // where one is made of another, that other is looked for last
+      if (sumOf(open) > left) open.sort((a, b) => stepsOf(a) - stepsOf(b));
+      if (stepsTo(open, left) > left) continue;
       const isAhead = trials.reads.length > 0 && trials.went(reactionOfCandidate(candidate, form));
       const spent = here.spent + costOf(candidate) - (isAhead ? AHEAD : 0);
       const uses = [
@@ -205,6 +220,16 @@ export function search(
     }
   }
   return { found, refused: [...refused.values()], over: [...over] };
+}
+
+/** What is made of a compound on the way to the target. */
+function usersOf({ key }: Compound, steps: Waiting["steps"]): ReadonlySet<string> {
+  const users = new Set<string>([key]);
+  // each round goes one step further on; there are as many at most as there are steps
+  for (const _ of steps)
+    for (const { candidate } of steps)
+      if (candidate.feeds.some((feed) => users.has(feed.key))) users.add(candidate.product.key);
+  return users;
 }
 
 const kindOfRoute = ({ steps }: Waiting, index: Index): string =>
