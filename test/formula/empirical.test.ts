@@ -211,6 +211,13 @@ describe("the judgement of an analysis, line by line", () => {
     expect(empiricalFormula({ C: "84.99(1) %", H: "15.01(1) %" }).formula.toString()).toBe("C10H21");
   });
 
+  // Hill order is for carbon compounds
+  it("writes carbon and hydrogen first, and elements without carbon in the order given", () => {
+    expect(empiricalFormula({ O: "53.28 %", H: "6.71 %", C: "40.0 %" }).formula.toString()).toBe("CH2O");
+    expect(empiricalFormula({ O: "30.06 %", Fe: "69.94 %" }).formula.toString()).toBe("O3Fe2");
+    expect(empiricalFormula({ Fe: "69.94 %", O: "30.06 %" }).formula.toString()).toBe("Fe2O3");
+  });
+
   it("gives at most ten others", () => {
     // without digits of a percentage 40 % and 53.28 % leave room for many
     const found = empiricalFormula({ C: 0.4, H: 0.0671, O: 0.5328 });

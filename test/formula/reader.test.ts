@@ -354,3 +354,38 @@ describe("brackets and dots", () => {
     else expect(refused(text).slice(0, 2)).toEqual([code, position]);
   });
 });
+
+describe("what the full reader settles by what stands around", () => {
+  // rules 5 and 6 of dots.ts, for heavy water, which the quick reader leaves: 0 and 1 before the stop make a decimal
+  it.each([
+    ["Cu1.75D2O", "Cu7/4 D2 O1"],
+    ["Cu0.5D2O", "Cu1/2 D2 O1"],
+    ["CuCl2.5D2O", "Cl2 Cu1 D10 O5"],
+    ["CuCl2.10D2O", "Cl2 Cu1 D20 O10"],
+    // no oxidation number: nothing, or a bracket, stands before it
+    ["(OH)(II)", "H1 I2 O1"],
+    ["(II)", "I2"],
+  ])("%s is %s", (text, expected) => {
+    expect(atoms(text)).toBe(expected);
+  });
+
+  it.each(["e", "2e", "12e"])("%s is advised to be written e-", (text) => {
+    expect(refused(text)[2]).toBe("the electron is written e-");
+  });
+
+  it.each(["Ne2e", "2eH", "xe", "2xe"])("%s is not taken for an electron", (text) => {
+    expect(refused(text)[2] ?? "").not.toContain("the electron is written");
+  });
+
+  it.each([
+    [null, "a formula is text, not null"],
+    [7, "a formula is text, not number"],
+    [undefined, "a formula is text, not undefined"],
+  ])("%s is no text", (value, problem) => {
+    expect(attempt(() => parseFormula(value as never))).toMatchObject({ ok: false, error: { problem } });
+  });
+
+  it.each([["Fe(3+]"], ["Fe[3+)"], ["Fe{3+)"]])("%s is not a charge in brackets", (text) => {
+    expect(attempt(() => parseFormula(text)).ok).toBe(false);
+  });
+});
