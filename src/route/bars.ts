@@ -219,7 +219,7 @@ const WHERE_LYE_FALLS = 12;
 const freedAt = (pH: number, pKa: number): number => 1 / (1 + 10 ** (pKa - pH));
 
 /** Ammonium in lye: how much of it is ammonia. */
-const ammoniaLeaves: Why = () => {
+export const ammoniaLeaves = (): Bar => {
   const pKa = pKaOf("acid", AMMONIUM)!;
   const share = freedAt(WHERE_LYE_FALLS, pKa);
   return {

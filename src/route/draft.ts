@@ -64,11 +64,31 @@ function packOf({ plan, yield: share }: Before): Pick<ShelfMaterial, "pack"> {
 /** A share as it is written on the label of a liquor: finer than any balance that it is weighed on. */
 const onLabel = (share: Quantity): `${number} %` => `${Number(share.in("%").toPrecision(5))} %`;
 
+/** Salts that the washing leaves in the dry product of a plan, by mass of it; undefined where nothing is washed out. */
+export function saltsLeft({ washing, product }: Plan): Quantity | undefined {
+  if (washing === undefined || !("plan" in washing)) return undefined;
+  const { residueAfter, residueUnwashed } = washing.plan;
+  return (residueAfter.at(-1) ?? residueUnwashed).dividedBy(product.theoreticalYield);
+}
+
+const shown = (share: number): string => `${(100 * share).toPrecision(2)} %`;
+
+/** What a solid brings into the next step beside itself, in words. */
+function broughtBy({ judgement }: FoundStep, plan: Plan | undefined): string[] {
+  const left = plan === undefined ? undefined : saltsLeft(plan);
+  const washing = plan?.washing;
+  const said: string[] = [];
+  if (left !== undefined && washing !== undefined && "plan" in washing)
+    said.push(`washed as planned it brings about ${shown(left.toNumber())} of ${washing.salts.join(" and ")}`);
+  if (judgement.beside > 0) said.push(`${shown(judgement.beside)} of it stands as another solid`);
+  return said;
+}
+
 /** What a step hands on, as a material of the next. */
 function handedOn(from: FoundStep, number: number, before: BeforeOf): ShelfMaterial {
   const past = before(from);
   const own = { name: made(from), form: productOf(from), ...(past === undefined ? {} : packOf(past)) };
-  if (!from.inLiquor) return { ...own, note: "from an earlier step" };
+  if (!from.inLiquor) return { ...own, note: ["from an earlier step", ...broughtBy(from, past?.plan)].join("; ") };
   const { strength, also } = past!.plan.keptLiquor!;
   return {
     ...own,

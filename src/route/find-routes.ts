@@ -18,6 +18,7 @@ import { type Compound, formOf, formulaFrom, keyOf, madeOf } from "./compound";
 import { SETTINGS } from "./data/settings";
 import { type Draft, draftOf, heatOf, inventoryOf, productOf, triedOf, type Wish } from "./draft";
 import { RouteError, type RouteRefusal } from "./error";
+import { freedGas } from "./freed-gas";
 import { insolubleBases } from "./insoluble-bases";
 import { judge } from "./judge";
 import { partsOf, rankOf, WEIGHTS } from "./rank";
@@ -217,7 +218,12 @@ function routesTo(
     trials,
   });
   const refusals = isAlone
-    ? [...refusalsOf(refused, target, index), ...barred(target, form, index), ...insolubleBases(target, index)]
+    ? [
+        ...refusalsOf(refused, target, index),
+        ...barred(target, form, index),
+        ...insolubleBases(target, index),
+        ...freedGas(target, index),
+      ]
     : [];
   const hottest =
     request.heat === undefined

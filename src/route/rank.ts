@@ -13,6 +13,7 @@ import {
   inventoryOf,
   perHundredOfDearest,
   productOf,
+  saltsLeft,
   washWaterOf,
 } from "./draft";
 import { marginsOf } from "./margin";
@@ -59,6 +60,8 @@ export function partsOf(draft: Draft): RankParts {
     ({ candidate }) => candidate.family.excess !== undefined && candidate.family.leaves === "stays",
   ).length;
   const beside = Math.max(...steps.map(({ judgement }) => judgement.beside));
+  // what is filtered off and taken on brings the salts that its washing leaves
+  const brought = planned.slice(0, -1).reduce((n, { unit }) => n + (saltsLeft(unit)?.toNumber() ?? 0), 0);
   const cocrystals = steps.some(
     ({ candidate }) =>
       candidate.family.code === "salt-pair" ||
@@ -91,7 +94,7 @@ export function partsOf(draft: Draft): RankParts {
     yield: clamp(1 - whole),
     cost: perGram === undefined ? 0.5 : perGram / (perGram + 1),
     excess: clamp(stays / steps.length),
-    purity: clamp(2 * beside + (cocrystals ? 0.4 : 0)),
+    purity: clamp(2 * (beside + brought) + (cocrystals ? 0.4 : 0)),
     gas: gases.some(({ hood }) => hood)
       ? 1
       : gases.some(({ formula }) => formula === "H₂")

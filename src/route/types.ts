@@ -25,7 +25,7 @@ export interface RankParts {
   readonly cost: number;
   /** What is in excess and cannot be removed. */
   readonly excess: number;
-  /** Other solids beside the product, and salts that no washing takes. */
+  /** Other solids beside the product, salts that washing leaves in what is taken on, and salts that no washing takes. */
   readonly purity: number;
   /** Gases by what they ask for. */
   readonly gas: number;

@@ -59,6 +59,14 @@ const DEAD_ENDS: readonly Row[] = [
   ],
   ["lye on a salt of ammonium", "Al(OH)3", ["NH4Al(SO4)2·12H2O", "NaOH"], /ammonia .* pH 9\.2, and 99\.8 %/, true],
   [
+    "ammonia from its salt and lye",
+    "NH3",
+    ["NH4Cl", "NaOH"],
+    /is a gas that leaves the liquor.* pH 9\.2, and 99\.8 %/,
+    true,
+  ],
+  ["ammonia from its salt and lime", "NH3", ["(NH4)2SO4", "Ca(OH)2"], /is a gas that leaves the liquor/, true],
+  [
     "magnesium carbonate by bicarbonate",
     "MgCO3·3H2O",
     ["MgSO4·7H2O", "NaHCO3"],
