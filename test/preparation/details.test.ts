@@ -37,7 +37,10 @@ describe("the pace of adding", () => {
     expect(number(additionRate!.gasPerPortion, "L")).toBeLessThanOrEqual(headspace);
   });
 
-  it("follows the room that is told", () => {
+  it("follows the room that is given, and refuses a number of changes that is not per time", () => {
+    const still = tryPlanPreparation({ ...zinc, room: { airChanges: "3" as "3 /h" } });
+    expect(still.ok ? "" : still.error.code).toBe("quantity.wrong-dimension");
+    expect(still.ok ? "" : still.error.message).toContain("room.airChanges");
     const small = planPreparation({ ...zinc, room: { volume: "15 m3", airChanges: "1 /h" } });
     expect(number(small.additionRate!.leastTime!, "min")).toBeCloseTo(4 * 2.51, 1);
   });

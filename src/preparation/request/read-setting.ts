@@ -4,7 +4,7 @@ import { type BalancedEquation, balance } from "../../equation";
 import { sealed } from "../../equation/internal";
 import type { Formula } from "../../formula";
 import { remembering } from "../../foundation/memo";
-import { type Quantity, quantity } from "../../quantity";
+import type { Quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
 import { hydrateOf, OTHER_HYDRATE } from "../feasibility/form-in-water";
@@ -154,7 +154,7 @@ function roomOf({ room }: PlanRequest): Room {
     symbol: "V(room)",
     label: "volume of the room",
   });
-  const changes = quantity((room?.airChanges ?? planned("airChanges")) as Quantity, {
+  const changes = expectDimension(room?.airChanges ?? planned("airChanges"), "time^-1", "room.airChanges", {
     symbol: "n(air)",
     label: "air changes of the room",
   });

@@ -101,7 +101,7 @@ export interface PlanRequest {
   readonly procedure?: ProcedureKind | undefined;
   /** The room, for the pace of adding what gives off gas; 30 m3 with 2 air changes an hour unless given. */
   readonly room?:
-    | { readonly volume?: VolumeLike | undefined; readonly airChanges?: QuantityLike<"frequency"> | undefined }
+    | { readonly volume?: VolumeLike | undefined; readonly airChanges?: QuantityLike<"time^-1"> | undefined }
     | undefined;
   /** Codes of forbidden combinations that are known and meant. */
   readonly acknowledge?: readonly string[] | undefined;
