@@ -74,9 +74,11 @@ describe("a solubility read back", () => {
     expect(refusal({ ...whole(), perHundredGramsWater: { ...perHundredGramsWater, value: "0" } })?.code).toBe(
       "solubility.bad-option",
     );
-    expect(refusal({ ...whole(), perHundredGramsWater: { ...perHundredGramsWater, unit: "mL" } })).toBeDefined();
+    expect(refusal({ ...whole(), perHundredGramsWater: { ...perHundredGramsWater, unit: "mL" } })?.code).toBe(
+      "solubility.bad-option",
+    );
     for (const record of [undefined, [], "text", { ...whole(), kind: undefined }, {}])
-      expect(refusal(record)).toBeDefined();
+      expect(refusal(record)?.code).toBe("solubility.bad-option");
   });
 
   it("is another copy: what is done to the data does nothing to it", () => {

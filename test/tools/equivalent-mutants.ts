@@ -207,7 +207,6 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
   },
   {
     file: "quantity/text/format.ts",
-    // biome-ignore lint/suspicious/noTemplateCurlyInString: a line of source
     line: "const steps = places < 0 && exponent === undefined ? decimalText(spread, places) : `${spread}`;",
     to: ["places <= 0"],
     why: "without decimals both write the whole number",
@@ -226,7 +225,6 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
   },
   {
     file: "formula/print/print.ts",
-    // biome-ignore lint/suspicious/noTemplateCurlyInString: a line of source
     line: 'return `${magnitude === 1 ? "" : magnitude}${charge < 0 ? minus : "+"}`;',
     to: ["charge <= 0"],
     why: "a charge of zero is not printed",
