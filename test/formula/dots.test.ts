@@ -24,6 +24,10 @@ describe("the full stop between digits", () => {
     ["2Na2CO3.3H2O2", "2 Na2CO3 + 3 H2O2"],
     ["NiCO3.2Ni(OH)2.4H2O", "NiCO3 + 2 Ni(OH)2 + 4 H2O"],
     ["PbSO4.3PbO", "PbSO4 + 3 PbO"],
+    ["2ZnCO3.3Zn(OH)2", "2 ZnCO3 + 3 Zn(OH)2"],
+    // an ammoniate of a hexacyanidoferrate(III): a group in square brackets ends a compound as one in round ones does
+    ["Cu3[Fe(CN)6]2.4NH3", "Cu3[Fe(CN)6]2 + 4 NH3"],
+    ["Cu3{Fe(CN)6}2.4NH3", "Cu3{Fe(CN)6}2 + 4 NH3"],
     ["CaCl2.8NH3", "CaCl2 + 8 NH3"],
     ["(NH4)3PO4.12MoO3", "(NH4)3PO4 + 12 MoO3"],
     ["CuSO4.3(NH4)2SO4", "CuSO4 + 3 (NH4)2SO4"],

@@ -100,6 +100,8 @@ describe("refused formulas", () => {
   it("names a look-alike that hides as second letter", () => {
     expect(refusal("Nа").message).toContain("U+0430");
     expect(refusal("Nа").hint).toContain('"a"');
+    // where the first letter alone is no element either
+    expect(refusal("Lа2O3").hint).toBe('U+0430 is Cyrillic; type "a"');
   });
 
   it("shows the place with a caret", () => {

@@ -38,6 +38,8 @@ describe("the quick reader", () => {
     ["NaAlSiPSClKO", "Al1 Cl1 K1 Na1 O1 P1 S1 Si1"],
     ["NaAlSiPSO", "Al1 Na1 O1 P1 S1 Si1"],
     ["HHHH", "H4"],
+    ["VO(F)", "F1 O1 V1"],
+    ["K[F]", "F1 K1"],
   ])("reads elements and groups: %s", (text, expected) => {
     expect(scanned(text)).toBe(expected);
   });
@@ -146,6 +148,7 @@ describe("the quick reader", () => {
     ["Na0.3Al2.3Si3.7O10", "Al23 Na3 O100 Si37 /10"],
     ["Fe2.5S4", "Fe5 S8 /2"],
     ["2Fe0.5O", "Fe1 O2"],
+    ["Fe2.5S2O", "Fe5 O2 S4 /2"],
   ])("reads decimals that are beyond doubt: %s", (text, expected) => {
     expect(scanned(text)).toBe(expected);
   });
@@ -181,7 +184,18 @@ describe("the quick reader", () => {
     ["dots", [".H2O", "CuSO4.", "CuSO4..H2O", "(CuSO4.5H2O)", "[Fe·2H2O]", "·", "·H2O"]],
     [
       "a full stop in doubt",
-      ["O16.5(OH)", "CuSO4.5H2O2", "CuSO4.5D2O", "Na2SO4.10H2O.NaCl", "PbSO4.3PbO", "Al2O3.2SiO2"],
+      [
+        "O16.5(OH)",
+        "CuSO4.5H2O2",
+        "CuSO4.5D2O",
+        "Na2SO4.10H2O.NaCl",
+        "PbSO4.3PbO",
+        "Al2O3.2SiO2",
+        "ZnCO3.2Zn(OH)2",
+        "Ca3(PO4)2.3CaO",
+        "Cu3[Fe(CN)6]2.4NH3",
+        "Cu3{Fe(CN)6}2.4NH3",
+      ],
     ],
     [
       "water in doubt",

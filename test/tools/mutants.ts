@@ -2,7 +2,7 @@
 //
 //   npm run mutants -- [lines of each layer, 20] [seed] [layer ...]
 //
-// Lines are drawn with a seed, which is printed. Not made are faults that span several lines, and emptied texts: the wording of
+// Lines are drawn with a seed, which is printed; a part of a layer is named by its folder, as in solubility/curves. Not made are faults that span several lines, and emptied texts: the wording of
 // a message is free. The tests of the layer's own folder look for them; MUTANTS_TESTS="laws,published" names other folders. What
 // survives is printed to be looked at: a test is missing, or the fault changes nothing that can be seen, and is listed with its
 // reason in equivalent-mutants.ts, which is taken out of the count.
@@ -212,7 +212,7 @@ async function tried(layer: string, random: () => number): Promise<Count> {
     while (some.size < Math.min(wanted, all.length)) some.add(all[Math.floor(random() * all.length)]!);
     return some;
   });
-  const folders = [layer, ...(process.env["MUTANTS_TESTS"]?.split(",") ?? [])];
+  const folders = [layer.split("/")[0]!, ...(process.env["MUTANTS_TESTS"]?.split(",") ?? [])];
   const tests = [...new Set(folders)].flatMap((folder) =>
     filesIn(join("test", folder), (file) => file.endsWith(".test.ts") && !file.endsWith(".slow.test.ts")),
   );

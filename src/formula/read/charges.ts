@@ -61,10 +61,10 @@ export class ChargeReader extends NumberReader {
     const { text, at } = this;
     const sign = text[at]!;
     let to = at + 1;
-    while (to < this.end && text[to] === sign && to - at < 10) to += 1;
+    while (text[to] === sign && to - at < 10) to += 1;
     let magnitude = to - at;
     let digits = to;
-    while (digits < this.end && isDigit(text.charCodeAt(digits))) digits += 1;
+    while (isDigit(text.charCodeAt(digits))) digits += 1;
     if (digits > to && magnitude === 1) {
       if (digits - to > 4) this.fail("formula.count-too-large", `a charge above ${MAX_CHARGE}`, to);
       magnitude = Number(text.slice(to, digits));
@@ -117,7 +117,7 @@ export class ChargeReader extends NumberReader {
   /** `^2+`, `^{2-}`, `^+2`, `²⁺`, or a mass number `¹³`, `^{13}` before an element. */
   protected readSuperscript(): void {
     const { text, at } = this;
-    const ahead = text.slice(at, Math.min(this.end, at + 16));
+    const ahead = text.slice(at, at + 16);
     const match =
       /^\^\{(\d{0,5})([-+−–]?)(\d{0,5})\}/.exec(ahead) ??
       /^\^\((\d{0,5})([-+−–])(\d{0,5})\)/.exec(ahead) ??
@@ -149,7 +149,7 @@ export class ChargeReader extends NumberReader {
     }
     if (after !== "" && whole[0] !== "^") {
       // ²⁻³...: superscript digits after the sign label the next element (O²⁻ ... ¹⁸O); only ⁻² at the end is a charge
-      if (before !== "" || isUpper(text.charCodeAt(at + whole.length))) {
+      if (isUpper(text.charCodeAt(at + whole.length))) {
         whole = whole.slice(0, whole.length - after.length);
         after = "";
       }

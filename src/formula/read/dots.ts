@@ -26,7 +26,7 @@ const NONMETALS = /* @__PURE__ */ new Set(/* @__PURE__ */ "H C N O F P S Cl Se B
 interface DotContext {
   /** Start of the digits `a`. */
   readonly start: number;
-  /** Symbol before `a`, or `)` after a group, or nothing at the start of a part. */
+  /** Symbol before `a`, or `)` or `]` after a group, or nothing at the start of a part. */
   readonly before: string;
   /** How many atoms and groups the part has so far. */
   readonly members: number;
@@ -59,7 +59,7 @@ export function isDecimalPoint(text: string, dot: number, context: DotContext): 
   const rest = text.slice(end, end + WINDOW);
   if (WATER.test(rest)) return false;
   if (b.length > 2 || Number(b) > 30) return true;
-  if (context.before !== ")" && !NONMETALS.has(context.before)) return true;
+  if (context.before !== ")" && context.before !== "]" && !NONMETALS.has(context.before)) return true;
   if (context.decimals || context.members < 2) return true;
   return !beginsCompound(rest);
 }
@@ -86,10 +86,8 @@ function beginsCompound(rest: string): boolean {
     const character = rest[i]!;
     const code = rest.charCodeAt(i);
     if (isUpper(code)) {
-      const two = isLower(rest.charCodeAt(i + 1));
-      last = two ? rest.slice(i, i + 2) : character;
+      last = isLower(rest.charCodeAt(i + 1)) ? rest.slice(i, i + 2) : character;
       symbols.add(last);
-      if (two) i += 1;
     } else if (character === "(" || character === "[" || character === "{") depth += 1;
     else if (PARTNER[character] !== undefined) {
       depth -= 1;

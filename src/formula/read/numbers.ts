@@ -118,11 +118,11 @@ export class NumberReader extends Cursor {
   protected readDigits(role: "subscript" | "multiplier", before: string): Ratio | undefined {
     const { text, at } = this;
     let to = at;
-    while (isDigit(text.charCodeAt(to)) && to < this.end) to += 1;
+    while (isDigit(text.charCodeAt(to))) to += 1;
     let digits = text.slice(at, to);
     let places = 0;
     const next = text[to] ?? "";
-    if (before === "]" && to < this.end && (PLUS.includes(next) || MINUS.includes(next))) {
+    if (before === "]" && next !== "" && (PLUS.includes(next) || MINUS.includes(next))) {
       // `[Fe(CN)6]4-`: the digits are the charge
       if (digits.length > 4) this.fail("formula.count-too-large", `a charge above ${MAX_CHARGE}`, at);
       if (digits[0] === "0") this.fail("formula.leading-zero", "a charge number does not begin with zero", at);
@@ -138,12 +138,12 @@ export class NumberReader extends Cursor {
       const hint = adduct ? commaAdvice(text, to) : "write a decimal point";
       this.fail("formula.decimal-comma", "a comma inside a number", to, { hint });
     }
-    if (next === "." && to + 1 < this.end && isDigit(text.charCodeAt(to + 1))) {
+    if (next === "." && isDigit(text.charCodeAt(to + 1))) {
       const context = { start: at, before, members: this.members, decimals: this.decimals };
       if (role === "multiplier" || isDecimalPoint(text, to, context)) {
         const from = to + 1;
         to = from;
-        while (isDigit(text.charCodeAt(to)) && to < this.end) to += 1;
+        while (isDigit(text.charCodeAt(to))) to += 1;
         places = to - from;
         digits += text.slice(from, to);
         this.decimals = true;
@@ -160,13 +160,13 @@ export class NumberReader extends Cursor {
     const n = Number(digits);
     if (n === 0) this.fail("formula.zero-count", "a count of zero", at, { hint: this.zeroHint(at) });
     let value = places === 0 ? { n, d: 1 } : ratio(n, 10 ** places);
-    if (role === "subscript" && to < this.end) {
+    if (role === "subscript") {
       const offset = this.readOffset(value, to, false);
       if (offset !== undefined) return offset;
     }
     if (places === 0) {
       const vulgar = FRACTIONS[text[to] ?? ""];
-      if (vulgar !== undefined && to < this.end) {
+      if (vulgar !== undefined) {
         this.at += 1;
         value = ratio(n * vulgar[1] + vulgar[0], vulgar[1]);
       } else if (text[to] === "/" && isDigit(text.charCodeAt(to + 1))) {
@@ -179,7 +179,7 @@ export class NumberReader extends Cursor {
   protected readDenominator(n: number, from: number): Ratio {
     const { text } = this;
     let to = from;
-    while (isDigit(text.charCodeAt(to)) && to < this.end) to += 1;
+    while (isDigit(text.charCodeAt(to))) to += 1;
     if (to - from > MAX_DIGITS) this.tooLarge(from);
     const d = Number(text.slice(from, to));
     if (d === 0) this.fail("formula.zero-count", "a fraction with the denominator zero", from);

@@ -234,7 +234,7 @@ class Reader extends ChargeReader {
         hint: "in an equation write what is given off on the other side: Zn -> Zn^2+ + 2 e-",
       });
     }
-    const charge = /^(\d{0,5})([-+−–⁻⁺])(\d{0,5})/.exec(text.slice(this.at, Math.min(this.end, this.at + 12)));
+    const charge = /^(\d{0,5})([-+−–⁻⁺])(\d{0,5})/.exec(text.slice(this.at, this.at + 12));
     if (charge !== null && this.members > 0) {
       const [whole, before = "", sign = "", after = ""] = charge;
       if ((before === "" || after === "") && this.isPartEnd(this.at + whole.length)) {

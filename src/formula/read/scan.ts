@@ -77,23 +77,21 @@ export function scanFormula(text: string, start: number, end: number, unit = 1):
 
   if (code === 41 /* ) */ && i - start > 2) {
     const letter = text.charCodeAt(i - 1);
-    if (letter >= 97 && letter <= 122) {
-      if (text.charCodeAt(i - 2) === 40) {
-        if (letter === 115) phase = "s";
-        else if (letter === 108) phase = "l";
-        else if (letter === 103) phase = "g";
-        else return false;
-        i -= 3;
-      } else if (text.charCodeAt(i - 3) === 40) {
-        const first = text.charCodeAt(i - 2);
-        if (first === 97 && letter === 113) phase = "aq";
-        else if (first === 99 && letter === 114) phase = "cr";
-        if (phase !== undefined) i -= 4;
-      }
-      if (phase !== undefined) {
-        if (i < start) return false;
-        code = text.charCodeAt(i);
-      }
+    if (text.charCodeAt(i - 2) === 40) {
+      // any other letter alone in brackets is a symbol, or is given up below
+      if (letter === 115) phase = "s";
+      else if (letter === 108) phase = "l";
+      else if (letter === 103) phase = "g";
+      if (phase !== undefined) i -= 3;
+    } else if (text.charCodeAt(i - 3) === 40) {
+      const first = text.charCodeAt(i - 2);
+      if (first === 97 && letter === 113) phase = "aq";
+      else if (first === 99 && letter === 114) phase = "cr";
+      if (phase !== undefined) i -= 4;
+    }
+    if (phase !== undefined) {
+      if (i < start) return false;
+      code = text.charCodeAt(i);
     }
   }
 
@@ -349,7 +347,6 @@ function digitsFrom(text: string, start: number, last: number): number {
  */
 function wholeBeforePoint(text: string, start: number, end: number, point: number, digitsEnd: number): number {
   const from = digitsFrom(text, start, point - 1);
-  if (from === start) return -1;
   const code = text.charCodeAt(from - 1);
   if (code === 46 || !isCountable(code)) return -1;
   const zero = text.charCodeAt(from) === 48;
@@ -365,17 +362,17 @@ function wholeBeforePoint(text: string, start: number, end: number, point: numbe
   if (!addable || text.charCodeAt(point + 1) === 48) return from;
   // H2O, HOH and D2O begin with these letters; brackets may hold water too.
   if (!isLetter || next === 72 || next === 68) return -1;
-  return digitsEnd - point > 2 || isMetalBefore(text, start, from) ? from : -1;
+  return digitsEnd - point > 2 || isMetalBefore(text, from) ? from : -1;
 }
 
 /** Is the symbol that ends before `at` that of a metal (or of boron, silicon or germanium, as in dots.ts)? */
-function isMetalBefore(text: string, start: number, at: number): boolean {
+function isMetalBefore(text: string, at: number): boolean {
   const last = text.charCodeAt(at - 1);
   if (last >= 65 && last <= 90) {
     // One-letter symbols: B K U V W Y; the others are H C N O F P S I.
     return last === 66 || last === 75 || last === 85 || last === 86 || last === 87 || last === 89;
   }
-  if (last < 97 || last > 122 || at - 2 < start) return false;
+  if (last < 97 || last > 122) return false;
   const symbol = text.slice(at - 2, at);
   return !TWO_LETTER_NONMETALS.has(symbol);
 }
@@ -399,7 +396,7 @@ function wholeOfWaterCount(text: string, start: number, point: number, digitsEnd
   if (before < 48 || before > 57) return -1;
   // a.b.5H2O: with a = 0 or 1 the first stop would be a decimal point, and beyond 12 waters too.
   const a = digitsFrom(text, start, from - 2);
-  if (a === start || !isCountable(text.charCodeAt(a - 1)) || text.charCodeAt(a) === 48) return -1;
+  if (!isCountable(text.charCodeAt(a - 1)) || text.charCodeAt(a) === 48) return -1;
   if (from - 1 - a === 1 && text.charCodeAt(a) === 49) return -1;
   return whole === 1 || text.charCodeAt(from + 1) <= 50 ? from : -1;
 }
@@ -425,7 +422,7 @@ function isWater(text: string, digitsEnd: number, partEnd: number): boolean {
 function isWaterAfterWholeCount(text: string, start: number, dot: number, digitsEnd: number, partEnd: number): boolean {
   if (!isWater(text, digitsEnd, partEnd) || text.charCodeAt(dot + 1) === 48) return false;
   const from = digitsFrom(text, start, dot - 1);
-  if (from === start || !isCountable(text.charCodeAt(from - 1))) return false;
+  if (!isCountable(text.charCodeAt(from - 1))) return false;
   const first = text.charCodeAt(from);
   return first !== 48 && !(first === 49 && dot - from === 1);
 }
