@@ -100,11 +100,12 @@ export function complexOf(part: Part, { cations, anions, ammines }: Content): Ke
     return kept(text, metal.charge, metal.count, others([metal]));
   }
   const [anion] = anions;
+  // with no other cation nothing is left for the complex to be the anion of
   if (anions.length !== 1 || cations.length < 2) return undefined;
   const each = anion!.count / metal.count;
   const charge = metal.charge + anion!.charge * each;
   const holds = HELD_FAST[anion!.formula]?.includes(`${metal.element}${anion!.formula === "CN-" ? "" : metal.charge}`);
-  if (holds !== true || !Number.isInteger(each) || charge >= 0) return undefined;
+  if (holds !== true || !Number.isInteger(each)) return undefined;
   const text = bareIon(anion!.formula);
   return kept(`[${metal.element}(${text})${each}]`, charge, metal.count, others([metal, anion!]));
 }
@@ -114,14 +115,18 @@ export function complexOf(part: Part, { cations, anions, ammines }: Content): Ke
 /** Vanadyl and its like, which stand in water as they stand in the salt beside another anion: VOSO4, TiOSO4. */
 export function withOxoCation(cations: readonly ConstituentIon[], anions: readonly ConstituentIon[]): ConstituentIon[] {
   const oxide = anions.find(({ formula }) => formula === "O^2-");
-  const [metal] = cations;
-  if (oxide === undefined || anions.length === 1 || cations.length > 1) return [...cations, ...anions];
-  const oxygens = oxide.count / metal!.count;
-  const oxo = ionIndex().cations.find(
-    ({ row, counts, charge }) =>
-      row.alone && counts.get(metal!.element ?? "") === 1 && counts.get("O") === oxygens && charge > 0,
-  );
-  if (oxo === undefined || oxo.charge !== metal!.charge - 2 * oxygens) return [...cations, ...anions];
-  const cation = { formula: ionFormula(oxo), charge: oxo.charge, count: metal!.count };
-  return [cation, ...anions.filter((ion) => ion !== oxide)];
+  for (const metal of cations) {
+    const oxygens = (oxide?.count ?? 0) / metal.count;
+    const oxo = ionIndex().cations.find(
+      ({ row, counts, charge }) =>
+        row.alone &&
+        counts.get(metal.element ?? "") === 1 &&
+        counts.get("O") === oxygens &&
+        charge === metal.charge - 2 * oxygens,
+    );
+    if (oxo === undefined) continue;
+    const cation = { formula: ionFormula(oxo), charge: oxo.charge, count: metal.count };
+    return [...cations.map((ion) => (ion === metal ? cation : ion)), ...anions.filter((ion) => ion !== oxide)];
+  }
+  return [...cations, ...anions];
 }

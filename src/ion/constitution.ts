@@ -23,8 +23,8 @@ import {
   scaled,
 } from "./content";
 import { ionIndex } from "./ion-index";
-import { chargedText, isComplexIon } from "./ion-text";
-import { compositionKey, type Part, readNotation } from "./notation";
+import { chargedText, elementOfIon, isComplexIon } from "./ion-text";
+import { compositionKey, isWater, type Part, readNotation } from "./notation";
 import { partContent } from "./part-content";
 
 /** What a formula is made of. Made by {@link constitutionOf}. */
@@ -68,7 +68,7 @@ function added<T extends { readonly formula: string; readonly count: number }>(l
 }
 
 const byCharge = (ions: readonly ConstituentIon[]): ConstituentIon[] =>
-  [...ions].sort((one, other) => Number(one.charge < 0) - Number(other.charge < 0));
+  [...ions].sort((one, other) => Math.sign(other.charge) - Math.sign(one.charge));
 
 /** `2 Na+ + 1 SO4^2-`, sorted; in lowest terms. */
 function identityText(things: readonly { readonly formula: string; readonly count: number }[], units: number): string {
@@ -81,23 +81,22 @@ function identityText(things: readonly { readonly formula: string; readonly coun
 
 /** Greatest common divisor of counts; 1 where one is not a whole number. */
 function commonFactor(counts: readonly number[]): number {
-  if (counts.length === 0 || !counts.every((n) => Number.isInteger(n) && n > 0)) return 1;
+  if (counts.length === 0 || !counts.every(Number.isInteger)) return 1;
   return counts.reduce(gcd);
 }
 
-function ionConstitution(formula: Formula, part: Part): Constitution {
-  const { charge } = formula;
+function ionConstitution(charge: number, part: Part, waters: number): Constitution {
   const key = compositionKey(part.counts);
   const { anions, cations } = ionIndex();
   const row = [...anions, ...cations].find((ion) => ion.charge === charge && compositionKey(ion.counts) === key);
   const shown = shownLigands(part.units, false);
-  const symbol = part.units.length === 1 && part.units[0]!.members === undefined ? part.units[0]!.text : undefined;
-  const text = row === undefined ? canonical(chargedText(part.text, charge)) : ionFormula(row);
+  const text = row === undefined ? canonical(chargedText(part.text || "e", charge)) : ionFormula(row);
+  const element = elementOfIon(text);
   const own: ConstituentIon = {
     formula: text,
     charge,
-    count: 1,
-    ...(symbol === undefined || part.units[0]!.count !== 1 ? {} : { element: symbol }),
+    count: part.multiplier,
+    ...(element === undefined ? {} : { element }),
   };
   const ligands = [
     ...(shown.ammines > 0 ? [{ formula: "NH3", count: shown.ammines }] : []),
@@ -107,21 +106,27 @@ function ionConstitution(formula: Formula, part: Part): Constitution {
     kind: "ion",
     cations: charge > 0 ? [own] : [],
     anions: charge < 0 ? [own] : [],
-    waters: 0,
+    waters,
     ligands,
     molecules: [],
     ...(ligands.length > 0 || (isComplexIon(text) && hasMetal(part.counts)) ? { complex: own } : {}),
     inWater: [own],
     groups: row === undefined ? [] : rootNames(row),
     readings: [],
-    identity: text,
+    identity: waters === 0 ? text : identityText([own, { formula: "H2O", count: waters }], own.count),
     anhydrousIdentity: text,
   };
 }
 
 function constitutionFor(formula: Formula): Constitution {
   const { parts, charge } = readNotation(formula);
-  if (charge !== 0 && parts.length === 1 && parts[0]!.units.length > 0) return ionConstitution(formula, parts[0]!);
+  const [ion, ...others] = charge === 0 ? [] : parts.filter((part) => !isWater(part));
+  if (ion !== undefined && others.length === 0)
+    return ionConstitution(
+      charge / ion.multiplier,
+      ion,
+      parts.reduce((waters, part) => waters + (part === ion ? 0 : part.multiplier), 0),
+    );
   const contents = parts.map((part) => ({
     part,
     times: part.multiplier,

@@ -1,9 +1,8 @@
 // What a formula or one part of it adds up to, in ions, molecules and hydrogen.
 import { parseFormula } from "../formula";
 import { memoised } from "../foundation/memo";
-import { type Ion, ionIndex, ionText, isCationElement } from "./ion-index";
+import { HYDROGEN, type Ion, ionIndex, ionText, isCationElement, without } from "./ion-index";
 import { chargedText } from "./ion-text";
-import { compositionKey } from "./notation";
 
 /** One kind of ion and how many of it. */
 export interface ConstituentIon {
@@ -75,17 +74,10 @@ export const ionFormula = (ion: Ion): string => canonical(chargedText(ionText(io
 /** The anion without its hydrogen, by names: hydrogencarbonate belongs to the carbonates. */
 export function rootNames(ion: Ion): string[] {
   const names = [ion.row.name];
-  if (ion.parent !== undefined) names.push(ion.parent.row.name);
   // ammonium is no amide that has taken up hydrons
   const hydrogens = ion.charge > 0 ? 0 : (ion.counts.get("H") ?? 0);
-  for (let n = 1; n <= Math.min(hydrogens, 3) && ion.parent === undefined; n += 1) {
-    const counts = new Map(ion.counts);
-    if (hydrogens === n) counts.delete("H");
-    else counts.set("H", hydrogens - n);
-    const key = compositionKey(counts);
-    const isRoot = (one: Ion): boolean =>
-      one.charge === ion.charge - n && one.counts.size === counts.size && compositionKey(one.counts) === key;
-    const root = ionIndex().listed.find(isRoot);
+  for (let n = 1; n <= hydrogens; n += 1) {
+    const root = ionIndex().listedAs(without(ion.counts, HYDROGEN, n), ion.charge - n);
     if (root !== undefined) names.push(root.row.name);
   }
   return names;

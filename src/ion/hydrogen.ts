@@ -2,21 +2,16 @@
 import { memoised } from "../foundation/memo";
 import { ACID_STEPS } from "./data/acid-steps";
 import { ACIDS } from "./data/acids";
-import { type Ion, ionIndex } from "./ion-index";
+import { HYDROGEN, type Ion, ionIndex, without } from "./ion-index";
 import { bareIon, chargeOfIon } from "./ion-text";
 import { compositionKey, readNotation } from "./notation";
 
 /** Does the ion still have a hydron to give? */
 export function givesHydron(ion: Ion): boolean {
   if (ion.parent !== undefined || ["HS", "HSe", "HF2", "HO2"].includes(ion.row.formula)) return true;
-  const hydrogens = ion.counts.get("H");
   // what names an acid of its own has given all it has: the hydrogen of formate and of phosphite stays
-  if (hydrogens === undefined || ion.row.acid !== undefined || ion.element !== undefined) return false;
-  const less = new Map(ion.counts);
-  if (hydrogens === 1) less.delete("H");
-  else less.set("H", hydrogens - 1);
-  const key = compositionKey(less);
-  return ionIndex().listed.some((other) => other.charge === ion.charge - 1 && compositionKey(other.counts) === key);
+  if (!ion.counts.has("H") || ion.row.acid !== undefined) return false;
+  return ionIndex().listedAs(without(ion.counts, HYDROGEN, 1), ion.charge - 1) !== undefined;
 }
 
 /** Is it the anion of an acid salt, as in `HCO3-`? The hydrogen of formate and of phosphite is none of an acid. */

@@ -21,10 +21,17 @@ interface IonIndex {
   readonly anions: readonly Ion[];
   readonly cations: readonly Ion[];
   readonly elements: ReadonlyMap<string, ElementCharges>;
+  /** The listed anion of a composition and charge; of isomers the first. */
+  listedAs(counts: ReadonlyMap<string, number>, charge: number): Ion | undefined;
 }
+
+/** What a hydron adds. */
+export const HYDROGEN: ReadonlyMap<string, number> = /* @__PURE__ */ new Map([["H", 1]]);
 
 /** `dihydrogen` for two. */
 export const HYDROGENS = ["", "hydrogen", "dihydrogen", "trihydrogen", "tetrahydrogen"];
+
+const keyOf = (counts: ReadonlyMap<string, number>, charge: number): string => `${compositionKey(counts)} ${charge}`;
 
 function ionOf(row: ReadIonRow, extra: { element?: ElementCharges; parent?: Ion } = {}): Ion {
   const counts = atomsIn(row.formula);
@@ -34,17 +41,17 @@ function ionOf(row: ReadIonRow, extra: { element?: ElementCharges; parent?: Ion 
 }
 
 /** Hydrogen salts of an anion that the table does not list by itself. */
-function hydrogenKin(ion: Ion, listed: ReadonlySet<string>): Ion[] {
+function hydrogenKin(ion: Ion, known: ReadonlyMap<string, Ion>): Ion[] {
   const found: Ion[] = [];
   if (ion.charge >= -1 || ion.row.rare || /[()]/.test(ion.row.name) || ion.counts.size < 2) return found;
   for (let n = 1; n < -ion.charge && n < HYDROGENS.length; n += 1) {
     const counts = new Map(ion.counts).set("H", (ion.counts.get("H") ?? 0) + n);
-    if (listed.has(`${compositionKey(counts)} ${ion.charge + n}`)) continue;
+    if (known.has(keyOf(counts, ion.charge + n))) continue;
     const formula = `H${n === 1 ? "" : n}${ion.row.formula}`;
     const name = `${HYDROGENS[n]}${ion.row.name}`;
     const rare = ion.counts.has("Si") ? { rare: true as const } : {};
     const row: ReadIonRow = { formula, charge: ion.charge + n, name, ...rare, source: ion.row.source };
-    found.push({ row, counts, atoms: ion.atoms + n, charge: row.charge, parent: ion });
+    found.push(ionOf(row, { parent: ion }));
   }
   return found;
 }
@@ -56,15 +63,26 @@ export function ionIndex(): IonIndex {
   if (built !== undefined) return built;
   const elements = new Map(ELEMENT_CHARGES().map((word) => [word.symbol, word] as const));
   const listed = READ_ANIONS().map((row) => ionOf(row));
-  const keys = new Set(listed.map((ion) => `${compositionKey(ion.counts)} ${ion.charge}`));
-  const anions = [...listed, ...listed.flatMap((ion) => hydrogenKin(ion, keys))];
+  const known = new Map<string, Ion>();
+  const add = (ion: Ion): void => {
+    const key = keyOf(ion.counts, ion.charge);
+    if (!known.has(key)) known.set(key, ion);
+  };
+  listed.forEach(add);
+  const byKey = new Map(known);
+  const anions = [...listed];
+  for (const ion of listed)
+    for (const kin of hydrogenKin(ion, known)) {
+      anions.push(kin);
+      add(kin);
+    }
   for (const word of ELEMENT_CHARGES())
     if (word.ide !== undefined) {
       const { symbol, ide, ideCharge, source } = word;
       anions.push(ionOf({ formula: symbol, charge: -ideCharge!, name: ide, source }, { element: word }));
     }
   const cations = READ_CATIONS().map((row) => ionOf(row));
-  built = { listed, anions, cations, elements };
+  built = { listed, anions, cations, elements, listedAs: (counts, charge) => byKey.get(keyOf(counts, charge)) };
   return built;
 }
 

@@ -226,8 +226,8 @@ export function partContent(part: Part, alone: boolean): Content {
   if (times === undefined) return molecule(compositionText(part));
   if (times > 1) return divided(partContent(multiplied(part, times), alone), times);
   const named = mayBeAcid(part) ? acidOf(part) : undefined;
-  if (named !== undefined && (named.ion.row.acid !== undefined || named.ion.row.complex))
-    return acidContent(-named.ion.charge, ionFormula(named.ion), rootNames(named.ion));
+  if (named !== undefined && (named.row.acid !== undefined || named.row.complex))
+    return acidContent(-named.charge, ionFormula(named), rootNames(named));
   if (!hasMetal(part.counts)) {
     const salt = nonMetalSalt(part);
     if (salt !== undefined || part.counts.has("C") || !part.counts.has("N"))

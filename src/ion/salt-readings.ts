@@ -217,7 +217,7 @@ function anionPool(counts: ReadonlyMap<string, number>): Ion[] {
     if (ion.element?.symbol === "H" && others.length > 1) return false;
     // a metal as the anion (bismuthide) only where nothing else can be one
     if (ion.element?.charges !== undefined && others.length > 0) return false;
-    return ion.counts.size <= counts.size && timesIn(ion.counts, counts) >= 1;
+    return timesIn(ion.counts, counts) >= 1;
   });
   return pool.sort((a, b) => b.atoms - a.atoms);
 }
@@ -264,8 +264,9 @@ function saltWith(
   if (start.uses.some(({ ion }) => ion!.counts.has("O") && ion!.counts.size === 2) && taken.some(isOxide))
     return undefined;
   const oxideHalide =
-    taken.some(({ ion }) => /^hypo/.test(ion.row.name) || (ion.row.name === "chlorite" && !isWritten(ion, text))) &&
-    cations.some((use) => !formsHypochlorite(use));
+    taken.some(
+      ({ ion }) => ion.row.name.startsWith("hypo") || (ion.row.name === "chlorite" && !isWritten(ion, text)),
+    ) && cations.some((use) => !formsHypochlorite(use));
   // Na6P6O18 is one cyclo-hexaphosphate sooner than six metaphosphates
   const [cation, anion] = [cations[0]!, taken[0]!];
   const lone = cations.length === 1 && taken.length === 1 && anion.ion.element === undefined;
@@ -358,24 +359,13 @@ function keepsGroups({ cations, anions }: Salt, part: Part): boolean {
   });
 }
 
-/** An acid: one anion with all its charge met by hydrogen. */
-interface Acid {
-  readonly ion: Ion;
-  readonly count: number;
-}
-
-/** The part as an acid of a listed anion: H2SO4, CH3COOH, C6H8O7, H3[Fe(CN)6]. */
-export function acidOf(part: Part): Acid | undefined {
-  if (!part.counts.has("H")) return undefined;
-  let best: Acid | undefined;
-  for (const ion of ionIndex().anions) {
-    if (ion.parent !== undefined || ion.element !== undefined) continue;
-    const count = timesIn(ion.counts, part.counts);
-    if (count !== 1) continue;
+/** The anion of a part that is an acid, all its charge met by hydrogen: H2SO4, CH3COOH, C6H8O7, H3[Fe(CN)6]. */
+export function acidOf(part: Part): Ion | undefined {
+  const fitting = ionIndex().anions.filter((ion) => {
+    if (ion.parent !== undefined || ion.element !== undefined || timesIn(ion.counts, part.counts) !== 1) return false;
     const rest = without(part.counts, ion.counts, 1);
-    if (rest.size !== 1 || rest.get("H") !== -ion.charge) continue;
-    const rank = (one: Ion) => Number(one.row.acid === undefined) + Number(one.row.rare ?? false);
-    if (best === undefined || rank(ion) < rank(best.ion)) best = { ion, count };
-  }
-  return best;
+    return rest.size === 1 && rest.get("H") === -ion.charge;
+  });
+  // phosphonic acid sooner than the phosphorous one
+  return fitting.find(({ row }) => row.acid !== undefined && row.rare !== true) ?? fitting[0];
 }

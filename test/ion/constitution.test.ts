@@ -140,6 +140,19 @@ describe("constitutionOf", () => {
     expect(hasIon("CH3OH", "OH-")).toBe(false);
   });
 
+  it("puts an ion among those of its charge, with the water beside it", () => {
+    expect(constitutionOf("Fe^3+")).toMatchObject({ cations: [{ formula: "Fe^3+", element: "Fe" }], anions: [] });
+    expect(constitutionOf("SO4^2-")).toMatchObject({ cations: [], anions: [{ formula: "SO4^2-" }], readings: [] });
+    expect(constitutionOf("Fe^3+·6H2O").identity).toBe("1 Fe^3+ + 6 H2O");
+    expect(constitutionOf("2Na+·H2O").identity).toBe("0.5 H2O + 1 Na+");
+    expect(constitutionOf("2SO4^2-").identity).toBe("SO4^2-");
+    expect(constitutionOf("[Cu(NH3)4]^2+").complex?.formula).toBe("[Cu(NH3)4]^2+");
+    expect(constitutionOf("[Fe(CN)6]^4-").complex?.formula).toBe("[Fe(CN)6]^4-");
+    // methylammonium and its like stand in brackets without a metal
+    for (const ion of ["[N(CH3)4]+", "SO4^2-", "Fe^3+", "MnO4-"])
+      expect(constitutionOf(ion).complex, ion).toBeUndefined();
+  });
+
   it("answers for ions, elements and water", () => {
     expect(constitutionOf("SO4-2").identity).toBe("SO4^2-");
     expect(constitutionOf("C2H3O2-").identity).toBe("CH3COO-");
@@ -307,6 +320,13 @@ describe("what a formula is made of", () => {
   it.each([
     ["VOSO4", "salt V^4+ SO4^2- O^2-", "sulfate oxide", "VO^2+ SO4^2-"],
     ["(VO)SO4", "salt V^4+ SO4^2- O^2-", "sulfate oxide", "VO^2+ SO4^2-"],
+    // the oxo cation of a double salt, and of a formula taken twice, is the same
+    ["Na2VO(SO4)2", "salt 2 Na+ V^4+ 2 SO4^2- O^2-", "sulfate oxide", "2 Na+ VO^2+ 2 SO4^2-"],
+    ["V2O2(SO4)2", "salt 2 V^4+ 2 SO4^2- 2 O^2-", "sulfate oxide", "2 VO^2+ 2 SO4^2-"],
+    ["VO2Cl", "salt V^5+ 2 O^2- Cl-", "oxide chloride", "VO2+ Cl-"],
+    ["(VO2)2SO4", "salt 2 V^5+ SO4^2- 4 O^2-", "sulfate oxide", "2 VO2+ SO4^2-"],
+    ["VO", "salt V^2+ O^2-", "oxide", "as written"],
+    ["VO2", "salt V^4+ 2 O^2-", "oxide", "as written"],
     ["UO2SO4", "salt UO2^2+ SO4^2-", "sulfate", "as written"],
     ["UO2(NO3)2·6H2O", "salt UO2^2+ 2 NO3- + 6 H2O", "nitrate", "as written"],
     ["UO3", "salt U^6+ 3 O^2-", "oxide", "as written"],
@@ -325,6 +345,31 @@ describe("what a formula is made of", () => {
     ["K3[Cr(C2O4)3]·3H2O", "salt 3 K+ Cr^3+ 3 C2O4^2- + 3 H2O", "oxalate", "3 K+ [Cr(C2O4)3]^3-"],
     ["K3Fe(C2O4)3·3H2O", "salt 3 K+ Fe^3+ 3 C2O4^2- + 3 H2O", "oxalate", "3 K+ [Fe(C2O4)3]^3-"],
     ["K2Ni(CN)4", "salt 2 K+ Ni^2+ 4 CN-", "cyanide", "2 K+ [Ni(CN)4]^2-"],
+    // several complexes in one formula unit; ligands are counted in all of them
+    ["[Co(NH3)6]2(SO4)3", "salt 2 Co^3+ 3 SO4^2- holding 12 NH3", "sulfate ammine", "2 [Co(NH3)6]^3+ 3 SO4^2-"],
+    ["[Cr(H2O)6]2(SO4)3", "salt 2 Cr^3+ 3 SO4^2- holding 12 H2O", "sulfate", "2 [Cr(H2O)6]^3+ 3 SO4^2-"],
+    ["[Ag(NH3)2]2SO4", "salt 2 Ag+ SO4^2- holding 4 NH3", "sulfate ammine", "2 [Ag(NH3)2]+ SO4^2-"],
+    ["(Ag(NH3)2)2SO4", "salt 2 Ag+ SO4^2- holding 4 NH3", "sulfate ammine", "2 [Ag(NH3)2]+ SO4^2-"],
+    ["K6Cr2(C2O4)6", "salt 6 K+ 2 Cr^3+ 6 C2O4^2-", "oxalate", "6 K+ 2 [Cr(C2O4)3]^3-"],
+    ["2K2[Ni(CN)4]·H2O", "salt 4 K+ 2 Ni^2+ 8 CN- + 1 H2O", "cyanide", "4 K+ 2 [Ni(CN)4]^2-"],
+    ["Ag(NH3)NO3", "salt Ag+ NO3- holding NH3", "nitrate ammine", "[Ag(NH3)]+ NO3-"],
+    // one cyanide and a half for each copper: no complex of one copper
+    ["KCu2(CN)3", "salt K+ 2 Cu+ 3 CN-", "cyanide", "as written"],
+    // a complex without charge is no ion; cisplatin
+    ["[Pt(NH3)2Cl2]", "salt Pt^2+ 2 Cl- holding 2 NH3", "chloride ammine", "as written"],
+    // nothing shows which of two metals holds the ammonia
+    ["CuPt(NH3)4Cl4", "salt Cu^2+ Pt^2+ 4 Cl- holding 4 NH3", "chloride ammine", "as written"],
+    ["CaCl2(NH3)8", "salt Ca^2+ 2 Cl- holding 8 NH3", "chloride ammine", "as written"],
+    ["K4[Mo(CN)8]", "salt 4 K+ Mo^4+ 8 CN-", "cyanide", "4 K+ [Mo(CN)8]^4-"],
+    ["Na3[Ag(S2O3)2]", "salt 3 Na+ Ag+ 2 S2O3^2-", "thiosulfate", "3 Na+ [Ag(S2O3)2]^3-"],
+    ["(NH4)2[TiF6]", "salt 2 NH4+ Ti^4+ 6 F-", "fluoride ammonium", "2 NH4+ [TiF6]^2-"],
+    ["Mg3Bi2", "salt 3 Mg^2+ 2 Bi^3-", "bismuthide", "as written"],
+    ["NaBiO3", "salt Na+ Bi^5+ 3 O^2-", "oxide", "as written"],
+    ["U3O8", "salt 2 U^5+ U^6+ 8 O^2-", "oxide", "as written"],
+    ["Mg(NH4PO4)·6H2O", "salt NH4+ Mg^2+ PO4^3- + 6 H2O", "phosphate ammonium", "as written"],
+    // no oxidation number of copper is above 4 or, beside oxide, below 1
+    ["Cu3O7", "molecule Cu3O7", "", "as written"],
+    ["Cu3O", "molecule Cu3O", "", "as written"],
     ["[Cu(NH3)4]SO4·H2O", "salt Cu^2+ SO4^2- + 1 H2O holding 4 NH3", "sulfate ammine", "[Cu(NH3)4]^2+ SO4^2-"],
     ["Cu(NH3)4SO4", "salt Cu^2+ SO4^2- holding 4 NH3", "sulfate ammine", "[Cu(NH3)4]^2+ SO4^2-"],
     ["[Co(NH3)5Cl]Cl2", "salt Co^3+ 3 Cl- holding 5 NH3", "chloride ammine", "[Co(NH3)5Cl]^2+ 2 Cl-"],
@@ -417,6 +462,12 @@ describe("what a formula is made of", () => {
     ["[Cu(NH3)4]^2+", "ion [Cu(NH3)4]^2+ holding 4 NH3", "", "as written"],
     ["[Fe(H2O)6]^3+", "ion [Fe(H2O)6]^3+ holding 6 H2O", "", "as written"],
     ["[Fe(CN)6]^4-", "ion [Fe(CN)6]^4-", "hexacyanidoferrate(II)", "as written"],
+    ["Hg2^2+", "ion Hg2^2+", "dimercury(2+)", "as written"],
+    ["VO2+", "ion VO2+", "dioxidovanadium(V)", "as written"],
+    ["2SO4^2-", "ion 2 SO4^2-", "sulfate", "as written"],
+    ["3Na+", "ion 3 Na+", "", "as written"],
+    ["Fe^3+·6H2O", "ion Fe^3+ + 6 H2O", "", "as written"],
+    ["e-", "ion e-", "", "as written"],
     ["Cu(C5H7O2)2", "salt Cu^2+ 2 C5H7O2-", "acetylacetonate", "as written"],
     ["H3PMo12O40", "molecule H3Mo12O40P", "", "as written"],
     ["KH2PO4", "salt K+ H2PO4-", "dihydrogenphosphate hydrogenphosphate phosphate", "as written"],

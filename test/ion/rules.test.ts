@@ -31,6 +31,12 @@ describe("what the rules say", () => {
     ["Ba^2+", "OH-", "soluble"],
     ["Ca^2+", "OH-", "slightly soluble"],
     ["Cu^2+", "OH-", "insoluble"],
+    // the salts of alkali metals that do not dissolve well (general chemistry, from memory)
+    ["K+", "[PtCl6]^2-", "slightly soluble"],
+    ["Cs+", "[PtCl6]^2-", "insoluble"],
+    ["Na+", "[PtCl6]^2-", "soluble"],
+    ["K+", "HC4H4O6-", "slightly soluble"],
+    ["NH4+", "VO3-", "slightly soluble"],
   ])("of %s with %s: %s", (cation, anion, expected) => {
     expect(ruleFor([cation], [anion])?.class).toBe(expected);
   });

@@ -230,6 +230,42 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "a charge of zero is not printed",
   },
   {
+    file: "formula/crystal-water.ts",
+    line: "if (split === undefined) {",
+    to: ["true"],
+    why: "a formula split again gives the same",
+  },
+  {
+    file: "formula/read/scan.ts",
+    line: "if (last < 97 || last > 122) return false;",
+    to: ["last >= 122"],
+    why: "no symbol of an element ends with z",
+  },
+  {
+    file: "ion/salt-readings.ts",
+    line: "if (leavesMetals(rest, ion, count)) yield { taken: [{ ion, count }], rest: without(rest, ion.counts, count) };",
+    to: ["true"],
+    why: "the quick way: metals() refuses what is no metal",
+  },
+  {
+    file: "ion/salt-readings.ts",
+    line: "if (Math.abs(n - times * (counts.get(symbol) ?? 0)) >= 1e-9 && !isCationElement(symbol)) return false;",
+    to: ["false", "Math.abs(n - times * (counts.get(symbol) ?? 0)) > 1e-9"],
+    why: "the quick way: metals() refuses what is no metal; counts are whole",
+  },
+  {
+    file: "ion/notation.ts",
+    line: "if (atom < 1000) return element;",
+    to: ["atom <= 1000"],
+    why: "no nuclide has the mass number nought",
+  },
+  {
+    file: "ion/ion-text.ts",
+    line: 'return `${formula}^${size === 1 ? "" : size}${charge < 0 ? "-" : "+"}`;',
+    to: ["charge <= 0"],
+    why: "what has no charge was given back before",
+  },
+  {
     file: "equation/kernel/modular.ts",
     line: "let used: number[] = [];",
     to: ['["Stryker was here"]'],

@@ -107,6 +107,7 @@ async function dry(names) {
   const fixed = new Set();
   const files = {};
   const failing = [];
+  globalThis.__forgetful__ = true;
   for (const file of names) {
     const all = loaded();
     for (const id of Object.keys(faults.mutantCoverage?.static ?? {})) fixed.add(id);
@@ -126,6 +127,7 @@ async function dry(names) {
     const met = Object.entries(faults.mutantCoverage?.perTest ?? {}).map(([test, ids]) => [test, Object.keys(ids)]);
     files[file] = { met: Object.fromEntries(met), bad, each, milliseconds: performance.now() - start };
   }
+  globalThis.__forgetful__ = false;
   return { fixed: [...fixed], files, failing };
 }
 

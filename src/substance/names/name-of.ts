@@ -62,7 +62,7 @@ function moleculeOf(part: Part): MoleculeRow | undefined {
 function acidName(part: Part): string | undefined {
   const acid = acidOf(part);
   if (acid === undefined) return undefined;
-  const { row, counts } = acid.ion;
+  const { row, counts } = acid;
   if (counts.has("C") && counts.has("H")) {
     const written = (row.written ?? [row.formula]).some((way) => part.text.includes(way));
     if (!written && rowOf({ parts: [part], charge: 0 }) === undefined) return undefined;
@@ -73,7 +73,7 @@ function acidName(part: Part): string | undefined {
     part.units.length > 1 &&
     row.rare === undefined &&
     (isComplexIon(ionText(row)) || /ate\(/.test(row.name))
-    ? `hydrogen ${anionName(acid.ion)}`
+    ? `hydrogen ${anionName(acid)}`
     : undefined;
 }
 
@@ -216,7 +216,7 @@ export function nameSourceOf(notation: Notation): SourceKey {
   const dry = notation.parts.filter((part) => !isWater(part));
   const [part] = dry;
   if (part === undefined || dry.length > 1 || notation.charge !== 0) return RULES;
-  return moleculeOf(part)?.source ?? acidOf(part)?.ion.row.source ?? RULES;
+  return moleculeOf(part)?.source ?? acidOf(part)?.row.source ?? RULES;
 }
 
 /**
