@@ -51,6 +51,7 @@ const ownTexts = (plan: Plan): string[] =>
       one.disposal,
       one.material,
       String(one.strength ?? ""),
+      one.form ?? "",
       ...one.statements.flatMap(({ code, paraphrase }) => [code ?? "", officialText(code) ?? "", paraphrase]),
     ]),
     ...plan.cautions.incompatibilities.flatMap(({ what, condition, materials }) => [

@@ -12,7 +12,7 @@ import { whereItCrystallises } from "../feasibility/form-in-water";
 import { POT, type Work } from "../procedure/bench";
 import { isAcidSalt, isMetal } from "../procedure/kind";
 import type { ProcedureKind } from "../procedure/kinds";
-import { isLye, isPeroxide, type Role } from "../procedure/roles";
+import { isByLye, isLye, isPeroxide, type Role } from "../procedure/roles";
 import type { Supplied } from "../reaction/account";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
@@ -243,7 +243,7 @@ function metalAndAcid(given: Given): Check[] {
         leftOf(metal),
       ),
     );
-  else
+  else if (!isByLye(given.setting, given.roles))
     checks.push(
       check(
         `the metal runs out: acid stays free; ${shown(planned("usualExcess"), 2)} excess of ${name} is usual`,

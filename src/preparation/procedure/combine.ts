@@ -9,6 +9,7 @@ import type { Term } from "../contents/react";
 import { WARM_IN_ACID } from "../data/firing";
 import { added, type Reaction, reacted } from "../operation/add";
 import { heat } from "../operation/heat";
+import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
 import { absorbentOf } from "../reaction/absorbing";
 import { isAcid } from "../reaction/acids";
@@ -211,6 +212,11 @@ export function combine(bench: Bench): void {
     };
     bench.did(POT, done, telling);
     caught();
+    if (giving)
+      bench.did(POT, hold(bench.pot), {
+        say: () =>
+          `Let it stand until no more gas rises and the ${bench.name(i)} has gone into solution, warming at the end if it has become slow: only then comes the acid.`,
+      });
   });
   if (rest.length === 0 || isLedLast) alone(bench, reactions, settle);
   bench.reacted = bench.pot;

@@ -37,13 +37,19 @@ export interface Crystallising {
 /** Where a solubility ends below 80 °C, the hot solution is made at one of these. */
 const LOWER = ["60 °C", "50 °C", "40 °C"];
 
-/** Share of the liquor's water that a second crop is boiled down to. */
+/** Least share of the liquor's water that is left for a second crop. */
 const HALF = "0.5";
 
 const firstLine = (error: { readonly message: string }): string => error.message.split("\n")[0]!;
 
 /** The table ends below the hot solution. */
 const isBeyondTable = (missing: string): boolean => /is known from|too far/.test(missing);
+
+/** Share of the water of the cold liquor in which the salt is as strong as it was hot: boiled down further it crystallises hot. */
+function asHotAsFirst({ path: [hot, , liquor] }: Crystallisation): number {
+  const share = liquor!.grams / hot!.grams;
+  return Math.min(0.999, Math.ceil(share * 1000) / 1000);
+}
 
 /** The crop of so much of a product by cooling; or why there is no figure for it. */
 export function coolingOf(
@@ -52,7 +58,12 @@ export function coolingOf(
   hot: Quantity<"temperature">,
   cold: Quantity<"temperature">,
 ): Crystallising["cooling"] {
-  const cooling = attempt(() => crystallise({ formula, mass, hot, cold, evaporateTo: HALF }));
+  const request = { formula, mass, hot, cold } as const;
+  const cooling = attempt((): Crystallisation => {
+    const byHalf = crystallise({ ...request, evaporateTo: HALF });
+    const saturated = asHotAsFirst(byHalf);
+    return saturated <= Number(HALF) ? byHalf : crystallise({ ...request, evaporateTo: saturated });
+  });
   if (!cooling.ok) return { missing: firstLine(cooling.error) };
   const { crop } = cooling.value;
   return crop.share.compare(exact("100 %")) <= 0

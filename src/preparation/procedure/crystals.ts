@@ -18,7 +18,7 @@ import { exact, planned } from "../planning/exact";
 import { keptByWater } from "../reaction/fate";
 import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
-import { limited, otherSalt } from "./coming";
+import { hardlySoluble, limited, otherSalt } from "./coming";
 import { type Crystallising, coolingOf } from "./crystallising";
 import { notWarmOf } from "./kind";
 import { protectionOf } from "./protection";
@@ -118,7 +118,11 @@ export function isolateCrystals(bench: Bench): void {
   const off = before.books.water.minus(cooling.totalWater);
   const tolerance = cooling.totalWater.times(planned("littleMore"));
   const beside: Coming[] =
-    saltPair === undefined || !saltPair.filteredHot.isPositive() ? [] : otherSalt(bench, saltPair.filteredHot);
+    saltPair === undefined
+      ? hardlySoluble(bench, cooling.totalWater, hot)
+      : saltPair.filteredHot.isPositive()
+        ? otherSalt(bench, saltPair.filteredHot)
+        : [];
   if (off.compare(tolerance) > 0 || beside.length > 0) {
     const done = concentrate(before, off.isPositive() ? off : exact("0 g"), hot, beside);
     const { mass } = done.after;
@@ -127,7 +131,7 @@ export function isolateCrystals(bench: Bench): void {
       target: mass,
       limit: () => off,
       say: () =>
-        `Boil the liquor down, stirring, until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} boiled off, ${bench.hand.grams(done.after.books.water)} of water left)${beside.length === 0 ? "" : `; ${bench.hand.grams(saltPair!.filteredHot)} of ${beside[0]!.matter.name} crystallises hot`}.`,
+        `Boil the liquor down, stirring, until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} boiled off, ${bench.hand.grams(done.after.books.water)} of water left)${comesHot(bench, beside)}.`,
     });
   } else if (off.negated().compare(tolerance) > 0) {
     const more = off.negated();
@@ -175,6 +179,10 @@ export function isolateCrystals(bench: Bench): void {
   filterAndRinse(bench, crop.formula, mass, cold);
   secondCrop(bench, crop, cold);
 }
+
+/** What crystallises while the liquor is boiled down, in words. */
+const comesHot = (bench: Bench, beside: readonly Coming[]): string =>
+  beside.map((one) => `; ${bench.hand.grams(massOf(one))} of ${one.matter.name} crystallises hot`).join("");
 
 /** Cooling of all the theory, or of less, where a solid stayed what it was. */
 function coolingOfWhatIsThere({ pot, frame }: Bench, { hot, cold, cooling, saltPair }: Crystallising) {
@@ -235,14 +243,17 @@ function boilDown(bench: Bench, why: string, cold: Quantity<"temperature">): voi
   const off = books.water.minus(water).minus(bound).to("g");
   const warmest = notWarmOf(product.formula)?.upTo;
   if (off.isPositive()) {
-    const done = concentrate(bench.pot, off, bench.pot.books.temperature);
+    const hot = bench.pot.books.temperature;
+    const beside = hardlySoluble(bench, books.water.minus(off), hot);
+    const done = concentrate(bench.pot, off, hot, beside);
     bench.did(POT, done, {
       care: "isolating",
       target: done.after.mass,
       limit: () => off,
       say: () =>
-        `Boil the liquor down${warmest === undefined ? "" : `, at no more than ${warmest}`}, stirring, until the contents weigh ${bench.hand.grams(done.after.mass)} (${bench.hand.water(off)} off): ${why}, cold it keeps ${percent(planned("staysInLiquor"))} of the ${matter.name} then.`,
+        `Boil the liquor down${warmest === undefined ? "" : `, at no more than ${warmest}`}, stirring, until the contents weigh ${bench.hand.grams(done.after.mass)} (${bench.hand.water(off)} off): ${why}, cold it keeps ${percent(planned("staysInLiquor"))} of the ${matter.name} then${comesHot(bench, beside)}.`,
     });
+    filterHot(bench, hot);
   }
   putAsides(bench, "seed");
   bench.did(POT, cool(bench.pot, cold, coming), {

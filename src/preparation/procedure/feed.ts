@@ -385,7 +385,10 @@ export function feedsOf(feeding: Feeding): readonly Feed[] {
     return isSolution && feeds[i]!.how === "solution" && "dilution" in feeds[i]! && feeds[i].dilution !== undefined;
   };
   const strong = feeds.findIndex((_, i) => isPouredIntoWater(i));
-  const at = strong >= 0 ? strong : feeds.findIndex(({ how }) => how === "dissolve" || how === "unknown");
+  // Of salts that share a hot water the first has all of it.
+  const takes = (feed: Feed): boolean =>
+    feed.how === "unknown" || (feed.how === "dissolve" && (feed.shares !== true || feed.dissolving.water.isPositive()));
+  const at = strong >= 0 ? strong : feeds.findIndex(takes);
   return feeds.map((feed, i) => {
     if (i !== at) return feed;
     if (feed.how === "dissolve") {

@@ -20,6 +20,7 @@ import { isolate } from "./isolate";
 import { kiln } from "./kiln";
 import { isMetal } from "./kind";
 import type { ProcedureKind } from "./kinds";
+import { isByLye } from "./roles";
 import { weighAll } from "./weighing";
 import { celsius, list } from "./words";
 
@@ -70,7 +71,12 @@ function neutralisation(bench: Bench): void {
 }
 
 function metalAndAcid(bench: Bench): void {
-  until(bench, "Let it stand until no more gas rises, warming at the end if it has become slow.");
+  until(
+    bench,
+    isByLye(bench.frame.setting, bench.frame.roles)
+      ? "Stir until the white hydroxide that forms at first has dissolved again."
+      : "Let it stand until no more gas rises, warming at the end if it has become slow.",
+  );
   isolate(bench);
   finish(bench);
 }

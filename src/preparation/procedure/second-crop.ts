@@ -10,13 +10,13 @@ import { type Coming, concentrate } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { filterLiquor } from "../operation/filter";
 import { hold } from "../operation/hold";
-import { planned } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { type Bench, MOTHER } from "./bench";
 import { limited, otherSalt } from "./coming";
 import { celsius, percent } from "./words";
 
-/** Share of the liquor's water that is left for a second crop of a pair. */
-const HALF = 2;
+/** Shares of the liquor's water that may be left for a second crop of a pair, the least first. */
+const SHARES = ["0.5", "0.6", "0.7", "0.8"] as const;
 
 /** A mother liquor of which a figure is missing is not poured away. */
 export function keepLiquor(bench: Bench, missing: string): void {
@@ -74,30 +74,36 @@ function secondOfPair(bench: Bench, crop: Matter, hot: Quantity<"temperature">, 
     liquor.books.dissolved.find((one) => one.matter.key === matter.core.key);
   const [own, beside] = [there(crop), other === undefined ? undefined : there(other)];
   if (own === undefined || beside === undefined || other === undefined) return;
-  const water = liquor.books.water.dividedBy(HALF).to("g");
-  const pair = attempt(() =>
-    fractionalCrystallization({
-      wanted: product.formula,
-      other: other.formula,
-      from: [own, beside].map((one) => ({ formula: one.matter.formula, mass: massOf(one) as Quantity<"mass"> })),
-      water: water as Quantity<"mass">,
-      hot,
-      cold,
-    }),
-  );
+  const parted = (share: string) => {
+    const water = liquor.books.water.times(exact(share)).to("g") as Quantity<"mass">;
+    const from = [own, beside].map((one) => ({
+      formula: one.matter.formula,
+      mass: massOf(one) as Quantity<"mass">,
+    }));
+    const pair = attempt(() =>
+      fractionalCrystallization({ wanted: product.formula, other: other.formula, from, water, hot, cold }),
+    );
+    return { water, pair };
+  };
+  // Boiled down so far that the wanted salt comes hot as well, both would be on the hot filter.
+  let { water, pair } = parted(SHARES[0]);
+  for (const share of SHARES.slice(1))
+    if (pair.ok && pair.value.wantedFilteredHot.isPositive()) ({ water, pair } = parted(share));
   if (!pair.ok) {
     if (pair.error.code !== "solubility.no-crop") keepLiquor(bench, "what a second crop brings");
     return;
   }
-  const { filteredHot, crop: mass, contamination, purity } = pair.value;
+  const { filteredHot, wantedFilteredHot, crop: mass, contamination, purity } = pair.value;
+  if (wantedFilteredHot.isPositive()) return;
   if (mass.compare(bench.frame.theory.times(planned("littleMore"))) < 0 || purity.compare(planned("crystalPurity")) < 0)
     return;
   const hotOnes: Coming[] = filteredHot.isPositive() ? otherSalt(bench, filteredHot) : [];
-  const boiled = concentrate(liquor, liquor.books.water.minus(water), hot, hotOnes);
+  const off = liquor.books.water.minus(water);
+  const boiled = concentrate(liquor, off, hot, hotOnes);
   bench.did(MOTHER, boiled, {
     target: boiled.after.mass,
     say: () =>
-      `For a second crop boil the mother liquor down to ${bench.hand.grams(boiled.after.mass)} (${bench.hand.water(water)} boiled off)${hotOnes.length === 0 ? "" : `; ${bench.hand.grams(filteredHot)} of ${other.name} crystallises hot`}.`,
+      `For a second crop boil the mother liquor down to ${bench.hand.grams(boiled.after.mass)} (${bench.hand.water(off)} boiled off)${hotOnes.length === 0 ? "" : `; ${bench.hand.grams(filteredHot)} of ${other.name} crystallises hot`}.`,
   });
   if (hotOnes.length > 0)
     bench.did(MOTHER, filterLiquor(bench.in(MOTHER)), {

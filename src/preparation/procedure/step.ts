@@ -2,9 +2,12 @@
 
 import { frozen } from "../../foundation/frozen";
 import { lazily } from "../../foundation/lazy";
+import { once } from "../../foundation/memo";
 import type { Quantity, StrengthDimension } from "../../quantity";
 import { type Contents, movedView } from "../contents/contents";
+import type { Pot } from "../contents/pot";
 import type { Operation } from "../operation/operation";
+import { isAcid } from "../reaction/acids";
 import type { StepCaution, StepCautions } from "../safety/step-cautions";
 import type { Care, Draft, Look } from "./bench";
 
@@ -50,26 +53,38 @@ export interface ProcedureStep {
 
 type Adding = NonNullable<StepCaution["adding"]>;
 
+const holdsAcid = ({ books }: Pot): boolean => books.dissolved.some(({ matter }) => isAcid(matter.formula));
+
+/** The drafts in which each kind of adding is done; a kind that is in none has its cautions with every one that reacts. */
+function addingsOf(drafts: readonly Draft[]): ReadonlyMap<Adding, readonly Draft[]> {
+  const addings = drafts.filter(({ adds }) => adds !== undefined);
+  const acid = addings.find(({ before, put }) => holdsAcid(before) || put.some(holdsAcid)) ?? addings[0];
+  const solid = addings.find(({ adds, before }) => adds === "solid" && holdsAcid(before));
+  const gas = drafts.filter(({ care, left }) => care === "mixing" && left.some(({ what }) => what === "gas"));
+  const found = new Map<Adding, readonly Draft[]>([["solid", solid === undefined ? [] : [solid]]]);
+  if (acid !== undefined) found.set("acid", [acid]);
+  if (gas.length > 0) found.set("gas", gas);
+  return found;
+}
+
 /** Cautions of a part of the work: those of a step's own materials, or all where the step is the first of its part or mixes. */
 function cautionsOf(
   draft: Draft,
   isFirst: boolean,
   parts: readonly StepCautions[],
   formulaOf: (material: string) => string | undefined,
-  own: readonly Adding[],
-  placed: readonly Adding[],
+  addings: ReadonlyMap<Adding, readonly Draft[]>,
 ): StepCaution[] {
   const { care, materials = [] } = draft;
   const formulas = materials.map(formulaOf);
   const mixing = parts.find(({ step }) => step === "mixing")?.cautions ?? [];
-  const here = mixing.filter(({ adding }) => adding !== undefined && own.includes(adding));
+  const isHere = (adding: Adding): boolean => addings.get(adding)?.includes(draft) ?? false;
+  const here = mixing.filter(({ adding }) => adding !== undefined && isHere(adding));
   if (here.length > 0 && care !== "mixing") return here;
   const part = parts.find(({ step }) => step === care);
   if (part === undefined) return [];
   if (care === "mixing")
-    return part.cautions.filter(
-      ({ adding }) => adding === undefined || own.includes(adding) || !placed.includes(adding),
-    );
+    return part.cautions.filter(({ adding }) => adding === undefined || isHere(adding) || !addings.has(adding));
   if (care !== "weighing" && care !== "dissolving") return isFirst ? [...part.cautions] : [];
   return part.cautions.filter(({ about }) => (about === undefined ? isFirst : formulas.includes(about)));
 }
@@ -81,14 +96,8 @@ export function stepsOf(
   formulaOf: (material: string) => string | undefined,
 ): readonly ProcedureStep[] {
   const seen = new Set<Care>();
-  const first = drafts.find(({ adds }) => adds !== undefined);
-  const solid = drafts.find(({ adds }) => adds === "solid");
-  const placed: readonly Adding[] = [
-    ...(first === undefined ? [] : ["first" as const]),
-    ...(solid === undefined ? [] : ["solid" as const]),
-  ];
+  const addings = once(() => addingsOf(drafts));
   return drafts.map((draft) => {
-    const own = placed.filter((adding) => draft === (adding === "first" ? first : solid));
     const isFirst = draft.care !== undefined && !seen.has(draft.care);
     seen.add(draft.care);
     return lazily<ProcedureStep>({
@@ -100,7 +109,7 @@ export function stepsOf(
       amounts: () => frozen([...(draft.amounts ?? [])]),
       target: () => draft.target,
       limit: () => draft.limit?.(look),
-      cautions: () => cautionsOf(draft, isFirst, cautions(), formulaOf, own, placed),
+      cautions: () => cautionsOf(draft, isFirst, cautions(), formulaOf, addings()),
       blank: () => draft.blank,
       before: () => draft.before.contents,
       after: () => draft.after.contents,

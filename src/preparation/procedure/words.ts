@@ -34,11 +34,15 @@ const FINEST_MILLILITRES = 0.1;
 
 const decimalsOf = (value: number): number => (/\.(\d+)$/.exec(String(value))?.[1] ?? "").length;
 
-/** To a step, and to no more than three figures. */
+const magnitudeOf = (value: number): number =>
+  value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value) * (1 + 1e-12)));
+
+/** To a step, and to no more than three figures, rounded once. */
 function stepped(value: number, step: number): string {
-  const rounded = Math.round(Number(value.toPrecision(FIGURES)) / step) * step;
-  const magnitude = rounded === 0 ? 0 : Math.floor(Math.log10(Math.abs(rounded) * (1 + 1e-12)));
-  return rounded.toFixed(Math.max(0, Math.min(decimalsOf(step), FIGURES - 1 - magnitude)));
+  const coarse = Math.max(step, 10 ** (magnitudeOf(value) + 1 - FIGURES));
+  // a double of exactly half a step may stand a hair below it
+  const rounded = Math.round((value / coarse) * (1 + 1e-12)) * coarse;
+  return rounded.toFixed(Math.max(0, Math.min(decimalsOf(step), FIGURES - 1 - magnitudeOf(rounded))));
 }
 
 export function handOf(instruments: Instruments, lessThan = (mass: string): string => `less than ${mass}`): Hand {

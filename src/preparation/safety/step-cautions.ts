@@ -40,8 +40,8 @@ export interface StepCaution {
   readonly source: SourceKey;
   /** The source in words, with the index number of a classification. */
   readonly citation: string;
-  /** Which adding of several it belongs to: the first, or that of a solid; undefined for the one that reacts. */
-  readonly adding?: "first" | "solid";
+  /** Which adding it belongs to: where diluted acid is met, a solid goes into acid, or gas leaves; undefined for each that reacts. */
+  readonly adding?: "acid" | "solid" | "gas";
 }
 
 /** A step of the work and what to mind in it. */
@@ -157,10 +157,15 @@ function concerned({ step, when }: WorkCautionRow, { setting, batch }: Given): r
   return materials.filter(({ shelf }) => warms(shelf.name));
 }
 
-/** Cautions of mixing that belong to another adding than the one that reacts. */
-const ADDING: Partial<Record<WorkCondition, "first" | "solid">> = {
-  "diluted acid": "first",
+/** Cautions of mixing that do not belong to every adding that reacts. */
+const ADDING: Partial<Record<WorkCondition, StepCaution["adding"]>> = {
+  "diluted acid": "acid",
   "solid into acid": "solid",
+  gas: "gas",
+  "gas through a trap": "gas",
+  "gas for the hood": "gas",
+  "flammable gas": "gas",
+  oxygen: "gas",
 };
 
 /** The cautions of a row that holds: one for each material that it is about, or one for the work. */

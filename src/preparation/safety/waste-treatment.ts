@@ -69,12 +69,27 @@ const heldFast = ({ symbol, held }: DissolvedMetal): Quantity[] =>
     .filter(({ ligand }) => ligand !== "ammonia" || SLOW_METALS.some(({ metals }) => metals.includes(symbol)))
     .map(({ amount }) => amount);
 
+/** Of a metal what stands in an oxidising anion: it is reduced before anything precipitates it. */
+export const asOxidiser = (symbol: string, dissolved: readonly Dissolved[]): Quantity[] => {
+  const groups = WASTE_METALS.find(({ metal }) => metal === symbol)?.oxidising?.groups ?? [];
+  return dissolved
+    .filter(
+      ({ species, amount }) => amount.isPositive() && groups.some((one) => madeOf(species.formula).groups.has(one)),
+    )
+    .flatMap(({ species, amount }) =>
+      species.metals.filter((one) => one.symbol === symbol).map(({ count }) => amount.times(count)),
+    );
+};
+
 function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolved[], neverSour: boolean): Share[] {
   const forMetals = metals.flatMap((metal): Share[] => {
     const { symbol, precipitate } = metal;
     const row = precipitate ? WASTE_METALS.find((one) => one.metal === symbol) : undefined;
     if (row === undefined) return [];
-    const amount = heldFast(metal).reduce((left, one) => left.minus(one), metal.amount as Quantity);
+    const amount = [...heldFast(metal), ...asOxidiser(symbol, dissolved)].reduce(
+      (left, one) => left.minus(one),
+      metal.amount as Quantity,
+    );
     if (!amount.isPositive()) return [];
     // One formula unit of its own precipitant for each atom; of soda half a unit for each charge.
     return row.precipitant === undefined

@@ -19,7 +19,7 @@ import { fateOf } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
 import { coreOf, type Species, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
-import { type DissolvedMetal, SODA, type Treatment, treatmentOf } from "./waste-treatment";
+import { asOxidiser, type DissolvedMetal, SODA, type Treatment, treatmentOf } from "./waste-treatment";
 
 /** What is left in one vessel. */
 export interface WasteVessel {
@@ -207,7 +207,11 @@ export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quanti
   const ligand = complexIn(matterOf(product.formula))?.ligand;
   const isThere = solutes.some(({ species }) => coreOf(species.formula) === coreOf(product.formula));
   const notes = [
-    ...metals.flatMap(({ symbol }) => rowOf(symbol)?.note ?? []),
+    ...metals.flatMap(({ symbol }) => {
+      const row = rowOf(symbol);
+      const oxidising = asOxidiser(symbol, solutes).length === 0 ? undefined : row?.oxidising?.note;
+      return [row?.note, oxidising].filter((note) => note !== undefined);
+    }),
     ...heldNote(metals),
     ...(cyanide ? [CYANIDE] : []),
     ...sourNotes(sour, solutes, steps.mass),

@@ -47,12 +47,15 @@ function hazardOf(one: SubstanceCautions, words: SheetWords): string {
 export const ownCautions = ({ status, cautions }: SubstanceCautions): readonly string[] =>
   status === "food" ? [] : cautions.filter((text) => status !== "not looked up" || !text.startsWith(status));
 
-function nameOf({ weighings, product }: Plan, one: SubstanceCautions): string {
+function nameOf({ weighings, product, cautions }: Plan, one: SubstanceCautions): string {
   const name = pretty(one.material);
   const material = weighings.find(({ form }) => form === name)?.material;
   const own = material ?? (name === product.formula && product.name !== name ? product.name : undefined);
   const strength = one.strength === undefined ? "" : `, ${one.strength}`;
-  return own === undefined ? `${name}${strength}` : `${own}, ${name}${strength}`;
+  // of several forms each says which it is: aluminium as powder is not aluminium as sheet
+  const isOne = cautions.substances.filter(({ material: other }) => other === one.material).length === 1;
+  const form = one.form === undefined || isOne ? "" : ` (${one.form})`;
+  return `${own === undefined ? "" : `${own}, `}${name}${strength}${form}`;
 }
 
 const pictogramsOf = ({ pictograms }: SubstanceCautions): Cell => ({

@@ -182,6 +182,13 @@ export function crystallise(request: CrystallisingRequest): Crystallisation {
     (solid.isHydrate ? mass.times(share) : mass).dividedBy(dissolved.all).to("%");
   const crop = { formula: nameOf(figure.solidPhase, solute), mass: first.mass, share: ofAll(first.mass) };
   const again = secondCrop(request, first, figure.perHundredGramsWater, crop.formula, solid, inForm, ofAll, warnings);
+  if (again !== undefined) {
+    const water = first.water.minus(again.waterToEvaporate);
+    if (first.dry.times("100 g").dividedBy(water).compare(dissolved.saturated) > 0)
+      warnings.push(
+        `boiled down for the second crop, the liquor contains more ${solute.anhydrous} than water dissolves at ${hot} °C: some of it crystallises hot`,
+      );
+  }
   return readable({
     water: dissolved.added,
     totalWater: dissolved.totalWater,
@@ -223,7 +230,7 @@ function dissolvedHot(request: CrystallisingRequest, solute: Solute) {
   });
   const all = needed.anhydrousMass;
   const clear = (added: Quantity, water: Quantity) => ({
-    ...{ added, totalWater: water, water, dry: all, all },
+    ...{ added, totalWater: water, water, dry: all, all, saturated: needed.perHundredGramsWater },
     undissolved: undefined as Crop | undefined,
     warnings: needed.warnings,
   });
