@@ -14,12 +14,17 @@ const SEPARATORS = ["|", "~", "\t"];
 /** A line of cells, its head first: how its cells are written, and the name of the column. */
 type Line = readonly [head: string, ...cells: string[]];
 
-const isText = (cell: unknown): boolean => typeof cell === "string" && cell !== "" && !cell.includes("\n");
+/** A text that can stand as it is; `!` is the mark of JSON. */
+const isText = (cell: unknown): boolean => typeof cell === "string" && /^[^!\n][^\n]*$/.test(cell);
 const isNumber = (cell: unknown): boolean => typeof cell === "number" && Number.isFinite(cell) && !Object.is(cell, -0);
 const isRecord = (cell: unknown): boolean => typeof cell === "object" && cell !== null;
 /** A list of more than texts or numbers may be a row without names, such as a point of a curve. */
 const isTuple = (cell: unknown): boolean =>
   Array.isArray(cell) && cell.length > 0 && new Set(cell.map((one) => typeof one)).size > 1;
+
+/** Short lists, such as the points of a line: the first of each may be better off beside the other firsts. */
+const areShort = (cells: readonly unknown[][]): boolean =>
+  cells.length > 1 && cells.every((cell) => cell.length >= 2 && cell.length <= 4 && !cell.includes(undefined));
 
 /** The lines of rows: those of each column after another. */
 function linesOfRows(rows: readonly Row[]): Map<string, readonly Line[]> {
@@ -47,16 +52,23 @@ function linesOf(name: string, cells: readonly unknown[]): readonly Line[] {
   ];
   if (there.every(isText)) return [line("", (cell: string) => cell)];
   if (there.every(isNumber)) return [line("#", (cell: number) => String(cell))];
-  const shape = there.every(isTuple) ? "[" : there.every((cell) => isRecord(cell) && !Array.isArray(cell)) ? "{" : "";
-  if (shape !== "") {
+  const asRows = (shape: string): readonly Line[] => {
     const columns = linesOfRows(there as Row[]);
-    const all = there.length === cells.length;
     const head = `${shape}${columns.size} `;
-    return [all ? [`${head}${name}`] : line(head, () => "1"), ...[...columns.values()].flat()];
+    return [
+      there.length === cells.length ? [`${head}${name}`] : line(head, () => "1"),
+      ...[...columns.values()].flat(),
+    ];
+  };
+  if (there.every(isTuple)) return asRows("[");
+  if (there.every((cell) => isRecord(cell) && !Array.isArray(cell))) return asRows("{");
+  if (there.every((cell) => Array.isArray(cell))) {
+    const asItems = [line("*", (cell: unknown[]) => String(cell.length)), ...linesOf("", there.flat())];
+    return areShort(there)
+      ? smallest([asItems, asRows("[")], (lines) => lines.map((one) => textOf(one, "|")).join("\n"))
+      : asItems;
   }
-  if (there.every((cell) => Array.isArray(cell)))
-    return [line("*", (cell: unknown[]) => String(cell.length)), ...linesOf("", there.flat())];
-  return [line(":", (cell) => JSON.stringify(cell))];
+  return [line("", (cell) => (isText(cell) ? cell : `!${JSON.stringify(cell)}`))];
 }
 
 /**
@@ -92,24 +104,47 @@ function asKinds([head, ...cells]: Line): Line | undefined {
   return [`=${head}`, ...kinds, cells.map((cell) => letters.get(cell)).join("")];
 }
 
-/** A column of whole numbers: by how much each differs from the one before. */
+/** A decimal, and what may follow it: its uncertainty or its power of ten. */
+const DECIMAL = /^(-?)(0|[1-9]\d*)(?:\.(\d+))?((?:[(e].*)?)$/;
+
+/**
+ * A column of decimals: by how much each differs from the one before, in its own last place. A letter in front tells how many
+ * places there are from there on: `b15` after `1.1` is `2.60`.
+ */
 function asSteps([head, ...cells]: Line): Line | undefined {
-  if (!head.startsWith("#") || !cells.every((cell) => /^(?:-?\d{1,15})?$/.test(cell))) return undefined;
   let last = 0;
-  const one = (cell: string): string => {
-    if (cell === "") return "";
-    const step = Number(cell) - last;
-    last = Number(cell);
-    return String(step);
-  };
-  return [`+${head}`, ...cells.map(one)];
+  let places = 0;
+  const steps: string[] = [];
+  for (const cell of cells) {
+    if (cell === "") {
+      steps.push("");
+      continue;
+    }
+    const [, sign, whole = "", fraction = "", rest = ""] = DECIMAL.exec(cell) ?? [];
+    const digits = Number(`${sign}${whole}${fraction}`);
+    if (sign === undefined || Object.is(digits, -0)) return undefined;
+    const more = fraction.length - places;
+    const letter = more === 0 ? "" : String.fromCharCode(96 + fraction.length);
+    // no negative power: what engines make of it differs in the last place
+    last = more < 0 ? Math.trunc(last / 10 ** -more) : last * 10 ** more;
+    places = fraction.length;
+    if (Math.max(Math.abs(last), Math.abs(digits)) > 1e15) return undefined;
+    steps.push(`${letter}${digits - last}${rest === "" ? "" : "_"}${rest}`);
+    last = digits;
+  }
+  return [`+${head}`, ...steps];
 }
 
 /** The text of a line, in whichever way compresses best. */
 function textOf(line: Line, separator: string): string {
   const ways = [line, asKinds(line), asSteps(line)].flatMap((way) => (way === undefined ? [] : [way.join(separator)]));
-  const sizes = new Map(ways.map((way) => [way, deflateRawSync(way).length]));
-  return ways.reduce((best, way) => (sizes.get(way)! < sizes.get(best)! ? way : best));
+  return smallest(ways, String);
+}
+
+/** The first of those whose text compresses best. */
+function smallest<T>(ways: readonly T[], textOfWay: (way: T) => string): T {
+  const sizes = ways.map((way) => deflateRawSync(textOfWay(way)).length);
+  return ways[sizes.indexOf(Math.min(...sizes))]!;
 }
 
 /** The opposite, as text of the module that every packed table loads. */
@@ -125,11 +160,27 @@ export const UNPACK = `export function unpack(head, ...columns) {
   };
   const column = (count) => {
     const cells = lines.pop().split(head[1]);
-    const [, way, kind, width, name] = /^([=+]?)([#:*{[]?)(?:(\\d+) )?(.*)/.exec(cells.shift());
+    const [, way, kind, width, name] = /^([=+]?)([#*{[]?)(?:(\\d+) )?(.*)/.exec(cells.shift());
     const letters = way === "=" ? cells.pop() : undefined;
-    let last = 0;
+    if (way === "+") {
+      let last = 0;
+      let places = 0;
+      for (let i = 0; i < cells.length; i += 1) {
+        let cell = cells[i];
+        if (cell === "") continue;
+        const letter = cell.charCodeAt(0) - 96;
+        if (letter >= 0) {
+          last = letter < places ? Math.trunc(last / 10 ** (places - letter)) : last * 10 ** (letter - places);
+          places = letter;
+          cell = cell.slice(1);
+        }
+        const at = cell.indexOf("_");
+        last += parseFloat(cell);
+        cells[i] = (last / 10 ** places).toFixed(places) + (at < 0 ? "" : cell.slice(at + 1));
+      }
+    }
     const each = (read) => {
-      const there = cells.map((cell) => (cell === "" ? undefined : way === "+" ? (last += +cell) : read(cell)));
+      const there = cells.map((cell) => (cell === "" ? undefined : read(cell)));
       if (letters === undefined) return there;
       const all = [];
       for (let i = 0; i < letters.length; i += 1) {
@@ -139,8 +190,7 @@ export const UNPACK = `export function unpack(head, ...columns) {
       return all;
     };
     if (kind === "#") return [name, each(Number)];
-    if (kind === ":") return [name, each(JSON.parse)];
-    if (kind === "") return [name, each(String)];
+    if (kind === "") return [name, each((cell) => (cell.charCodeAt(0) === 33 ? JSON.parse(cell.slice(1)) : cell))];
     const there = each(Number);
     const sum = there.reduce((a, b) => a + (b ?? 0), 0);
     let at = 0;

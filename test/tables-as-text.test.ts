@@ -58,6 +58,37 @@ describe("a table as text", () => {
     ]);
   });
 
+  it("keeps a text that begins like JSON, beside records and numbers", () => {
+    const rows = [{ a: "!true" }, { a: { b: "!" } }, { a: "{x}" }, { a: 12 }, { a: "12" }, { a: true }, { a: null }];
+    expect(readBack(rows)).toStrictEqual(rows);
+  });
+
+  it("writes the first of short lists beside each other where that is shorter", () => {
+    const points = Array.from({ length: 60 }, (_, i) => [
+      `${i % 10}0`,
+      (1 + i / 40).toFixed(3),
+      ...(i % 17 ? [] : ["x"]),
+    ]);
+    const curves = [{ points: points.slice(0, 30) }, { points: points.slice(30) }];
+    expect(readBack(curves)).toStrictEqual(curves);
+    expect(packed(curves).columns.get("points")).toMatch(/\n[=+]?0\|.*\n\+1\|/);
+    const uneven = [{ range: ["1.0", "2.0"] }, { range: ["1.5", "2.5", "3.5", "4.5"] }, { range: ["7.1", "0.5"] }];
+    expect(readBack(uneven)).toStrictEqual(uneven);
+  });
+
+  it("writes decimals as steps in their own last place, with what follows them", () => {
+    const last = ["44.59", "44.74", "45.1", "1.21e-09", "0.00001", "100", "12.5(13)", "-0.5", "0.0", "0.10", "-3.250"];
+    const rows = Array.from({ length: 110 }, (_, i) => ({ at: last[i % last.length]! }));
+    expect(readBack(rows)).toStrictEqual(rows);
+    const masses = Array.from({ length: 90 }, (_, i) => ({
+      mass: `${i + 1}.${String(i * 123_456_789).padStart(12, "0")}(7)`,
+    }));
+    expect(readBack(masses)).toStrictEqual(masses);
+    const curve = Array.from({ length: 200 }, (_, i) => ({ grams: (35.65 + i * 0.07).toFixed(2) }));
+    expect(readBack(curve)).toStrictEqual(curve);
+    expect([...packed(curve).columns.values()].join("").length).toBeLessThan(200 * 3);
+  });
+
   it("writes few kinds of cells as letters, and whole numbers as steps", () => {
     const kinds = Array.from({ length: 400 }, (_, i) => ({
       kind: `kind of number ${Math.floor(((i * 0.7548776662466927) % 1) * 75)}`,
