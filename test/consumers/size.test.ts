@@ -27,37 +27,37 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "balance an equation": {
     uses: { equation: "balance" },
-    ceiling: 37.1,
+    ceiling: 37,
     without: /decimal|src\/quantity|data\/(?!standard)/,
   },
   "weigh a formula": {
     uses: { formula: "parseFormula, molarMass" },
-    ceiling: 62.2,
+    ceiling: 62.1,
     without: /src\/(?!foundation|quantity|element|formula)|data\/isotopic/,
   },
   "formulas, equations and quantities": {
     uses: { equation: "balance", formula: "parseFormula, molarMass", quantity: "quantity" },
-    ceiling: 75.3,
+    ceiling: 75.2,
     without: /src\/(?!foundation|quantity|element|formula|equation)|equation\/data|data\/isotopic/,
   },
   "look a solubility up": {
     uses: { solubility: "solubilityOf" },
-    ceiling: 102.6,
+    ceiling: 102.4,
     without: /substance\/|data\/(complexes|products)/,
   },
   "name a formula and read a name": {
     uses: { substance: "nameOf, formulaOf" },
-    ceiling: 76.9,
+    ceiling: 76.7,
     without: /decimal|src\/(facts|quantity|amount|aqueous|solubility)|data\/(hazards|physical|thermal)/,
   },
   "cautions for formulas": {
     uses: { substance: "cautionsForFormulas" },
-    ceiling: 68.4,
+    ceiling: 68.3,
     without: /decimal|src\/(facts|quantity)\/|data\/(registry|shop|ambiguous|molecules|ligands|physical|thermal)/,
   },
   "plan and sheet": {
     uses: { preparation: "planPreparation", sheet: "benchSheet" },
-    ceiling: 405.7,
+    ceiling: 407,
     without: /isotopic|src\/facts\//,
   },
 };

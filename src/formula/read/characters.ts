@@ -1,5 +1,8 @@
 // Characters that mean something in a formula: dots, super- and subscripts, signs, vulgar fractions, and look-alikes.
 
+/** What a formula can end with in brackets. */
+export const PHASES: ReadonlySet<string> = /* @__PURE__ */ new Set(["s", "l", "g", "aq", "cr"]);
+
 /** Adduct dots other than the full stop; the multiplication sign stands on many labels. */
 export const DOTS = "·•⋅*∙‧×˙・･●\u0387∗⋆";
 /** After a formula, gas that escapes and what precipitates. */
@@ -27,61 +30,16 @@ export const FRACTIONS: Readonly<Record<string, readonly [number, number]>> = {
   "⅞": [7, 8],
 };
 
-// Letters of other scripts that print like a Latin one.
-const LOOK_ALIKES: Readonly<Record<string, string>> = {
-  А: "A",
-  В: "B",
-  С: "C",
-  Е: "E",
-  Н: "H",
-  І: "I",
-  Ј: "J",
-  К: "K",
-  М: "M",
-  О: "O",
-  Р: "P",
-  Ѕ: "S",
-  Т: "T",
-  У: "Y",
-  Х: "X",
-  а: "a",
-  с: "c",
-  е: "e",
-  і: "i",
-  о: "o",
-  р: "p",
-  ѕ: "s",
-  у: "y",
-  х: "x",
-  г: "r",
-  п: "n",
-  Α: "A",
-  Β: "B",
-  Ε: "E",
-  Ζ: "Z",
-  Η: "H",
-  Ι: "I",
-  Κ: "K",
-  Μ: "M",
-  Ν: "N",
-  Ο: "O",
-  Ρ: "P",
-  Τ: "T",
-  Υ: "Y",
-  Χ: "X",
-  α: "a",
-  ο: "o",
-  ν: "v",
-  ι: "i",
-};
+// Letters of other scripts, and the Latin ones that print like them.
+const LOOK_ALIKES = "АВСЕНІЈКМОРЅТУХасеіорѕухгпΑΒΕΖΗΙΚΜΝΟΡΤΥΧαονι";
+const LATIN = "ABCEHIJKMOPSTYXaceiopsyxrnABEZHIKMNOPTYXaovi";
 
 /** The ASCII character that a Cyrillic, Greek or full-width one passes for, with the name of its script. */
 export function lookAlike(character: string): { ascii: string; script: string } | undefined {
   const code = character.codePointAt(0)!;
   if (code >= 0xff01 && code <= 0xff5e) return { ascii: String.fromCharCode(code - 0xfee0), script: "full-width" };
-  const ascii = LOOK_ALIKES[character];
-  if (ascii === undefined) return undefined;
-  return { ascii, script: code >= 0x400 ? "Cyrillic" : "Greek" };
+  const at = LOOK_ALIKES.indexOf(character);
+  return at < 0 ? undefined : { ascii: LATIN[at]!, script: code >= 0x400 ? "Cyrillic" : "Greek" };
 }
 
 export function isDigit(code: number): boolean {

@@ -67,9 +67,9 @@ export class ChargeReader extends NumberReader {
     while (isDigit(text.charCodeAt(digits))) digits += 1;
     if (digits > to && magnitude === 1) {
       if (digits - to > 4) this.fail("formula.count-too-large", `a charge above ${MAX_CHARGE}`, to);
-      magnitude = Number(text.slice(to, digits));
-      this.checkNuclideName(at, sign, magnitude);
-      if (text[to] === "0") this.fail("formula.leading-zero", "a charge number does not begin with zero", to);
+      const number = text.slice(to, digits);
+      this.checkNuclideName(at, sign, Number(number));
+      magnitude = this.chargeNumber(number, to);
       to = digits;
     } else if (magnitude === 1) {
       const last = this.nodes.at(-1);
@@ -155,9 +155,8 @@ export class ChargeReader extends NumberReader {
       }
     }
     const digits = plainDigits(before === "" ? after : before);
-    if (digits[0] === "0") this.fail("formula.leading-zero", "a charge number does not begin with zero", at);
+    let magnitude = this.chargeNumber(digits, at);
     this.at += whole.length;
-    let magnitude = digits === "" ? 1 : Number(digits);
     if (digits === "") {
       while (text[this.at] === sign && magnitude < 10) {
         this.at += 1;

@@ -81,7 +81,7 @@ function respellAll(text: string): string | undefined {
 
 /** Letters at `position` that begin no element symbol. */
 export function unknownSymbolError(text: string, position: number): FormulaError {
-  const second = text[position + 1] ?? "";
+  const second = text[position + 1] ?? " ";
   const alike = lookAlike(second);
   let to = position + 1;
   while (to < text.length && to - position < MAX_RUN && isLower(text.charCodeAt(to))) to += 1;

@@ -39,6 +39,7 @@ import {
   lookAlike,
   MINUS,
   PARTNER,
+  PHASES,
   PLUS,
   PRECIPITATE_ARROW,
 } from "./characters";
@@ -52,8 +53,6 @@ import { commaAdvice } from "./numbers";
 import { ONE, ratio } from "./ratio";
 
 export type { ReadOptions } from "./cursor";
-
-const PHASES = new Set(["s", "l", "g", "aq", "cr"]);
 
 const ADVICE: Readonly<Record<string, string>> = {
   "=": "bonds are left out: CH2CH2",
@@ -205,9 +204,8 @@ class Reader extends ChargeReader {
       this.members += 1;
       this.nodes.push({ kind: "electron" });
       // e-, e⁻, e^-: the sign belongs to the electron and is its charge.
-      if (/^(?:\^?\{[-−]\}|\^?[-−⁻])/.test(text.slice(this.at, this.at + 4))) {
-        this.at += /^(?:\^?\{[-−]\}|\^?[-−⁻])/.exec(text.slice(this.at, this.at + 4))![0].length;
-      }
+      const sign = /^\^?(?:\{[-−]\}|[-−⁻])/.exec(text.slice(this.at, this.at + 4));
+      this.at += sign?.[0].length ?? 0;
       if (this.at < this.end && this.open.length === 0 && !isSeparator(text[this.at]!)) {
         this.fail("formula.unexpected-character", "an electron stands alone", this.at);
       }

@@ -4,6 +4,7 @@
 // never read what the full reader refuses or reads otherwise; test/laws holds it to that.
 import { ELEMENT_COUNT, symbolTable } from "../../element/internal";
 import { gcd } from "../../foundation/gcd";
+import { PHASES } from "./characters";
 import { MAX_COUNT, MAX_DEPTH } from "./limits";
 
 /**
@@ -76,20 +77,11 @@ export function scanFormula(text: string, start: number, end: number, unit = 1):
   let code = text.charCodeAt(i);
 
   if (code === 41 /* ) */ && i - start > 2) {
-    const letter = text.charCodeAt(i - 1);
-    if (text.charCodeAt(i - 2) === 40) {
-      // any other letter alone in brackets is a symbol, or is given up below
-      if (letter === 115) phase = "s";
-      else if (letter === 108) phase = "l";
-      else if (letter === 103) phase = "g";
-      if (phase !== undefined) i -= 3;
-    } else if (text.charCodeAt(i - 3) === 40) {
-      const first = text.charCodeAt(i - 2);
-      if (first === 97 && letter === 113) phase = "aq";
-      else if (first === 99 && letter === 114) phase = "cr";
-      if (phase !== undefined) i -= 4;
-    }
-    if (phase !== undefined) {
+    // any other letter alone in brackets is a symbol, or is given up below
+    const from = text.charCodeAt(i - 2) === 40 /* ( */ ? i - 1 : i - 2;
+    if (text.charCodeAt(from - 1) === 40 && PHASES.has(text.slice(from, i))) {
+      phase = text.slice(from, i);
+      i = from - 2;
       if (i < start) return false;
       code = text.charCodeAt(i);
     }
