@@ -9,6 +9,7 @@ import { ACID_STEPS } from "../../src/ion/data/acid-steps";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { HAZARDS } from "../../src/substance/data/hazards";
 import { PHYSICAL } from "../../src/substance/data/physical";
+import { curvesWithSolids } from "../tools/solids";
 
 /** Value of "5", "0.5" or "8/3". */
 const figure = (text: string): number => {
@@ -24,7 +25,7 @@ describe("solubility curves", () => {
   // While the solid stays the same, its heat of solution seldom changes sign between 0 and 100 °C.
   it("rise or fall within one solid, unless the turn is known", () => {
     const turns: string[] = [];
-    for (const { formula, solids, points } of SOLUBILITY()) {
+    for (const { formula, solids, points } of curvesWithSolids()) {
       let from = Number.NEGATIVE_INFINITY;
       for (const { solid, upTo } of solids) {
         const until = upTo === undefined ? Number.POSITIVE_INFINITY : Number(upTo);
@@ -63,7 +64,7 @@ describe("solubility curves", () => {
     const forms = new Map(HYDRATE_FORMS().map((row) => [row.salt, row.forms]));
     const differ: string[] = [];
     let compared = 0;
-    for (const { formula, solids } of SOLUBILITY()) {
+    for (const { formula, solids } of curvesWithSolids()) {
       for (const { solid, upTo } of solids) {
         const listed = forms.get(formula);
         if (listed === undefined || solid === undefined || upTo === undefined) continue;
@@ -96,7 +97,7 @@ describe("melting points", () => {
       compared += 1;
       if (top > melting + 0.5) above.push(`${solid}: melts at ${melting}, ranges to ${top} °C`);
     };
-    for (const { solids, points } of SOLUBILITY()) {
+    for (const { solids, points } of curvesWithSolids()) {
       for (const { solid, upTo } of solids) if (solid !== undefined) compare(solid, Number(upTo ?? points.at(-1)![0]));
     }
     for (const { salt, forms } of HYDRATE_FORMS()) {

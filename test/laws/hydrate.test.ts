@@ -17,8 +17,8 @@ import { HYDRATE_FORMS } from "../../src/hydrate/data/forms";
 import { anhydrousKey } from "../../src/ion/keys";
 import { readNotation } from "../../src/ion/notation";
 import { quantity } from "../../src/quantity";
-import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { PHYSICAL } from "../../src/substance/data/physical";
+import { curvesWithSolids } from "../tools/solids";
 
 const forms = HYDRATE_FORMS().flatMap(({ salt }) => knownHydrates(salt));
 const twoForms = fc
@@ -188,7 +188,7 @@ describe("crystal water", () => {
 
   it("goes at the same temperature in the table of forms and in the solubility curves", () => {
     let compared = 0;
-    for (const { formula, solids } of SOLUBILITY())
+    for (const { formula, solids } of curvesWithSolids())
       for (const { solid, upTo } of solids) {
         if (solid === undefined || !/H2O/.test(solid)) continue;
         const { waters } = crystalWater(solid);

@@ -29,7 +29,7 @@ import {
   tryParseFormula,
 } from "preparative";
 import { describe, expect, it } from "vitest";
-import { SOLUBILITY } from "../../src/solubility/data/curves";
+import { curvesWithSolids } from "../tools/solids";
 
 const plan = planPreparation({
   equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
@@ -185,7 +185,7 @@ describe("a record that somebody altered", () => {
 describe("the table of solubilities", () => {
   it("knows only solids that a record can name", () => {
     let tested = 0;
-    for (const { solids } of SOLUBILITY()) {
+    for (const { solids } of curvesWithSolids()) {
       for (const { solid } of solids) if (solid !== undefined) expect(tryParseFormula(solid).ok, solid).toBe(true);
       expect(tested).toBeGreaterThanOrEqual(0);
       tested += 1;

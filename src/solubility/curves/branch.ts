@@ -5,6 +5,7 @@ import { under } from "../../foundation/facts";
 import { ZERO_CELSIUS } from "../../foundation/standards";
 import type { SolubilityRow } from "../data/curves";
 import { type CurvePoint, cubicAt, monotoneSlopes } from "./monotone";
+import { solidOf } from "./solid-of";
 import { gramsAt, ordinateOf, type SolidScale, solidScale, stretchAt } from "./solid-scale";
 
 /** A knot of a branch: a figure of the table, or the meeting point of two branches. */
@@ -48,7 +49,9 @@ interface Piece {
 
 function pieces(row: SolubilityRow): Piece[] {
   let from = Number.NEGATIVE_INFINITY;
-  return row.solids.map(({ solid, upTo }) => {
+  return row.solids.map((range) => {
+    const { upTo } = range;
+    const solid = solidOf(row, range);
     const to = upTo === undefined ? Number.POSITIVE_INFINITY : Number(upTo);
     const start = from;
     from = to;

@@ -3,6 +3,7 @@
 import type { Formula } from "../../formula";
 import { type LookupOptions, lookingWith } from "../../foundation/facts";
 import { guard } from "../argument";
+import { solidOf } from "./solid-of";
 import { noData } from "./solubility";
 import { rowOf, soluteOf } from "./solute";
 
@@ -30,8 +31,8 @@ export function solidTransitions(formula: string | Formula, options?: LookupOpti
   const solute = soluteOf(formula);
   const row = rowOf(solute);
   if (row === undefined) throw noData(solute);
-  return row.solids.slice(1).map(({ solid }, i) => {
-    const { solid: below, upTo } = row.solids[i]!;
-    return { celsius: Number(upTo), below, above: solid };
+  return row.solids.slice(1).map((range, i) => {
+    const colder = row.solids[i]!;
+    return { celsius: Number(colder.upTo), below: solidOf(row, colder), above: solidOf(row, range) };
   });
 }
