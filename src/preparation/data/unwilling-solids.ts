@@ -1,27 +1,29 @@
 // Solids that do not react as their equation says: those that coat what they form from, and oxides that have been fired.
 import type { SourceKey } from "./sources";
 
-/** Oxides that acids leave alone, or take only hot and strong, once they have been fired. */
+/** Oxides that acids and lye leave alone, or take only hot and strong, once they have been fired. */
 export interface FiredOxideRow {
   readonly formula: string;
   /** Which acids dissolve it: none, or strong ones, hot and slowly. */
   readonly dissolves: "not in acid" | "in hot strong acid";
+  /** Whether lye leaves it alone as well, or takes it only where it is a gel; undefined where lye dissolves it. */
+  readonly inLye?: "stays" | "as gel";
   readonly source: SourceKey;
 }
 
 export const FIRED_OXIDES: readonly FiredOxideRow[] = [
-  { formula: "SiO2", dissolves: "not in acid", source: "commonPractice" },
-  { formula: "TiO2", dissolves: "not in acid", source: "commonPractice" },
-  { formula: "ZrO2", dissolves: "not in acid", source: "commonPractice" },
-  { formula: "SnO2", dissolves: "not in acid", source: "commonPractice" },
-  { formula: "Cr2O3", dissolves: "not in acid", source: "commonPractice" },
+  { formula: "SiO2", dissolves: "not in acid", inLye: "as gel", source: "commonPractice" },
+  { formula: "TiO2", dissolves: "not in acid", inLye: "stays", source: "commonPractice" },
+  { formula: "ZrO2", dissolves: "not in acid", inLye: "stays", source: "commonPractice" },
+  { formula: "SnO2", dissolves: "not in acid", inLye: "stays", source: "commonPractice" },
+  { formula: "Cr2O3", dissolves: "not in acid", inLye: "stays", source: "commonPractice" },
   { formula: "WO3", dissolves: "not in acid", source: "commonPractice" },
-  { formula: "Al2O3", dissolves: "in hot strong acid", source: "commonPractice" },
-  { formula: "Fe2O3", dissolves: "in hot strong acid", source: "commonPractice" },
-  { formula: "Fe3O4", dissolves: "in hot strong acid", source: "commonPractice" },
-  { formula: "NiO", dissolves: "in hot strong acid", source: "commonPractice" },
-  { formula: "CeO2", dissolves: "in hot strong acid", source: "commonPractice" },
-  { formula: "Co3O4", dissolves: "in hot strong acid", source: "commonPractice" },
+  { formula: "Al2O3", dissolves: "in hot strong acid", inLye: "stays", source: "commonPractice" },
+  { formula: "Fe2O3", dissolves: "in hot strong acid", inLye: "stays", source: "commonPractice" },
+  { formula: "Fe3O4", dissolves: "in hot strong acid", inLye: "stays", source: "commonPractice" },
+  { formula: "NiO", dissolves: "in hot strong acid", inLye: "stays", source: "commonPractice" },
+  { formula: "CeO2", dissolves: "in hot strong acid", inLye: "stays", source: "commonPractice" },
+  { formula: "Co3O4", dissolves: "in hot strong acid", inLye: "stays", source: "commonPractice" },
 ];
 
 /** Solids of which a new one grows as a tight skin on the grains of the old: lumps stop, powder goes slowly. */

@@ -2,6 +2,7 @@
 
 import type { Key, Phase } from "../../aqueous/internal";
 import { isOneOf } from "../../ion/internal";
+import { fateOf } from "../reaction/fate";
 import { isGas, isMiscible } from "../reaction/fluids";
 import { type Beaker, componentsOf, printed, ratio, settle, unitsIn } from "./beaker";
 import type { Case } from "./case";
@@ -23,11 +24,7 @@ const DRIVES = ["H2SO4", "H3PO4"];
 type Composition = ReadonlyMap<Key, number>;
 
 /** Part of the product that the liquor can give: its scarcest ion, in solution or in the product itself. */
-function shareIn(
-  beaker: Beaker,
-  of: Composition,
-  soluble: (phase: Phase) => boolean,
-): { readonly share: number; readonly scarce: Key | undefined } {
+function shareIn(beaker: Beaker, of: Composition, soluble: (phase: Phase) => boolean): Available {
   const solid = unitsIn(beaker, of);
   // a soluble salt that stands for want of water is no loss
   const bound = (key: Key): number =>
@@ -44,6 +41,28 @@ function shareIn(
     if (here < share) [share, scarce] = [here, key];
   }
   return { share, scarce };
+}
+
+/** Part of the product that the liquor can give, with the ion that is scarce. */
+interface Available {
+  readonly share: number;
+  readonly scarce: Key | undefined;
+}
+
+const least = (one: Available, other: Available): Available => (other.share < one.share ? other : one);
+
+/** Of a product that is a base, its metal may be in solution while the base it should come from stands untouched. */
+function reactedIn({ put, setting }: Case, beaker: Beaker, of: Composition): Available {
+  let found: Available = { share: 1, scarce: undefined };
+  if (!((of.get(HYDRON) ?? 0) < 0)) return found;
+  for (const { species, moles, left } of put) {
+    const own = componentsOf(species.formula);
+    if (own === undefined || fateOf(species.formula, setting.temperature).precipitated !== true) continue;
+    const stands = unitsIn(beaker, own) - left;
+    const [metal] = own.keys();
+    found = least(found, { share: 1 - Math.max(0, stands) / (moles - left), scarce: metal });
+  }
+  return found;
 }
 
 /**
@@ -87,7 +106,7 @@ export function judgeDissolved(c: Case): Ruling | undefined {
   const pot = potOf(c);
   const beaker = of === undefined || pot === undefined ? undefined : beakerOf(c, pot);
   if (of === undefined || beaker === undefined || !holds(beaker, of)) return undefined;
-  const { share, scarce } = shareIn(beaker, of, isSoluble(c));
+  const { share, scarce } = least(shareIn(beaker, of, isSoluble(c)), reactedIn(c, beaker, of));
   const solids = solidsIn(beaker);
   const coats = coatOf(c);
   const { name } = c.product.species;

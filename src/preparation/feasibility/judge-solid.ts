@@ -2,6 +2,7 @@
 import { keyOf } from "../../aqueous/internal";
 import { ACID_STEPS } from "../../ion/internal";
 import { COATING } from "../data/unwilling-solids";
+import { isLye } from "../procedure/roles";
 import { fateOf } from "../reaction/fate";
 import { firedOxide } from "../reaction/fired-oxide";
 import { coreOf } from "../reaction/species";
@@ -68,10 +69,46 @@ function pKaOf({ species }: Put): number | undefined {
 const isStrongAcid = (acid: Put): boolean =>
   acid.made.acid?.strong === true || (pKaOf(acid) ?? Number.POSITIVE_INFINITY) <= STRONG_ACID;
 
-/** A fired oxide in an acid that does not take it. */
+/** A fired oxide in lye that does not take it. */
+function judgeInLye(c: Case): Ruling | undefined {
+  if (!c.put.some(({ species }) => isLye(species.formula))) return undefined;
+  for (const one of c.put) {
+    const row = firedOxide(one.species.formula);
+    if (row?.inLye === undefined) continue;
+    const { name } = one.species;
+    return row.inLye === "as gel"
+      ? {
+          verdict: "unknown",
+          solids: [],
+          reasons: [
+            {
+              code: "fired-oxide",
+              text: `missing: which form of ${name} it is: hot lye dissolves the gel, and leaves sand and quartz nearly as they are`,
+              source: row.source,
+            },
+          ],
+        }
+      : {
+          verdict: "does not go",
+          share: 0,
+          solids: [{ formula: name, moles: one.moles, share: 1 }],
+          reasons: [
+            {
+              code: "fired-oxide",
+              text: `${name} that has been fired stays in lye; start from the hydroxide, or melt it with the solid base`,
+              source: row.source,
+            },
+          ],
+        };
+  }
+  return undefined;
+}
+
+/** A fired oxide in an acid that does not take it, or in lye. */
 export function judgeFiredOxide(c: Case): Ruling | undefined {
   const acid = c.put.find(isAcid);
-  if (acid === undefined || !c.setting.wet || c.redox !== undefined) return undefined;
+  if (!c.setting.wet || c.redox !== undefined) return undefined;
+  if (acid === undefined) return judgeInLye(c);
   for (const one of c.put) {
     const row = firedOxide(one.species.formula);
     if (row === undefined) continue;

@@ -122,7 +122,7 @@ export function rule(c: Case): Ruling {
   if (stopped !== undefined) return stopped;
   if (!c.setting.wet) return judgeHeat(c);
   const fired = judgeFiredOxide(c);
-  if (fired?.verdict === "does not go") return fired;
+  if (fired !== undefined && fired.verdict !== "goes") return fired;
   const electrons = judgeMetal(c);
   if (electrons !== undefined && electrons.verdict !== "goes") return electrons;
   const before = [...(electrons?.reasons ?? []), ...(fired?.reasons ?? [])];

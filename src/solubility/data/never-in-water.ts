@@ -41,6 +41,13 @@ export const NEVER_IN_WATER = /* @__PURE__ */ once((): readonly NeverInWaterRow[
   { cations: ["Mg^2+"], anions: ["S^2-"], instead: hydroxide("Mg(OH)2"), why: "the sulfide hydrolyses: the hydroxide forms, hydrogen sulfide stays in solution", source: "commonPractice" },
 ]);
 
+/** Hydroxides that lose their water as they precipitate, with the oxide that stands in their place. */
+export const OXIDE_AT_ONCE: readonly NeverInWaterRow[] = [
+  { cations: ["Ag+"], anions: ["OH-"], instead: [{ formula: "Ag2O", cations: 2 }], why: "silver hydroxide loses its water as it precipitates", source: "commonPractice" },
+  { cations: ["Hg^2+"], anions: ["OH-"], instead: [{ formula: "HgO", cations: 1 }], why: "mercury(II) hydroxide loses its water as it precipitates", source: "commonPractice" },
+  { cations: ["Cu+"], anions: ["OH-"], instead: [{ formula: "Cu2O", cations: 2 }], why: "copper(I) hydroxide loses its water as it precipitates", source: "commonPractice" },
+];
+
 /** Double sulfates of the type of Mohr's salt: with these cations in place of potassium or ammonium none crystallises. */
 export const NO_TUTTON_SALT = {
   cations: ["Na+", "Li+", "Ca^2+"],

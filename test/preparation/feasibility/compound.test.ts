@@ -1,7 +1,12 @@
 // Compounds that water does not let be. Reasons from memory, all in any textbook of inorganic chemistry.
 import { doesItGo, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
-import { NEVER_IN_WATER, NO_TUTTON_SALT, TAKEN_APART } from "../../../src/solubility/data/never-in-water";
+import {
+  NEVER_IN_WATER,
+  NO_TUTTON_SALT,
+  OXIDE_AT_ONCE,
+  TAKEN_APART,
+} from "../../../src/solubility/data/never-in-water";
 
 const ask = (equation: string, product: string) => doesItGo({ equation, product });
 
@@ -57,14 +62,35 @@ describe("what does not exist in water", () => {
     expect(f.solids[0]!.amount.in("mol").toNumber()).toBeCloseTo(0.1, 2);
   });
 
+  it("knows hydroxides that are oxides as they precipitate", () => {
+    // silver, mercury(II) and copper(I): every textbook of inorganic chemistry, from memory
+    const f = ask("AgNO3 + NaOH -> AgOH + NaNO3", "AgOH");
+    expect(f.verdict).toBe("does not go");
+    expect(f.solids.map(({ formula }) => formula)).toEqual(["Ag₂O"]);
+    // 0.1 mol of AgOH would be 0.05 mol of the oxide
+    expect(f.solids[0]!.amount.in("mol").toNumber()).toBeCloseTo(0.05, 3);
+    expect(ask("AgNO3 + NaOH -> Ag2O + NaNO3 + H2O", "Ag2O").verdict).toBe("goes");
+    expect(ask("CuSO4 + NaOH -> Cu(OH)2 + Na2SO4", "Cu(OH)2").verdict).toBe("goes");
+  });
+
+  it("does not take the alkali metal of a salt for lye while the lime stands untouched", () => {
+    // slaked lime dissolves 1.7 g/L, and sodium chloride takes nothing from it
+    const f = ask("Ca(OH)2 + NaCl -> CaCl2 + NaOH", "NaOH");
+    expect(f.verdict).not.toBe("goes");
+    expect(f.share!.toNumber()).toBeLessThan(0.05);
+    // with soda the lime goes: the old way to lye
+    expect(ask("Ca(OH)2 + Na2CO3 -> CaCO3 + NaOH", "NaOH").share!.toNumber()).toBeGreaterThan(0.98);
+  });
+
   it("holds each pair of ions once", () => {
-    const pairs = NEVER_IN_WATER().flatMap(({ cations, anions }) =>
+    const pairs = [...NEVER_IN_WATER(), ...OXIDE_AT_ONCE].flatMap(({ cations, anions }) =>
       cations.flatMap((c) => anions.map((a) => `${c} ${a}`)),
     );
     expect(new Set(pairs).size).toBe(pairs.length);
   });
 
   it("rests on sources that resolve", () => {
-    for (const { source } of [...NEVER_IN_WATER(), NO_TUTTON_SALT, TAKEN_APART]) expect(sourceKeys()).toContain(source);
+    for (const { source } of [...NEVER_IN_WATER(), ...OXIDE_AT_ONCE, NO_TUTTON_SALT, TAKEN_APART])
+      expect(sourceKeys()).toContain(source);
   });
 });

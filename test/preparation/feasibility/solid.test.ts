@@ -20,6 +20,16 @@ describe("a coat", () => {
 });
 
 describe("a fired oxide", () => {
+  it("stays in lye as well; of silica it depends on the form", () => {
+    // water glass is boiled from silica gel or under pressure from sand (from memory); calcined alumina stays in lye
+    const silica = doesItGo({ equation: "SiO2 + NaOH -> Na2SiO3 + H2O", product: "Na2SiO3" });
+    expect(silica.verdict).toBe("unknown");
+    expect(silica.reasons[0]!.text).toMatch(/^missing: which form/);
+    const alumina = doesItGo({ equation: "Al2O3 + NaOH + H2O -> Na[Al(OH)4]", product: "Na[Al(OH)4]" });
+    expect(alumina.verdict).toBe("does not go");
+    expect(codes("Al(OH)3 + NaOH -> Na[Al(OH)4]", "Na[Al(OH)4]")).not.toContain("fired-oxide");
+  });
+
   it("stays in acids that do not take it, dissolves slowly in those that do", () => {
     expect(doesItGo({ equation: "Fe2O3 + CH3COOH -> Fe(CH3COO)3 + H2O", product: "Fe(CH3COO)3" }).verdict).toBe(
       "does not go",
