@@ -10,6 +10,7 @@ import { WEIGHTS, type WeightRow } from "./data/atomic-weights";
 import { cite } from "./data/sources";
 import { elementIndex } from "./element";
 import { ElementError } from "./error";
+import { standardWeight, symbolAt } from "./symbols";
 
 const shared = /* @__PURE__ */ new Map<string, Quantity>();
 
@@ -36,13 +37,17 @@ function scaled(text: string, places: number): bigint {
 
 /** Value and half-width of a row under a convention, as exact texts. */
 function weightTexts(
+  index: number,
   row: Exclude<WeightRow, { kind: "none" }>,
   convention: WeightConvention,
 ): { readonly value: string; readonly halfWidth: string } {
   if (convention === "abridged") return { value: row.abridged, halfWidth: row.abridgedUncertainty };
-  if (row.kind === "value") return { value: row.value, halfWidth: row.uncertainty };
+  if (row.kind === "value") return { value: standardWeight(index), halfWidth: row.uncertainty };
   const width = halfWidth(row.lower, row.upper);
-  return { value: convention === "midpoint" ? midpoint(row.lower, row.upper) : row.conventional, halfWidth: width };
+  return {
+    value: convention === "midpoint" ? midpoint(row.lower, row.upper) : standardWeight(index),
+    halfWidth: width,
+  };
 }
 
 /** @internal The shared constant by element index. */
@@ -50,24 +55,26 @@ export function weightConstant(index: number, convention: WeightConvention, mass
   const key = `${index}/${convention}`;
   const known = shared.get(key);
   if (known !== undefined && (massNumberIfNone || WEIGHTS()[index]!.kind !== "none")) return known;
-  const made = makeConstant(WEIGHTS()[index]!, convention, massNumberIfNone);
+  const made = makeConstant(index, convention, massNumberIfNone);
   shared.set(key, made);
   return made;
 }
 
-function makeConstant(row: WeightRow, convention: WeightConvention, massNumberIfNone: boolean): Quantity {
-  const symbol = `A(${row.symbol})`;
+function makeConstant(index: number, convention: WeightConvention, massNumberIfNone: boolean): Quantity {
+  const row = WEIGHTS()[index]!;
+  const element = symbolAt(index);
+  const symbol = `A(${element})`;
   if (row.kind === "none") {
     if (!massNumberIfNone) {
       throw new ElementError(
         "element.no-atomic-weight",
         `${row.name} has no standard atomic weight: its natural composition is not characteristic`,
         {
-          hint: `name a nuclide (the longest-lived is [${row.longestLived}${row.symbol}]), give the weight of your own material, or pass massNumberIfNone: true`,
+          hint: `name a nuclide (the longest-lived is [${row.longestLived}${element}]), give the weight of your own material, or pass massNumberIfNone: true`,
           details: {
-            symbol: row.symbol,
+            symbol: element,
             longestLived: row.longestLived,
-            nuclide: `[${row.longestLived}${row.symbol}]`,
+            nuclide: `[${row.longestLived}${element}]`,
           },
         },
       );
@@ -82,7 +89,7 @@ function makeConstant(row: WeightRow, convention: WeightConvention, massNumberIf
       },
     );
   }
-  const { value, halfWidth: width } = weightTexts(row, convention);
+  const { value, halfWidth: width } = weightTexts(index, row, convention);
   const kind = convention === "conventional" && row.kind === "value" ? "standard" : convention;
   return quantity(
     { value, unit: "g/mol", halfWidth: width, distribution: "rectangular" },
@@ -92,7 +99,7 @@ function makeConstant(row: WeightRow, convention: WeightConvention, massNumberIf
 
 function ownValue(index: number, like: QuantityLike): Quantity {
   const row = WEIGHTS()[index]!;
-  const naming = { symbol: `A(${row.symbol})`, label: `atomic weight of ${row.name} in this material` };
+  const naming = { symbol: `A(${symbolAt(index)})`, label: `atomic weight of ${row.name} in this material` };
   let q = quantity(like);
   // A bare number is a relative atomic mass.
   if (q.dimension !== "molar mass") q = isQuantity(like) || q.unit !== "" ? q : bareNumber(q);
@@ -139,7 +146,7 @@ export function atomicWeight(symbol: string | number, options: AtomicWeightOptio
     const { facts, ...others } = options;
     return lookingIn(facts, guard, () => atomicWeight(symbol, others));
   }
-  const own = ownRow<Quantity>("weights", () => WEIGHTS()[index]!.symbol);
+  const own = ownRow<Quantity>("weights", () => symbolAt(index));
   if (own !== undefined) return own;
   return weightConstant(index, options.convention ?? "conventional", options.massNumberIfNone === true);
 }

@@ -6,7 +6,7 @@ import { WEIGHTS } from "./data/atomic-weights";
 import { NUCLIDE_MASS_SOURCE, NUCLIDE_MASSES, type NuclideMassRow } from "./data/nuclide-masses";
 import { cite } from "./data/sources";
 import { ElementError } from "./error";
-import { elementIndexOf, NUCLIDE_BASE } from "./symbols";
+import { elementIndexOf, NUCLIDE_BASE, symbolAt } from "./symbols";
 
 // Rows and constants by 1000 Z + A, filled on first use.
 const rows = /* @__PURE__ */ new Map<number, NuclideMassRow>();
@@ -19,10 +19,10 @@ export function nuclideMassRow(atomicNumber: number, massNumber: number): Nuclid
   }
   const found = rows.get(atomicNumber * NUCLIDE_BASE + massNumber);
   if (found !== undefined) return found;
-  const { symbol, name } = WEIGHTS()[atomicNumber - 1]!;
+  const symbol = symbolAt(atomicNumber - 1);
   const known = massNumbersOf(symbol);
   throw new ElementError("element.unknown-nuclide", `the mass of ${massNumber}${symbol} is not in the table`, {
-    hint: `of ${name} the table has ${known.join(", ")}`,
+    hint: `of ${WEIGHTS()[atomicNumber - 1]!.name} the table has ${known.join(", ")}`,
     details: { symbol, massNumber, known },
   });
 }

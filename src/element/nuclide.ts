@@ -4,12 +4,11 @@ import { kindOf } from "../foundation/argument";
 import { frozen } from "../foundation/frozen";
 import { readable } from "../foundation/readable";
 import type { Quantity } from "../quantity";
-import { WEIGHTS } from "./data/atomic-weights";
 import { ISOTOPIC_COMPOSITIONS, type IsotopicCompositionRow } from "./data/isotopic-compositions";
 import { elementIndex } from "./element";
 import { ElementError } from "./error";
 import { massNumbersOf, nuclideMass, nuclideMassRow } from "./nuclide-mass";
-import { elementIndexOf } from "./symbols";
+import { elementIndexOf, symbolAt } from "./symbols";
 
 /** One nuclide. */
 export interface Nuclide {
@@ -94,13 +93,12 @@ function toNuclide(atomicNumber: number, massNumber: number): Nuclide {
  */
 export function nuclidesOf(which: string | number): Nuclide[] {
   const index = elementIndex(which);
-  const { symbol } = WEIGHTS()[index]!;
-  return massNumbersOf(symbol).map((massNumber) => toNuclide(index + 1, massNumber));
+  return massNumbersOf(symbolAt(index)).map((massNumber) => toNuclide(index + 1, massNumber));
 }
 
 /** @internal Mass number of the most abundant nuclide of an element, for monoisotopic masses; undefined if none occurs. */
 export function mostAbundant(index: number): number | undefined {
-  const { symbol } = WEIGHTS()[index]!;
+  const symbol = symbolAt(index);
   let best: IsotopicCompositionRow | undefined;
   for (const row of ISOTOPIC_COMPOSITIONS()) {
     if (row.symbol !== symbol) continue;

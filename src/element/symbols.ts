@@ -14,6 +14,8 @@ const table = /* @__PURE__ */ new Int8Array(26 * 32);
 /** Default weight in 1e-9 Da by element index; NaN where no standard weight exists. Exact: no weight has more decimals. */
 const nanoWeights: number[] = [];
 const symbols: string[] = [];
+/** Default weights as they are published, by element index; empty where there is none. */
+const weights: string[] = [];
 
 /** The symbol table, `[(first - 65) * 32 + (second - 96 or 0)]` -> element index, or -1. */
 export function symbolTable(): Int8Array {
@@ -27,6 +29,12 @@ export function nanoWeightTable(): readonly number[] {
   return nanoWeights;
 }
 
+/** The conventional or the single value of the standard weight, digit for digit, by element index. */
+export function standardWeight(index: number): string {
+  if (weights.length === 0) fill();
+  return weights[index]!;
+}
+
 function fill(): void {
   table.fill(NONE);
   STANDARD_WEIGHTS.trim()
@@ -35,7 +43,8 @@ function fill(): void {
       const symbol = /^[A-Za-z]+/.exec(entry)![0];
       symbols.push(symbol);
       table[(symbol.charCodeAt(0) - 65) * 32 + (symbol.length > 1 ? symbol.charCodeAt(1) - 96 : 0)] = index;
-      nanoWeights.push(toNano(entry.slice(symbol.length)));
+      weights.push(entry.slice(symbol.length));
+      nanoWeights.push(toNano(weights[index]!));
     });
 }
 

@@ -164,7 +164,10 @@ export const ATOMIC_WEIGHTS = /* @__PURE__ */ once((): readonly AtomicWeightRow[
   { symbol: "Og", name: "oganesson", kind: "none", longestLived: 295, source: "nubase2020" },
 ]);
 
-/** What a molar mass is made from: all but the history of a weight. */
-export const WEIGHTS = /* @__PURE__ */ columns(ATOMIC_WEIGHTS, ["symbol", "name", "kind", "lower", "upper", "conventional", "value", "uncertainty", "abridged", "abridgedUncertainty", "longestLived", "source"]);
+/**
+ * What a molar mass is made from: all but the history of a weight, and what stands in standard-weights.ts already, which are the
+ * symbols and the conventional values and the single ones.
+ */
+export const WEIGHTS = /* @__PURE__ */ columns(ATOMIC_WEIGHTS, ["name", "kind", "lower", "upper", "uncertainty", "abridged", "abridgedUncertainty", "longestLived", "source"]);
 
 export type WeightRow = ReturnType<typeof WEIGHTS>[number];
