@@ -3,7 +3,7 @@ export { byDryRatio, byElements, elementsIn, symbolsIn } from "./by-elements";
 export { isWater, joined, numberText, splitWater } from "./crystal-water";
 export { asFormula, parseFormulaAt, withRemarks } from "./formula";
 export { withoutPhase } from "./phase";
-export { DOTS } from "./read/characters";
+export { DOTS, FRACTIONS } from "./read/characters";
 export { hasMarkup, plainText } from "./read/markup";
 export type { Ratio } from "./read/ratio";
 export { hasDigitsBeforeSign } from "./read/remarks";

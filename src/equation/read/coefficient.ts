@@ -7,27 +7,16 @@
 //   3 CdSO4.8H2O            white space: a coefficient
 //   3CdSO4.8H2O             stuck to an adduct: part of the formula, unless the other coefficients say otherwise
 
+import { FRACTIONS } from "../../formula/internal";
 import { inLowestTerms, type Rational } from "../../foundation/rational";
 import { EquationError } from "../error";
 import { MAX_COEFFICIENT_DIGITS } from "./limits";
 
-const VULGAR: Readonly<Record<string, readonly [bigint, bigint]>> = {
-  "½": [1n, 2n],
-  "⅓": [1n, 3n],
-  "⅔": [2n, 3n],
-  "¼": [1n, 4n],
-  "¾": [3n, 4n],
-  "⅕": [1n, 5n],
-  "⅖": [2n, 5n],
-  "⅗": [3n, 5n],
-  "⅘": [4n, 5n],
-  "⅙": [1n, 6n],
-  "⅚": [5n, 6n],
-  "⅛": [1n, 8n],
-  "⅜": [3n, 8n],
-  "⅝": [5n, 8n],
-  "⅞": [7n, 8n],
-};
+/** A vulgar fraction by its character. */
+function vulgar(character: string): Rational {
+  const [n, d] = FRACTIONS[character]!;
+  return { n: BigInt(n), d: BigInt(d) };
+}
 
 const BRACKETED = /\((\.\d+|\d+(?:\.\d+|\/\d+)?[½⅓⅔¼¾]?|[½⅓⅔¼¾])\)(?=\s*[A-Z([{])/y;
 const BLANK = /(?:_+|\?)\s*(?=[A-Z([{])/y;
@@ -44,7 +33,7 @@ interface Coefficient {
 /** Does a term begin with something that could be a coefficient? */
 export function startsWithNumber(text: string, start: number): boolean {
   const code = text.charCodeAt(start);
-  if ((code > 47 && code < 58) || (code > 127 && VULGAR[text[start]!] !== undefined)) return true;
+  if ((code > 47 && code < 58) || (code > 127 && FRACTIONS[text[start]!] !== undefined)) return true;
   if (code === 46) return isDigit(text.charCodeAt(start + 1));
   return code === 40 && isAt(BRACKETED, text, start);
 }
@@ -80,7 +69,7 @@ export function readCoefficient(text: string, start: number, end: number): Coeff
     fail("a coefficient with too many digits", `up to ${MAX_COEFFICIENT_DIGITS} digits are read`);
   }
   let value: Rational;
-  if (alone !== undefined) value = inLowestTerms(...VULGAR[alone]!);
+  if (alone !== undefined) value = vulgar(alone);
   else if (bare !== undefined) value = inLowestTerms(BigInt(bare), 10n ** BigInt(bare.length));
   else if (decimals !== undefined) value = inLowestTerms(BigInt(whole! + decimals), 10n ** BigInt(decimals.length));
   else if (under !== undefined) {
@@ -89,7 +78,7 @@ export function readCoefficient(text: string, start: number, end: number): Coeff
   } else value = { n: BigInt(whole!), d: 1n };
   if (mixed !== undefined) {
     if (decimals !== undefined || under !== undefined) fail("two fractions in one coefficient", "write 3/2 or 1½");
-    const [n, d] = VULGAR[mixed]!;
+    const { n, d } = vulgar(mixed);
     value = inLowestTerms(value.n * d + n, d);
   }
   if (value.n === 0n) fail("a coefficient of zero", "leave out a species that takes no part");
