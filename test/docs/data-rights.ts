@@ -136,6 +136,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   polishPhases: "compilation",
   encyclopediaChromeAlum: "compilation",
   supplierSolubility: "compilation",
+  densityTable: "compilation",
   incompatibilityLists: "compilation",
   prudentPractices: "compilation",
   reactiveHazards: "compilation",

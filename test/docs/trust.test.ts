@@ -85,7 +85,7 @@ that you are given says what it rests on (\`source\`, \`cite\`, \`explain\`), so
 ## What the tables rest on
 
 Of more than ${about(all.rows)} rows that name a source, ${percent(all.published, all.rows)} are published figures that were read, ${percent(all.weak, all.rows)} are published
-but weak (doubtful, single, or partly recalled), ${percent(all.memory, all.rows)} are recalled from memory and ${percent(all.practice, all.rows)} are common practice of the
+but weak (doubtful, single, unsigned, or partly recalled), ${percent(all.memory, all.rows)} are recalled from memory and ${percent(all.practice, all.rows)} are common practice of the
 trade. What is recalled says so in every working and on every sheet: check it before something depends on it. An entry of
 hazards counts by its list, also where single statements in it are recalled, which are marked one by one.
 

@@ -2,7 +2,7 @@
 import { cite } from "../../src/sources";
 import { type Table, tablesOf } from "./tables";
 
-/** How well a row is known. `weak`: published, but doubtful, read at second hand or only in part. */
+/** How well a row is known. `weak`: published, but doubtful, unsigned, read at second hand or only in part. */
 export type Ground = "published" | "weak" | "memory" | "practice";
 
 /** A table whose rows name their sources. */
@@ -31,7 +31,11 @@ export function groundOf(source: string): Ground {
   if (source === "memory") return "memory";
   if (source === "commonPractice") return "practice";
   const line = cite(source as Parameters<typeof cite>[0]);
-  return /\(from memory\)$/.test(line) ? "memory" : /\(partly from memory\)$/.test(line) ? "weak" : "published";
+  return /\(from memory\)$/.test(line)
+    ? "memory"
+    : /\(partly from memory\)$|\(unsigned\)/.test(line)
+      ? "weak"
+      : "published";
 }
 
 const isDoubtful = (row: unknown): boolean => {
