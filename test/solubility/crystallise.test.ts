@@ -146,6 +146,20 @@ describe("a salt pair", () => {
       cold: "10 °C",
     });
     expect(flat.worthwhile).toBe(false);
+    // nor where one is as flat, or the other as steep, however pure the crop is: 1 and 5 g in 90 g stay dissolved
+    const pure = (wanted: string, other: string, from: Readonly<Record<string, string>>) =>
+      fractionalCrystallization({
+        ...{ wanted, other, water: "160 g", hot: "100 °C", cold: "10 °C" },
+        from: Object.entries(from).map(([formula, mass]) => ({ formula, mass: mass as "1 g" })),
+      });
+    const salt = pure("NaCl", "KNO3", { NaNO3: "5 g", KCl: "4.4 g", NaCl: "80 g" });
+    const barium = pure("KNO3", "Ba(NO3)2", { KNO3: "90 g", "Ba(NO3)2": "5 g" });
+    for (const plan of [salt, barium]) {
+      expect(plan.purity.in("%").toNumber()).toBe(100);
+      expect(plan.worthwhile).toBe(false);
+    }
+    expect(salt.ratios.wanted.toNumber()).toBeLessThan(1.1);
+    expect(barium.ratios.other.toNumber()).toBeGreaterThan(5);
     const outcome = attempt(() => fractionalCrystallization({ ...request, wanted: "KBr" }));
     expect(outcome.ok ? undefined : outcome.error.code).toBe("solubility.other-solute");
   });

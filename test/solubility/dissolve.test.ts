@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { attempt } from "../../src/foundation/error";
-import { type Quantity, quantity } from "../../src/quantity";
+import { explain, type Quantity, quantity } from "../../src/quantity";
 import { waterForSolution, waterToDissolve } from "../../src/solubility/dissolving/dissolve";
 import { remainsInSolution } from "../../src/solubility/dissolving/liquor";
 import { lossToLiquor } from "../../src/solubility/dissolving/residual";
@@ -224,6 +224,15 @@ describe("washing", () => {
     expect(plan.residueUnwashed.in("g").toNumber()).toBeCloseTo(5.85, 10);
     expect(plan.residueAfter.at(-1)!.in("g").toNumber()).toBeCloseTo(5.85 / 216, 10);
     expect(plan.totalWater.in("mL").toString()).toBe("750");
+  });
+
+  it("names the liquor that a gram retains in its working, by the caller's own name where it has one", () => {
+    const working = (retainedLiquorPerGram: typeof base.retainedLiquorPerGram | Quantity<"specific volume">) =>
+      explain(washPlan({ ...base, retainedLiquorPerGram }).residueUnwashed).toString();
+    expect(working("2 mL/g")).toContain("v(ret)");
+    const own = quantity("2 mL/g").named({ symbol: "v(chalk)", label: "what our chalk retains" });
+    expect(working(own)).toContain("v(chalk)");
+    expect(working(own)).not.toContain("v(ret)");
   });
 
   it("gains from more and smaller washes, but never beyond exp(-V/v)", () => {

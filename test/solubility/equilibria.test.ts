@@ -7,6 +7,7 @@ import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { attempt } from "../../src/foundation/error";
 import { ACID_STEPS, WATER_IONIZATION } from "../../src/ion/data/acid-steps";
 import { gasSolubility } from "../../src/solubility/gas";
+import { freshForm } from "../../src/solubility/precipitating/product";
 import { sourceKeys } from "../../src/sources";
 
 const known = new Set<string>(sourceKeys());
@@ -34,6 +35,22 @@ describe("solubility products", () => {
       tested += 1;
     }
     expect(tested).toBeGreaterThanOrEqual(280);
+  });
+
+  it("knows the form that precipitates first, which dissolves best of all of its solid (rule of stages; Ostwald 1897)", () => {
+    expect(freshForm("Mg(OH)2")?.form).toBe("freshly precipitated, active");
+    expect(freshForm("Al(OH)3")?.form).toBe("amorphous, fresh");
+    expect(freshForm("BaSO4")).toBeUndefined();
+    let compared = 0;
+    for (const { solid, form, pKsp, convention } of SOLUBILITY_PRODUCTS()) {
+      const fresh = freshForm(solid);
+      if (fresh === undefined) continue;
+      expect(fresh.convention, solid).not.toBe("free-sulfide");
+      if (fresh.form === form || fresh.convention !== convention) continue;
+      expect(Number(fresh.pKsp), `${solid} ${form}`).toBeLessThanOrEqual(Number(pKsp));
+      compared += 1;
+    }
+    expect(compared).toBeGreaterThanOrEqual(9);
   });
 
   it("keeps fresh hydroxides more soluble than aged ones", () => {

@@ -53,6 +53,35 @@ describe("a liquor of several salts", () => {
     }
   });
 
+  it("sees the hydroxide that bicarbonate precipitates from aluminium and iron(III), as in an extinguisher of foam", () => {
+    // Al3+ + 3 HCO3- -> Al(OH)3 + 3 CO2 (general chemistry, from memory): 5 g AlCl3 = 0.0375 mol, and 10 g NaHCO3 are
+    // 0.119 mol, more than three times as much; 5 g / 133.34 g/mol × 78.00 g/mol = 2.925 g
+    const [all] = liquor({ AlCl3: "5 g", NaHCO3: "10 g" }).pairings;
+    expect(all!.formula).toBe("Al(OH)3");
+    expect(all!.excess!.in("g").toNumber()).toBeCloseTo(2.925, 2);
+    // with too little of it no more than a third of a mole for each mole: 5 g / 84.01 g/mol / 3 × 78.00 g/mol = 1.547 g
+    const [some] = liquor({ AlCl3: "5 g", NaHCO3: "5 g" }).pairings;
+    expect(some!.formula).toBe("Al(OH)3");
+    expect(some!.excess!.in("g").toNumber()).toBeLessThan(1.547);
+    expect(liquor({ FeCl3: "5 g", NaHCO3: "8 g" }).pairings.map(({ formula }) => formula)).toEqual(["Fe(OH)3"]);
+    expect(liquor({ FeCl3: "5 g", NaHSO4: "8 g" }).remainsInSolution).toBe("yes");
+  });
+
+  it("names no solid twice, where the acid ion is there as well as what is left of it", () => {
+    for (const [salts, solids] of [
+      [{ CaCl2: "5 g", KHC2O4: "1 g", K2C2O4: "1 g" }, ["CaC2O4"]],
+      [{ BaCl2: "5 g", NaHCO3: "5 g", Na2SO4: "3 g" }, ["BaSO4", "BaCO3"]],
+      // potassium and sodium carbonate and chloride all dissolve, and no acid is there to make a hydrogencarbonate
+      [{ KCl: "10 g", Na2CO3: "20 g" }, []],
+      // ammonium bicarbonate and salt: the bicarbonate of the Solvay process
+      [{ NH4HCO3: "15 g", NaCl: "30 g" }, ["NaHCO3"]],
+    ] as const)
+      expect(
+        liquor(salts).pairings.map(({ formula }) => formula),
+        JSON.stringify(salts),
+      ).toEqual(solids);
+  });
+
   it("lets what acid keeps dissolved stay", () => {
     for (const salts of [
       { CaCl2: "5 g", H3PO4: "5 g" },

@@ -266,6 +266,18 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "what has no charge was given back before",
   },
   {
+    file: "equation/redox/overall.ts",
+    line: "const numbers = all.map(({ amount }) => (amount < 0n ? -amount : amount) / common);",
+    to: ["amount <= 0n"],
+    why: "what cancels completely is left out before",
+  },
+  {
+    file: "solubility/crystallising/salt-pair.ts",
+    line: "worthwhile: ratios.wanted.compare(STEEP) > 0 && ratios.other.compare(FLAT) < 0 && purity.compare(PURE) > 0,",
+    to: ["ratios.wanted.compare(STEEP) >= 0", "ratios.other.compare(FLAT) <= 0", "purity.compare(PURE) >= 0"],
+    why: "a quotient of measured figures does not meet the limit to the last digit",
+  },
+  {
     file: "equation/kernel/modular.ts",
     line: "let used: number[] = [];",
     to: ['["Stryker was here"]'],

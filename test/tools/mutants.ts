@@ -48,7 +48,7 @@ const filesIn = (folder: string, wants: (file: string) => boolean): string[] =>
     .map((file) => join(root, folder, file));
 
 /** Milliseconds of a test file that is asked only for the tests which meet a fault. */
-const LONG = 20_000;
+const LONG = 5000;
 
 /** A fault: one expression of one line written otherwise. */
 interface Fault {

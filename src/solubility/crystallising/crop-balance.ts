@@ -112,7 +112,8 @@ export function settle(
   }));
   let left = water;
   let falling = per.filter(({ dry, s }) => dry.compare(s.times(left)) > 0);
-  for (let known = -1; known < falling.length; ) {
+  let known: number;
+  do {
     known = falling.length;
     // left = water − sum of bound (dry − s left), over the hydrates that precipitate
     let [free, keep]: [Quantity, Quantity] = [water, quantity("1")];
@@ -127,7 +128,7 @@ export function settle(
       .dividedBy(keep)
       .named({ label: "water left in the liquor", rule: "water − crystal water of the solids" });
     falling = per.filter((salt) => falling.includes(salt) || salt.dry.compare(salt.s.times(left)) > 0);
-  }
+  } while (known < falling.length);
   return {
     solids: per.map((salt) => (falling.includes(salt) ? salt.dry.minus(salt.s.times(left)) : quantity("0 g"))),
     water: left,

@@ -51,8 +51,7 @@ export function madeByProtons(
     temperature: quantity({ value: celsius, unit: "°C" }) as Quantity<"temperature">,
   });
   if (!asked.ok) return [];
-  const isMade = (anion: string): boolean =>
-    anion !== "OH-" && anion !== "O^2-" && !pool.some(({ formula }) => sameIon(formula, anion));
+  const isMade = (anion: string): boolean => !pool.some(({ formula }) => sameIon(formula, anion));
   return asked.value.solids.flatMap(({ formula, amount }) => {
     const ions = saltIons(parseFormula(formula)) ?? [];
     return ions.some((ion) => ion.charge < 0 && isMade(ion.formula)) ? [{ solid: formula, amount }] : [];
