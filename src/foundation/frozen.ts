@@ -1,4 +1,5 @@
 // What is handed out is nobody's to alter: lists and plain objects are frozen all the way down before a caller sees them.
+import { readableInside } from "./readable";
 
 /**
  * The value itself, frozen through: lists and plain objects all the way down; formulas, fractions and other instances of
@@ -21,3 +22,10 @@ export function frozen<T>(value: T, first?: (record: object) => unknown): T {
   } else if (!ArrayBuffer.isView(value)) Object.freeze(value);
   return value;
 }
+
+/**
+ * A row of frozen values of which some are worked out when they are read: frozen as it stands, since to walk it is to read it.
+ *
+ * @internal
+ */
+export const frozenUnread = <Row extends object>(row: Row): Row => Object.freeze(readableInside(row) as Row);

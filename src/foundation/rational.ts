@@ -15,17 +15,21 @@ export const abs = (x: bigint): bigint => (x < 0n ? -x : x);
 /** Number of bits of |x|, from its hexadecimal length: up to 3 too many, which no rounding here minds. */
 export const bits = (x: bigint): bigint => BigInt(abs(x).toString(16).length * 4);
 
+/** The same of a number that is not zero, from its nearest double where that has one. */
+const bitsOf = (x: bigint, near: number): number =>
+  Math.abs(near) <= Number.MAX_VALUE ? Math.ceil(Math.log2(Math.abs(near))) : Number(bits(x));
+
 /** Two bits below 2^-1074, the step of the smallest doubles. */
-const BELOW_STEP = 1076n;
+const BELOW_STEP = 1076;
 
 /** The nearest double. */
 export function nearestNumber({ n, d }: Rational): number {
   const [above, below] = [Number(n), Number(d)];
-  if (Math.abs(above) <= Number.MAX_SAFE_INTEGER && below <= Number.MAX_SAFE_INTEGER) return above / below;
+  if (above === 0 || (Math.abs(above) <= Number.MAX_SAFE_INTEGER && below <= Number.MAX_SAFE_INTEGER))
+    return above / below;
   // A quotient of 64 bits or more; its last bit, far below those a double has, tells whether anything is left over.
   // Below the smallest normal double only two bits more than the step there, or the last digit would be rounded twice.
-  const full = 72n - bits(n) + bits(d);
-  const shift = full < BELOW_STEP ? full : BELOW_STEP;
+  const shift = BigInt(Math.min(72 - bitsOf(n, above) + bitsOf(d, below), BELOW_STEP));
   const [over, under] = shift >= 0n ? [abs(n) << shift, d] : [abs(n), d << -shift];
   const quotient = over / under;
   const exact = quotient * under === over ? quotient : quotient | 1n;

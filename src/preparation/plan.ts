@@ -5,6 +5,7 @@ import type { BalancedEquation } from "../equation";
 import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import { under } from "../foundation/facts";
+import { frozenUnread } from "../foundation/frozen";
 import { keptWith, lazily, type Parts } from "../foundation/lazy";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
@@ -170,16 +171,20 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
     request: () => request,
     equation: () => setting.equation,
     weighings: () =>
-      setting.materials.map(({ shelf, formName }, i) => ({
-        material: shelf.name,
-        form: formName,
-        key: keyOfFormula(formName),
-        exact: exact[i]!,
-        portion: portions[i]!,
-        excess: materialBalance.supplied[i]!.excess,
-        limiting: materialBalance.supplied[i]!.limiting,
-        note: shelf.note,
-      })),
+      setting.materials.map(({ shelf, formName }, i) =>
+        frozenUnread({
+          material: shelf.name,
+          form: formName,
+          get key() {
+            return keyOfFormula(formName);
+          },
+          exact: exact[i]!,
+          portion: portions[i]!,
+          excess: materialBalance.supplied[i]!.excess,
+          limiting: materialBalance.supplied[i]!.limiting,
+          note: shelf.note,
+        }),
+      ),
     temperature: () => setting.temperature,
     pressure: () => setting.pressure,
     procedure: () => procedureOf(setting),

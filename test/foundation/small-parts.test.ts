@@ -24,7 +24,7 @@ import {
   withItsFacts,
 } from "../../src/foundation/facts";
 import { Fraction } from "../../src/foundation/fraction";
-import { frozen } from "../../src/foundation/frozen";
+import { frozen, frozenUnread } from "../../src/foundation/frozen";
 import { bigGcd, gcd } from "../../src/foundation/gcd";
 import { keptWith, lazily } from "../../src/foundation/lazy";
 import { memoised, once, remembering } from "../../src/foundation/memo";
@@ -50,6 +50,22 @@ describe("divisors", () => {
   ])("of %d and %d: %d", (a, b, common) => {
     expect(gcd(a, b)).toBe(common);
     expect(bigGcd(BigInt(a), BigInt(b))).toBe(BigInt(common));
+  });
+
+  it("of long numbers are those of Euclid's, who divides until nothing is left", () => {
+    const euclid = (a: bigint, b: bigint): bigint => (b === 0n ? a : euclid(b, a % b));
+    const long = fc.bigInt(1n, 1n << 1400n);
+    fc.assert(
+      fc.property(long, long, fc.bigInt(1n, 1n << 300n), (a, b, common) => {
+        expect(bigGcd(a * common, -b * common)).toBe(euclid(a * common, b * common));
+      }),
+    );
+    // neighbours in Fibonacci's row take the most divisions
+    let [one, next] = [1n, 1n];
+    for (let i = 0; i < 2000; i += 1) [one, next] = [next, one + next];
+    expect(bigGcd(one * 12n, next * 18n)).toBe(euclid(one * 12n, next * 18n));
+    expect(bigGcd(next << 700n, next)).toBe(next);
+    expect(bigGcd((1n << 900n) + 1n, 1n << 900n)).toBe(1n);
   });
 });
 
@@ -131,6 +147,23 @@ describe("what is handed out", () => {
     value.bytes[0] = 7;
     expect(value.bytes[0]).toBe(7);
     for (const plain of [null, undefined, 5, "x", true]) expect(frozen(plain)).toBe(plain);
+  });
+
+  it("leaves what is worked out when it is read unread, and the row as it is", () => {
+    let asked = 0;
+    const row = frozenUnread({
+      formula: "H2O",
+      get key() {
+        asked += 1;
+        return "water";
+      },
+    });
+    const list = frozen([row]);
+    expect(asked).toBe(0);
+    expect(Object.isFrozen(row)).toBe(true);
+    expect(list[0]!.key).toBe("water");
+    expect(JSON.stringify(list)).toBe('[{"formula":"H2O","key":"water"}]');
+    expect(String(row)).toBe("formula: H2O\nkey: water");
   });
 
   it("is not walked again where it is frozen already", () => {

@@ -170,6 +170,27 @@ describe("arithmetic with dimensions", () => {
 
 // JCGM 100:2008, 4.3.10: what is stated beside the readings counts to the extent that their scatter does not show it; 5.2.2,
 // note 1: inputs that are fully correlated add up linearly, so that the mean of ten readings on one instrument keeps its u.
+describe("the uncertainty of a long product", () => {
+  it("is the root of the sum of squares, to the last of 40 digits that is not rounded", () => {
+    // each factor is 1.001 with u = 0.001: u(product) / product = sqrt(n) × 0.001 / 1.001 (JCGM 100:2008, 5.1.6)
+    for (const n of [1, 9, 64, 144]) {
+      const factors = Array.from({ length: n }, () => quantity("1.001(1)"));
+      const product = factors.reduce<Quantity>((all, one) => all.times(one), quantity("1"));
+      const relative = product.standardUncertainty!.div(product.value).times("1.001").div(Math.sqrt(n)).minus("0.001");
+      expect(relative.abs().lessThan("1e-40")).toBe(true);
+    }
+  });
+
+  it("shares its parts out to exactly as much as there is, and cancels what is the same input", () => {
+    const factors = Array.from({ length: 60 }, (_, i) => quantity(`${1 + i / 997}`.slice(0, 12).concat("(3)")));
+    const product = factors.reduce((all, one) => all.times(one));
+    const shares = uncertaintyBudget(product).map(({ share }) => share);
+    expect(shares.length).toBe(60);
+    expect(shares.reduce((a, b) => a + b)).toBeCloseTo(1, 14);
+    expect(product.minus(product.times("2").dividedBy("2")).standardUncertainty!.toString()).toBe("0");
+  });
+});
+
 describe("readings that state an uncertainty", () => {
   it("have it in their mean, beside the scatter", () => {
     // s/√2 of 10.01 and 10.03 is 0.01; √(0.01² + 0.5²)

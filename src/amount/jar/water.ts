@@ -2,7 +2,7 @@
 // is one published equation, evaluated when asked.
 
 import { ZERO_CELSIUS } from "../../foundation/standards";
-import { applyFunction, type Quantity } from "../../quantity";
+import { applyFunction, isQuantity, type Quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import type { TemperatureLike } from "../argument";
 import { cite } from "../data/sources";
@@ -101,6 +101,7 @@ const KELL_BELOW = 16.87985e-3;
  * densityOfWater("20 °C").format({ decimals: 4 }) // => "0.9982 g/mL"
  */
 export function densityOfWater(temperature: TemperatureLike): Quantity<"density"> {
+  if (isQuantity(temperature)) return densityAt(temperature);
   if (typeof temperature !== "string") return kellDensity(temperature);
   // One temperature written the same way is one constant, whoever asks; a Quantity may carry an uncertainty of its own.
   const before = densities.get(temperature);
@@ -110,6 +111,15 @@ export function densityOfWater(temperature: TemperatureLike): Quantity<"density"
   // Two readings that happen to be written alike are still two readings.
   if (T.standardUncertainty === undefined && densities.size < MOST_DENSITIES) densities.set(temperature, density);
   return density;
+}
+
+let latest: { readonly temperature: Quantity; readonly density: Quantity<"density"> } | undefined;
+
+/** One measurement has one density, and is asked for it many times running: at every vessel of one room. */
+function densityAt(temperature: Quantity): Quantity<"density"> {
+  if (latest?.temperature !== temperature)
+    latest = { temperature, density: kellDensity(temperature as Quantity<"temperature">) };
+  return latest.density;
 }
 
 const MOST_DENSITIES = 100;

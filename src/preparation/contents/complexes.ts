@@ -8,7 +8,7 @@ import { HOLDING_LIGANDS } from "../data/waste";
 import { componentsOf } from "../feasibility/beaker";
 import { keyOfFormula } from "../reaction/species";
 import type { Books } from "./books";
-import { ownStanding } from "./equilibrium";
+import { type Asked, ownStanding } from "./equilibrium";
 import type { Matter } from "./matter";
 
 /** A metal that a ligand holds in solution. */
@@ -53,7 +53,7 @@ export const complexIn = ({ formula, key }: Pick<Matter, "formula" | "key">): Ow
   });
 
 /** The metals that are held in a vessel. */
-export function complexesOf(pot: { readonly books: Books }): Complexed[] {
+export function complexesOf(pot: { readonly books: Books; readonly asked: Asked }): Complexed[] {
   const named = (symbol: string, amount: Quantity, ligand: string): Quantity<"amount of substance"> =>
     amount.to("mol").named({ symbol: `n(${symbol}, held)`, label: `${symbol} that ${ligand} holds in solution` });
   const inFormulas = new Map<string, Complexed>();

@@ -1,5 +1,6 @@
 // What stands in a vessel between two operations, as a person may look at it.
 
+import { frozenUnread } from "../../foundation/frozen";
 import { lazily } from "../../foundation/lazy";
 import { PRINTING } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
@@ -8,7 +9,7 @@ import { keyOfFormula } from "../reaction/species";
 import type { Books } from "./books";
 import { type Complexed, complexesOf } from "./complexes";
 import { type Entry, massOf } from "./entry";
-import { phOf } from "./equilibrium";
+import { type Asked, phOf } from "./equilibrium";
 
 /** A solid in a vessel. */
 export interface SolidInside {
@@ -60,15 +61,19 @@ export interface Contents {
   readonly unknown: readonly string[];
 }
 
-const solute = ({ matter: { name }, amount }: Entry): SoluteInside => ({
-  formula: name,
-  key: keyOfFormula(name),
-  amount: amount.to("mol"),
-});
+const solute = ({ matter: { name }, amount }: Entry): SoluteInside =>
+  frozenUnread({
+    formula: name,
+    get key() {
+      return keyOfFormula(name);
+    },
+    amount: amount.to("mol"),
+  });
 
 /** What the view is read from. */
 interface Vessel {
   readonly books: Books;
+  readonly asked: Asked;
   readonly mass: Quantity;
   readonly volume: Quantity;
 }
@@ -91,13 +96,17 @@ export const viewOf = (pot: Vessel): Contents =>
         : undefined,
     pH: () => phOf(pot),
     solids: () =>
-      pot.books.solids.map((one) => ({
-        formula: one.matter.name,
-        key: keyOfFormula(one.matter.name),
-        amount: one.amount.to("mol"),
-        mass: massOf(one) as Quantity<"mass">,
-        origin: one.origin,
-      })),
+      pot.books.solids.map((one) =>
+        frozenUnread({
+          formula: one.matter.name,
+          get key() {
+            return keyOfFormula(one.matter.name);
+          },
+          amount: one.amount.to("mol"),
+          mass: massOf(one) as Quantity<"mass">,
+          origin: one.origin,
+        }),
+      ),
     dissolved: () => pot.books.dissolved.map(solute),
     complexes: () => complexesOf(pot),
     gas: () => pot.books.gas.map(solute),

@@ -25,6 +25,13 @@ import { type Matter, matterOf } from "./matter";
 /** Anything with books: a vessel. */
 interface Booked {
   readonly books: Books;
+  readonly asked: Asked;
+}
+
+/** What a vessel was asked before, kept with it: its books never change. */
+export interface Asked {
+  poured?: Poured | false;
+  standing?: Beaker | false;
 }
 
 /** Hydrons and water belong to everything. */
@@ -36,23 +43,21 @@ const THINNED = 1.25;
 /** Metals, sulfur and charcoal stand by; they are no part of the equilibrium. */
 const standsBy = ({ matter }: Entry): boolean => matter.formula.size === 1;
 
-const poured = /* @__PURE__ */ new WeakMap<Books, Poured | false>();
-
 /** Things that the beaker of a vessel contains, mol for each kilogram of water; undefined where there is too little water or a stranger. */
 function perKilogram(pot: Booked): Poured | undefined {
-  const known = poured.get(pot.books);
+  const known = pot.asked.poured;
   if (known !== undefined) return known || undefined;
   const kg = waterOf(pot);
   const found = kg === undefined ? undefined : pouredOf(pot, kg);
   const isWhole = found !== undefined && found.pours.length > 0 && found.pours.every(({ formula }) => isKnown(formula));
-  poured.set(pot.books, isWhole && found);
+  pot.asked.poured = isWhole && found;
   return isWhole ? found : undefined;
 }
 
 const carbonDioxide = /* @__PURE__ */ once(() => parseFormula("CO2"));
 
 /** kg of water in a vessel; undefined where it is not known or none is left. */
-export function waterOf({ books: { water, waterMissing } }: Booked): number | undefined {
+export function waterOf({ books: { water, waterMissing } }: Pick<Booked, "books">): number | undefined {
   const kg = water.toNumber() / 1000;
   return waterMissing.length > 0 || !(kg > 0) ? undefined : kg;
 }
@@ -69,7 +74,7 @@ export interface Poured {
 }
 
 /** A vessel for so many kilograms of water. */
-export function pouredOf({ books }: Booked, kg: number): Poured {
+export function pouredOf({ books }: Pick<Booked, "books">, kg: number): Poured {
   const summed = (entries: readonly Entry[]): Pour[] => {
     // what of a substance is dissolved and what of it stands is for the equilibrium to say
     const sums = new Map<string, { readonly formula: Formula; moles: number }>();
@@ -114,15 +119,13 @@ export function settled(
   return remembered(`${celsius} ${fizzed.keeping} ${all.map((one) => `${one.formula} ${one.moles}`).join(" ")}`, ask);
 }
 
-const standing = /* @__PURE__ */ new WeakMap<Books, Beaker | false>();
-
-/** What stands in a vessel, asked once of its books. */
+/** What stands in a vessel, asked once of it. */
 function standingIn(pot: Booked): Beaker | undefined {
-  const known = standing.get(pot.books);
+  const known = pot.asked.standing;
   if (known !== undefined) return known || undefined;
   const put = perKilogram(pot);
   const found = put && settled(put.pours, pot.books.temperature.toNumber("°C"), put.fizzed);
-  standing.set(pot.books, found ?? false);
+  pot.asked.standing = found ?? false;
   return found;
 }
 

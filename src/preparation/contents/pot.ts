@@ -7,6 +7,7 @@ import { exact } from "../planning/exact";
 import type { Books } from "./books";
 import { type Contents, viewOf } from "./contents";
 import { type Entry, massOf, type Origin, type SolidEntry } from "./entry";
+import type { Asked } from "./equilibrium";
 import { type Matter, massOfWater } from "./matter";
 
 const NOTHING = "0 g";
@@ -32,6 +33,9 @@ function plus<E extends Entry>(list: readonly E[], entry: E, same: (one: E) => b
 
 export class Pot {
   #view: Contents | undefined;
+  #mass: Quantity | undefined;
+  #volume: Quantity | undefined;
+  readonly asked: Asked = {};
 
   constructor(readonly books: Books) {}
 
@@ -51,12 +55,14 @@ export class Pot {
   /** Everything in it. */
   get mass(): Quantity {
     const { water, other, solids, dissolved } = this.books;
-    return sum([water, other, ...solids.map(massOf), ...dissolved.map(massOf)]);
+    this.#mass ??= sum([water, other, ...solids.map(massOf), ...dissolved.map(massOf)]);
+    return this.#mass;
   }
 
   /** No more than this: salts make the liquid denser than water. */
   get volume(): Quantity {
-    return this.mass.dividedBy(densityOfWater(this.books.temperature)).to("mL");
+    this.#volume ??= this.mass.dividedBy(densityOfWater(this.books.temperature)).to("mL");
+    return this.#volume;
   }
 
   get isEmpty(): boolean {

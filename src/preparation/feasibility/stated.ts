@@ -2,6 +2,7 @@
 
 import { type AqueousComposition, aqueousComposition } from "../../aqueous";
 import { parseFormula } from "../../formula";
+import { frozenUnread } from "../../foundation/frozen";
 import { lazily } from "../../foundation/lazy";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { waterOf } from "../contents/equilibrium";
@@ -34,13 +35,15 @@ function formedSolid({ formula, moles, share }: Ruling["solids"][number], theory
     label: `${formula} that stands`,
     rule: "theory × amount for one mole of product",
   });
-  return {
+  return frozenUnread({
     formula,
-    key: keyOfFormula(formula),
+    get key() {
+      return keyOfFormula(formula);
+    },
     amount: amount as FormedSolid["amount"],
     mass: massFor(amount, parseFormula(formula), { symbol: `m(${formula})`, label: `${formula} that stands` }),
     share: quantity({ value: rounded(share), unit: "" }, { label: `part of its metal that is in ${formula}` }),
-  };
+  });
 }
 
 /** Six figures of a double, as text. */

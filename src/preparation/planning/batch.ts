@@ -2,6 +2,7 @@
 // really weighed, and only what is looked at is worked out again.
 
 import type { Facts } from "../../foundation/facts";
+import { frozenUnread } from "../../foundation/frozen";
 import { keptWith, lazily, type Parts } from "../../foundation/lazy";
 import { PRINTING } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
@@ -116,12 +117,16 @@ function gasFormed({ drafts }: Work, { formed }: Account) {
     const own = formed.find((one) => one.formula === matter.name && one.amount.compare(amount) === 0);
     const named = amount.to("mol").named({ symbol: `n(${matter.name})`, rule: "what the steps give off" });
     return {
-      formed: own ?? {
-        formula: matter.name,
-        key: keyOfFormula(matter.name),
-        amount: named,
-        mass: massFor(named, matter.formula),
-      },
+      formed:
+        own ??
+        frozenUnread({
+          formula: matter.name,
+          get key() {
+            return keyOfFormula(matter.name);
+          },
+          amount: named,
+          mass: massFor(named, matter.formula),
+        }),
       matter: matter.formula,
       gas: true,
     };
@@ -223,13 +228,16 @@ export function batchOf(
   });
   const parts: Parts<Batch> = {
     materialBalance: () => account,
-    product: () => ({
-      formula: product.name,
-      key: keyOfFormula(product.name),
-      name: request.productName ?? product.name,
-      amount: formed.amount,
-      theoreticalYield,
-    }),
+    product: () =>
+      frozenUnread({
+        formula: product.name,
+        get key() {
+          return keyOfFormula(product.name);
+        },
+        name: request.productName ?? product.name,
+        amount: formed.amount,
+        theoreticalYield,
+      }),
     feeds: () => {
       const cooling = batch.crystallising?.cooling;
       return feedsOf({

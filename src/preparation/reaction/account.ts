@@ -1,6 +1,8 @@
 // The account of a batch: from what is weighed, the amounts, the limiting material, the extent, and what comes out. Plan
 // and run use the same account; a run merely puts other weighings in.
+
 import { type Formula, molarMass } from "../../formula";
+import { frozenUnread } from "../../foundation/frozen";
 import { minimum, type Quantity, quantity } from "../../quantity";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
@@ -63,14 +65,14 @@ export function formedBy(extent: Quantity, species: Species): Formed {
   const { name, formula, coefficient, molarMass: molar } = species;
   const multiple = coefficient === 1n ? extent : extent.times(coefficient);
   const amount = multiple.named({ symbol: `n(${name})`, rule: "amount = extent × coefficient" });
-  return {
+  return frozenUnread({
     formula: name,
     get key() {
       return keyOfFormula(name);
     },
     amount,
     mass: massFor(amount, formula, undefined, molar),
-  };
+  });
 }
 
 export function massFor(
@@ -133,7 +135,7 @@ export function accountOfAmounts(
     const left = total
       .minus(used)
       .named({ symbol: `n(${species.name}, left)`, rule: "amount left = amount taken - amount used" });
-    return {
+    return frozenUnread({
       material: material.shelf.name,
       form: material.formName,
       get key() {
@@ -150,7 +152,7 @@ export function accountOfAmounts(
       }),
       excess: left.dividedBy(used).to("%"),
       limiting: species === limiting,
-    };
+    });
   });
   const isSupplied = (species: Species): boolean => totals.has(species);
   return {

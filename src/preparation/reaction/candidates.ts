@@ -4,6 +4,7 @@
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
+import { frozenUnread } from "../../foundation/frozen";
 import { remembering } from "../../foundation/memo";
 import { knownHydrates } from "../../hydrate";
 import { constitutionOf } from "../../ion";
@@ -142,14 +143,15 @@ export function candidatesFor(
   ];
 }
 
-const candidate = (formula: string, wanted: boolean, theoreticalYield: Quantity<"mass">): Candidate => ({
-  formula,
-  get key() {
-    return keyOfFormula(formula);
-  },
-  wanted,
-  theoreticalYield,
-});
+const candidate = (formula: string, wanted: boolean, theoreticalYield: Quantity<"mass">): Candidate =>
+  frozenUnread({
+    formula,
+    get key() {
+      return keyOfFormula(formula);
+    },
+    wanted,
+    theoreticalYield,
+  });
 
 function candidateOf({ name, perAtom }: Other, metal: Quantity, element: string): Candidate {
   const theoreticalYield = metal

@@ -2,7 +2,7 @@
 // independent input, whatever the number of paths between them (JCGM 100:2008, 5.1 and 5.2). Derivatives stay exact
 // fractions, so that x - x and x / x come out as exactly 0 and not as rounding noise.
 import { inOrder, type Leaf, type Node, operandsOf } from "../value/graph";
-import { add, multiply, ONE, type Rational, rational, ZERO } from "../value/rational";
+import { add, multiply, ONE, type Rational, rational, shortened, ZERO } from "../value/rational";
 
 /** One independent input with its sensitivity coefficient, in SI units. */
 interface Sensitivity {
@@ -11,13 +11,19 @@ interface Sensitivity {
   readonly coefficient: Rational;
 }
 
-/** Sensitivity coefficients of a node to every input it depends on; each input once. */
+/** Sensitivity coefficients of a node to every input with an uncertainty that it depends on; each input once. */
 function sensitivities(root: Node): Sensitivity[] {
   const adjoint = new Map<Node, Rational>([[root, ONE]]);
   const found = new Map<Leaf, { node: Node; coefficient: Rational }>();
   const order = inOrder(root);
+  // what rests on figures without an uncertainty alone has nothing to add
+  const counts = new Set<Node>();
+  for (const node of order)
+    if (node.leaf === undefined ? operandsOf(node).some((one) => counts.has(one)) : node.leaf.variance !== undefined)
+      counts.add(node);
   for (let i = order.length - 1; i >= 0; i--) {
     const node = order[i]!;
+    if (!counts.has(node)) continue;
     const weight = adjoint.get(node)!;
     if (node.leaf !== undefined) {
       const before = found.get(node.leaf);
@@ -30,6 +36,7 @@ function sensitivities(root: Node): Sensitivity[] {
     const operands = operandsOf(node);
     const partials = node.operation!.partials(node, operands);
     operands.forEach((operand, k) => {
+      if (!counts.has(operand)) return;
       const part = multiply(weight, partials[k]!);
       const before = adjoint.get(operand);
       adjoint.set(operand, before === undefined ? part : add(before, part));
@@ -70,16 +77,23 @@ function bilinear(a: readonly Sensitivity[], b: readonly Sensitivity[]): Rationa
   return total;
 }
 
-const uncertain = (root: Node): Sensitivity[] => sensitivities(root).filter(({ leaf }) => leaf.variance !== undefined);
+/** Variance through an input that stands alone: squares add up, so that rounding them cancels nothing out. */
+function varianceThrough({ leaf, coefficient }: Sensitivity): Rational {
+  const short = shortened(coefficient);
+  return shortened(multiply(multiply(short, short), covarianceOfLeaves(leaf, leaf)));
+}
 
 /** What each uncertain input adds to the variance of the result, its share of the covariances included. */
 export function variances(root: Node): { input: Sensitivity; part: Rational }[] {
-  const inputs = uncertain(root);
-  return grouped(inputs).flatMap((members) => members.map((input) => ({ input, part: bilinear([input], members) })));
+  return grouped(sensitivities(root)).flatMap((members) => {
+    const [only] = members;
+    if (members.length === 1) return [{ input: only!, part: varianceThrough(only!) }];
+    return members.map((input) => ({ input, part: bilinear([input], members) }));
+  });
 }
 
 /** Covariance of two results through the inputs they share or that are correlated, in SI units. */
-export const covarianceOf = (a: Node, b: Node): Rational => bilinear(uncertain(a), uncertain(b));
+export const covarianceOf = (a: Node, b: Node): Rational => bilinear(sensitivities(a), sensitivities(b));
 
 const known = /* @__PURE__ */ new WeakMap<Node, { variance: Rational | undefined }>();
 

@@ -96,6 +96,8 @@ class Value implements Quantity {
   to(unit: string): Quantity {
     const { value, dimension, naming, leaf, operation, operands } = this.#node;
     const shown = this.matching(unit);
+    // what is shown so already is itself; only decimals as they were written are given up
+    if (shown === this.#node.unit && this.#node.decimals === undefined) return this;
     return make({ value, dimension, unit: shown, naming, leaf, decimals: undefined, operation, operands });
   }
 
@@ -231,7 +233,10 @@ class Value implements Quantity {
   }
 }
 
-const inUnit = (value: Rational, unit: Unit): Rational => divide(subtract(value, unit.offset), unit.factor);
+function inUnit(value: Rational, { offset, factor }: Unit): Rational {
+  const fromZero = offset.n === 0n ? value : subtract(value, offset);
+  return factor.n === factor.d ? fromZero : divide(fromZero, factor);
+}
 
 /** @internal */
 export const valueIn = (value: Rational, unit: Unit): Decimal => toDecimal(inUnit(value, unit));

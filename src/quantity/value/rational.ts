@@ -11,19 +11,32 @@ const REDUCE_ABOVE: bigint = 1n << 1024n;
 /** Above this size a reduced result is rounded to `KEPT_BITS`: only chains of thousands of operations get there. */
 const ROUND_ABOVE: bigint = 1n << 2048n;
 const KEPT_BITS = 512n;
+/** Above this size what only adds to a sum is rounded to so many bits. */
+const SHORT_BITS = 256n;
+const SHORT: bigint = 1n << SHORT_BITS;
 /** Bits between the largest and smallest magnitude and 1. */
 const MAX_MAGNITUDE = 16_000n;
 
 /** A fraction in lowest terms; past 2048 bits also rounded to 512 (about 154 digits), so that no chain grows without end. */
 export function reduce(a: Rational): Rational {
   const { n, d } = inLowestTerms(a.n, a.d);
-  if (d < ROUND_ABOVE && abs(n) < ROUND_ABOVE) return { n, d };
+  return d < ROUND_ABOVE && abs(n) < ROUND_ABOVE ? { n, d } : roundedTo(KEPT_BITS, { n, d });
+}
+
+/**
+ * A long fraction rounded to 256 bits (77 digits), which are squared without growing long again: for sums of what has one sign,
+ * where nothing cancels out.
+ */
+export const shortened = (a: Rational): Rational =>
+  a.d < SHORT && a.n < SHORT && a.n > -SHORT ? a : roundedTo(SHORT_BITS, a);
+
+function roundedTo(kept: bigint, { n, d }: Rational): Rational {
   if (n === 0n) return ZERO;
   const magnitude = bits(n) - bits(d);
   if (magnitude > MAX_MAGNITUDE || magnitude < -MAX_MAGNITUDE) {
     throw new QuantityError("quantity.out-of-range", "a result beyond 1e±4800; no quantity is that large or small");
   }
-  const shift = KEPT_BITS - magnitude;
+  const shift = kept - magnitude;
   const scaled = shift >= 0n ? (n << shift) / d : n / (d << -shift);
   return shift >= 0n ? { n: scaled, d: 1n << shift } : { n: scaled << -shift, d: 1n };
 }
@@ -42,14 +55,14 @@ export function add(a: Rational, b: Rational): Rational {
 }
 
 export const negate = (a: Rational): Rational => ({ n: -a.n, d: a.d });
-export const subtract = (a: Rational, b: Rational): Rational => add(a, negate(b));
+export const subtract = (a: Rational, b: Rational): Rational =>
+  a.d === b.d ? { n: a.n - b.n, d: a.d } : add(a, negate(b));
 export const multiply = (a: Rational, b: Rational): Rational => rational(a.n * b.n, a.d * b.d);
 export const divide = (a: Rational, b: Rational): Rational => rational(a.n * b.d, a.d * b.n);
 export const square = (a: Rational): Rational => multiply(a, a);
 
 export function compare(a: Rational, b: Rational): -1 | 0 | 1 {
-  const left = a.n * b.d;
-  const right = b.n * a.d;
+  const [left, right] = a.d === b.d ? [a.n, b.n] : [a.n * b.d, b.n * a.d];
   return left < right ? -1 : left > right ? 1 : 0;
 }
 

@@ -1,7 +1,7 @@
 // One spelling of a formula for each substance: what joins tables, keys of maps and JSON.
 
 import { Formula, parseFormula } from "../../formula";
-import { byElements } from "../../formula/internal";
+import { byDryRatio } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { constitutionOf, sameSubstance } from "../../ion";
 import { ACID_STEPS, bareIon, chargeOfIon } from "../../ion/internal";
@@ -13,12 +13,17 @@ const molecules = (): readonly string[] =>
     .flatMap(({ acid, base }) => [acid, base])
     .filter((formula) => chargeOfIon(formula) === 0);
 
-/** Formulas of the tables by what they are made of, the registry's before the others. */
-const spellings = /* @__PURE__ */ byElements(
+/** Formulas of the tables that may be of a substance, the registry's before the others. */
+const spellings = /* @__PURE__ */ byDryRatio(
   () => [...registryFormulas(), ...molecules()],
   (formula) => formula,
-  (formulas) => new Map([...formulas].reverse().map((formula) => [constitutionOf(formula).identity, formula])),
 );
+
+/** A substance as the tables spell it. */
+const listed = (formula: Formula): string | undefined => {
+  const { identity } = constitutionOf(formula);
+  return spellings(formula).find((one) => constitutionOf(one).identity === identity);
+};
 
 /** A bare part, as often as the formula has it; more than one atom goes into brackets. */
 function times(part: string, count: number): string {
@@ -79,5 +84,5 @@ const byParts = ({ parts }: Formula): string =>
  */
 export function canonicalFormula(formula: Formula | string): string {
   const read = formula instanceof Formula ? formula : parseFormula(formula);
-  return spellings(read.toString()).get(constitutionOf(read).identity) ?? composed(read) ?? read.toString();
+  return listed(read) ?? composed(read) ?? read.toString();
 }
