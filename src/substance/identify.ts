@@ -8,7 +8,9 @@ import { guard } from "./argument";
 import { readableText } from "./error";
 import { tryFormulaOf } from "./names/formula-of";
 import { goodNamed } from "./names/goods";
+import { withoutLabelWords } from "./names/label-words";
 import { readingsOf } from "./names/readings";
+import { mayBeShortName } from "./names/resolve";
 import { type Substance, substance, trySubstance } from "./registry/substance";
 import { type ShopCandidate, type TextRange, tryShopMaterial } from "./shop/shop";
 
@@ -145,11 +147,14 @@ function* spellings(text: string): Generator<{ readonly text: string; readonly r
   }
   const words = /^(.*\S)\s*\([^()]*\)$/.exec(text);
   if (words !== null) yield { text: words[1]!, remark: "the words in brackets were left out" };
+  const label = withoutLabelWords(text);
+  if (label !== undefined)
+    yield { text: label.text, remark: `"${label.leftOut}" was left out: give the strength apart` };
 }
 
 function meaningsOf(text: string): Meaning[] {
   const formulas = written(text);
-  if (formulas.length > 0 && !/^[A-Z]{3,}$/.test(text)) return formulas;
+  if (formulas.length > 0 && !mayBeShortName(text)) return formulas;
   const names = named(text);
   // a name that says which form it is leaves no other form of the good; one that only resembles a good is no good
   const own = new Set(names.map(({ formula }) => formula));

@@ -53,6 +53,52 @@ describe("cautions of a substance", () => {
     expect(only("moon dust").cautions[0]).toMatch(/^not read: /);
   });
 
+  it("reads short names of goods before the elements that they spell", () => {
+    // Na, D, C, C is no pool chlorine; NaDCC, TCCA and TSP are trade names (memory). With ammonium they give nitrogen
+    // trichloride: the rule isocyanurate-ammonia
+    const formulaOf = (name: string) => cautions([name]).substances.map(({ formula }) => formula);
+    expect(formulaOf("NaDCC")).toEqual(["C3N3O3Cl2Na"]);
+    expect(formulaOf("SDIC")).toEqual(["C3N3O3Cl2Na"]);
+    expect(formulaOf("TCCA")).toEqual(["C3N3O3Cl3"]);
+    expect(formulaOf("TSP")).toContain("Na3PO4·12H2O");
+    expect(formulaOf("KCN")).toEqual(["KCN"]);
+    for (const tablet of ["NaDCC", "TCCA"])
+      expect(cautions([tablet, "ammonium carbonate"]).incompatibilities.map(({ code }) => code)).toContain(
+        "isocyanurate-ammonia",
+      );
+  });
+
+  it("reads a name with the words of its label, and takes the percentage as strength", () => {
+    // wording of labels (common practice)
+    const pairs: readonly (readonly [string, string, string])[] = [
+      ["bleach", "ammonia solution", "hypochlorite-ammonia"],
+      ["bleach", "dilute hydrochloric acid", "hypochlorite-acid"],
+      ["bleach 5 %", "HCl 30%", "hypochlorite-acid"],
+      ["5% vinegar", "sodium hypochlorite solution (10 %)", "hypochlorite-acid"],
+      ["KMnO4", "conc. sulfuric acid", "permanganate-sulfuric"],
+    ];
+    for (const [one, other, code] of pairs) {
+      const found = cautions([one, other]);
+      expect(found.notRead).toEqual([]);
+      expect(
+        found.incompatibilities.map((rule) => rule.code),
+        `${one} + ${other}`,
+      ).toContain(code);
+    }
+    const state = (acid: string) => cautions([acid, "ethanol"]).incompatibilities[0]?.state;
+    expect(state("nitric acid 68 %")).toBe("met");
+    expect(state("concentrated nitric acid")).toBe("not stated");
+    expect(state("nitric acid 5 %")).toBeUndefined();
+    expect(cautions(["nitric acid 68 %"]).substances[0]).toMatchObject({
+      material: "nitric acid 68 %",
+      strength: "68 %",
+    });
+    expect(cautions(["dilute moon dust", "5 %"]).notRead.map(({ material }) => material)).toEqual([
+      "dilute moon dust",
+      "5 %",
+    ]);
+  });
+
   it("reads what shops call the things that must not meet", () => {
     // other words for what stands under bleach, household ammonia, acetone, ethanal-free cleaners (general knowledge, memory)
     const pairs: readonly (readonly [string, string])[] = [

@@ -11,7 +11,8 @@ import type { Circumstance } from "../data/incompatibilities";
 import { readableText, type SubstanceRefusal } from "../error";
 import { nearestNames } from "../names/formula-of";
 import { goodNamed } from "../names/goods";
-import { type Resolved, resolveAll } from "../names/resolve";
+import { withoutLabelWords } from "../names/label-words";
+import { mayBeShortName, type Resolved, resolveAll } from "../names/resolve";
 import { MOST_NEAREST } from "../names/words";
 import { formulasMeantBy, formulasSoldAs, nearestShopNames, strengthsSoldAs } from "../shop/shop";
 import {
@@ -43,14 +44,17 @@ export interface MaterialOfStrength {
 
 /** Formulas a text may stand for: a formula, or all readings of a name with the forms sold under it. */
 function meanings(material: string): Resolved[] {
-  const known = resolveAll(material);
+  const sold = formulasSoldAs(material);
+  // `TSP` is a good of the shop before it is tritium, sulfur and phosphorus
+  const isGood = sold.length > 0 && mayBeShortName(material);
+  const known = isGood ? [] : resolveAll(material);
   if (known.length > 0 && tryReadNotation(material) !== undefined) return known;
-  const formulas = new Set([...known.map((one) => one.formula), ...formulasSoldAs(material)]);
+  const formulas = new Set([...known.map((one) => one.formula), ...sold]);
   // a name of the caller's own adds a meaning here and takes none away: what is said of a danger is never less
   if (factsInForce() !== undefined)
     for (const { formula } of under(undefined, () => meanings(material))) formulas.add(formula);
   // a name that only shares words with a good, such as "pool shock", is taken for it where nothing else is known
-  if (formulas.size === 0)
+  if (formulas.size === 0 && /\p{L}/u.test(material))
     for (const formula of goodNamed(material)?.contains ?? formulasMeantBy(material)) formulas.add(formula);
   return [...formulas].map((formula) => ({ given: material, formula, notation: readNotation(formula) }));
 }
@@ -120,14 +124,23 @@ export function cautionsWhere(
       inCylinder = false,
     }: MaterialOfStrength = typeof one === "object" && one !== null ? one : { material: one };
     const text = readableText(material, "a name or a formula");
-    const asked = meanings(text).flatMap((meaning) =>
-      percentsOf(text, meaning.formula, strength).map((percent): Asked => {
-        return { ...meaning, inCylinder: inCylinder === true, ...(percent === undefined ? {} : { percent }) };
+    const read = meanings(text);
+    const label = read.length > 0 || goodNamed(text) !== undefined ? undefined : withoutLabelWords(text);
+    const name = label?.text ?? text;
+    const stated = strength ?? label?.percent;
+    const asked = (label === undefined ? read : meanings(name)).flatMap((meaning) =>
+      percentsOf(name, meaning.formula, stated).map((percent): Asked => {
+        return {
+          ...meaning,
+          given: text,
+          inCylinder: inCylinder === true,
+          ...(percent === undefined ? {} : { percent }),
+        };
       }),
     );
     const good = asked.length === 0 ? goodNamed(text) : undefined;
     const nearest = asked.length === 0 && good === undefined ? nearestTo(text) : [];
-    return { text, asked, percent: percentOf(strength), nearest, ...(good === undefined ? {} : { good: good.what }) };
+    return { text, asked, percent: percentOf(stated), nearest, ...(good === undefined ? {} : { good: good.what }) };
   });
   return cautionsOver(list, circumstances, meeting);
 }

@@ -18,14 +18,20 @@ function formulaText(text: string, notation: Notation): string {
 }
 
 /**
+ * May these letters be a short name as well as a formula: `MAP`, `SOP`, `NaDCC`? Three capitals in a row, no digit; a name in
+ * a table goes first, since no one writes the formula of sodium, deuterium and carbon so.
+ */
+export const mayBeShortName = (text: string): boolean => /^[A-Za-z]*[A-Z]{3}[A-Za-z]*$/.test(text);
+
+/**
  * Every formula a text can stand for: itself where it is a formula, else all readings of the name, by table or rule, and the
- * registry rows that carry it. Names made of capitals only (`MAP`, `SOP`) are tried as trade names first. Empty when nothing
+ * registry rows that carry it. Short names in capitals (`MAP`, `SOP`) are tried as trade names first. Empty when nothing
  * is known.
  */
 export function resolveAll(given: string): Resolved[] {
   const text = readableText(given, "a name or a formula");
   const notation = tryReadNotation(text);
-  if (notation !== undefined && !(/^[A-Z]{3,}$/.test(text) && rowsNamed(text).length > 0))
+  if (notation !== undefined && !(mayBeShortName(text) && rowsNamed(text).length > 0))
     return [{ given: text, formula: formulaText(text, notation), notation }];
   const named = rowsNamed(text);
   const formulas = new Set([...named.map(({ row }) => row.formula), ...readingsOf(text).map((one) => one.formula)]);
