@@ -4,7 +4,7 @@ export { stabilityRows } from "./accessors";
 export { compositionBy, originOf } from "./composition/composition";
 export { isComposition } from "./composition/working";
 export { COMPLEXES, type ComplexRow, type ComplexStep } from "./data/complexes";
-export { GASES, type GasRow } from "./data/gases";
+export { GASES, GASES_KNOWN, type GasRow } from "./data/gases";
 export { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "./data/products";
 export { aqueousSources } from "./data/sources";
 export { givenConstant } from "./mixture/constant";

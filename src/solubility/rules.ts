@@ -5,7 +5,7 @@ import { readable } from "../foundation/readable";
 import { constitutionOf } from "../ion";
 import { ruleFor as ruleForIons, type SolubilityClass } from "../ion/internal";
 import { type Solute, soluteOf } from "./curves/solute";
-import { NEVER_IN_WATER } from "./data/never-in-water";
+import { NOT_IN_WATER } from "./data/never-in-water";
 
 export type { SolubilityClass } from "../ion/internal";
 
@@ -37,7 +37,7 @@ function isNeverInWater({ anhydrous }: Solute): boolean {
   const brings = (ions: readonly { readonly formula: string }[], named: readonly string[]): boolean =>
     ions.some(({ formula }) => named.includes(formula));
   if (brings(anions, ["OH-", "O^2-"])) return false;
-  return NEVER_IN_WATER().some((row) => brings(cations, row.cations) && brings(anions, row.anions));
+  return NOT_IN_WATER().some((row) => brings(cations, row.cations) && brings(anions, row.anions));
 }
 
 /** @internal The rule for a solute that water lets be. */

@@ -42,7 +42,7 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "look a solubility up": {
     uses: { solubility: "solubilityOf" },
-    ceiling: 101,
+    ceiling: 100.1,
     without: /substance\/|data\/(complexes|products)/,
   },
   "name a formula and read a name": {

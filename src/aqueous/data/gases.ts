@@ -1,5 +1,6 @@
 // Solubility of gases in water, g of gas (dissolved and reacted) per 100 g water, under one atmosphere: either of gas
 // plus water vapour ("total") or of the gas alone ("partial"). Mostly from memory, checked against a printed table.
+import { columns } from "../../foundation/columns";
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -32,3 +33,6 @@ export const GASES = /* @__PURE__ */ once((): readonly GasRow[] => [
   { gas: "Cl2", name: "chlorine", pressure: "partial", points: [[10, "0.979"], [20, "0.741"], [30, "0.591"], [40, "0.485"]], source: "memory", believed: "IUPAC Solubility Data Series equations as printed in the CRC Handbook" },
   { gas: "HCl", name: "hydrogen chloride", pressure: "total", points: [[0, "83.0"], [10, "77.7"], [20, "72.6"], [25, "70.1"], [30, "67.7"], [40, "63.8"]], source: "kayeLaby1941" },
 ]);
+
+/** The gases of the table, without their figures. */
+export const GASES_KNOWN = /* @__PURE__ */ columns(GASES, ["gas"]);

@@ -2,7 +2,7 @@
 // everything a careful reader asks of a figure - basis, solid phase, source, how it is known, who disagrees.
 
 import type { TemperatureLike } from "../../amount";
-import { GASES } from "../../aqueous/internal";
+import { GASES_KNOWN } from "../../aqueous/internal";
 import type { Formula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
 import { LOOKUP, type LookupOptions, lookingIn } from "../../foundation/facts";
@@ -175,7 +175,7 @@ class Answer extends SolubilityMethods implements Solubility {
   }
 }
 
-const isGas = (solute: Solute): boolean => GASES().some(({ gas }) => soluteOf(gas).key === solute.key);
+const isGas = (solute: Solute): boolean => GASES_KNOWN().some(({ gas }) => soluteOf(gas).key === solute.key);
 
 /** @internal */
 export function noData(solute: Solute): SolubilityError {

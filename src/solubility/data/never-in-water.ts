@@ -1,6 +1,7 @@
 // Compounds that water does not let be: what their ions make of each other in its place. Normal carbonates of cations as acid
 // as iron(III) give the hydroxide and carbon dioxide, sulfides and sulfites of aluminium and chromium the hydroxide and the
 // gas; iodide and cyanide reduce copper(II), iodide and sulfide iron(III).
+import { columns } from "../../foundation/columns";
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -40,6 +41,9 @@ export const NEVER_IN_WATER = /* @__PURE__ */ once((): readonly NeverInWaterRow[
   { cations: ["Cu^2+"], anions: ["CN-"], instead: hydroxide("CuCN"), why: "copper(II) oxidises cyanide: copper(I) cyanide precipitates, and cyanogen leaves", source: "commonPractice" },
   { cations: ["Mg^2+"], anions: ["S^2-"], instead: hydroxide("Mg(OH)2"), why: "the sulfide hydrolyses: the hydroxide forms, hydrogen sulfide stays in solution", source: "commonPractice" },
 ]);
+
+/** Which they are, without what stands in their place. */
+export const NOT_IN_WATER = /* @__PURE__ */ columns(NEVER_IN_WATER, ["cations", "anions"]);
 
 /** Hydroxides that lose their water as they precipitate, with the oxide that stands in their place. */
 export const OXIDE_AT_ONCE: readonly NeverInWaterRow[] = [
