@@ -156,7 +156,7 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       scale: { material: "baking soda", portion: "84 g" },
     },
     // what is free is acid, not vinegar: 3 % of 1 mol
-    says: [/0\.0300 mol of CH₃COOH is left free/],
+    says: [/1\.80 g of CH₃COOH is left free/],
   },
   {
     id: "potassium citrate from potash and lemon acid",

@@ -124,6 +124,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   encyclopediaIronAlum: "shareAlike",
   encyclopediaBenzoicAcid: "shareAlike",
   encyclopediaCitricAcid: "shareAlike",
+  encyclopediaCalciumLactate: "shareAlike",
   encyclopediaTrisodiumCitrate: "shareAlike",
   crcConcentrative: "compilation",
   crcVirial: "compilation",

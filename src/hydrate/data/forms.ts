@@ -56,6 +56,8 @@ export const HYDRATE_FORMS = /* @__PURE__ */ once((): readonly HydrateFormsRow[]
   { salt: "C3N3O3Cl2Na", forms: [{ waters: "0", source: "aiic", sold: true }, { waters: "2", source: "aiic", sold: true }] },
   { salt: "C6H12O6", forms: [{ waters: "0", source: "memory", from: "50", rangeSource: "memory" }, { waters: "1", source: "memory", upTo: "50", rangeSource: "memory" }] },
   { salt: "C6H8O7", forms: [{ waters: "0", source: "aiic", from: "36", rangeSource: "memory", sold: true }, { waters: "1", source: "aiic", upTo: "36", rangeSource: "memory", sold: true }] },
+  { salt: "Ca(C6H11O7)2", forms: [{ waters: "1", source: "memory" }] },
+  { salt: "Ca(C3H5O3)2", forms: [{ waters: "5", source: "memory" }] },
   { salt: "Ca(CH3COO)2", forms: [{ waters: "1", source: "nzioc", from: "84", rangeSource: "memory" }, { waters: "2", source: "memory", upTo: "84", rangeSource: "memory" }] },
   { salt: "Ca(ClO3)2", forms: [{ waters: "0", source: "memory", from: "76", rangeSource: "memory" }, { waters: "2", source: "memory", upTo: "76", rangeSource: "memory" }] },
   { salt: "Ca(H2PO4)2", forms: [{ waters: "1", source: "aiic", sold: true }] },

@@ -57,6 +57,7 @@ export const PLANNING = {
   gentle: { value: "40 °C", what: "highest for a hydrate or an ammine whose first loss is not tabulated", source: "commonPractice" },
   overheated: { value: "400 °C", what: "highest that a product meant to be dried meets by mistake: a hot plate, an oven for bread", source: "commonPractice" },
   hot: { value: "80 °C", what: "a solution that is to crystallise, hot but not boiling", source: "commonPractice" },
+  leastMarks: { value: "5", what: "marks of the measuring cylinder and less are too little water to boil off for a second crop", source: "commonPractice" },
   lostByRinsing: { value: "20 %", what: "of the crystals and more is too much to lose by rinsing", source: "commonPractice" },
   crystalPurity: { value: "80 %", what: "of the product and more is a second crop of it, from a pair of salts", source: "commonPractice" },
   littleMore: { value: "2 %", what: "of water or of the theory makes no difference to a crop", source: "commonPractice" },

@@ -1,6 +1,6 @@
 // Does it go? Asked of a reaction before any procedure, answered with numbers and their sources.
 
-import { type BalancedEquation, balance } from "../../equation";
+import type { BalancedEquation } from "../../equation";
 import { isWater } from "../../formula/internal";
 import { type Fields, isRecord } from "../../foundation/argument";
 import { remembering } from "../../foundation/memo";
@@ -9,6 +9,7 @@ import { PlanError } from "../error";
 import { type Batch, batchOf, reactedPot } from "../planning/batch";
 import { weigh } from "../planning/scale";
 import { guard } from "../request/argument";
+import { balancedOf } from "../request/balanced";
 import { inItsFacts, STEP, taken, takenRequest } from "../request/door";
 import { settingOf } from "../request/read-setting";
 import type { PlanRequest, Scale, ShelfMaterial } from "../request/request";
@@ -81,7 +82,7 @@ const materialOf = ({ formula }: BalancedEquation["reactants"][number]): ShelfMa
 /** A request with everything in it: each reactant by itself where no material is named. */
 function whole({ materials, scale, ...rest }: FeasibilityRequest): PlanRequest {
   const isReadable = typeof rest.equation === "string" || isRecord(rest.equation);
-  const named = materials ?? (isReadable ? balance(rest.equation).reactants : []).flatMap(materialOf);
+  const named = materials ?? (isReadable ? balancedOf(rest.equation).equation.reactants : []).flatMap(materialOf);
   return { ...rest, materials: named, scale: scale ?? { product: "0.1 mol" } };
 }
 

@@ -51,7 +51,12 @@ function namesOf(
 }
 
 export function assumptionsOf(setting: Setting, batch: Batch, acknowledged: readonly Acknowledged[]): Assumption[] {
+  const water = {
+    value: "H₂O",
+    what: "stands in the equation although the request leaves it out: nothing else was missing",
+  };
   return [
+    ...(setting.lacksWater ? [{ ...water, source: "commonPractice" as const, citation: cite("commonPractice") }] : []),
     ...acknowledged.map((one) => ({
       value: one.code,
       what: inWords(one),

@@ -76,7 +76,9 @@ function liquidsLeft({ drafts, liquor }: Work, isKept: boolean): Quantity | unde
         volume = volume === undefined ? pot.volume : volume.plus(pot.volume);
       if (what === "vapour" && vessel !== POT && volume !== undefined) volume = volume.minus(pot.volume);
     }
-  return volume ?? (isKept ? undefined : liquor?.volume);
+  // A liquor that is evaporated where it stands leaves none.
+  const last = drafts.filter(({ vessel }) => vessel === POT).at(-1);
+  return volume ?? (isKept || last?.operation === "collect" ? undefined : liquor?.volume);
 }
 
 /** What passes filters, is washed off or stays on a filter, as the steps leave it; a mother liquor as its last crop leaves it. */

@@ -88,6 +88,9 @@ const feedingsOf = ({ setting, batch, work }: Given): Feeding[] =>
 /** Mass of the form that is left over. */
 const leftOf = ({ left, material }: Feeding): Quantity => left.times(molarMass(material.form)).to("g");
 
+/** What is left of it in words: of a solution it is what was dissolved. */
+const calledLeft = ({ material }: Feeding): string => (material.isSolution ? material.formName : material.shelf.name);
+
 const isOver = ({ supplied, left }: Feeding): boolean =>
   left.compare(supplied.amount.times(planned("asGoodAsNone"))) > 0;
 
@@ -177,16 +180,19 @@ function neutralisation(given: Given): Check[] {
         ? check(`${shown(leftOf(solid))} of ${name} is in excess: it makes another salt of the product`, leftOf(solid))
         : check(`no excess of ${name}: it would make another salt of the product`),
     ];
-  const free = (one: Feeding): string => `${shown(one.left)} of ${one.material.formName}`;
+  const free = (one: Feeding): string => `${shown(leftOf(one))} of ${calledLeft(one)}`;
   if (isOver(acid) && isVolatile(acid.material.form))
     return [
-      check(`${free(acid)} is left free; it leaves as the liquor is boiled down and the crystals are dried`, acid.left),
+      check(
+        `${free(acid)} is left free; it leaves as the liquor is boiled down and the crystals are dried`,
+        leftOf(acid),
+      ),
     ];
   if (isOver(acid))
     return [
       check(
         `${free(acid)} is left free: the crystals contain acid; plan an excess of ${name} instead${solid.dissolves ? ", or neutralise by paper" : ""}`,
-        acid.left,
+        leftOf(acid),
       ),
     ];
   // A base that is dissolved is not filtered off: ammonia leaves with the steam, soda and lye stay.
@@ -194,8 +200,8 @@ function neutralisation(given: Given): Check[] {
     return [
       check(
         isVolatile(solid.material.form)
-          ? `${shown(leftOf(solid))} of ${name} is left free; it leaves as the liquor is boiled down`
-          : `${shown(leftOf(solid))} of ${name} is left free: add acid until the paper shows neutral`,
+          ? `${free(solid)} is left free; it leaves as the liquor is boiled down`
+          : `${free(solid)} is left free: add acid until the paper shows neutral`,
         leftOf(solid),
       ),
     ];
@@ -369,8 +375,8 @@ function redox(given: Given): Check[] {
       : isAgent(f)
         ? [
             check(
-              `${shown(f.left)} of ${f.material.shelf.name} is left over and must be used up before the waste is stored`,
-              f.left,
+              `${shown(leftOf(f))} of ${calledLeft(f)} is left over and must be used up before the waste is stored`,
+              leftOf(f),
             ),
           ]
         : [],

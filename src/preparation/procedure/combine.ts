@@ -21,7 +21,7 @@ import { isLedIn } from "./feed";
 import { putInto, vesselIn } from "./filling";
 import { isAcidSalt, notWarmOf } from "./kind";
 import { withOtherSolids } from "./other-solid";
-import { acidsUsed, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
+import { acidsUsed, baseLeft, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
 import { inOrder, isLye } from "./roles";
 import { gasesIn, gasInRoom, notCaught, trapsFor } from "./trap";
 import { asRead } from "./weighing";
@@ -171,7 +171,7 @@ export function combine(bench: Bench): void {
     stage === undefined
       ? [main]
       : [stage.back, { ...main, terms: main.terms.filter(({ matter }) => matter.key !== stage.gas.key) }];
-  const reactions = [...acidsUsed(bench), ...asStaged, ...peroxideLeft(bench), ...gasLeft(bench)];
+  const reactions = [...acidsUsed(bench), ...asStaged, ...baseLeft(bench), ...peroxideLeft(bench), ...gasLeft(bench)];
   const settle = (pot: Pot): Pot => settled(bench, pot);
   const last = rest.at(-1);
   const alike = (i: number): boolean =>

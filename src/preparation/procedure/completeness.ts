@@ -2,6 +2,7 @@
 import type { Quantity } from "../../quantity";
 import { massFor } from "../reaction/account";
 import type { Setting } from "../request/setting";
+import { isLedIn } from "./feed";
 import type { Role } from "./roles";
 
 /** How much of the product the liquor keeps although it precipitates. */
@@ -48,7 +49,10 @@ export function completenessOf(
     precipitant === undefined
       ? "the precipitant"
       : `${precipitant.shelf.name}${agent === undefined || !agent.isSolution ? " solution" : ""}`;
-  const test = `let a little of the clear liquor stand with a drop of ${drop}: a cloud means that more is needed`;
+  const test =
+    precipitant !== undefined && isLedIn(precipitant)
+      ? `lead a little ${precipitant.shelf.name} through some of the clear liquor: a cloud means that more is needed`
+      : `let a little of the clear liquor stand with a drop of ${drop}: a cloud means that more is needed`;
   if (keeps === undefined) return { missing: `what the liquor keeps of ${product.name}`, test };
   const { amount, by } = keeps;
   const all = massFor(amount, product.formula, {

@@ -6,7 +6,8 @@ import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import type { Crystallisation } from "../../solubility";
 import { massOf } from "../contents/entry";
-import { massOfWater, matterOf } from "../contents/matter";
+import { type Matter, massOfWater, matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
 import { type Coming, concentrate } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { dilute } from "../operation/dilute";
@@ -159,10 +160,11 @@ export function isolateCrystals(bench: Bench): void {
   const crop = matterOf(parseFormula(cooling.crop.formula));
   const hasSeed = bench.frame.setting.asides.some((one) => useOf(one, setting.product.formula) === "seed");
   putAsides(bench, "seed");
+  const liquor = bench.pot;
   if (!hasSeed && cooling.warnings.some((text) => text.includes("seed it")))
-    bench.did(POT, seed(bench.pot), {
+    bench.did(POT, seed(liquor), {
       say: () =>
-        `When it has cooled to about ${celsius(middle(hot, cold))} put in a few crystals of ${crop.name}: it stays supersaturated easily.`,
+        `When it has cooled to about ${celsius(seedingAt(liquor, crop, hot, cold))} put in a few crystals of ${crop.name}: it stays supersaturated easily.`,
     });
   const other = saltPair === undefined ? undefined : saltPair.contamination;
   const mass = saltPair === undefined ? cooling.crop.mass : saltPair.crop;
@@ -196,10 +198,28 @@ function coolingOfWhatIsThere({ pot, frame }: Bench, { hot, cold, cooling, saltP
   return saltPair !== undefined || !isShort ? cooling : coolingOf(formula, there as Quantity<"mass">, hot, cold);
 }
 
-const middle = (hot: Quantity<"temperature">, cold: Quantity<"temperature">): Quantity => {
-  const mean = (hot.toNumber("°C") + cold.toNumber("°C")) / 2;
-  return exact(`${Math.round(mean)} °C`);
-};
+/** Degrees between the temperatures that are tried for a seed. */
+const SEED_STEP = 5;
+
+/** Half way down at the most, and not before the liquor holds more than it can keep of the crystals: a seed would dissolve. */
+function seedingAt(
+  { books }: Pot,
+  { core }: Matter,
+  hot: Quantity<"temperature">,
+  cold: Quantity<"temperature">,
+): Quantity {
+  const there = books.dissolved
+    .find(({ matter }) => matter.key === core.key)
+    ?.amount.times(core.molarMass)
+    .to("g");
+  const [top, bottom] = [hot, cold].map((one) => one.toNumber("°C")) as [number, number];
+  for (let at = Math.round((top + bottom) / 2); at > bottom; at -= SEED_STEP) {
+    const T = exact(`${at} °C`) as Quantity<"temperature">;
+    const kept = keptByWater(core.formula, books.water, T);
+    if (there === undefined || kept === undefined || kept.compare(there) < 0) return T;
+  }
+  return cold;
+}
 
 /** Less than this share of it is no crop. */
 const FLAT = "25 %";

@@ -96,6 +96,10 @@ export function liftOut(bench: Bench, i: number): void {
   );
   bench.did(POT, done("filter", pot, rest, [], [{ what: "residue", pot: lifted }]), {
     say: () =>
-      `Lift out what is left of the ${bench.name(i)}, about ${bench.hand.grams(lifted.mass)}, and rinse it over the vessel.`,
+      `Lift out what is left of the ${bench.name(i)}, ${
+        lifted.mass.compare(bench.frame.setting.steps.mass) < 0
+          ? "if any is seen"
+          : `about ${bench.hand.grams(lifted.mass)}`
+      }, and rinse it over the vessel.`,
   });
 }

@@ -49,6 +49,8 @@ export type Feed =
       readonly why: string;
       /** What is left of it is dissolved in the liquor. */
       readonly dissolves: boolean;
+      /** Water that it is stirred into, where nothing else brings any. */
+      readonly water?: Quantity<"mass"> | undefined;
     }
   /** No solubility is known: how much water is chosen, whether it is enough shows. */
   | { readonly material: string; readonly how: "unknown"; readonly missing: string; readonly water: Quantity<"mass"> };
@@ -275,7 +277,7 @@ function feedOf(material: Material, i: number, feeding: Feeding): Feed {
 function waterOf(feed: Feed): Quantity | undefined {
   if (feed.how === "dissolve") return feed.dissolving.water;
   if (feed.how === "unknown") return feed.water;
-  if (feed.how === "solid") return undefined;
+  if (feed.how === "solid") return feed.water;
   return feed.dilution === undefined ? feed.water : feed.water?.plus(feed.dilution.water);
 }
 
@@ -288,6 +290,7 @@ function withWaterOf(plan: Feed, now: Feed): Feed {
     return { ...now, why: plan.why, at: plan.at, dissolving: { ...now.dissolving, water, totalWater } };
   }
   if (plan.how === "unknown" && now.how === "unknown") return { ...now, water: plan.water };
+  if (plan.how === "solid" && now.how === "solid") return { ...now, water: plan.water };
   return plan.how === "solution" && now.how === "solution" ? { ...now, dilution: plan.dilution } : now;
 }
 
@@ -352,6 +355,20 @@ function sharing(
   });
 }
 
+/** Solids alone: the first is stirred into the water that the liquor is to have at the end. */
+function stirredIn(feeds: readonly Feed[], { setting, account, roles, target }: Feeding): readonly Feed[] {
+  if (target === undefined) return feeds;
+  const { materials, reactants, products } = setting;
+  const [first] = inOrder(setting, ranksOf(setting, roles), () => true);
+  const water = target.minus(waterOfReaction(materials, account, reactants, products)).to("g");
+  if (!water.isPositive()) return feeds;
+  return feeds.map((feed, i) =>
+    i === first && feed.how === "solid"
+      ? { ...feed, water: named(water, "water to add = what the liquor needs at the end less all other water") }
+      : feed,
+  );
+}
+
 /** The feeds, with as much more water as the liquor needs at the end. */
 export function feedsOf(feeding: Feeding): readonly Feed[] {
   const { setting, account, portions, target, planned: stated } = feeding;
@@ -369,7 +386,7 @@ export function feedsOf(feeding: Feeding): readonly Feed[] {
     feeding,
   );
   const waters = feeds.map(waterOf).filter((q) => q !== undefined);
-  if (waters.length === 0) return feeds;
+  if (waters.length === 0) return setting.wet ? stirredIn(feeds, feeding) : feeds;
   const all = sum(waters);
   // A reaction that binds the water leaves some of it liquid all the same.
   const wanted = target ?? all.times(planned("staysLiquid"));

@@ -126,7 +126,16 @@ function pour(bench: Bench, i: number, vessel: string): void {
   const before = bench.in(vessel);
   const common = { materials: [name], from: name, amounts: [bench.frame.portions[i]!] } as const;
   const fills = vessel === POT && before.isEmpty;
-  if (bench.frame.feeds[i]!.how === "solid")
+  const feed = bench.frame.feeds[i]!;
+  const { water } = feed.how === "solid" ? feed : { water: undefined };
+  if (water !== undefined)
+    bench.did(vessel, suspend(before, own, water), {
+      ...common,
+      amounts: [water],
+      care: "dissolving",
+      say: (look) => `Stir the ${name} into ${bench.hand.water(water)}${fills ? vesselIn(look) : ""}.`,
+    });
+  else if (feed.how === "solid")
     bench.did(vessel, suspend(before, own, waterUsed(bench), "how much water the solids are stirred into"), {
       ...common,
       care: "dissolving",

@@ -70,11 +70,14 @@ export function weighProduct(bench: Bench, bottle: string): void {
   const all = isInert ? known.plus(other) : known;
   const isLess = mass.compare(theory.times(exact("99 %"))) < 0;
   const inPlace = matter.core.key !== matterOf(setting.product.formula).core.key;
-  const about = inPlace
-    ? `about ${bench.hand.grams(mass)} expected, by the equilibrium`
-    : isLess || bench.hand.grams(mass) !== bench.hand.grams(theory)
-      ? `about ${bench.hand.grams(mass)} expected, ${bench.hand.grams(theory)} at 100 % yield`
-      : `${bench.hand.grams(theory)} at 100 % yield`;
+  const isOpen = bench.frame.isolation.how === "unknown" && !isOther;
+  const about = isOpen
+    ? `${bench.hand.grams(theory)} at 100 % yield, less what the liquor keeps, which is not known`
+    : inPlace
+      ? `about ${bench.hand.grams(mass)} expected, by the equilibrium`
+      : isLess || bench.hand.grams(mass) !== bench.hand.grams(theory)
+        ? `about ${bench.hand.grams(mass)} expected, ${bench.hand.grams(theory)} at 100 % yield`
+        : `${bench.hand.grams(theory)} at 100 % yield`;
   const together = beside.length === 0 ? "" : `, and with it ${list(beside)}, ${bench.hand.grams(known)} in all`;
   const inert = isInert ? `; up to ${bench.hand.grams(all)}, if what the pack has besides stays in it` : "";
   const changed = isOther ? ` (not ${setting.product.name})` : "";

@@ -84,11 +84,12 @@ export function isolationOf({ product, temperature, wet, request }: Setting, the
 
 /** How much liquor a cake of this product is likely to keep. */
 export function kindOfCake(formula: Formula): KindOfSolid {
-  const { groups, complex } = madeOf(formula);
+  const { groups, complex, ammonia } = madeOf(formula);
   const isCarbonate = groups.has("carbonate") || groups.has("hydrogencarbonate");
   const isHydroxide = groups.has("hydroxide");
   if (isCarbonate) return isHydroxide ? "basic carbonate" : "dense precipitate";
-  if (isHydroxide || complex || gelRow(formula) !== undefined) return "hydroxide gel";
+  // Salts of ammines come as crystals; what two metals make with cyanide is slimy.
+  if (isHydroxide || (complex && !ammonia) || gelRow(formula) !== undefined) return "hydroxide gel";
   if (formula.symbols.length === 1) return "dense precipitate";
   return ["sulfate", "oxalate", "phosphate", "sulfide", "chromate", "oxide"].some((name) => groups.has(name))
     ? "dense precipitate"

@@ -105,6 +105,9 @@ function kindFromEquation(
   // Where gas is given off an acid salt is neutralised: no two salts are in a ratio.
   if (precipitated !== true && cations(product) > 1 && !got.some((f) => isGas(f, true))) return "double salt";
   if (acid && put.some(isBase)) return "neutralisation";
+  // An acid salt of a weak acid, such as cream of tartar, is the acid where nothing precipitates.
+  const isSour = (f: Formula): boolean => isAcidSalt(f) && !isBase(f);
+  if (precipitated !== true && put.some(isSour) && put.some(isBase)) return "neutralisation";
   if (precipitated === true) return "precipitation";
   return precipitated === false ? "crystallisation" : "other";
 }

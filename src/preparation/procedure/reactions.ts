@@ -2,7 +2,7 @@
 // keeps of the solids that form.
 
 import { tryBalance } from "../../equation";
-import { parseFormula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { keptAtEquilibrium, keptByParts, keptRange, standsInstead, staysDissolved } from "../contents/equilibrium";
@@ -11,6 +11,7 @@ import type { Pot } from "../contents/pot";
 import { dissolve as redissolve, type Term } from "../contents/react";
 import type { Reaction } from "../operation/add";
 import { exact, planned } from "../planning/exact";
+import { isAcid } from "../reaction/acids";
 import { fateOf, keptByWater } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
 import { acidsIn, baseAmong, neutralisation } from "../reaction/neutralising";
@@ -96,6 +97,23 @@ export function acidsUsed(bench: Bench): Reaction[] {
       return found === undefined ? [] : [{ terms: found.terms, extent: amount.dividedBy(found.acids) }];
     }),
   );
+}
+
+/** Lye and acid that are both more than the equation uses neutralise each other. */
+export function baseLeft({ frame: { setting, account } }: Bench): Reaction[] {
+  const left = (i: number): Quantity => account.supplied[i]!.left;
+  const over = (of: (form: Formula) => boolean): number =>
+    setting.materials.findIndex(({ form }, i) => of(form) && left(i).isPositive());
+  const [base, acid] = [over(isLye), over(isAcid)];
+  if (base < 0 || acid < 0) return [];
+  const found = neutralisation(setting.materials[base]!.form, setting.materials[acid]!.form);
+  if (found === undefined) return [];
+  const bases = -found.terms[0]!.count;
+  const [byBase, byAcid] = [
+    left(base).dividedBy(exact(String(bases))),
+    left(acid).dividedBy(exact(String(found.acids))),
+  ];
+  return [{ terms: found.terms, extent: byBase.compare(byAcid) < 0 ? byBase : byAcid }];
 }
 
 /** Hydroxido complexes that metals go into lye as, with its alkali metal for M. */

@@ -10,7 +10,7 @@ import { type Coming, concentrate } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { filterLiquor } from "../operation/filter";
 import { hold } from "../operation/hold";
-import { exact, planned } from "../planning/exact";
+import { asMassOfWater, exact, planned } from "../planning/exact";
 import { type Bench, MOTHER } from "./bench";
 import { limited, otherSalt } from "./coming";
 import { celsius, percent } from "./words";
@@ -48,6 +48,8 @@ export function secondCrop(bench: Bench, crop: Matter, cold: Quantity<"temperatu
   // The crystals kept some of the liquor: what left is as much less.
   const share = bench.in(MOTHER).books.water.dividedBy(cooling.liquorWater);
   const off = second.waterToEvaporate.times(share).to("g");
+  // What the measuring cylinder hardly shows is nothing to boil off.
+  if (off.compare(asMassOfWater(bench.frame.setting.steps.volume).times(planned("leastMarks"))) < 0) return;
   const boiled = concentrate(bench.in(MOTHER), off, crystallising.hot);
   if (!boiled.after.books.water.isPositive()) return;
   bench.did(MOTHER, boiled, {

@@ -1,6 +1,6 @@
 // The frame of a preparation read from its request: equation, species, materials, conditions.
 
-import { type BalancedEquation, balance } from "../../equation";
+import type { BalancedEquation } from "../../equation";
 import { sealed } from "../../equation/internal";
 import type { Formula } from "../../formula";
 import { remembering } from "../../foundation/memo";
@@ -16,6 +16,7 @@ import { inWantedForm, withForm } from "../reaction/in-form";
 import { formulaFrom, type Species, speciesOf } from "../reaction/species";
 import { readAside, readMaterial } from "../shelf/material";
 import { mustBePositive } from "./argument";
+import { balancedOf } from "./balanced";
 import type { PlanRequest } from "./request";
 import type { Room, Setting } from "./setting";
 import { checkWarmth } from "./warmth";
@@ -24,14 +25,19 @@ import { checkWarmth } from "./warmth";
 const MOST_TIMES = 1000;
 
 /** An equation with its species. */
-type Read = Pick<Setting, "equation" | "reactants" | "products">;
+type Read = Pick<Setting, "equation" | "reactants" | "products" | "lacksWater">;
 
 /** Equations of requests, balanced once: a plan is made again and again with other masses. */
 const balancedOnce = /* @__PURE__ */ remembering<Read>(200);
 
-function speciesIn(equation: BalancedEquation): Read {
+function speciesIn(equation: BalancedEquation, lacksWater = false): Read {
   sealed(equation.equation);
-  return { equation, reactants: speciesOf(equation.reactants), products: speciesOf(equation.products) };
+  return { equation, reactants: speciesOf(equation.reactants), products: speciesOf(equation.products), lacksWater };
+}
+
+function read(like: PlanRequest["equation"]): Read {
+  const { equation, lacksWater } = balancedOf(like);
+  return speciesIn(equation, lacksWater);
 }
 
 /** The equation as read, with the product in the form that is wanted. */
@@ -95,23 +101,25 @@ export function settingOf(request: PlanRequest): Setting {
     if (factor === undefined || (Number.isFinite(factor) && factor >= 1 && factor <= MOST_TIMES)) continue;
     throw new PlanError("plan.request", `${name} must be a number from 1 to ${MOST_TIMES}, not ${String(factor)}`);
   }
-  const read =
-    typeof request.equation === "string"
-      ? balancedOnce(request.equation, () => speciesIn(balance(request.equation)))
-      : speciesIn(balance(request.equation));
-  if ([...read.reactants, ...read.products].some(({ formula }) => formula.symbols.length === 0))
-    throw new PlanError("plan.request", `${read.equation} has free electrons: a half-reaction is not a preparation`, {
-      hint: "give the whole reaction, with what accepts the electrons",
-    });
-  const wet = procedure !== "thermal decomposition" && !isHeatedDry(read.reactants, read.products);
+  const { equation: like } = request;
+  const asGiven = typeof like === "string" ? balancedOnce(like, () => read(like)) : read(like);
+  if ([...asGiven.reactants, ...asGiven.products].some(({ formula }) => formula.symbols.length === 0))
+    throw new PlanError(
+      "plan.request",
+      `${asGiven.equation} has free electrons: a half-reaction is not a preparation`,
+      {
+        hint: "give the whole reaction, with what accepts the electrons",
+      },
+    );
+  const wet = procedure !== "thermal decomposition" && !isHeatedDry(asGiven.reactants, asGiven.products);
   const temperature = expectDimension(request.temperature ?? planned("temperature"), "temperature", "temperature", {
     symbol: "T",
     label: "temperature of room and solutions",
   });
   checkWarmth(temperature, wet);
-  const asked = withProduct(read, formulaFrom(request.product));
+  const asked = withProduct(asGiven, formulaFrom(request.product));
   const { equation, reactants, products, product } = wet
-    ? withSolidsAsFormed(asFormed(read, asked, request, temperature), temperature)
+    ? withSolidsAsFormed(asFormed(asGiven, asked, request, temperature), temperature)
     : asked;
   const names = request.materials.map((m) => m.name);
   const twice = names.find((name, i) => names.indexOf(name) !== i);
@@ -125,6 +133,7 @@ export function settingOf(request: PlanRequest): Setting {
   return {
     request,
     equation,
+    lacksWater: asGiven.lacksWater,
     reactants,
     products,
     product,

@@ -9,6 +9,8 @@ import type { PlanRequest } from "./request";
 export interface Setting {
   readonly request: PlanRequest;
   readonly equation: BalancedEquation;
+  /** The request writes it without the water that it takes or sets free. */
+  readonly lacksWater: boolean;
   readonly reactants: readonly Species[];
   readonly products: readonly Species[];
   /** As the water gives it: another hydrate than the request writes is what the equation and every mass are of. */

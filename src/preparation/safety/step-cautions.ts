@@ -7,7 +7,7 @@ import { constitutionOf } from "../../ion";
 import { isOneOf, readNotation } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import type { Cautions, SubstanceCautions } from "../../substance";
-import { classesOf, type HazardClass, madeOf } from "../../substance/internal";
+import { classesOf, type HazardClass, madeOf, thermalStepsOf } from "../../substance/internal";
 import { cite, type SourceKey } from "../data/sources";
 import {
   type FumeGround,
@@ -105,6 +105,14 @@ const isHeatSensitive = (formula: Formula): boolean =>
     return HEAT_SENSITIVE.some((name) => classes.has(name));
   });
 
+/** A dry product that an oven, or a mistake with one, changes. */
+function isHurtByHeat(product: Formula): boolean {
+  const { upTo } = dryingOf(product);
+  const changes = thermalStepsOf(product)[0]?.from;
+  if (changes !== undefined && changes.compare(planned("overheated")) <= 0) return true;
+  return upTo !== undefined && upTo.compare(planned("oven")) < 0;
+}
+
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong acid": ({ setting }) => setting.materials.some(isStrongAcid),
@@ -130,12 +138,14 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "solid into acid": ({ setting, batch }) =>
     batch.vessel?.intoAcid === true && setting.materials.some(({ form }) => isAcid(form)),
   ammonia: handlesAmmonia,
+  "ammonia in a hot liquor": (given) => handlesAmmonia(given) && given.batch.crystallising?.asItForms === false,
+  "ammonia in a cold liquor": (given) => handlesAmmonia(given) && given.batch.crystallising?.asItForms !== false,
   redox: (given) => kindOf(given) === "redox",
   antisolvent: (given) =>
     kindOf(given) === "complex formation" &&
     (given.batch.isolation.how === "unknown" || given.setting.asides.length > 0),
   crystallising: ({ batch }) => batch.crystallising?.asItForms === false,
-  "drying limit": ({ setting }) => dryingOf(setting.product.formula).upTo !== undefined,
+  "drying limit": ({ setting: { product, wet } }) => wet && isHurtByHeat(product.formula),
   "heat sets it off": ({ setting }) => isHeatSensitive(setting.product.formula),
   "acid left": ({ setting, batch }) =>
     setting.wet &&

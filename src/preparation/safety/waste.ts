@@ -218,7 +218,7 @@ export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quanti
     ...(isLiquor && product.metals.some(({ symbol }) => rowOf(symbol) !== undefined)
       ? [
           isThere
-            ? `the mother liquor still contains ${product.name}: a second crop first, then what is left`
+            ? `the mother liquor still contains ${product.name}${left.some(([vessel]) => vessel === "mother liquor") ? "" : ": a second crop first, then what is left"}`
             : `how much ${product.name} the mother liquor keeps is not known${ligand === undefined ? "" : `; it is a complex: ${ligand} keeps its metal in solution, so count it by the ligand, and soda does not precipitate it`}`,
         ]
       : []),

@@ -89,6 +89,8 @@ export function numberOf(plan: Plan, step: ProcedureStep): string {
 interface Expected {
   readonly low: Quantity;
   readonly high: Quantity;
+  /** What the liquor keeps is not known: any less than `high` may be right. */
+  readonly isOpen: boolean;
 }
 
 const larger = (a: Quantity, b: Quantity): Quantity => (a.compare(b) < 0 ? b : a);
@@ -119,12 +121,12 @@ function expectedBy(plan: Plan): Expected {
   const isCrop = isolation.how === "crystallise" && weighed.compare(theory.times(quantity(WELL_BELOW))) < 0;
   if (!isCrop) {
     const most = isolation.how === "residue" && last !== undefined ? larger(weighed, last.after.mass) : weighed;
-    return { low: theory.times(kept), high: larger(theory, most) };
+    return { low: theory.times(kept), high: larger(theory, most), isOpen: isolation.how === "unknown" };
   }
   const again = steps
     .filter(({ operation, vessel }) => operation === "cool" && vessel === "mother liquor")
     .flatMap(({ after }) => after.solids.map(({ mass }) => mass));
-  return { low: weighed.times(kept), high: sum([weighed, ...again]) };
+  return { low: weighed.times(kept), high: sum([weighed, ...again]), isOpen: false };
 }
 
 /** What dry product to expect, as printed. */

@@ -3,7 +3,7 @@ import { quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { about, handy, sizeOf } from "../figures";
 import { filled } from "../words";
-import { bare, handFor, type OnPaper, rangeOf, trapOf } from "./context";
+import { bare, expectedOf, handFor, type OnPaper, rangeOf, trapOf } from "./context";
 
 /** The title, with a blank for whose sheet it is: a batch, or a group of a class. */
 export function titleBlock({ plan, words }: OnPaper, whose: string): Block {
@@ -72,6 +72,12 @@ function outcomeCell(on: OnPaper) {
       }),
     };
   const { low, high } = rangeOf(on);
+  if (expectedOf(plan).isOpen)
+    return {
+      label: words.expected,
+      value: filled(words.atMost, { mass: high }),
+      note: filled(words.lessUnknown, { formula: plan.product.formula }),
+    };
   return {
     label: words.expected,
     value: low === high ? high : filled(words.range, { low: bare(low), high }),

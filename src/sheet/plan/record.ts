@@ -44,10 +44,15 @@ function keyRows(on: OnPaper): string[][] {
   const hand = handFor(on);
   const { low, high } = rangeOf(on);
   const theory = hand.grams(plan.product.theoreticalYield);
-  const { high: most } = expectedOf(plan);
+  const { high: most, isOpen } = expectedOf(plan);
   const isCrop = most.compare(plan.product.theoreticalYield) < 0 && high !== theory;
   const others = plan.candidates.filter(({ wanted }) => !wanted);
   const within = low === high ? high : filled(words.within, { low: bare(low), high });
+  if (isOpen)
+    return [
+      [filled(words.above, { mass: high }), words.wet],
+      [filled(words.atMost, { mass: high }), filled(words.keepsUnknown, { formula: plan.product.formula })],
+    ];
   return [
     [filled(words.above, { mass: isCrop ? theory : high }), plan.isolation.how === "residue" ? words.raw : words.wet],
     ...(isCrop ? [[filled(words.within, { low: bare(high), high: theory }), words.lessStayed]] : []),

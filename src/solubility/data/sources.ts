@@ -26,6 +26,7 @@ export const solubilitySources = {
   encyclopediaBenzoicAcid: { title: "Wikipedia, Benzoic acid" },
   encyclopediaCitricAcid: { title: "Wikipedia, Citric acid" },
   encyclopediaChromeAlum: { title: "Great Soviet Encyclopedia, Chrome Alums (20 °C); encyclopedia infobox (25 °C)" },
+  encyclopediaCalciumLactate: { title: "Wikipedia, Calcium lactate" },
   encyclopediaTrisodiumCitrate: { title: "Wikipedia, Trisodium citrate" },
   oxalateRecovery: { title: "research abstract on oxalate recovery of metals (unsigned)" },
   teachingRochelle: { title: "teaching page on Rochelle salt (unsigned)" },

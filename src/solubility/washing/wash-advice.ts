@@ -7,9 +7,10 @@ import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
+import { constitutionOf } from "../../ion";
 import { guard } from "../argument";
 import { type Figure, figureOrProduct } from "../curves/figure";
-import { soluteOf } from "../curves/solute";
+import { anhydrousMolarMass, soluteOf } from "../curves/solute";
 import { saltIons } from "../precipitating/ions";
 import type { Solubility } from "../record";
 import { ruleFor } from "../rules";
@@ -32,15 +33,22 @@ export interface WashAdvice {
   readonly source: "commonPractice";
 }
 
+/** The hydrogen ion of any acid. */
+const ACID = "H+";
+
+/** Ions that paper shows; a product that gives them makes water alkaline long before a cloud would show it. */
+const BASIC: readonly string[] = ["CO3^2-", "HCO3-", "OH-"];
+
 /** Ions a wash removes and the test that shows them. */
 const TESTS: readonly { readonly ions: readonly string[]; readonly test: string }[] = [
   { ions: ["SO4^2-"], test: "barium chloride with dilute hydrochloric acid: no cloud within two minutes" },
   { ions: ["Cl-", "Br-", "I-", "SCN-"], test: "silver nitrate with dilute nitric acid: no cloud" },
-  { ions: ["CO3^2-", "HCO3-", "OH-"], test: "indicator paper neutral; acidify before testing for chloride or sulfate" },
+  { ions: BASIC, test: "indicator paper neutral; acidify before testing for chloride or sulfate" },
   {
     ions: ["NO3-", "NO2-", "CH3COO-", "HCOO-", "ClO3-", "ClO4-"],
     test: "no drop test: conductivity as the wash water, or 10 mL leave less than 1 mg",
   },
+  { ions: [ACID], test: "blue litmus stays blue, or indicator paper shows no more acid than the wash water" },
   { ions: ["Fe^3+"], test: "thiocyanate: no red" },
   { ions: ["Cu^2+"], test: "ammonia: no blue" },
   { ions: ["Pb^2+", "Ba^2+"], test: "a drop of dilute sulfuric acid: no cloud" },
@@ -55,6 +63,15 @@ const OWN_WASH: Readonly<Record<string, readonly [liquid: string, because: strin
   "Pb^2+ Cl-": ["a little ice water", "hot water dissolves lead chloride"],
   "Fe^2+ C2O4^2-": ["hot water", "iron(II) oxalate hardly dissolves even hot, and hot water removes the salts"],
 };
+
+const OWN_BASE =
+  "the product gives this ion too: indicator paper as in pure water that some of the product was stirred with; acidify before testing for chloride or sulfate";
+
+/** Formula units in a litre of water above which paper shows a basic product: pH 9. */
+const SHOWS_BASE = 1e-5;
+
+/** Paper tells an acid; its anion is looked for only where a drop shows it. */
+const hasDropTest = (ion: string): boolean => ["SO4^2-", "Cl-", "Br-", "I-", "SCN-"].includes(ion);
 
 /** Product in 100 g of water below which its own ions do not show. */
 const SILENT = "0.001 g";
@@ -106,19 +123,29 @@ export function washAdvice(
   const [liquid, because] = (pair === undefined ? undefined : OWN_WASH[pair]) ?? choose(figure, ruleFor(solute)?.class);
   const kept = new Set((ions ?? []).map(({ formula }) => formula));
   const gone = request.washedOut.flatMap((salt) => {
-    const found = [...(saltIons(soluteOf(salt).anhydrous) ?? [])];
+    const { anhydrous } = soluteOf(salt);
+    const { acid } = constitutionOf(anhydrous);
+    if (acid !== undefined) return acid.veryWeak ? [] : [ACID, ...(hasDropTest(acid.anion) ? [acid.anion] : [])];
+    const found = [...(saltIons(anhydrous) ?? [])];
     // the anion is tested first
     return found.sort((one, other) => Math.sign(one.charge) - Math.sign(other.charge)).map(({ formula }) => formula);
   });
   // A product this sparing gives no cloud of its own, so that the test for an ion it shares still tells the salt.
   const silent = figure !== undefined && figure.perHundredGramsWater.compare(SILENT) < 0;
   const tested = [...new Set(gone)].filter((ion) => !ALKALI.includes(ion));
+  const molar =
+    figure === undefined
+      ? undefined
+      : (figure.perHundredGramsWater.toNumber("g") * 10) / anhydrousMolarMass(solute).toNumber("g/mol");
+  const isMute = (ion: string): boolean =>
+    !kept.has(ion) || (BASIC.includes(ion) ? molar !== undefined && molar < SHOWS_BASE : silent);
+  const own = (ion: string): string => (BASIC.includes(ion) ? OWN_BASE : OWN_ION);
   return readable({
     liquid,
     because,
     endTests: tested.map((ion) => ({
       ion: parseFormula(ion).toString(),
-      test: kept.has(ion) && !silent ? OWN_ION : endTestFor(ion),
+      test: isMute(ion) ? endTestFor(ion) : own(ion),
     })),
     solubility: figure?.solubility,
     source: "commonPractice",
