@@ -4,8 +4,9 @@ export { leadOf } from "./feasibility/does-it-go";
 export { type Room, roomOf } from "./feasibility/room";
 export { leftOnIgnition } from "./identity/tests";
 export { asRun, keptOf, TEACHES, wayOf } from "./learning/lesson";
+export { type DryProduct, dryProductOf } from "./planning/dry-product";
 export { kindOfCake } from "./procedure/isolation";
-export { type Hand, handOf, type Instruments } from "./procedure/words";
+export { type Hand, handOf, type Instruments, list } from "./procedure/words";
 export { fateInRoom } from "./reaction/fate";
 export { inItsFacts, MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/door";
 

@@ -5,7 +5,7 @@ import type { BalancedEquation } from "../equation";
 import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import { under } from "../foundation/facts";
-import { frozenUnread } from "../foundation/frozen";
+import { frozen, frozenUnread } from "../foundation/frozen";
 import { keptWith, lazily, type Parts } from "../foundation/lazy";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
@@ -16,6 +16,7 @@ import { feasibilityOf, refuseWhatDoesNotGo } from "./feasibility/does-it-go";
 import type { Feasibility } from "./feasibility/feasibility";
 import { type Assumption, assumptionsOf } from "./planning/assumptions";
 import { type Batch, type Before, batchOf, type Gate } from "./planning/batch";
+import { handedOn } from "./planning/dry-product";
 import { planned } from "./planning/exact";
 import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./planning/figures";
 import { weigh } from "./planning/scale";
@@ -23,9 +24,10 @@ import { type Drying, dryingIn } from "./procedure/drying";
 import { type Procedure, procedureOf } from "./procedure/kind";
 import { checkRinse } from "./procedure/rinsing";
 import { keyOfFormula } from "./reaction/species";
+import { guard } from "./request/argument";
 import { plain, takenRequest } from "./request/door";
 import { settingOf } from "./request/read-setting";
-import type { PlanRequest } from "./request/request";
+import type { PlanRequest, ShelfMaterial } from "./request/request";
 import { revived } from "./request/revived";
 import { usualLossOf } from "./request/setting";
 import { mixOf, passGate } from "./safety/combinations";
@@ -87,6 +89,12 @@ export interface Plan extends Batch {
   readonly stepCautions: readonly StepCautions[];
   /** For a plan that was read back: its figures that this release of the library computes otherwise. */
   readonly moved: readonly MovedFigure[];
+  /**
+   * The product as a material for the next plan, with what else is in it by the contents of the last vessel: salts that the washing
+   * leaves, other solids, what the packs had beside. Less than 0.01 % is left out. A liquor that is kept has its strength.
+   * An `assay` that was titrated goes before the one that is computed.
+   */
+  asMaterial(options?: { readonly name?: string; readonly assay?: ShelfMaterial["assay"] }): ShelfMaterial;
   /** The figures of the plan as plain data. */
   figures(): Figure[];
   /** Title and theoretical yield in one line. */
@@ -198,6 +206,21 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
       ].filter((one) => one !== undefined),
     assumptions: () => assumptionsOf(setting, batch, acknowledged),
     cautions: () => found,
+    asMaterial:
+      () =>
+      (options = {}) => {
+        guard.fields(options, { name: true, assay: true });
+        const { name = batch.product.name, assay } = options;
+        const titrated =
+          assay === undefined ? undefined : shareOf(assay, "assay", "1", { label: `assay of ${batch.product.name}` });
+        const form = setting.product.formula.toString();
+        return frozen({
+          name,
+          form,
+          ...handedOn(batch, setting.product.formula, titrated),
+          note: `from ${plan.title}`,
+        });
+      },
     stepCautions: () => gate(batch) as StepCautions[],
     moved: () => movedSince(stored, stored === undefined ? [] : plan.figures()),
   };

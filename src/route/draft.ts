@@ -3,6 +3,7 @@
 import type { BalancedEquation } from "../equation";
 import { molarMass } from "../formula";
 import { type Plan, type PlanRequest, planPreparation, type ShelfMaterial } from "../preparation";
+import { type DryProduct, dryProductOf, list } from "../preparation/internal";
 import { type Quantity, quantity, sum } from "../quantity";
 import { canonicalFormula } from "../substance";
 import { formulaFrom } from "./compound";
@@ -53,56 +54,44 @@ type BeforeOf = (step: FoundStep) => Before | undefined;
 export const triedOf = (step: FoundStep, { trials = NO_TRIALS }: Pick<Wish, "trials">): Tried | undefined =>
   trials.of(reactionOfCandidate(step.candidate, productOf(step), step.inLiquor));
 
-/** What came out of it, and what it cost: nothing where a price is missing. */
-function packOf({ plan, yield: share }: Before): Pick<ShelfMaterial, "pack"> {
+/** What came out of it, as it stands, and what it cost: nothing where a price is missing. */
+function packOf({ plan, yield: share }: Before, dry: DryProduct | undefined): Pick<ShelfMaterial, "pack"> {
   const { cost, keptLiquor, product } = plan;
   if (cost.total === undefined) return {};
-  const size = keptLiquor?.mass ?? product.theoreticalYield.times(share).to("g");
+  const pure = product.theoreticalYield.times(share);
+  const size = keptLiquor?.mass ?? (dry === undefined ? pure : pure.dividedBy(dry.assay)).to("g");
   return { pack: { size: textOf(size) as Quantity<"mass">, price: cost.total } };
 }
 
-/** A share as it is written on the label of a liquor: finer than any balance that it is weighed on. */
-const onLabel = (share: Quantity): `${number} %` => `${Number(share.in("%").toPrecision(5))} %`;
+/** What was titrated of a product, where it was. */
+const assayOf = (tried: Tried | undefined): Quantity<"number"> | undefined =>
+  isGoing(tried) ? tried.taught().assay : undefined;
 
-/** Salts that the washing leaves in the dry product of a plan, by mass of it; undefined where nothing is washed out. */
-export function saltsLeft({ washing, product }: Plan): Quantity | undefined {
-  if (washing === undefined || !("plan" in washing)) return undefined;
-  const { residueAfter, residueUnwashed } = washing.plan;
-  return (residueAfter.at(-1) ?? residueUnwashed).dividedBy(product.theoreticalYield);
+/** What a step hands on dry, by the last vessel of its plan and by what was titrated of it; undefined of a liquor, and where none of it stands. */
+export function dryOf(step: FoundStep, plan: Plan, tried: Tried | undefined): DryProduct | undefined {
+  const after = plan.steps.at(-1)?.after;
+  if (step.inLiquor || after === undefined) return undefined;
+  return dryProductOf(after, formulaFrom(productOf(step)), assayOf(tried));
 }
 
-const shown = (share: number): string => `${(100 * share).toPrecision(2)} %`;
+/** Part of a dry product that is known to be something else. */
+export const foreignIn = (dry: DryProduct | undefined): number =>
+  (dry?.also ?? []).reduce((all, { share }) => all + share.toNumber(""), 0);
 
-/** What a solid brings into the next step beside itself, in words. */
-function broughtBy({ judgement }: FoundStep, plan: Plan | undefined): string[] {
-  const left = plan === undefined ? undefined : saltsLeft(plan);
-  const washing = plan?.washing;
-  const said: string[] = [];
-  if (left !== undefined && washing !== undefined && "plan" in washing)
-    said.push(`washed as planned it brings about ${shown(left.toNumber())} of ${washing.salts.join(" and ")}`);
-  if (judgement.beside > 0) said.push(`${shown(judgement.beside)} of it stands as another solid`);
-  return said;
-}
+const shown = (share: Quantity): string => share.format({ unit: "%", significant: 2, uncertainty: "none" });
 
-/** What a step hands on, as a material of the next. */
-function handedOn(from: FoundStep, number: number, before: BeforeOf): ShelfMaterial {
+/** What a step hands on, as a material of the next: as its plan says, and by what was titrated of it. */
+function handedOn(from: FoundStep, number: number, before: BeforeOf, wish: Wish): ShelfMaterial {
   const past = before(from);
-  const own = { name: made(from), form: productOf(from), ...(past === undefined ? {} : packOf(past)) };
-  if (!from.inLiquor) return { ...own, note: ["from an earlier step", ...broughtBy(from, past?.plan)].join("; ") };
-  const { strength, also } = past!.plan.keptLiquor!;
-  return {
-    ...own,
-    strength: onLabel(strength),
-    ...(also.length === 0
-      ? {}
-      : {
-          also: also.map(({ formula, share }) => ({
-            form: formula,
-            share: onLabel(share),
-          })),
-        }),
-    note: `the liquor of step ${number} as it is`,
-  };
+  const own = { name: made(from), form: productOf(from) };
+  if (past === undefined) return { ...own, note: "from an earlier step" };
+  const tried = triedOf(from, wish);
+  const dry = dryOf(from, past.plan, tried);
+  const said = (dry?.also ?? []).map(({ formula, share }) => `${shown(share)} of ${formula}`);
+  const note = from.inLiquor
+    ? `the liquor of step ${number} as it is`
+    : ["from an earlier step", ...(said.length === 0 ? [] : [`it brings about ${list(said)}`])].join("; ");
+  return { ...past.plan.asMaterial({ assay: assayOf(tried) }), ...own, ...packOf(past, dry), note };
 }
 
 /** A request for the plan of a step. */
@@ -118,7 +107,7 @@ export function requestOf(
   const tried = triedOf(step, wish);
   const taken = materials.map((material, i): ShelfMaterial => {
     const from = makerOf(step, i, all);
-    const own = from === undefined ? material : handedOn(from, all.indexOf(from) + 1, before);
+    const own = from === undefined ? material : handedOn(from, all.indexOf(from) + 1, before, wish);
     const warm =
       step.judgement.at === undefined || i > 0
         ? {}

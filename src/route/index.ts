@@ -18,6 +18,7 @@ export type {
   RouteRecord,
   RouteStep,
   RouteStepRecord,
+  StepPurity,
   Swap,
   Trial,
   TrialStep,

@@ -7,13 +7,14 @@ import { formulaFrom } from "./compound";
 import {
   costsOf,
   type Draft,
+  dryOf,
+  foreignIn,
   gasOf,
   gradeOf,
   heatOf,
   inventoryOf,
   perHundredOfDearest,
   productOf,
-  saltsLeft,
   washWaterOf,
 } from "./draft";
 import { marginsOf } from "./margin";
@@ -60,8 +61,8 @@ export function partsOf(draft: Draft): RankParts {
     ({ candidate }) => candidate.family.excess !== undefined && candidate.family.leaves === "stays",
   ).length;
   const beside = Math.max(...steps.map(({ judgement }) => judgement.beside));
-  // what is filtered off and taken on brings the salts that its washing leaves
-  const brought = planned.slice(0, -1).reduce((n, { unit }) => n + (saltsLeft(unit)?.toNumber() ?? 0), 0);
+  // what is filtered off and taken on brings what else stands in it
+  const brought = planned.slice(0, -1).reduce((n, { step, unit, tried }) => n + foreignIn(dryOf(step, unit, tried)), 0);
   const cocrystals = steps.some(
     ({ candidate }) =>
       candidate.family.code === "salt-pair" ||

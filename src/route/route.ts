@@ -3,6 +3,7 @@
 
 import { frozen } from "../foundation/frozen";
 import { keptWith, lazily } from "../foundation/lazy";
+import { readable } from "../foundation/readable";
 import { recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { type FeasibilityReason, planPreparation } from "../preparation";
@@ -14,6 +15,7 @@ import {
   type Before,
   costsOf,
   type Draft,
+  dryOf,
   equipmentOf,
   gasOf,
   gradeOf,
@@ -81,9 +83,9 @@ const weakest = (all: readonly RouteEvidence[]): RouteEvidence =>
 const reasonOf = ({ code, text, numbers, source }: FeasibilityReason): RouteReason => ({ code, text, numbers, source });
 
 function stepOf(draft: Draft, i: number, before: (step: FoundStep) => Before): RouteStep {
-  const { step, unit, yield: share, evidence } = draft.planned[i]!;
+  const { step, unit, yield: share, evidence, tried } = draft.planned[i]!;
   const { candidate } = step;
-  return lazily<RouteStep>({
+  const own: RouteStep = lazily<RouteStep>({
     family: () => candidate.family.code,
     name: () => candidate.family.name,
     equation: () => unit.equation,
@@ -95,11 +97,16 @@ function stepOf(draft: Draft, i: number, before: (step: FoundStep) => Before): R
         requestOf(step, draft.found.steps, { product: draft.theory[i]! as Quantity<"mass"> }, draft.wish, before),
       ),
     yield: () => share,
+    purity: () => {
+      const dry = dryOf(step, own.plan, tried);
+      return dry === undefined ? undefined : readable({ assay: dry.assay, also: dry.also });
+    },
     evidence: () => evidence,
     margins: () => marginsOf(step, unit),
     reasons: () => unit.feasibility.reasons.map(reasonOf),
     excess: () => (candidate.family.excess === undefined ? "none" : candidate.family.leaves),
   });
+  return own;
 }
 
 /** The planned steps behind a route. */

@@ -97,6 +97,8 @@ interface Taught {
   readonly allowance: Quantity<"number">;
   /** Mean of dry mass over theory. */
   readonly yield: Quantity<"number">;
+  /** Mean of the assays that were titrated; undefined where none was. */
+  readonly assay: Quantity<"number"> | undefined;
   readonly text: string;
 }
 
@@ -300,7 +302,14 @@ function taughtBy(went: readonly TrialRead[]): Taught {
   const most = Math.min(MOST_LOSS, Math.max(0, loss.mean + 1.96 * Math.hypot(scatter, loss.u)));
   const figures = went.map((one) => one.figures).join("; ");
   const seen = percent(meanOf(yields.map((one) => one.toNumber("%") / 100)), u, "yield", "yield as tried");
+  const assays = runs.flatMap(({ pureMass, dryMass }) =>
+    pureMass === undefined ? [] : [numberOf(pureMass.dividedBy(dryMass!))],
+  );
   return {
+    assay:
+      assays.length === 0
+        ? undefined
+        : (quantity({ value: (100 * meanOf(assays)).toPrecision(8), unit: "%" }) as Quantity<"number">),
     loss: percent(loss.mean, loss.u, "loss", `loss in handling, tried: ${figures}`),
     allowance: quantity({ value: (100 * most).toPrecision(3), unit: "%" }) as Quantity<"number">,
     yield: seen,

@@ -73,6 +73,14 @@ export interface Trial {
   readonly steps: readonly TrialStep[];
 }
 
+/** What stands dry at the end of a step. */
+export interface StepPurity {
+  /** Mass fraction of the product: as titrated in a trial, else by the contents of the last vessel. */
+  readonly assay: Quantity<"number">;
+  /** What else is known to be in it, by mass of the whole, the most first. */
+  readonly also: readonly { readonly formula: string; readonly key: string; readonly share: Quantity<"number"> }[];
+}
+
 /** One step of a route. */
 export interface RouteStep {
   /** The kind of reaction, and its name in words. */
@@ -91,6 +99,11 @@ export interface RouteStep {
   readonly plan: Plan;
   /** Part of the theory that comes out, by the plan's own work and usual losses. */
   readonly yield: Quantity<"number">;
+  /**
+   * What stands dry at the end by the plan: how much of it is the product, and what else is in it; undefined of a liquor. What an
+   * intermediate brings is in the quantities of the next plan.
+   */
+  readonly purity: StepPurity | undefined;
   /** How well the step is vouched for. */
   readonly evidence: RouteEvidence;
   /** How far it is from failing, the nearest first. */

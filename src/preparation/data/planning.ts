@@ -73,6 +73,7 @@ export const PLANNING = {
   liquorLoss: { value: "2 %", what: "of a liquor that is kept may stay in vessel and filter, which are rinsed into it", source: "commonPractice" },
   spill: { value: "20 %", what: "of a spill is what its estimate may be off, where no uncertainty is given", source: "commonPractice" },
   worthAWord: { value: "0.5 %", what: "of the product: less beside it, or lost of it, is not worth a word", source: "commonPractice" },
+  trace: { value: "0.01 %", what: "of a dry product: less of another substance is not carried by name into the next preparation", source: "commonPractice" },
   tooCoarse: { value: "5 %", what: "of a mass is the most that twice its uncertainty may be, for the mass to say anything", source: "commonPractice" },
   farAbove: { value: "130 %", what: "of a theory is above it even where the balance is good to a few percent only", source: "commonPractice" },
   exactHit: { value: "0.5 %", what: "and less from the theory of another form is an exact hit, listed within the handling loss too", source: "commonPractice" },

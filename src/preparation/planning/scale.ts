@@ -7,7 +7,7 @@ import { PlanError } from "../error";
 import { isAcidSalt, isBase } from "../procedure/kind";
 import { reading, roundedTo } from "../reaction/account";
 import { keyElement } from "../reaction/candidates";
-import { baseAmong, baseForAcids } from "../reaction/neutralising";
+import { baseAmong, baseForAcids, bringsAcid } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
 import { mustBePositive } from "../request/argument";
 import type { PlanRequest } from "../request/request";
@@ -106,7 +106,7 @@ function portionsFor({ materials, request }: Setting, extent: Quantity): Quantit
   const asked = (material: Material, need: Quantity): Quantity => material.portionFor(need, askedAs(material, request));
   const portions = materials.map((material, i) => asked(material, needs[i]!));
   // Acid that a shop material brings along uses base before the product forms.
-  const base = materials.some(({ also }) => also.length > 0) ? baseAmong(materials) : undefined;
+  const base = bringsAcid(materials) ? baseAmong(materials) : undefined;
   if (base === undefined) return portions;
   const more = baseForAcids(materials, portions, base);
   return materials.map((material, i) => (material === base ? asked(material, needs[i]!.plus(more)) : portions[i]!));
@@ -162,7 +162,7 @@ const exactText = (q: Quantity): Quantity => quantity({ value: q.value.toPrecisi
 /** The species that runs out first: decided before anything is rounded. */
 function limitingIn({ materials, product, request: { scale } }: Setting): Species {
   const isMeant = materials.filter(({ shelf }) => shelf.inExcess !== true);
-  const base = materials.some(({ also }) => also.length > 0) ? baseAmong(materials) : undefined;
+  const base = bringsAcid(materials) ? baseAmong(materials) : undefined;
   const some = isMeant.filter((one) => one !== base);
   const all = some.length > 0 ? some : isMeant.length > 0 ? isMeant : materials;
   const least = minimum(all.map(({ excess }) => excess));

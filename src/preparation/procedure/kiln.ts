@@ -96,8 +96,9 @@ export function kiln(bench: Bench): void {
   const { at, below } = plateauOf(bench);
   const { other } = bench.pot.books;
   const done = fire(bench.pot, [mainReaction(bench)], at);
-  const least = theory;
+  // what is known to stay stays; of what nobody knows none may, or all
   const most = done.after.mass;
+  const least = most.minus(other);
   const range =
     other.isPositive() && most.compare(least) > 0
       ? `between ${bench.hand.grams(least)} and ${bench.hand.grams(most)}`

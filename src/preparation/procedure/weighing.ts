@@ -1,6 +1,7 @@
 // The weighing table: every material weighed or measured, with its other unit beside it.
 import type { Quantity } from "../../quantity";
 import { weigh } from "../operation/weigh";
+import { bringsAcid } from "../reaction/neutralising";
 import type { Setting } from "../request/setting";
 import { weighAside } from "./asides";
 import type { Bench } from "./bench";
@@ -17,7 +18,7 @@ export function asRead({ steps }: Setting, portion: Quantity): string {
 /** Weigh or measure every material. */
 export function weighAll(bench: Bench): void {
   const { setting, portions, account } = bench.frame;
-  const alsoAcid = setting.materials.some(({ also }) => also.length > 0);
+  const alsoAcid = bringsAcid(setting.materials);
   setting.materials.forEach((material, i) => {
     const { name } = material.shelf;
     const portion = portions[i]!;

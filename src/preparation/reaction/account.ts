@@ -7,7 +7,7 @@ import { minimum, type Quantity, quantity } from "../../quantity";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import type { Material } from "../shelf/material";
-import { baseAmong, baseForAcids } from "./neutralising";
+import { baseAmong, baseForAcids, bringsAcid } from "./neutralising";
 import { keyOfFormula, nameOfFormula, type Species } from "./species";
 
 /** What one material contributes. */
@@ -113,7 +113,7 @@ function lessForAcids(
   portions: readonly Quantity[],
   amounts: readonly Quantity[],
 ): readonly Quantity[] {
-  const base = materials.some(({ also }) => also.length > 0) ? baseAmong(materials) : undefined;
+  const base = bringsAcid(materials) ? baseAmong(materials) : undefined;
   if (base === undefined) return amounts;
   const used = baseForAcids(materials, portions, base);
   return amounts.map((amount, i) => (materials[i] === base ? amount.minus(used) : amount));

@@ -28,6 +28,10 @@ function hydronsTakenBy(form: Formula): number {
 export const baseAmong = (materials: readonly Material[]): Material | undefined =>
   materials.find(({ form }) => hydronsTakenBy(form) > 0);
 
+/** Does acid come along in any of them? Salts in a pack use no base. */
+export const bringsAcid = (materials: readonly Material[]): boolean =>
+  materials.some(({ also }) => also.some(({ form }) => isAcid(form)));
+
 /** Acids that come along with a portion. */
 export const acidsIn = (
   material: Material,
