@@ -215,13 +215,17 @@ const isSparing = (formula: string): boolean => {
 const FILTERED = 0.9;
 const percent = (share: number): string => `${(100 * share).toFixed(0)} %`;
 
-/** What the index of carbonates says against a normal carbonate: that this precipitant gives a basic one. */
+/** What is known against a normal carbonate: that this precipitant gives a basic one. */
 function basicInstead({ family, product, feeds }: Candidate): string | undefined {
   if (!["precipitate-carbonate", "solid-to-solid"].includes(family.code) || product.anion !== "CO3^2-")
     return undefined;
   const precipitant = feeds[1]!.anion === "HCO3-" ? "bicarbonate" : "soda";
   const found = attempt(() => precipitatedCarbonate({ metal: product.cation!, precipitant }));
-  if (!found.ok || found.value.verdict === "normal" || keyOf(found.value.expected[0] ?? "") === product.key)
+  if (
+    !found.ok ||
+    ["normal", "none"].includes(found.value.verdict) ||
+    keyOf(found.value.expected[0] ?? "") === product.key
+  )
     return undefined;
   return `${precipitant} gives the ${found.value.verdict === "hydroxide" ? "hydroxide" : "basic carbonate"}: expected ${found.value.expected.join(" or ")}`;
 }

@@ -46,6 +46,8 @@ const SOLVED = [
   "molarSolubility.ions.#.concentration",
   "precipitatedCarbonate.liquor.aired.left",
   "precipitatedCarbonate.liquor.aired.solids.#.share",
+  "precipitatedCarbonate.liquor.boiled.left",
+  "precipitatedCarbonate.liquor.boiled.solids.#.share",
   "precipitatedCarbonate.liquor.kept.left",
   "precipitatedCarbonate.liquor.kept.solids.#.share",
   "willPrecipitate.byHand.ions.#.after",

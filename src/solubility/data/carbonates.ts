@@ -14,6 +14,10 @@ interface CarbonateRow {
   readonly normalSolid: string;
   readonly basicSolid: string;
   readonly practice: { readonly soda?: string; readonly bicarbonate?: string };
+  /** With which precipitant the trade gets the basic solid, of which no constant is known. */
+  readonly basicWith?: "soda";
+  /** With which precipitant the liquor is boiled. */
+  readonly boiledWith?: "soda";
   /** Of the solids named and of the practice. */
   readonly source: SourceKey;
 }
@@ -24,12 +28,12 @@ export const CARBONATES = /* @__PURE__ */ once((): readonly CarbonateRow[] => [
   { metal: "Ba^2+", carbonate: ["BaCO3"], basic: ["Ba(OH)2·8H2O"], normalSolid: "BaCO3", basicSolid: "Ba(OH)2·8H2O", practice: {}, source: "commonPractice" },
   { metal: "Cd^2+", carbonate: ["CdCO3"], basic: ["Cd(OH)2"], normalSolid: "CdCO3", basicSolid: "Cd(OH)2", practice: {}, source: "commonPractice" },
   { metal: "Mn^2+", carbonate: ["MnCO3"], basic: ["Mn(OH)2"], normalSolid: "MnCO3", basicSolid: "Mn(OH)2", practice: { soda: "oxidises when wet", bicarbonate: "oxidises when wet" }, source: "commonPractice" },
-  { metal: "Co^2+", carbonate: ["CoCO3"], basic: ["Co(OH)2"], normalSolid: "CoCO3", basicSolid: "Co5(OH)6(CO3)2", practice: {}, source: "commonPractice" },
+  { metal: "Co^2+", carbonate: ["CoCO3"], basic: ["Co(OH)2"], normalSolid: "CoCO3", basicSolid: "Co5(OH)6(CO3)2", practice: {}, basicWith: "soda", source: "commonPractice" },
   { metal: "Fe^2+", carbonate: ["FeCO3"], basic: ["Fe(OH)2"], normalSolid: "FeCO3", basicSolid: "Fe(OH)2", practice: { soda: "use bicarbonate, and keep the air out", bicarbonate: "keep the air out" }, source: "commonPractice" },
-  { metal: "Mg^2+", carbonate: ["MgCO3·3H2O"], basic: ["Mg(OH)2", "brucite"], normalSolid: "MgCO3·3H2O", basicSolid: "Mg5(CO3)4(OH)2·4H2O", practice: { soda: "basic on boiling", bicarbonate: "the trihydrate precipitates cold; boiling turns it basic" }, source: "commonPractice" },
+  { metal: "Mg^2+", carbonate: ["MgCO3·3H2O"], basic: ["Mg(OH)2", "brucite"], normalSolid: "MgCO3·3H2O", basicSolid: "Mg5(CO3)4(OH)2·4H2O", practice: { soda: "basic on boiling", bicarbonate: "the trihydrate precipitates cold; boiling turns it basic" }, boiledWith: "soda", source: "commonPractice" },
   { metal: "Zn^2+", carbonate: ["ZnCO3·H2O"], basic: ["Zn5(OH)6(CO3)2"], normalSolid: "ZnCO3", basicSolid: "Zn5(OH)6(CO3)2", practice: { bicarbonate: "normal only cold and with carbon dioxide in excess" }, source: "commonPractice" },
   { metal: "Pb^2+", carbonate: ["PbCO3"], basic: ["Pb3(OH)2(CO3)2"], normalSolid: "PbCO3", basicSolid: "Pb3(OH)2(CO3)2", practice: { soda: "white lead" }, source: "commonPractice" },
-  { metal: "Ni^2+", carbonate: ["NiCO3·5.5H2O"], basic: ["Ni(OH)2"], normalSolid: "NiCO3·6H2O", basicSolid: "Ni3(OH)4CO3·4H2O", practice: { bicarbonate: "normal only cold and saturated with carbon dioxide, else basic" }, source: "commonPractice" },
+  { metal: "Ni^2+", carbonate: ["NiCO3·5.5H2O"], basic: ["Ni(OH)2"], normalSolid: "NiCO3·6H2O", basicSolid: "Ni3(OH)4CO3·4H2O", practice: { bicarbonate: "normal only cold and saturated with carbon dioxide, else basic" }, basicWith: "soda", source: "commonPractice" },
   { metal: "Ag+", carbonate: ["Ag2CO3"], basic: ["Ag2O"], normalSolid: "Ag2CO3", basicSolid: "Ag2O", practice: { soda: "an excess of soda turns it brown: oxide", bicarbonate: "yellow; keep it from light and heat" }, source: "commonPractice" },
   { metal: "La^3+", carbonate: ["La2(CO3)3·8H2O"], basic: ["La(OH)3"], normalSolid: "La2(CO3)3·8H2O", basicSolid: "La(OH)3", practice: { soda: "basic on boiling" }, source: "commonPractice" },
   { metal: "Cu^2+", carbonate: ["CuCO3"], basic: ["Cu2(OH)2CO3"], normalSolid: "CuCO3", basicSolid: "Cu2(OH)2CO3", practice: {}, source: "commonPractice" },

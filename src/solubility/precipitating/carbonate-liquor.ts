@@ -1,7 +1,8 @@
 // The liquor of a carbonate precipitation at equilibrium: as much metal as the precipitant is strong, precipitant in 5 %
 // excess, once with the carbon dioxide kept and once aired. What decides in practice is whether it leaves.
-import { tryAqueousComposition } from "../../aqueous";
+import { type AqueousComposition, tryAqueousComposition } from "../../aqueous";
 import { parseFormula } from "../../formula";
+import { once } from "../../foundation/memo";
 import { hasIon } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 
@@ -14,6 +15,8 @@ export interface CarbonateLiquor {
   readonly pH: Quantity<"number">;
   /** What the solids are, taken together. */
   readonly outcome: CarbonateOutcome;
+  /** Outcomes that the doubt of the constants leaves open as well. */
+  readonly orElse: readonly CarbonateOutcome[];
   /** Solids at equilibrium, most first. */
   readonly solids: readonly { readonly formula: string; readonly share: Quantity<"number"> }[];
   /** Share of the metal that stays dissolved. */
@@ -22,15 +25,20 @@ export interface CarbonateLiquor {
 
 /** Excess of the precipitant. */
 const EXCESS = 1.05;
+/** As near to boiling as the constants go. */
+const HOTTEST = "60 °C";
 /** An anion that does nothing but balance charges. */
 const BYSTANDER = "ClO4-";
 
-/** The liquor with carbon dioxide kept or gone; undefined where it is too strong or not known. */
+/** How a liquor is worked: at 25 °C with carbon dioxide kept or gone, or as hot as the constants serve and without it. */
+export type Working = "kept" | "aired" | "boiled";
+
+/** The liquor as it is worked; undefined where it is too strong or not known. */
 export function carbonateLiquor(
   metal: string,
   precipitant: "soda" | "bicarbonate",
   concentration: Quantity,
-  carbonDioxide: "kept" | "leaves",
+  working: Working,
 ): CarbonateLiquor | undefined {
   const charge = parseFormula(metal).charge;
   const c = concentration.toNumber("mol/L");
@@ -44,24 +52,35 @@ export function carbonateLiquor(
       { formula: BYSTANDER, amount: amount(charge * c) },
       { formula: precipitant === "soda" ? "Na2CO3" : "NaHCO3", amount: amount(EXCESS * salts * c) },
     ],
-    carbonDioxide,
+    carbonDioxide: working === "kept" ? "kept" : "leaves",
+    temperature: working === "boiled" ? HOTTEST : "25 °C",
   });
   if (!found.ok || found.value.unknown.length > 0) return undefined;
-  const { pH, solids, filtrate } = found.value;
+  const composition = found.value;
   const symbol = parseFormula(metal).symbols[0]!;
-  const ion = filtrate.find(({ formula }) => parseFormula(formula).symbols.includes(symbol));
+  const ion = composition.filtrate.find(({ formula }) => parseFormula(formula).symbols.includes(symbol));
   if (ion?.share === undefined) return undefined;
-  const standing = solids.map(({ formula, amount: moles }) => ({
-    formula,
-    share: moles
-      .times(Number(parseFormula(formula).count(symbol)))
-      .dividedBy(amount(c))
-      .to("%")
-      .named({ symbol: `share(${formula})`, label: `share of ${metal} in ${formula}` }),
-  }));
+  const standingIn = ({ solids }: Pick<AqueousComposition, "solids">): CarbonateLiquor["solids"] =>
+    solids.map(({ formula, amount: moles }) => ({
+      formula,
+      share: moles
+        .times(Number(parseFormula(formula).count(symbol)))
+        .dividedBy(amount(c))
+        .to("%")
+        .named({ symbol: `share(${formula})`, label: `share of ${metal} in ${formula}` }),
+    }));
+  const standing = standingIn(composition);
+  const outcome = outcomeOf(standing);
+  const orElse = once(() => {
+    const others = composition.either.map((other) => outcomeOf(standingIn(other.composition)));
+    return [...new Set(others)].filter((other) => other !== outcome);
+  });
   return {
-    pH,
-    outcome: outcomeOf(standing),
+    pH: composition.pH,
+    outcome,
+    get orElse() {
+      return orElse();
+    },
     left: ion.share.to("%"),
     solids: standing,
   };

@@ -1,6 +1,6 @@
-// Normal or basic carbonate? An index from our own constants: how far a precipitant's [CO3]/[OH]² lies above the ratio at
-// which the carbonate and the basic solid of the metal are in balance. Far above 1 the normal carbonate precipitates, far below
-// the basic one; near 1 temperature, order and carbon dioxide decide. 25 °C, ideal.
+// Normal or basic carbonate? What stands at equilibrium decides, with the carbon dioxide kept and gone; where the solid that the
+// trade gets has no constant, or the metal none at all, the trade does. Beside the verdict an index tells what the precipitant makes
+// of the first of the metal: how far its [CO3]/[OH]² lies above the ratio at which carbonate and basic solid are in balance.
 
 import type { AqueousRequest } from "../../aqueous";
 import { compositionBy } from "../../aqueous/internal";
@@ -17,7 +17,7 @@ import { CARBONATES, SETTLED, type SettledRow } from "../data/carbonates";
 import type { SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
 import { ofCarbonicAcid } from "./by-hand";
-import { type CarbonateLiquor, carbonateLiquor } from "./carbonate-liquor";
+import { type CarbonateLiquor, type CarbonateOutcome, carbonateLiquor, type Working } from "./carbonate-liquor";
 import { sameIon } from "./given-ions";
 import { type SolubilityProduct, solubilityProduct } from "./product";
 import { freeIn } from "./way";
@@ -38,11 +38,19 @@ export interface PrecipitatedCarbonate {
   /** What the metal is precipitated with. */
   readonly precipitant: CarbonatePrecipitant;
   /**
-   * What the precipitant makes of the metal that is poured into it, by the index: "mixed" within a factor of five of 1;
-   * "hydroxide" for metals that form no carbonate in water. `liquor` tells what stands in the end.
+   * What stands in the end: nine tenths or more of one kind. "mixed" where both kinds stand or the carbon dioxide decides within
+   * the doubt of the constants, "none" where nothing precipitates.
    */
-  readonly verdict: "normal" | "mixed" | "basic" | "hydroxide";
-  /** The index; undefined where no two constants are weighed. */
+  readonly verdict: CarbonateOutcome;
+  /**
+   * What the verdict rests on: the equilibrium of the liquor; or the trade's experience, where a constant is lacking (a warning
+   * names it) or the liquor of this strength does not tell.
+   */
+  readonly basis: "equilibrium" | "trade";
+  /**
+   * What the precipitant makes of the first of the metal that is poured into it: above 1 the normal carbonate, below the basic
+   * one. Undefined where no two constants are weighed.
+   */
   readonly index: Quantity<"number"> | undefined;
   /** Solids to expect, likeliest first. */
   readonly expected: readonly string[];
@@ -54,9 +62,10 @@ export interface PrecipitatedCarbonate {
   readonly products: readonly SolubilityProduct[];
   /**
    * The liquor at equilibrium, metal at the concentration of the precipitant (at most 0.3 mol/L) and precipitant in 5 % excess:
-   * carbon dioxide kept, and gone. Undefined where it is not known.
+   * at 25 °C with carbon dioxide kept, and gone; and boiled, with the constants of 60 °C, where they end. Undefined where it is
+   * not known.
    */
-  readonly liquor: { readonly kept: CarbonateLiquor | undefined; readonly aired: CarbonateLiquor | undefined };
+  readonly liquor: Readonly<Record<Working, CarbonateLiquor | undefined>>;
   /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
@@ -64,16 +73,15 @@ export interface PrecipitatedCarbonate {
 /** Above this the liquor is too strong for the activity model, mol/L. */
 const MOST_METAL = 0.3;
 
-/** Both liquors, worked out when looked at. */
+/** The liquors, worked out when looked at. */
 function liquors(
   metal: string,
   precipitant: CarbonatePrecipitant,
   concentration: Quantity,
 ): PrecipitatedCarbonate["liquor"] {
   const c = concentration.toNumber("mol/L") > MOST_METAL ? quantity(`${MOST_METAL} mol/L`) : concentration;
-  const [kept, aired] = (["kept", "leaves"] as const).map((way) =>
-    once(() => carbonateLiquor(metal, precipitant, c, way)),
-  ) as [() => CarbonateLiquor | undefined, () => CarbonateLiquor | undefined];
+  const worked = (working: Working) => once(() => carbonateLiquor(metal, precipitant, c, working));
+  const [kept, aired, boiled] = [worked("kept"), worked("aired"), worked("boiled")];
   return {
     get kept() {
       return kept();
@@ -81,11 +89,21 @@ function liquors(
     get aired() {
       return aired();
     },
+    get boiled() {
+      return boiled();
+    },
   };
 }
 
-/** Index this far from 1 either way is still undecided; set on the outcomes the trade knows (nickel mixed, lead not). */
-const UNDECIDED = 5;
+/**
+ * What the equilibrium says. Where both kinds stand while the carbon dioxide is there, it goes on leaving until what is left
+ * without it; one kind stays that kind if it may stand without carbon dioxide as well. Undefined where the liquor is not known.
+ */
+function atEquilibrium({ kept, aired }: PrecipitatedCarbonate["liquor"]): CarbonateOutcome | undefined {
+  if (kept === undefined || aired === undefined) return undefined;
+  if (kept.outcome === "none" || kept.outcome === "mixed") return aired.outcome;
+  return [aired.outcome, ...aired.orElse].includes(kept.outcome) ? kept.outcome : "mixed";
+}
 
 /** [CO3] / [OH]² of a precipitant solution of concentration c: carbonic acid and water alone, ideal. */
 function carbonateRatio(precipitant: CarbonatePrecipitant, concentration: Quantity): Quantity {
@@ -133,11 +151,13 @@ function balanceOf(
  *
  * @param request - metal ion; `"soda"` (sodium carbonate) or `"bicarbonate"`; concentration of the precipitant
  *   (default 0.1 mol/L, up to 1 mol/L)
- * @returns verdict, index, solids to expect, and the constants used
+ * @returns verdict and what it rests on, solids to expect, the liquors, index, and the constants used. In this order: the trade's
+ *   verdict for a basic carbonate of which no constant is known (cobalt, nickel); the equilibrium of the liquor, boiled where the
+ *   trade boils it (magnesium with soda); the trade's verdict for metals whose liquor is not known
  * @throws {SolubilityError} `solubility.no-data` for a metal without constants, `solubility.not-positive`,
  *   `solubility.out-of-reach` above 1 mol/L, `solubility.missing-option`, `solubility.bad-option`
- * @source ratio of solubility products against [CO3]/[OH]² of the precipitant, constants of our tables; the solids named
- *   and the remarks are common practice, no source
+ * @source equilibrium and ratio of solubility products, constants of our tables; the solids named and the remarks are common
+ *   practice, no source
  * @category Precipitation
  * @example
  * precipitatedCarbonate({ metal: "Cu^2+", precipitant: "soda" }).verdict // => "basic"
@@ -177,19 +197,37 @@ export function precipitatedCarbonate(
   const carbonate = solubilityProduct(...entry.carbonate);
   const basic = solubilityProduct(...entry.basic);
   const ratio = carbonateRatio(precipitant, concentration);
-  const index = indexOf(ratio, carbonate, basic, entry.metal);
-  const verdict =
-    index.compare(String(UNDECIDED)) > 0 ? "normal" : index.times(UNDECIDED).compare("1") < 0 ? "basic" : "mixed";
   const { normalSolid, basicSolid } = entry;
   const liquor = liquors(metal, precipitant, concentration);
-  const warnings = once(() => [...carbonate.warnings, ...basic.warnings, ...endsOtherwise(verdict, liquor)]);
-  const expected = { normal: [normalSolid], basic: [basicSolid], mixed: [basicSolid, normalSolid] }[verdict];
+  const isTrade = entry.basicWith === precipitant;
+  const isBoiled = entry.boiledWith === precipitant;
+  const verdict = once((): CarbonateOutcome => {
+    const found = isTrade ? "basic" : isBoiled ? liquor.boiled?.outcome : atEquilibrium(liquor);
+    if (found !== undefined) return found;
+    throw new SolubilityError("solubility.no-data", `the liquor of ${metal} with ${precipitant} is not known`, {
+      input: metal,
+      hint: "look at index and products",
+    });
+  });
+  const warnings = once(() => [
+    ...(isTrade ? [lacking(basicSolid)] : []),
+    ...carbonate.warnings,
+    ...basic.warnings,
+    ...endsOtherwise(verdict(), liquor, isBoiled),
+  ]);
   return readable({
     metal,
     precipitant,
-    verdict,
-    index,
-    expected,
+    get verdict() {
+      return verdict();
+    },
+    basis: isTrade ? ("trade" as const) : ("equilibrium" as const),
+    index: indexOf(ratio, carbonate, basic, entry.metal),
+    get expected() {
+      const solids = { normal: [normalSolid], basic: [basicSolid], mixed: [basicSolid, normalSolid], none: [] };
+      const found = verdict();
+      return found === "hydroxide" ? liquor.aired!.solids.map(({ formula }) => formula) : solids[found];
+    },
     practice: entry.practice[precipitant],
     source: entry.source,
     products: [carbonate, basic],
@@ -200,10 +238,15 @@ export function precipitatedCarbonate(
   });
 }
 
-/** What to say where neither liquor ends as the index has it, or where it depends on the carbon dioxide. */
+/** That the verdict is not the equilibrium's. */
+const lacking = (solid: string): string =>
+  `the solubility product of ${solid} is not known: the verdict is the trade's experience`;
+
+/** What to say where neither liquor ends as the verdict has it, or where it depends on the carbon dioxide or the boiling. */
 function endsOtherwise(
-  verdict: PrecipitatedCarbonate["verdict"],
+  verdict: CarbonateOutcome,
   { kept, aired }: PrecipitatedCarbonate["liquor"],
+  isBoiled: boolean,
 ): string[] {
   if (kept === undefined || aired === undefined) return [];
   const stated = ({ outcome, solids }: CarbonateLiquor): string =>
@@ -214,7 +257,9 @@ function endsOtherwise(
     return [`it depends on the carbon dioxide: kept, ${stated(kept)}; gone, ${stated(aired)}`];
   if (kept.outcome === verdict) return [];
   return [
-    `with the precipitant 5 % in excess the liquor ends otherwise at equilibrium (${stated(kept)}): what forms first in the excess of the precipitant has to turn into it`,
+    isBoiled
+      ? `it is ${verdict} on boiling; at 25 °C the liquor ends otherwise (${stated(kept)})`
+      : `of the constants that are known the liquor ends otherwise at equilibrium (${stated(kept)})`,
   ];
 }
 
@@ -243,22 +288,34 @@ function indexOf(ratio: Quantity, carbonate: SolubilityProduct, basic: Solubilit
   );
 }
 
+/** A metal of which the trade knows one outcome: the equilibrium where it says the same, else the trade. */
 function asSettled(
   metal: string,
   precipitant: CarbonatePrecipitant,
   { verdict, solid, practice, source }: SettledRow,
   concentration: Quantity,
 ): PrecipitatedCarbonate {
+  const liquor = liquors(metal, precipitant, concentration);
+  const found = once(() => atEquilibrium(liquor));
   return readable({
     metal,
     precipitant,
     verdict,
+    get basis() {
+      return found() === verdict ? ("equilibrium" as const) : ("trade" as const);
+    },
     index: undefined,
     expected: [solid],
     practice: practice[precipitant],
     source,
     products: [],
-    liquor: liquors(metal, precipitant, concentration),
-    warnings: [],
+    liquor,
+    get warnings() {
+      if (found() === verdict) return [];
+      const lacks = `the constants do not tell what ${metal} forms with carbonate: the verdict is the trade's experience`;
+      return [
+        found() === "none" ? `nothing precipitates from a liquor of this strength: ${practice[precipitant]}` : lacks,
+      ];
+    },
   });
 }
