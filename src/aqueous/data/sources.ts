@@ -9,6 +9,8 @@ export const aqueousSources = {
   usgsEquilibria: { title: "Equilibrium constants of natural waters, United States Geological Survey" },
   harrisSolubilityProducts: { title: "Harris, Quantitative Chemical Analysis, Solubility Products", where: "Appendix F" },
   liuByrne1997: { title: "Liu and Byrne, Rare earth and yttrium phosphate solubilities in aqueous solution, Geochim. Cosmochim. Acta 61, 1625", year: 1997 },
+  firsching1992: { title: "Firsching, Solubility products of the trivalent rare-earth arsenates, J. Chem. Eng. Data 37, 497", year: 1992 },
+  wagemann1978: { title: "Wagemann, Water Research 12, 139", year: 1978 },
   ohlinger1998: { title: "Ohlinger, Young and Schroeder, Water Research 32, 3607", year: 1998 },
   kayeLaby1941: { title: "Kaye and Laby, Tables of Physical and Chemical Constants, Solubilities of gases in water", year: 1941 },
 } as const satisfies Sources;
@@ -19,6 +21,8 @@ export const aqueousAccess = {
   wisconsinSolubilityProducts: "stored pages (the department's table and the appendix of its course)",
   harrisSolubilityProducts: "stored copy of the appendix, 25 °C and zero ionic strength where it says nothing else",
   liuByrne1997: "abstract: log K at 25 °C and zero ionic strength, ± 0.2; that of lanthanum 0.5 above that of cerium",
+  firsching1992: "abstract for lanthanum and scandium, neodymium and europium as quoted by an encyclopedia; 25 °C, activities",
+  wagemann1978: "as quoted in a table of the Bundesamt für Seeschifffahrt und Hydrographie",
   ohlinger1998: "as quoted in public geochemical input files",
   kayeLaby1941: "stored page",
 } as const satisfies Access<typeof aqueousSources>;
