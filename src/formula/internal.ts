@@ -5,5 +5,6 @@ export { asFormula, parseFormulaAt, withRemarks } from "./formula";
 export { withoutPhase } from "./phase";
 export { DOTS, FRACTIONS } from "./read/characters";
 export { hasMarkup, plainText } from "./read/markup";
+export { plainAtoms } from "./read/plain";
 export type { Ratio } from "./read/ratio";
 export { hasDigitsBeforeSign } from "./read/remarks";

@@ -2,6 +2,7 @@
 // holds of water and ammonia, as a molecule.
 
 import { parseFormula } from "../formula";
+import { byElements } from "../formula/internal";
 import { shownLigands } from "./complexes";
 import {
   type ConstituentIon,
@@ -30,20 +31,24 @@ const AMMONIA: ReadonlyMap<string, number> = /* @__PURE__ */ new Map([
   ["H", 3],
 ]);
 
-let acidRows: ReadonlyMap<string, AcidRow> | undefined;
-let isomerRows: ReadonlyMap<string, IsomerRow> | undefined;
-
 const keyOfText = (text: string): string => compositionKey(atomsIn(text));
 
-function acidRow(key: string): AcidRow | undefined {
-  acidRows ??= new Map(ACIDS().map((row) => [keyOfText(row.formula), row]));
-  return acidRows.get(key);
-}
+/** The elements that a composition names, as a formula does. */
+const symbolsOf = (counts: ReadonlyMap<string, number>): string => [...counts.keys()].join("");
 
-function isomerRow(key: string): IsomerRow | undefined {
-  isomerRows ??= new Map(ISOMERS().map((row) => [keyOfText(row.readings[0]!.formula), row]));
-  return isomerRows.get(key);
-}
+/** Acids by composition, those with the elements of a formula. */
+const acidRows = /* @__PURE__ */ byElements(
+  ACIDS,
+  ({ formula }) => formula,
+  (rows): ReadonlyMap<string, AcidRow> => new Map(rows.map((row) => [keyOfText(row.formula), row])),
+);
+
+/** Isomers by composition, those with the elements of a formula. */
+const isomerRows = /* @__PURE__ */ byElements(
+  ISOMERS,
+  ({ readings }) => readings[0]!.formula,
+  (rows): ReadonlyMap<string, IsomerRow> => new Map(rows.map((row) => [keyOfText(row.readings[0]!.formula), row])),
+);
 
 function cationIons(use: CationUse): ConstituentIon[] {
   const { ion, element, charge, count } = use;
@@ -109,7 +114,7 @@ function isomerContent(part: Part, row: IsomerRow): Content {
   const meant = row.readings.find((reading) => spells(reading, part.text));
   if (meant !== undefined) {
     const own = readNotation(meant.formula).parts[0]!;
-    const acid = acidRow(compositionKey(own.counts));
+    const acid = acidRows(symbolsOf(own.counts)).get(compositionKey(own.counts));
     if (acid !== undefined && acid.formula === meant.formula) return fromAcidRow(acid);
     const salts = saltsOf(own);
     const salt =
@@ -217,10 +222,10 @@ function mayBeAcid(part: Part): boolean {
 export function partContent(part: Part, alone: boolean): Content {
   if (isWater(part)) return { ...EMPTY, kind: "water", waters: 1 };
   const key = compositionKey(part.counts);
-  const isomers = isomerRow(key);
+  const isomers = isomerRows(symbolsOf(part.counts)).get(key);
   if (isomers !== undefined) return isomerContent(part, isomers);
   if (part.counts.size === 1 && part.units.length === 1) return { ...molecule(part.text), kind: "element" };
-  const acid = acidRow(key);
+  const acid = acidRows(symbolsOf(part.counts)).get(key);
   if (acid !== undefined && mayBeAcid(part)) return fromAcidRow(acid);
   const times = wholeTimes(part.counts);
   if (times === undefined) return molecule(compositionText(part));
