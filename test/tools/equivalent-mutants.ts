@@ -362,7 +362,7 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "a pH met to the last bit ends the search either way",
   },
   {
-    file: "aqueous/mixture/notation.ts",
+    file: "formula/read/plain.ts",
     line: "if (isCapital(code)) {",
     to: ["false"],
     why: "a fast way of what the formula reader answers too",
@@ -482,13 +482,13 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "a loss of exactly the limit",
   },
   {
-    file: "aqueous/mixture/notation.ts",
+    file: "formula/read/plain.ts",
     line: "const isCapital = (code: number): boolean => code >= 65 && code <= 90;",
     to: ["false", "code > 65", "code < 65", "code < 90", "code > 90"],
     why: "a fast way of what the formula reader answers too",
   },
   {
-    file: "aqueous/mixture/notation.ts",
+    file: "formula/read/plain.ts",
     line: "while (isDigit(text.charCodeAt(at))) at += 1;",
     to: ["false"],
     why: "a fast way of what the formula reader answers too",
