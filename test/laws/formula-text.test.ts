@@ -21,7 +21,6 @@ const READS: Readonly<Record<string, string>> = {
   "substance/hazards/solution-limits.ts": "codes of hazard statements",
   "substance/registry/canonical.ts": "parts that are put together again, each written by this file",
   "facts/read.ts": "codes of hazard statements",
-  "aqueous/mixture/notation.ts": "the composition of a species of the tables, faster than the formula reader",
   "aqueous/composition/picture.ts": "an ion as a picture prints it",
 };
 

@@ -19,8 +19,8 @@ function within(value: string, range: readonly [string, string] | undefined): bo
 }
 
 describe("solubility products", () => {
-  it("has 350 rows, no solid twice in the same form and convention", () => {
-    expect(SOLUBILITY_PRODUCTS().length).toBe(350);
+  it("has 365 rows, no solid twice in the same form and convention", () => {
+    expect(SOLUBILITY_PRODUCTS().length).toBe(365);
     const keys = SOLUBILITY_PRODUCTS().map(({ solid, form, convention }) => `${solid}|${form}|${convention}`);
     expect(keys.filter((key, index) => keys.indexOf(key) !== index)).toEqual([]);
   });
