@@ -147,6 +147,8 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   dalman1937: "article",
   mohos2010: "article",
   liuByrne1997: "article",
+  firsching1992: "article",
+  wagemann1978: "article",
   echaDensities: "government",
   kell1975: "article",
   ohlinger1998: "article",
