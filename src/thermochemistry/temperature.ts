@@ -185,11 +185,11 @@ function riseOf(released: Quantity, mass: Quantity, capacity: Quantity): Quantit
       name: "rise",
       unit: "ΔK",
       value: ([q, m, c]) => q!.div(m!.times(c!)),
-      partials: ([q, m, c]) => [
-        c!.times(m!).pow(-1),
-        q!.negated().div(m!.pow(2).times(c!)),
-        q!.negated().div(m!.times(c!.pow(2))),
-      ],
+      partials: ([q, m, c]) => {
+        const warming = m!.times(c!);
+        const lower = q!.div(warming).negated();
+        return [warming.pow(-1), lower.div(m!), lower.div(c!)];
+      },
     },
     { symbol: "ΔT", label: "temperature rise", rule: "rise = heat set free / (mass × heat capacity)" },
   );

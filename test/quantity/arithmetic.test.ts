@@ -170,6 +170,19 @@ describe("arithmetic with dimensions", () => {
 
 // JCGM 100:2008, 4.3.10: what is stated beside the readings counts to the extent that their scatter does not show it; 5.2.2,
 // note 1: inputs that are fully correlated add up linearly, so that the mean of ten readings on one instrument keeps its u.
+describe("figures next to a power of ten", () => {
+  it("have the exponent of their digits, however close they are and however long their fraction is", () => {
+    for (let k = -40; k <= 40; k += 1) {
+      const ten = quantity(`1e${k}`).dividedBy("7").times("7");
+      const [below, above] = [ten.times("0.99999999999999999999"), ten.times("1.00000000000000000001")];
+      expect(below.value.toExponential()).toBe(`9.9999999999999999999e${k > 0 ? "+" : ""}${k - 1}`);
+      expect(ten.value.toExponential()).toBe(`1e${k < 0 ? "" : "+"}${k}`);
+      expect(above.value.toExponential()).toBe(`1.00000000000000000001e${k < 0 ? "" : "+"}${k}`);
+      expect(below.format({ significant: 3 })).toBe(ten.format({ significant: 3 }));
+    }
+  });
+});
+
 describe("the uncertainty of a long product", () => {
   it("is the root of the sum of squares, to the last of 40 digits that is not rounded", () => {
     // each factor is 1.001 with u = 0.001: u(product) / product = sqrt(n) × 0.001 / 1.001 (JCGM 100:2008, 5.1.6)

@@ -32,9 +32,9 @@ const volatile = /* @__PURE__ */ byElements(
 );
 
 function boilingOf(formula: Formula): number | undefined {
-  const row = volatile(formula.toString()).find((one) =>
-    formula.symbols.includes("C") ? one.formula.equals(formula) : one.formula.hasSameComposition(formula),
-  );
+  const rows = volatile(formula.toString());
+  const carbon = rows.length > 0 && formula.symbols.includes("C");
+  const row = rows.find((one) => (carbon ? one.formula.equals(formula) : one.formula.hasSameComposition(formula)));
   return row === undefined ? undefined : Number(row.boils);
 }
 

@@ -93,9 +93,17 @@ export function pouredOf({ books }: Pick<Booked, "books">, kg: number): Poured {
   };
   const [pours, gas] = [summed([...books.dissolved, ...books.solids]), summed(books.gas)];
   const fizzed = books.fizzed ?? STILL;
-  const key = [...pours, ...gas].map(({ formula, moles }) => `${formula} ${moles}`).join(" ");
-  return { pours, gas, fizzed, key: `${key} ${fizzed.keeping} ${fizzed.left}` };
+  return {
+    pours,
+    gas,
+    fizzed,
+    get key() {
+      return `${inWords([...pours, ...gas])} ${fizzed.keeping} ${fizzed.left}`;
+    },
+  };
 }
+
+const inWords = (pours: readonly Pour[]): string => pours.map(({ formula, moles }) => `${formula} ${moles}`).join(" ");
 
 /** Nothing has fizzed. */
 const STILL: Fizzed = { keeping: "kept", left: 0 };
@@ -116,7 +124,7 @@ export function settled(
   const all = withGas(pours, fizzed);
   const ask = (): Beaker | undefined => settle(all, 1, celsius, { ...how, carbonDioxide: fizzed.keeping });
   if (how.solids !== "fresh" || how.lower !== undefined) return ask();
-  return remembered(`${celsius} ${fizzed.keeping} ${all.map((one) => `${one.formula} ${one.moles}`).join(" ")}`, ask);
+  return remembered(`${celsius} ${fizzed.keeping} ${inWords(all)}`, ask);
 }
 
 /** What stands in a vessel, asked once of it. */

@@ -2,6 +2,7 @@
 // branded by a symbol of the global registry, so that values of two loaded copies still understand each other.
 import { attempt, type Result } from "../../foundation/error";
 import { lookingIn } from "../../foundation/facts";
+import { memoised } from "../../foundation/memo";
 import { nearestNumber } from "../../foundation/rational";
 import { INSPECT, shownAs } from "../../foundation/shown";
 import { QuantityError, type QuantityRefusal } from "../error";
@@ -178,7 +179,7 @@ class Value implements Quantity {
   }
 
   compare(other: QuantityLike): -1 | 0 | 1 {
-    const [a, b] = [this.#node, nodeOf(other)];
+    const [a, b] = [this.#node, typeof other === "string" ? written(other) : nodeOf(other)];
     if (!meets(a.dimension, b.dimension)) throw mismatch(a.dimension, b.dimension, "compare");
     return compare(a.value, b.value);
   }
@@ -232,6 +233,9 @@ class Value implements Quantity {
     });
   }
 }
+
+/** A text that is compared with, read once: which input it is matters to no comparison. */
+const written = /* @__PURE__ */ memoised(200, (text) => nodeOf(text as QuantityLike));
 
 function inUnit(value: Rational, { offset, factor }: Unit): Rational {
   const fromZero = offset.n === 0n ? value : subtract(value, offset);

@@ -92,9 +92,15 @@ function roundedQuotient(n: bigint, d: bigint, rounding: Rounding): bigint {
   return n < 0n ? -q : q;
 }
 
+const SURE = 1e-9;
+
 /** The decimal exponent of the leading digit of a non-zero fraction: 0 for 1..9.99, -2 for 0.0123. */
 export function leadingExponent(a: Rational): number {
   const n = abs(a.n);
+  // logarithms of doubles are good to 12 decimals: only next to a power of ten, and beyond doubles, the digits decide
+  const near = Math.log10(Number(n)) - Math.log10(Number(a.d));
+  const whole = Math.floor(near);
+  if (near - whole > SURE && near - whole < 1 - SURE) return whole;
   let e = n.toString().length - a.d.toString().length;
   if (e >= 0 ? n < a.d * powerOfTen(e) : n * powerOfTen(-e) < a.d) e -= 1;
   return e;

@@ -4,6 +4,7 @@
 import { densityOfWater, type MassLike, type TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
 import { attempt } from "../../foundation/error";
+import { once } from "../../foundation/memo";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { SolubilityError } from "../error";
@@ -96,6 +97,4 @@ export function positiveMass(like: QuantityLike, argument: string, symbol: strin
 }
 
 /** Exactly 100 g, the water a solubility is given for. */
-export function hundredGrams(): Quantity {
-  return quantity("100 g");
-}
+export const hundredGrams = /* @__PURE__ */ once((): Quantity => quantity("100 g"));
