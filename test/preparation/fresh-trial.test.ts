@@ -144,6 +144,18 @@ describe("read as a bench worker", () => {
     }
   });
 
+  it.each(FRESH_PREPARATIONS)(
+    "$id asks for nothing that cannot be weighed or poured, at 1 g of product",
+    ({ request }) => {
+      const { steps } = planPreparation({ ...request, scale: { product: "1 g" } });
+      const text = steps.map((step) => step.text).join("\n");
+      expect(text).not.toMatch(/(about|at most) less than/);
+      expect(text).not.toMatch(/Rinse the crystals with 0\.\d+ mL/);
+      // half of a few drops is no second crop
+      expect(text).not.toMatch(/second crop boil the mother liquor down to .* \(0\.\d+ mL/);
+    },
+  );
+
   it("says of a complex that its liquor keeps what is not known", () => {
     const plan = planPreparation({
       equation: "NiCl2 + NH3 -> [Ni(NH3)6]Cl2",

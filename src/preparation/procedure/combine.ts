@@ -110,15 +110,20 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const volumes = gas.map((one) => `${litres(one.volume)} of ${one.formula}`).join(" and ");
   const poison = notCaught(gasesLeft(bench));
   const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
-  const portion = alone ? ` (about ${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))} each)` : "";
+  const portion = alone ? ` (${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))})` : "";
   return `${verb} ${into} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}.`;
 }
 
 /** Gas that the pot has given off. */
 const gasesLeft = ({ drafts }: Bench) => drafts.filter(({ vessel }) => vessel === POT).flatMap(gasesIn);
 
-const portionShown = ({ hand }: Bench, portion: Quantity): string =>
-  portion.dimension === "volume" ? hand.litres(portion) : hand.grams(portion);
+/** Less than the balance shows is parted by eye. */
+const portionShown = ({ hand, frame: { setting } }: Bench, portion: Quantity): string =>
+  portion.dimension === "volume"
+    ? `about ${hand.litres(portion)} each`
+    : portion.compare(setting.steps.mass) < 0
+      ? "equal parts, by eye"
+      : `about ${hand.grams(portion)} each`;
 
 const hasVessel = (bench: Bench, i: number): boolean => {
   const feed = bench.frame.feeds[i]!;

@@ -21,7 +21,7 @@ import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
 import type { Isolation } from "./isolation";
 import { useOf } from "./use";
-import { about, celsius } from "./words";
+import { about, atMost, celsius } from "./words";
 
 /** Salts that give oxygen to what burns. */
 const OXIDISERS = ["nitrate", "chlorate", "perchlorate", "bromate", "permanganate", "dichromate", "chromate"];
@@ -92,6 +92,15 @@ interface Rinsing {
 
 const empty = ({ frame: { setting } }: Bench): Pot => Pot.empty(setting.temperature, setting.pressure);
 
+/** Less than this is no portion that can be poured twice. */
+const FEW_DROPS = "1 g";
+
+/** How much of a liquid to rinse with, and how. */
+const inPortions = ({ hand }: Bench, water: Quantity, liquid: string): string =>
+  water.compare(exact(FEW_DROPS)) < 0
+    ? `a few drops of ${liquid} (${hand.litres(water)}), sucking off after`
+    : `${hand.litres(water)} of ${liquid}, in two portions, sucking off between`;
+
 const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> = {
   water: (bench, { product, water, taken }) => {
     const matter = matterOf(product);
@@ -99,10 +108,10 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
     bench.did(POT, rinse(bench.pot, empty(bench).plusWater(water), lost), {
       amounts: [water],
       say: () =>
-        `Rinse the crystals with ${bench.hand.litres(water)} of ice-cold water, in two portions, sucking off between ${
+        `Rinse the crystals with ${inPortions(bench, water, "ice-cold water")} ${
           taken === undefined
             ? "(how much of them it dissolves is not known: use no more)"
-            : `(it dissolves at most ${bench.hand.grams(taken)} of them)`
+            : `(it dissolves ${atMost(bench.hand, taken)} of them)`
         }.`,
     });
   },
@@ -130,7 +139,7 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
     bench.did(POT, rinse(bench.pot, halfAlcohol(bench, water), undefined), {
       amounts: [water],
       say: () =>
-        `Rinse the crystals with ${bench.hand.litres(water)} of 50 % alcohol, in two portions, sucking off between; plain water ${
+        `Rinse the crystals with ${inPortions(bench, water, "50 % alcohol")}; plain water ${
           takesMuch ? "would dissolve too much of them" : "dissolves more of them"
         }, and what this dissolves is not known.`,
     });

@@ -30,6 +30,10 @@ export function keepLiquor(bench: Bench, missing: string): void {
   );
 }
 
+/** What the measuring cylinder hardly shows is nothing to boil off. */
+const isHardlyShown = ({ frame: { setting } }: Bench, off: Quantity): boolean =>
+  off.compare(asMassOfWater(setting.steps.volume).times(planned("leastMarks"))) < 0;
+
 /** The liquor boiled down to half and cooled again. */
 export function secondCrop(bench: Bench, crop: Matter, cold: Quantity<"temperature">): void {
   const { crystallising } = bench.frame;
@@ -48,8 +52,7 @@ export function secondCrop(bench: Bench, crop: Matter, cold: Quantity<"temperatu
   // The crystals kept some of the liquor: what left is as much less.
   const share = bench.in(MOTHER).books.water.dividedBy(cooling.liquorWater);
   const off = second.waterToEvaporate.times(share).to("g");
-  // What the measuring cylinder hardly shows is nothing to boil off.
-  if (off.compare(asMassOfWater(bench.frame.setting.steps.volume).times(planned("leastMarks"))) < 0) return;
+  if (isHardlyShown(bench, off)) return;
   const boiled = concentrate(bench.in(MOTHER), off, crystallising.hot);
   if (!boiled.after.books.water.isPositive()) return;
   bench.did(MOTHER, boiled, {
@@ -101,6 +104,7 @@ function secondOfPair(bench: Bench, crop: Matter, hot: Quantity<"temperature">, 
     return;
   const hotOnes: Coming[] = filteredHot.isPositive() ? otherSalt(bench, filteredHot) : [];
   const off = liquor.books.water.minus(water);
+  if (isHardlyShown(bench, off)) return;
   const boiled = concentrate(liquor, off, hot, hotOnes);
   bench.did(MOTHER, boiled, {
     target: boiled.after.mass,

@@ -67,6 +67,12 @@ export function handOf(instruments: Instruments, lessThan = (mass: string): stri
   };
 }
 
+/** A mass as an upper bound, in words. */
+export const atMost = (hand: Hand, mass: Quantity): string => {
+  const shown = hand.grams(mass);
+  return shown.startsWith("less than") ? shown : `at most ${shown}`;
+};
+
 /** The volume of a gas or of a vessel. */
 export const litres = (q: Quantity): string => about(q, q.toNumber("L") >= 1 ? "L" : "mL");
 
