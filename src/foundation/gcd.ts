@@ -12,7 +12,8 @@ export function gcd(a: number, b: number): number {
   return x;
 }
 
-const SAFE = /* @__PURE__ */ BigInt(Number.MAX_SAFE_INTEGER);
+/** The largest safe integer, 2^53 - 1. */
+const SAFE = 9007199254740991n;
 
 /** Leading bits that a round of Lehmer's works with: their quotients are exact in doubles. */
 const LEADING = 50;

@@ -281,7 +281,7 @@ const moleculeText = (part: Part): string =>
   part.counts.has("C") && showsStructure(part) ? part.text : compositionText(part);
 
 /** Non-metals as the formula of a compound of two of them names them (IUPAC Nomenclature of Inorganic Chemistry 1990, I-4.6.1.2). */
-const IN_ORDER = "B Si C Sb As P N H Te Se S At I Br Cl O F".split(" ");
+const IN_ORDER = /* @__PURE__ */ "B Si C Sb As P N H Te Se S At I Br Cl O F".split(" ");
 
 /** A compound of two non-metals in their order, NH3 and not H3N; anything else in the order of Hill. */
 function compositionText({ text, counts }: Part): string {

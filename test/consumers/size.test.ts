@@ -27,37 +27,37 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "balance an equation": {
     uses: { equation: "balance" },
-    ceiling: 36.9,
+    ceiling: 37.2,
     without: /decimal|src\/quantity|data\/(?!standard)/,
   },
   "weigh a formula": {
     uses: { formula: "parseFormula, molarMass" },
-    ceiling: 61.5,
+    ceiling: 62,
     without: /src\/(?!foundation|quantity|element|formula)|data\/isotopic/,
   },
   "formulas, equations and quantities": {
     uses: { equation: "balance", formula: "parseFormula, molarMass", quantity: "quantity" },
-    ceiling: 74.5,
+    ceiling: 74.9,
     without: /src\/(?!foundation|quantity|element|formula|equation)|equation\/data|data\/isotopic/,
   },
   "look a solubility up": {
     uses: { solubility: "solubilityOf" },
-    ceiling: 100.7,
+    ceiling: 101.1,
     without: /substance\/|data\/(complexes|products)/,
   },
   "name a formula and read a name": {
     uses: { substance: "nameOf, formulaOf" },
-    ceiling: 76.7,
+    ceiling: 77.2,
     without: /decimal|src\/(facts|quantity|amount|aqueous|solubility)|data\/(hazards|physical|thermal)/,
   },
   "cautions for formulas": {
     uses: { substance: "cautionsForFormulas" },
-    ceiling: 68.3,
+    ceiling: 68.7,
     without: /decimal|src\/(facts|quantity)\/|data\/(registry|shop|ambiguous|molecules|ligands|physical|thermal)/,
   },
   "plan and sheet": {
     uses: { preparation: "planPreparation", sheet: "benchSheet" },
-    ceiling: 407.5,
+    ceiling: 409,
     without: /isotopic|src\/facts\//,
   },
 };

@@ -1,6 +1,6 @@
 // Exact ratios of two safe integers, for subscripts and multipliers. Plain numbers: faster than fraction.js by far, and
 // every step is checked against 2^53, so nothing is ever rounded.
-import { bigGcd, gcd } from "../../foundation/gcd";
+import { gcd } from "../../foundation/gcd";
 import { MAX_COUNT } from "./limits";
 
 /** `numerator / denominator`, in lowest terms, denominator > 0. */
@@ -11,14 +11,8 @@ export interface Ratio {
 
 export const ONE: Ratio = { n: 1, d: 1 };
 
-/** In lowest terms, from integers that may lie beyond 2^53; undefined when even the reduced form does. */
-function reduceBig(n: bigint, d: bigint): Ratio | undefined {
-  const common = bigGcd(n, d);
-  const limit = BigInt(MAX_COUNT);
-  n /= common;
-  d /= common;
-  return n > limit || n < -limit || d > limit ? undefined : { n: Number(n), d: Number(d) };
-}
+const fits = (n: number, d: number): Ratio | undefined =>
+  Math.abs(n) <= MAX_COUNT && d <= MAX_COUNT ? { n, d } : undefined;
 
 /** In lowest terms. */
 export function ratio(n: number, d: number): Ratio {
@@ -27,23 +21,20 @@ export function ratio(n: number, d: number): Ratio {
   return { n: n / g, d: d / g };
 }
 
-/** Product; undefined when it leaves the safe integers. */
+/** Product; undefined when it leaves the safe integers. What the two share is taken out before anything is multiplied. */
 export function multiply(a: Ratio, b: Ratio): Ratio | undefined {
-  if (a.d === 1 && a.n === 1) return b;
-  if (b.d === 1 && b.n === 1) return a;
-  const n = a.n * b.n;
-  const d = a.d * b.d;
-  if (Math.abs(n) <= MAX_COUNT && d <= MAX_COUNT) return ratio(n, d);
-  return reduceBig(BigInt(a.n) * BigInt(b.n), BigInt(a.d) * BigInt(b.d));
+  const above = gcd(a.n, b.d);
+  const below = gcd(b.n, a.d);
+  return fits((a.n / above) * (b.n / below), (a.d / below) * (b.d / above));
 }
 
-/** Sum; undefined when it leaves the safe integers. */
+/** Sum; undefined when it leaves the safe integers. (Knuth, The Art of Computer Programming, vol. 2, 4.5.1; from memory) */
 export function add(a: Ratio, b: Ratio): Ratio | undefined {
-  if (a.d === 1 && b.d === 1) {
-    const n = a.n + b.n;
-    return Math.abs(n) <= MAX_COUNT ? { n, d: 1 } : undefined;
-  }
-  return reduceBig(BigInt(a.n) * BigInt(b.d) + BigInt(b.n) * BigInt(a.d), BigInt(a.d) * BigInt(b.d));
+  const shared = gcd(a.d, b.d);
+  const sum = BigInt(a.n) * BigInt(b.d / shared) + BigInt(b.n) * BigInt(a.d / shared);
+  // what sum and denominator share is in what the denominators share
+  const common = gcd(Number(sum % BigInt(shared)), shared);
+  return fits(Number(sum / BigInt(common)), (a.d / shared) * (b.d / common));
 }
 
 /** Shortest exact text: `5`, `0.5`, `2.3333`, and `8/3` where no finite decimal exists. */
