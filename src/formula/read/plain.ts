@@ -1,8 +1,6 @@
 // The plain notation of the library's own tables, read in one pass and without their structure: symbols, whole or decimal numbers,
 // brackets, adduct dots, a charge after a caret. What it cannot read with certainty it leaves to the formula reader.
 
-const CHARGE = /(?:\^(\d+))?([+-])$/;
-
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 const isCapital = (code: number): boolean => code >= 65 && code <= 90;
 const isSmall = (code: number): boolean => code >= 97 && code <= 122;
@@ -58,7 +56,7 @@ function partAtoms(text: string): Map<string, number> | undefined {
 export function plainAtoms(text: string): Map<string, number> | undefined {
   // in CO3.10H2O the dot is no decimal point: the formula reader knows
   if (text.includes(".") && !text.includes("·")) return undefined;
-  const charge = CHARGE.exec(text);
+  const charge = /(?:\^(\d+))?([+-])$/.exec(text);
   const body = charge === null ? text : text.slice(0, charge.index);
   const all = new Map<string, number>();
   for (const part of body.split("·")) {
