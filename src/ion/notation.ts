@@ -2,7 +2,6 @@
 // and brackets. Composition alone cannot tell a ligand from a counter-ion.
 import { elementOf, symbolAt } from "../element/internal";
 import { Formula, parseFormula, tryParseFormula } from "../formula";
-import { plainAtoms } from "../formula/internal";
 
 /** One element symbol or one bracketed group, with how often it stands there. */
 export interface Unit {
@@ -103,8 +102,6 @@ function notationOf(formula: Formula): Notation {
 
 /** Atoms in the formula of a table by symbol, without its structure, which takes longer to read. */
 export function atomsIn(text: string): ReadonlyMap<string, number> {
-  const plain = plainAtoms(text);
-  if (plain !== undefined && !plain.has("D") && !plain.has("T") && !plain.has("e")) return plain;
   const formula = parseFormula(text);
   const atoms = new Map<string, number>();
   for (let i = 0; i < formula.size; i += 1)
