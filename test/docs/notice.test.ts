@@ -89,6 +89,6 @@ describe("rights", () => {
     expect(ofHandbook.length / rows.length).toBeLessThan(0.6);
     expect(compared.length).toBeGreaterThan(60);
     // and the share-alike encyclopedia can only become less
-    expect(fromEncyclopedia.length).toBeLessThanOrEqual(88);
+    expect(fromEncyclopedia.length).toBeLessThanOrEqual(77);
   });
 });
