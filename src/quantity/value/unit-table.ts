@@ -1,6 +1,7 @@
 // The units of the bench as data: symbol, exact factor to the SI, exponents. Factors are decimal text or a fraction of
 // two; nothing here is rounded. Source: SI Brochure, 9th ed. (2019), and for the customary units their legal definitions
 // (international yard and pound agreement of 1959; imperial gallon 4.54609 L; US gallon 231 cubic inches).
+import { once } from "../../foundation/memo";
 import type { Kind } from "./dimension";
 
 /** symbol, factor to the SI unit (text, or two texts for a ratio), exponents over BASES, and what sets it apart. */
@@ -171,6 +172,12 @@ export const AMBIGUOUS: readonly (readonly [units: string, hint: string])[] = [
   ["£", "name the currency by its ISO 4217 code: GBP"],
 ];
 
-/** ISO 4217 alphabetic codes of circulating currencies (list from memory; no figure depends on it). */
-export const CURRENCIES =
-  "AED AFN ALL AMD AOA ARS AUD AWG AZN BAM BBD BDT BGN BHD BIF BMD BND BOB BRL BSD BTN BWP BYN BZD CAD CDF CHF CLP CNY COP CRC CUP CVE CZK DJF DKK DOP DZD EGP ERN ETB EUR FJD FKP GBP GEL GHS GIP GMD GNF GTQ GYD HKD HNL HTG HUF IDR ILS INR IQD IRR ISK JMD JOD JPY KES KGS KHR KMF KPW KRW KWD KYD KZT LAK LBP LKR LRD LSL LYD MAD MDL MGA MKD MMK MNT MOP MRU MUR MVR MWK MXN MYR MZN NAD NGN NIO NOK NPR NZD OMR PAB PEN PGK PHP PKR PLN PYG QAR RON RSD RUB RWF SAR SBD SCR SDG SEK SGD SHP SLE SOS SRD SSP STN SVC SYP SZL THB TJS TMT TND TOP TRY TTD TWD TZS UAH UGX USD UYU UZS VED VES VND VUV WST XAF XCD XCG XOF XPF YER ZAR ZMW ZWG";
+/**
+ * ISO 4217 alphabetic codes of circulating currencies (list from memory; no figure depends on it): a first letter, then the other
+ * two of each code that begins with it.
+ */
+export const CURRENCIES = /* @__PURE__ */ once(() =>
+  "AEDFNLLMDOARSUDWGZN BAMBDDTGNHDIFMDNDOBRLSDTNWPYNZD CADDFHFLPNYOPRCUPVEZK DJFKKOPZD EGPRNTBUR FJDKP GBPELHSIPMDNFTQYD HKDNLTGUF IDRLSNRQDRRSK JMDODPY KESGSHRMFPWRWWDYDZT LAKBPKRRDSLYD MADDLGAKDMKNTOPRUURVRWKXNYRZN NADGNIOOKPRZD OMR PABENGKHPKRLNYG QAR RONSDUBWF SARBDCRDGEKGDHPLEOSRDSPTNVCYPZL THBJSMTNDOPRYTDWDZS UAHGXSDYUZS VEDESNDUV WST XAFCDCGOFPF YER ZARMWWG"
+    .split(" ")
+    .flatMap(([first, ...rest]) => (rest.join("").match(/../g) ?? []).map((two) => `${first}${two}`)),
+);

@@ -45,7 +45,7 @@ function makersOfUnits(): Map<string, () => Unit> {
   const makers = new Map<string, () => Unit>();
   for (const row of UNIT_ROWS)
     for (const prefix of ["", ...(row.prefixes ?? "")]) makers.set(prefix + row.symbol, () => unitOf(row, prefix));
-  for (const code of CURRENCIES.split(" ")) makers.set(code, () => currency(code));
+  for (const code of CURRENCIES()) makers.set(code, () => currency(code));
   makers.set("", () => ({ symbol: "", dimension: dimension(NONE), factor: ONE, offset: ZERO }));
   for (const [symbol, spellings] of Object.entries(SPELLINGS))
     for (const spelling of spellings.split(", ")) makers.set(spelling, () => unitAt(symbol)!);
