@@ -37,6 +37,10 @@ const REFUSED: readonly HazardClass[] = [
 /** Elements of which no compound is made. */
 const ELEMENTS = ["Be", "Tl", "Pb", "Hg", "Cd", "As", "Os", "U", "Th", "Pu", "Ra"];
 
+/** What takes oxygen: with what gives it in one solid, that solid burns or explodes by itself, as nitrates of ammines do. */
+const FUELS: readonly HazardClass[] = ["ammonia", "ammonium", "amine", "strong amine", "carbon", "sulfur"];
+const GIVES_OXYGEN: readonly HazardClass[] = ["oxidiser", "nitrite"];
+
 const found = /* @__PURE__ */ remembering<string | null>(3000);
 
 /** The class for which a formula is refused as something made; undefined for what may be made. */
@@ -59,10 +63,11 @@ export function refusedClass(formula: string): string | undefined {
       if (element !== undefined) return "toxic element";
       const classes = attempt(() => classesOf(notation));
       if (!classes.ok) return null;
-      if (classes.value.has("ammonium nitrate")) return "explosive";
+      const has = (one: HazardClass): boolean => classes.value.has(one);
+      if (GIVES_OXYGEN.some(has) && FUELS.some(has)) return "explosive";
       // silver oxalate explodes when it is warmed or struck dry
       if (classes.value.has("silver salt") && classes.value.has("oxalate")) return "explosive";
-      const one = REFUSED.find((name) => classes.value.has(name));
+      const one = REFUSED.find(has);
       if (one !== undefined) return one;
       const ammine = symbols.includes("Ag") && symbols.includes("N") && symbols.includes("H");
       return ammine ? "explosive" : null;
