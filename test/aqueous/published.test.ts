@@ -1,4 +1,4 @@
-// The beaker against published figures. Each pH standard with where its value is printed; one more, tris, is known from memory
+// The beaker against published figures. Each pH standard with where its value is printed; one more, tris, is known from memory (looked for in stored pages, not found)
 // only and counted apart.
 import { describe, expect, it } from "vitest";
 import { acidConstant, aqueousComposition, stabilityConstants } from "../../src";
