@@ -65,7 +65,6 @@ const kept = (text: string, charge: number, count: number, around: readonly Cons
 /** What square brackets hold together. */
 function bracketed(part: Part, { members, text, count }: Unit, ions: readonly ConstituentIon[]): Kept | undefined {
   const inside = countsOf(members!);
-  if (timesIn(inside, part.counts) < count) return undefined;
   let outside: ReadonlyMap<string, number> = without(part.counts, inside, count);
   let charge = 0;
   const around: ConstituentIon[] = [];

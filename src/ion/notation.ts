@@ -70,7 +70,7 @@ function symbolOf(atom: number, short: boolean): string {
 /** The element of an atom's symbol, which for a nuclide is `D`, `T` or `[13C]`. */
 export function elementOfAtom(symbol: string): string {
   if (symbol === "D" || symbol === "T") return "H";
-  return symbol.startsWith("[") ? symbol.slice(1, -1).replace(/^\d+/, "") : symbol;
+  return symbol.startsWith("[") ? symbol.slice(1, -1).replace(/\d+/, "") : symbol;
 }
 
 /** The formula's parts with units in written order. */

@@ -69,7 +69,6 @@ function metals(rest: ReadonlyMap<string, number>, charge: number): { uses: Cati
     } else open.push({ word, count });
   }
   if (open.length === 0) return Math.abs(needed) < 1e-9 ? { uses, strain: 0 } : undefined;
-  if (needed <= 0) return undefined;
   if (open.length === 1) return oneMetal(open[0]!, needed, uses);
   return severalMetals(open, needed, uses);
 }

@@ -124,6 +124,7 @@ describe("what a formula lacks", () => {
 
   it("is given as a positive number", () => {
     expect(f("CaSO4·nH2O", { n: "1/2" }).hasSameComposition(f("CaSO4·½H2O"))).toBe(true);
+    expect(f("CaSO4·nH2O", { n: "5/12" }).hasSameComposition(f("12CaSO4·5H2O").times("1/12"))).toBe(true);
     for (const n of [0, -1, "two", {}])
       expect(attempt(() => f("CaSO4·nH2O", { n: n as never }))).toMatchObject({
         error: { code: "formula.unknown-number", details: { variable: "n" } },

@@ -359,10 +359,14 @@ describe("what a formula is made of", () => {
     ["[Pt(NH3)2Cl2]", "salt Pt^2+ 2 Cl- holding 2 NH3", "chloride ammine", "as written"],
     // nothing shows which of two metals holds the ammonia
     ["CuPt(NH3)4Cl4", "salt Cu^2+ Pt^2+ 4 Cl- holding 4 NH3", "chloride ammine", "as written"],
+    // three ammonias on two formula units
+    ["Cu2Cl4(NH3)3", "salt 2 Cu^2+ 4 Cl- holding 3 NH3", "chloride ammine", "as written"],
     ["CaCl2(NH3)8", "salt Ca^2+ 2 Cl- holding 8 NH3", "chloride ammine", "as written"],
     ["K4[Mo(CN)8]", "salt 4 K+ Mo^4+ 8 CN-", "cyanide", "4 K+ [Mo(CN)8]^4-"],
     ["Na3[Ag(S2O3)2]", "salt 3 Na+ Ag+ 2 S2O3^2-", "thiosulfate", "3 Na+ [Ag(S2O3)2]^3-"],
     ["(NH4)2[TiF6]", "salt 2 NH4+ Ti^4+ 6 F-", "fluoride ammonium", "2 NH4+ [TiF6]^2-"],
+    // an acid salt that no table lists is read from its anion
+    ["NaHSiO3", "salt Na+ HSiO3-", "hydrogenmetasilicate metasilicate", "as written"],
     ["Mg3Bi2", "salt 3 Mg^2+ 2 Bi^3-", "bismuthide", "as written"],
     ["NaBiO3", "salt Na+ Bi^5+ 3 O^2-", "oxide", "as written"],
     ["U3O8", "salt 2 U^5+ U^6+ 8 O^2-", "oxide", "as written"],
@@ -516,6 +520,8 @@ describe("what a formula is made of", () => {
     ] as const)
       expect(constitutionOf(one).identity, one).not.toBe(constitutionOf(other).identity);
     expect(constitutionOf("2CaSO4·H2O").identity).toBe("0.5 H2O + 1 Ca^2+ + 1 SO4^2-");
+    expect(constitutionOf("Cu2Cl4(NH3)3").identity).toBe("2 Cu^2+ + 3 NH3 + 4 Cl-");
+    expect(constitutionOf("Cu2Cl4(NH3)8").identity).toBe("1 Cu^2+ + 2 Cl- + 4 NH3");
     expect(constitutionOf("2CaSO4·H2O").anhydrousIdentity).toBe("1 Ca^2+ + 1 SO4^2-");
   });
 

@@ -1,7 +1,6 @@
 // Ions as the tables write them, taken apart and put together, and the acids they come from.
 import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
-import { sameSubstance } from "../../src/ion";
 import { ACIDS } from "../../src/ion/data/acids";
 import { ANIONS, CATIONS } from "../../src/ion/data/ions";
 import {
@@ -115,7 +114,7 @@ describe("acid hydrogen", () => {
   });
 
   it("comes back to the acid", () => {
-    for (const { formula, anion } of ACIDS()) expect(sameSubstance(acidOfAnion(anion), formula), anion).toBe(true);
+    for (const { formula, anion } of ACIDS()) expect(acidOfAnion(anion)).toBe(formula);
     expect(["HSO4-", "HPO4^2-", "HC4H4O6-", "HCOO-", "VO3-"].map(acidOfAnion)).toEqual([
       "H2SO4",
       "H3PO4",

@@ -242,6 +242,12 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "no symbol of an element ends with z",
   },
   {
+    file: "formula/read/scan.ts",
+    line: "return (code >= 65 && code <= 90) || (code >= 97 && code <= 122) || code === 41 || code === 93 || code === 125;",
+    to: ["code > 65", "code < 90", "code < 122"],
+    why: "no symbol of an element is A or Z, and none ends with z",
+  },
+  {
     file: "ion/salt-readings.ts",
     line: "if (leavesMetals(rest, ion, count)) yield { taken: [{ ion, count }], rest: without(rest, ion.counts, count) };",
     to: ["true"],

@@ -103,8 +103,8 @@ export class ChargeReader extends NumberReader {
   /** `SO42-`, `PO43-`, `Fe(CN)64-`: superscripts lost on the way. Two digits and a sign are not taken for 42 atoms. */
   protected checkFlattened(at: number, sign: string): void {
     const { text } = this;
-    const last = this.nodes.at(-1);
-    if (last?.kind !== "atom" && last?.kind !== "close") return;
+    const last = this.nodes.at(-1)!;
+    if (last.kind !== "atom" && last.kind !== "close") return;
     const { n, d } = last.count;
     if (this.members < 2 || d !== 1 || n < 20 || n % 10 < 2 || n % 10 > 6 || !isDigit(text.charCodeAt(at - 2))) return;
     if (last.kind === "atom" && !FLATTENED.has(symbolAt(last.atom))) return;
@@ -183,8 +183,8 @@ export class ChargeReader extends NumberReader {
   /** `SO₄2-`, `SO_42-`: digits after a subscript that is marked as one are the charge. */
   protected readDigitsBehindSubscript(): boolean {
     const { text, at } = this;
-    const last = this.nodes.at(-1);
-    if (last?.kind !== "atom" && last?.kind !== "close") return false;
+    const last = this.nodes.at(-1)!;
+    if (last.kind !== "atom" && last.kind !== "close") return false;
     if (!SUBSCRIPTS.includes(text[at - 1]!) && text[at - 1] !== "}" && text[at - 2] !== "_") return false;
     const charge = /^(\d{1,4})([-+−–])/.exec(text.slice(at, at + 6));
     if (charge === null || !this.isPartEnd(at + charge[0].length)) return false;
