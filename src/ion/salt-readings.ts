@@ -161,10 +161,10 @@ const SHARING: ReadonlySet<string> = /* @__PURE__ */ new Set(["O", "F", "Cl", "B
 /** Peroxide, superoxide, ozonide, and oxoanions with a peroxo group. */
 const PEROXO: ReadonlySet<string> = /* @__PURE__ */ new Set(["O2", "O3", "HO2", "SO5", "HSO5"]);
 
-/** Nitride, carbide, peroxide, ozonide, acetylide: one element only, and the whole anion part of their salts. */
-function standsAlone(ion: Ion): boolean {
-  if (ion.element !== undefined) return !SHARING.has(ion.element.symbol);
-  return ion.row.rare === true && ion.counts.size === 1;
+/** Nitride, carbide, peroxide, ozonide, acetylide: one element only, and the whole anion part of their salts; azide is a ligand. */
+function standsAlone({ element, row, counts }: Ion): boolean {
+  if (element !== undefined) return !SHARING.has(element.symbol);
+  return counts.size === 1 && row.formula !== "N3";
 }
 
 /** Are only metals left when that many of an ion are taken out? */

@@ -365,6 +365,8 @@ describe("what a formula is made of", () => {
     ["K4[Mo(CN)8]", "salt 4 K+ Mo^4+ 8 CN-", "cyanide", "4 K+ [Mo(CN)8]^4-"],
     ["Na3[Ag(S2O3)2]", "salt 3 Na+ Ag+ 2 S2O3^2-", "thiosulfate", "3 Na+ [Ag(S2O3)2]^3-"],
     ["(NH4)2[TiF6]", "salt 2 NH4+ Ti^4+ 6 F-", "fluoride ammonium", "2 NH4+ [TiF6]^2-"],
+    // two organic anions in one salt where the formula spells them; CaC3H4O4 may as well be a malonate with water
+    ["Ca(HCOO)(CH3COO)", "salt Ca^2+ CH3COO- HCOO-", "acetate formate", "as written"],
     // an acid salt that no table lists is read from its anion
     ["NaHSiO3", "salt Na+ HSiO3-", "hydrogenmetasilicate metasilicate", "as written"],
     ["Mg3Bi2", "salt 3 Mg^2+ 2 Bi^3-", "bismuthide", "as written"],
@@ -500,6 +502,21 @@ describe("what a formula is made of", () => {
     expect(made.complex?.formula).toBe(together?.formula);
     for (const ion of [...made.cations, ...made.anions])
       if (made.kind !== "acid") expect(ion.element, ion.formula).toBe(elementOfIon(ion.formula));
+  });
+
+  it("shares an acetylide, a peroxide or two organic anions that are not spelled with no other anion", () => {
+    // acetylides and peroxides react with water and acids: their salts hold no other anion (general chemistry, from memory)
+    for (const bare of ["PbC6H8O6", "Ca2C2Cl2", "PbC5H8O4", "CaC3H4O4", "ZnC7H8O4", "Ba2O2Cl2"]) {
+      const { groups } = constitutionOf(bare);
+      expect(
+        groups.filter((group) => /acetylide|peroxide|superoxide|ozonide/.test(group)),
+        bare,
+      ).toEqual([]);
+      expect(
+        groups.filter((group) => /formate|acetate|propionate|oxalate|succinate/.test(group)).length,
+        bare,
+      ).toBeLessThan(2);
+    }
   });
 
   it("is one substance whatever the number of units, and another with other water", () => {
