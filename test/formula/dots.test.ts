@@ -25,6 +25,11 @@ describe("the full stop between digits", () => {
     ["NiCO3.2Ni(OH)2.4H2O", "NiCO3 + 2 Ni(OH)2 + 4 H2O"],
     ["PbSO4.3PbO", "PbSO4 + 3 PbO"],
     ["2ZnCO3.3Zn(OH)2", "2 ZnCO3 + 3 Zn(OH)2"],
+    // up to thirty of what is added are counted, in the groups of a mercury(I) salt as well
+    ["Al2O3.30SiO2", "Al2O3 + 30 SiO2"],
+    ["HgSO4.2(Hg2)Cl2", "HgSO4 + 2 (Hg2)Cl2"],
+    ["HgSO4.2[Hg2]Cl2", "HgSO4 + 2 [Hg2]Cl2"],
+    ["HgSO4.2{Hg2}Cl2", "HgSO4 + 2 {Hg2}Cl2"],
     // an ammoniate of a hexacyanidoferrate(III): a group in square brackets ends a compound as one in round ones does
     ["Cu3[Fe(CN)6]2.4NH3", "Cu3[Fe(CN)6]2 + 4 NH3"],
     ["Cu3{Fe(CN)6}2.4NH3", "Cu3{Fe(CN)6}2 + 4 NH3"],
@@ -62,6 +67,9 @@ describe("the full stop between digits", () => {
     "Fe2.5S4",
     "Al2.5Si3.5O10(OH)2",
     "YBa2Cu3O6.5F2",
+    "MgSiO3.31SiO2",
+    // what stands outside of the bracket is no part of what would be added in it
+    "(YBa2Cu3O6.5N)O",
   ])("is a decimal point in %s", (text) => {
     expect(parseFormula(text).parts).toHaveLength(1);
   });

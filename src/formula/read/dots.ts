@@ -58,7 +58,7 @@ export function isDecimalPoint(text: string, dot: number, context: DotContext): 
   if (aIsSmall) return true;
   const rest = text.slice(end, end + WINDOW);
   if (WATER.test(rest)) return false;
-  if (b.length > 2 || Number(b) > 30) return true;
+  if (Number(b) > 30) return true;
   if (context.before !== ")" && context.before !== "]" && !NONMETALS.has(context.before)) return true;
   if (context.decimals || context.members < 2) return true;
   return !beginsCompound(rest);

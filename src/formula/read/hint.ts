@@ -83,9 +83,7 @@ function respellAll(text: string): string | undefined {
 export function unknownSymbolError(text: string, position: number): FormulaError {
   const second = text[position + 1] ?? " ";
   const alike = lookAlike(second);
-  let to = position + 1;
-  while (to < text.length && to - position < MAX_RUN && isLower(text.charCodeAt(to))) to += 1;
-  const written = text.slice(position, to);
+  const written = /^.?[a-z]*/s.exec(text.slice(position, position + MAX_RUN))![0];
   let hint: string | undefined;
   const prefix = position === 0 ? /^[a-z]{1,5}-(?=[A-Z[(])/.exec(text)?.[0] : undefined;
   const metastable = /^(\[?\d{1,3})m([A-Z][a-z]?)/.exec(text.slice(Math.max(0, position - 4), position + 3));
