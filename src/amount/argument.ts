@@ -54,11 +54,7 @@ export function positive<D extends string>(
   argument: string,
   naming?: InputNaming,
 ): Quantity<D> {
-  const q = named(like, dimension, argument, naming);
-  if (q.isPositive()) return q;
-  throw new AmountError("amount.not-positive", `${argument} must be above zero, not ${q}`, {
-    details: { argument, value: String(q) },
-  });
+  return guard.positive(named(like, dimension, argument, naming), argument);
 }
 
 /** @internal Read an argument of one dimension that must not be negative. */
@@ -138,6 +134,7 @@ export const guard = /* @__PURE__ */ new ArgumentGuard(AmountError, {
   unknown: "amount.unknown-option",
   bad: "amount.bad-option",
   missing: "amount.missing-input",
+  notPositive: "amount.not-positive",
 });
 
 /** @internal An argument that groups several: an object of known fields, or a refusal by name instead of a crash. */

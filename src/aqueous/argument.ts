@@ -9,6 +9,7 @@ export const guard = /* @__PURE__ */ new ArgumentGuard(AqueousError, {
   unknown: "aqueous.unknown-option",
   bad: "aqueous.bad-option",
   missing: "aqueous.missing-option",
+  notPositive: "aqueous.not-positive",
 });
 
 /** A quantity that must be greater than zero. */
@@ -18,9 +19,5 @@ export function positive<D extends string>(
   argument: string,
   naming?: InputNaming,
 ): Quantity<D> {
-  const q = expectDimension(like, dimension, argument, naming);
-  if (q.isPositive()) return q;
-  throw new AqueousError("aqueous.not-positive", `${argument} must be above zero, not ${q}`, {
-    details: { argument },
-  });
+  return guard.positive(expectDimension(like, dimension, argument, naming), argument);
 }

@@ -34,6 +34,13 @@ interface ArgumentCodes<Code extends string> {
   readonly bad: Code;
   /** The code for a wrong kind also serves for what is left out, where none is given. */
   readonly missing?: Code;
+  /** The code for a quantity at zero or below, where the room asks for more. */
+  readonly notPositive?: Code;
+}
+
+/** A quantity, as far as this layer knows it. */
+interface Signed {
+  isPositive(): boolean;
 }
 
 type Refusal<Code extends string> = new (code: Code, problem: string, place?: ErrorPlace) => PreparativeError;
@@ -104,6 +111,14 @@ export class ArgumentGuard<Code extends string> {
   constructor(refusal: Refusal<Code>, codes: ArgumentCodes<Code>) {
     this.Refusal = refusal;
     this.codes = codes;
+  }
+
+  /** The quantity, which must be above zero. */
+  positive<Q extends Signed>(q: Q, argument: string): Q {
+    if (q.isPositive()) return q;
+    throw new this.Refusal(this.codes.notPositive ?? this.codes.bad, `${argument} must be above zero, not ${q}`, {
+      details: { argument, value: String(q) },
+    });
   }
 
   /** An object with none but the known fields. Objects and lists of objects inside are looked through too. */

@@ -8,6 +8,7 @@ export const guard = /* @__PURE__ */ new ArgumentGuard(SolubilityError, {
   unknown: "solubility.unknown-option",
   bad: "solubility.bad-option",
   missing: "solubility.missing-option",
+  notPositive: "solubility.not-positive",
 });
 
 /** Text, or left out. */

@@ -8,6 +8,7 @@ export const guard = /* @__PURE__ */ new ArgumentGuard(ThermochemistryError, {
   unknown: "thermochemistry.unknown-option",
   bad: "thermochemistry.bad-option",
   missing: "thermochemistry.missing-option",
+  notPositive: "thermochemistry.not-positive",
 });
 
 /** A list, or left out. */

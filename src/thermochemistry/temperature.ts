@@ -97,11 +97,7 @@ function heatOf(request: TemperatureRiseRequest): Quantity {
 }
 
 function positiveOf(like: QuantityLike, dimension: string, argument: string): Quantity {
-  const value = expectDimension(like, dimension, argument);
-  if (value.isPositive()) return value;
-  throw new ThermochemistryError("thermochemistry.not-positive", `${argument} must be above zero, not ${value}`, {
-    details: { argument },
-  });
+  return guard.positive(expectDimension(like, dimension, argument), argument);
 }
 
 /** Hydrates that do not outlive the end temperature. */

@@ -1,5 +1,5 @@
 // What goes into a beaker, as a person writes it: amounts, water, temperature, gas, and which solids may form.
-import { type AqueousRequest, aqueousComposition, attempt, pHOf, quantity } from "preparative";
+import { type AqueousRequest, aqueousComposition, attempt, pHOf, quantity, uncertaintyBudget } from "preparative";
 import { describe, expect, it } from "vitest";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 
@@ -218,5 +218,20 @@ describe("which solids may form", () => {
     expect(refused({ water: "1 kg", dissolved: [], activity: "Pitzer" })?.code).toBe("aqueous.bad-option");
     expect(refused({ water: "1 kg", dissolved: "salt" })?.code).toBe("aqueous.bad-option");
     expect(refused({ dissolved: [] })?.code).toBe("aqueous.missing-option");
+  });
+});
+
+describe("the uncertainty budget of a beaker", () => {
+  it("calls what was put in as the caller does", () => {
+    const inputs = (dissolved: AqueousRequest["dissolved"]) =>
+      uncertaintyBudget(aqueousComposition({ water: quantity("1.00(1) L", { label: "my flask" }), dissolved }).pH).map(
+        ({ input }) => input,
+      );
+    const amount = quantity("0.10(1) mol", { label: "my vinegar" });
+    const concentration = quantity("0.10(1) mol/L", { label: "as titrated" });
+    expect(inputs([{ formula: "CH3COOH", amount }])).toEqual(expect.arrayContaining(["my vinegar", "my flask"]));
+    expect(inputs([{ formula: "CH3COOH", concentration }])).toEqual(
+      expect.arrayContaining(["as titrated", "my flask"]),
+    );
   });
 });

@@ -101,6 +101,18 @@ describe("arithmetic with dimensions", () => {
     ]);
   });
 
+  it("keeps its words where a new one comes beside them", () => {
+    // the label of the caller is what a budget prints (JCGM 100, 8.1: the sources of uncertainty are to be recognised)
+    const q = quantity("0.10(1) mol", { label: "my vinegar" });
+    expect(quantity(q, { symbol: "n" }).label).toBe("my vinegar");
+    expect(q.named({ symbol: "n", label: undefined }).label).toBe("my vinegar");
+    expect(uncertaintyBudget(quantity(q, { symbol: "n" }).times(2))[0]?.input).toBe("my vinegar");
+    const words = { label: "first" };
+    const named = quantity("1 g").named(words);
+    words.label = "changed later";
+    expect(named.label).toBe("first");
+  });
+
   it("is deeply immutable", () => {
     const q = quantity("12.5(2) g", { label: "jar" });
     expect(Object.isFrozen(q)).toBe(true);

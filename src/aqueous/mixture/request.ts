@@ -101,7 +101,8 @@ export interface Read {
 /** Water as a mass; a volume counts a kilogram a litre. */
 export function waterOf(like: QuantityLike, argument: string): { mass: Quantity<"mass">; volume?: Quantity<"volume"> } {
   if (like === undefined) guard.text(like, argument);
-  const q = quantity(like, { symbol: "m(H₂O)", label: "water" });
+  const given = quantity(like);
+  const q = given.named({ symbol: "m(H₂O)", label: given.label ?? "water" });
   if (q.dimension === "volume") {
     const volume = positive(q, "volume", argument);
     const mass = volume

@@ -111,11 +111,19 @@ function digitsBeforeSign(text: string): string | undefined {
   return `${digit} was read as a subscript; a charge is written ${symbol}^${digit}${sign}`;
 }
 
+/** `Hg22+`, `O22-`, `S22-`: two atoms and a charge of two, whose superscript was lost. */
+function flattenedPair(text: string): string | undefined {
+  const match = /^(Hg|O|S|Se|C|Cd)22([+-])(?:$|\()/.exec(text);
+  if (match === null) return undefined;
+  return `22 was read as a subscript; two atoms with two charges are written ${match[1]}2^2${match[2]}`;
+}
+
 /** Other readings that the writer of this text may have meant, in words. */
 export function remarksOn(text: string): string[] {
   if (text.length > MAX_REMARKED) return [];
   const asked = [
     digitsBeforeSign,
+    flattenedPair,
     lowMassNumber,
     mistypedChlorine,
     mistypedChlorides,

@@ -12,7 +12,7 @@ import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import { reading } from "../reaction/account";
 import { nameOfFormula } from "../reaction/species";
-import { guard, mustBePositive } from "../request/argument";
+import { guard } from "../request/argument";
 import { COVERAGE } from "../verdict/difference";
 import { acidPerGramOf } from "./ignition";
 import { mixturesOf } from "./mixtures";
@@ -32,7 +32,7 @@ interface Test {
 
 function massOf(like: MassLike, argument: string, request: MassLossRequest): Quantity {
   const mass = expectDimension(like, "mass", argument);
-  mustBePositive(mass, argument);
+  guard.positive(mass, argument);
   const naming = { symbol: argument === "before" ? "m₁" : "m₂", label: `mass ${argument} ignition` };
   if (mass.standardUncertainty !== undefined) return mass.symbol === undefined ? mass.named(naming) : mass;
   const step =

@@ -11,7 +11,7 @@ import { PlanError } from "../error";
 import { exact, lessThanAll, planned } from "../planning/exact";
 import { formulasLike } from "../reaction/candidates";
 import { formulaFrom, nameOfFormula } from "../reaction/species";
-import { guard, mustBePositive } from "../request/argument";
+import { guard } from "../request/argument";
 import { residueOf } from "./ignition";
 import type { IgnitionCandidate, MassLossRequest } from "./types";
 
@@ -85,7 +85,7 @@ export function acidOf({ acidPerGram }: MassLossRequest): Quantity | undefined {
   if (acidPerGram === undefined) return undefined;
   const given = expectDimension(acidPerGram, "molality", "acidPerGram").to("mmol/g");
   const naming = { symbol: "n(H⁺)/m", label: "acid neutralised by a gram" };
-  mustBePositive(given, "acidPerGram");
+  guard.positive(given, "acidPerGram");
   if (given.standardUncertainty !== undefined) return given.named(naming);
   const value = given.value.toString();
   return quantity(

@@ -9,7 +9,7 @@ import { reading, roundedTo } from "../reaction/account";
 import { keyElement } from "../reaction/candidates";
 import { baseAmong, baseForAcids, bringsAcid } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
-import { mustBePositive } from "../request/argument";
+import { guard } from "../request/argument";
 import type { PlanRequest } from "../request/request";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
@@ -75,13 +75,13 @@ function extentFor(setting: Setting): Quantity {
     return of(
       material,
       portion.dimension === "amount of substance"
-        ? mustBePositive(portion, what)
+        ? guard.positive(portion, what)
         : portionOf(scale.portion as PortionLike, what),
     );
   }
   if ("vessel" in scale) return extentForVessel(setting, expectDimension(scale.vessel, "volume", "scale.vessel"));
   const wanted = quantity(scale.product as Quantity);
-  mustBePositive(wanted, "the wanted product");
+  guard.positive(wanted, "the wanted product");
   if (wanted.dimension === "amount of substance") return wanted.dividedBy(product.coefficient);
   const mass = expectDimension(wanted, "mass", "scale.product");
   return mass.dividedBy(asked.molarMass).dividedBy(product.coefficient);
@@ -114,7 +114,7 @@ function portionsFor({ materials, request }: Setting, extent: Quantity): Quantit
 
 /** Volumes are proportional to the extent: one mole's batch tells how much a vessel takes. */
 function extentForVessel(setting: Setting, vessel: Quantity): Quantity {
-  mustBePositive(vessel, "the vessel");
+  guard.positive(vessel, "the vessel");
   const one = exact("1 mol");
   const batch = batchOf(setting, portionsFor(setting, one));
   if (batch.vessel === undefined) {

@@ -13,7 +13,7 @@ import { exact } from "../planning/exact";
 import { isHeatedDry } from "../procedure/kind";
 import { inWantedForm } from "../reaction/in-form";
 import { type Species, sameCore, speciesOf } from "../reaction/species";
-import { mustBePositive } from "../request/argument";
+import { guard } from "../request/argument";
 import { type Material, readMaterial } from "../shelf/material";
 import { contradictionOf } from "../shelf/pack-name";
 import type { Recipe, RecipeFinding, RecipeMaterial } from "./types";
@@ -189,7 +189,7 @@ function readOne(given: RecipeMaterial, reactants: readonly Species[], notes: No
   const read = texts.map((text) => amountText(text, name, notes.pounds));
   for (const { finding } of read) if (finding !== undefined) notes.findings.push({ ...finding, material: name });
   const portion = read[0]?.value;
-  if (portion !== undefined) mustBePositive(portion, name);
+  if (portion !== undefined) guard.positive(portion, name);
   if (portion === undefined) notes.unknown.push(`amount of ${name}`);
   const stated =
     given.statedAmount === undefined

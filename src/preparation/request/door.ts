@@ -8,7 +8,7 @@ import { isQuantity, type Quantity, type QuantityLike, quantity, quantityFromJSO
 import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
 import { portionOf } from "../shelf/strength";
-import { guard, mustBePositive } from "./argument";
+import { guard } from "./argument";
 import type { PlanRequest, Rinse, Scale, ShelfMaterial } from "./request";
 
 /** Deepest and longest a request may be; beyond it, it is a slip or goes round in circles. */
@@ -111,7 +111,7 @@ const RINSES: readonly Rinse[] = ["water", "own solution", "alcohol", "none"];
 /** A quantity above zero. */
 function positive(like: QuantityLike, dimension: string | undefined, argument: string): void {
   const q = dimension === undefined ? quantity(like) : expectDimension(like, dimension, argument);
-  mustBePositive(q, argument);
+  guard.positive(q, argument);
 }
 
 const textIn = (value: unknown, argument: string): void => {

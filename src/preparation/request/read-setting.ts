@@ -15,7 +15,7 @@ import { fateInRoom } from "../reaction/fate";
 import { inWantedForm, withForm } from "../reaction/in-form";
 import { formulaFrom, type Species, speciesOf } from "../reaction/species";
 import { readAside, readMaterial } from "../shelf/material";
-import { mustBePositive } from "./argument";
+import { guard } from "./argument";
 import { balancedOf } from "./balanced";
 import type { PlanRequest } from "./request";
 import type { Room, Setting } from "./setting";
@@ -125,7 +125,7 @@ export function settingOf(request: PlanRequest): Setting {
   const twice = names.find((name, i) => names.indexOf(name) !== i);
   if (twice !== undefined)
     throw new PlanError("plan.request", `two materials are called '${twice}'`, { hint: "give each its own name" });
-  const step = (like: Quantity): Quantity => mustBePositive(like, "a readability");
+  const step = (like: Quantity): Quantity => guard.positive(like, "a readability");
   if (request.isolate === false && (!wet || fateInRoom(product.formula).precipitated === true))
     throw new PlanError("plan.request", `${product.name} does not stay dissolved: there is no liquor of it to keep`, {
       hint: "leave out isolate",
@@ -167,5 +167,5 @@ function roomOf({ room }: PlanRequest): Room {
     symbol: "n(air)",
     label: "air changes of the room",
   });
-  return { volume: mustBePositive(volume, "the room"), changes: mustBePositive(changes, "the room") };
+  return { volume: guard.positive(volume, "the room"), changes: guard.positive(changes, "the room") };
 }

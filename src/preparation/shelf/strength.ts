@@ -8,7 +8,7 @@ import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import { isMiscible } from "../reaction/fluids";
-import { mustBePositive } from "../request/argument";
+import { guard } from "../request/argument";
 import type { ShelfMaterial } from "../request/request";
 
 /** How a portion is measured. */
@@ -34,7 +34,7 @@ export function portionOf(like: PortionLike, what: string, naming?: { symbol: st
   if (q.dimension !== "mass" && q.dimension !== "volume") {
     throw new PlanError("plan.request", `${what} must be a mass or a volume, not a ${q.dimension} (${String(q)})`);
   }
-  return mustBePositive(q, what);
+  return guard.positive(q, what);
 }
 
 /** A material by its strength. */

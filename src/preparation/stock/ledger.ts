@@ -12,7 +12,7 @@ import { PlanError } from "../error";
 import { formulaFrom } from "../reaction/species";
 import { guard } from "../request/argument";
 import type { Run } from "../run";
-import { portionOf } from "../shelf/strength";
+import { portionOf, shareOf } from "../shelf/strength";
 import { SCHEMA, takenStock } from "./check";
 import { lotsOf } from "./on-hand";
 import type { Count, Issue, Kept, Lot, Receipt, Stock, StockEntry } from "./types";
@@ -61,7 +61,7 @@ const RECEIPT = {
  * @param receipt - name, formula as sold, amount; `left` of it where the pack is open already; lot, assay with its uncertainty or strength, cost of the whole, where it comes from
  * @param options - `facts`: a set of the caller's own, whose units the figures may have
  * @returns a new ledger; the one given stays
- * @throws {PlanError} `plan.json` for what is no ledger, `plan.not-positive`, `plan.request` for a lot that is there already,
+ * @throws {PlanError} `plan.json` for what is no ledger, `plan.not-positive`, `plan.request` for a lot that is there already or an assay above 100 %,
  *   `plan.observation` where more is left than came in;
  *   codes of `parseFormula` and `quantity`
  * @category Stock
@@ -82,6 +82,7 @@ function received(stock: Stock, receipt: Receipt): Stock {
   for (const [field, text] of Object.entries({ lot: receipt.lot, from, day }))
     if (text !== undefined) guard.text(text, `receipt.${field}`);
   const whole = portionOf(amount, "receipt.amount");
+  if (assay !== undefined) shareOf(assay, `assay of ${name}`, "1", { label: `assay of ${name}` });
   checkLeft(left, whole);
   const own = stock.entries.filter((one) => one.kind === "received" && one.name === name);
   const lot = receipt.lot ?? String(own.length + 1);

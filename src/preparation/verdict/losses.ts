@@ -14,7 +14,7 @@ import { POT } from "../procedure/bench";
 import type { ProcedureStep } from "../procedure/step";
 import { handOf } from "../procedure/words";
 import { keyElement } from "../reaction/candidates";
-import { mustBePositive } from "../request/argument";
+import { guard } from "../request/argument";
 import type { Setting } from "../request/setting";
 
 /** What was lost: at a step, of a part of what was in the vessel. */
@@ -75,7 +75,7 @@ const refused = (problem: string, hint?: string): PlanError =>
 /** A spill is estimated; one with an uncertainty of its own keeps that. */
 function estimated(like: MassLike | VolumeLike, argument: string, dimension: "mass" | "volume"): Quantity {
   const given = expectDimension(like, dimension, argument);
-  mustBePositive(given, argument);
+  guard.positive(given, argument);
   const naming = { symbol: `${dimension === "mass" ? "m" : "V"}(lost)`, label: "lost, as recorded" };
   if (given.standardUncertainty !== undefined) return given.named(naming);
   const halfWidth = given.value.times(planned("spill").in("")).toString();

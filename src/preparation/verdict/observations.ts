@@ -8,7 +8,7 @@ import type { Plan } from "../plan";
 import type { Batch } from "../planning/batch";
 import { exact, planned as figure } from "../planning/exact";
 import { reading } from "../reaction/account";
-import { mustBePositive } from "../request/argument";
+import { guard } from "../request/argument";
 import type { ShelfMaterial } from "../request/request";
 import type { Setting } from "../request/setting";
 import { checkWarmth } from "../request/warmth";
@@ -156,7 +156,7 @@ function weighing(
   step: Quantity,
 ): Quantity {
   const mass = expectDimension(like, "mass", argument);
-  mustBePositive(mass, argument);
+  guard.positive(mass, argument);
   return mass.standardUncertainty === undefined ? reading(mass, step, naming) : mass.named(naming);
 }
 
@@ -213,7 +213,7 @@ const MOST_ASSAY = "300 %";
 function assayAsFound(like: MassFractionLike): Quantity {
   const naming = { symbol: "w(product)", label: "product in what was weighed, by titration" };
   const assay = expectDimension(like, "mass fraction", "assay", naming);
-  mustBePositive(assay, "assay");
+  guard.positive(assay, "assay");
   if (assay.compare(exact(MOST_ASSAY)) > 0)
     throw new PlanError("plan.observation", `assay of ${assay} is above ${MOST_ASSAY}`, {
       hint: "it is the share of the product in what was weighed",

@@ -39,6 +39,18 @@ import { readUnit, type Unit, usualUnit } from "./unit";
 const MAX_POWER = 12;
 const NO_NAMING: InputNaming = {};
 
+/** Words a quantity has, with those that are given now: what is not given takes none away. */
+const gained = (before: Naming | undefined, now: Naming): Naming =>
+  before === undefined
+    ? { ...now }
+    : {
+        symbol: now.symbol ?? before.symbol,
+        label: now.label ?? before.label,
+        rule: now.rule ?? before.rule,
+        source: now.source ?? before.source,
+        assumption: now.assumption ?? before.assumption,
+      };
+
 class Value implements Quantity {
   /** What consoles and `toString` of an object call it; the class itself has a name of its own to stay off the interface. */
   static get name(): string {
@@ -203,7 +215,7 @@ class Value implements Quantity {
   named(naming: Naming): Quantity {
     needNaming(naming);
     const { value, dimension, unit, naming: before, leaf, decimals, operation, operands } = this.#node;
-    const words = { ...before, ...naming };
+    const words = gained(before, naming);
     // A leaf keeps its identity and only gains words; a named result becomes a step of its own if it had a name already.
     if (leaf === undefined && before?.symbol !== undefined && naming.symbol !== undefined) {
       return make({ value, dimension, unit, naming: words, leaf, decimals, operation: SAME, operands: [this.#node] });

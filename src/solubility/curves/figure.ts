@@ -7,7 +7,7 @@ import { attempt } from "../../foundation/error";
 import { once } from "../../foundation/memo";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
-import { SolubilityError } from "../error";
+import { guard } from "../argument";
 import { molarSolubility } from "../precipitating/molar-solubility";
 import type { Solubility } from "../record";
 import { solubilityOf, trySolubilityOf } from "./solubility";
@@ -39,7 +39,7 @@ export function figureAt(
   }
   const solute = soluteOf(formula);
   const at = expectDimension(temperature, "temperature", "temperature").to("°C").format();
-  const perHundredGramsWater = positive(expectDimension(own, "mass", argument), argument).named({
+  const perHundredGramsWater = guard.positive(expectDimension(own, "mass", argument), argument).named({
     symbol: `S(${solute.anhydrous}, ${at})`,
     label: `solubility of ${solute.anhydrous} at ${at}, g anhydrous per 100 g water, as given`,
   });
@@ -82,17 +82,9 @@ export function figureOrProduct(
   return { perHundredGramsWater, solubility: undefined, solidPhase: solute.formula.toString(), warnings };
 }
 
-/** Refuse zero and below, naming the argument. */
-export function positive(value: Quantity, argument: string): Quantity {
-  if (value.isPositive()) return value;
-  throw new SolubilityError("solubility.not-positive", `${argument} must be above zero, not ${value}`, {
-    details: { argument },
-  });
-}
-
 /** A mass argument, more than zero, with words for the working. */
 export function positiveMass(like: QuantityLike, argument: string, symbol: string, label: string): Quantity {
-  const mass = positive(expectDimension(like, "mass", argument), argument);
+  const mass = guard.positive(expectDimension(like, "mass", argument), argument);
   return mass.symbol === undefined ? mass.named({ symbol, label: mass.label ?? label }) : mass;
 }
 

@@ -11,7 +11,7 @@ import { readable } from "../../foundation/readable";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
-import { hundredGrams, positive, positiveMass, type SolubilityFigure } from "../curves/figure";
+import { hundredGrams, positiveMass, type SolubilityFigure } from "../curves/figure";
 import { trySolubilityOf } from "../curves/solubility";
 import { anhydrousMass, type Solute, soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
@@ -109,7 +109,7 @@ function massOfSubstance(substance: DissolvedSubstance): Quantity {
     );
   }
   if (mass !== undefined) return positiveMass(mass, "mass", `m(${solute.formula})`, `${solute.formula} in the liquor`);
-  const n = positive(expectDimension(amount!, "amount of substance", "amount"), "amount");
+  const n = guard.positive(expectDimension(amount!, "amount of substance", "amount"), "amount");
   return n
     .times(molarMass(solute.formula))
     .to("g")
@@ -192,7 +192,7 @@ function judge(
   }
   const solubility = known?.value;
   const s = solubility?.perHundredGramsWater ?? expectDimension(substance.solubility!, "mass", "solubility");
-  const alone = positive(s, "solubility").times(water).dividedBy(hundredGrams());
+  const alone = guard.positive(s, "solubility").times(water).dividedBy(hundredGrams());
   // the same salt from another feed is the same salt; every other one may push it out
   const same = all.filter((other) => other.solute.key === solute.key);
   const others = all.filter((other) => other.solute.key !== solute.key);

@@ -10,7 +10,7 @@ import { readable } from "../../foundation/readable";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
-import { hundredGrams, positive } from "../curves/figure";
+import { hundredGrams } from "../curves/figure";
 import { solubilityOf } from "../curves/solubility";
 import { anhydrousMolarMass, type Solute, soluteOf } from "../curves/solute";
 import type { Solubility } from "../record";
@@ -109,7 +109,7 @@ function densityOf(
   massFraction: Quantity,
   temperature: TemperatureLike,
 ): Quantity | string {
-  if (given !== undefined) return positive(expectDimension(given, "density", "density"), "density");
+  if (given !== undefined) return guard.positive(expectDimension(given, "density", "density"), "density");
   const found = attempt(() => densityOfSolution(solute.anhydrous, massFraction, { temperature }));
   return found.ok ? found.value : found.error.message.split("\n", 1)[0]!;
 }

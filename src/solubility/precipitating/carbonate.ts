@@ -12,7 +12,6 @@ import { readable } from "../../foundation/readable";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard, needChoice } from "../argument";
-import { positive } from "../curves/figure";
 import { CARBONATES, SETTLED, type SettledRow } from "../data/carbonates";
 import type { SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
@@ -187,7 +186,7 @@ export function precipitatedCarbonate(
       hint: `known: ${[...CARBONATES().map((m) => m.metal), ...SETTLED().map((m) => m.metal)].join(", ")}`,
     });
   }
-  const concentration = positive(
+  const concentration = guard.positive(
     expectDimension(request.concentration ?? "0.1 mol/L", "concentration", "concentration"),
     "concentration",
   );

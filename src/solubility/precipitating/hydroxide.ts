@@ -13,7 +13,6 @@ import { ACID_STEPS } from "../../ion/internal";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard, needTextOption } from "../argument";
-import { positive } from "../curves/figure";
 import { SolubilityError } from "../error";
 import { byHandWay } from "./by-hand";
 import { sameIon, TOP_PH } from "./given-ions";
@@ -290,5 +289,5 @@ function leastOf(way: Way, product: SolubilityProduct, metal: string): Hydroxide
 }
 
 function molarOf(concentration: QuantityLike, argument: string): Quantity {
-  return positive(expectDimension(concentration, "concentration", argument), argument).to("mol/L");
+  return guard.positive(expectDimension(concentration, "concentration", argument), argument).to("mol/L");
 }

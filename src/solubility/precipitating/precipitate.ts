@@ -19,7 +19,6 @@ import {
 } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
-import { positive } from "../curves/figure";
 import { SolubilityError } from "../error";
 import { byHandWay } from "./by-hand";
 import { activityExponent, ION, type IonConcentration, isOfWater, readPH, sameIon } from "./given-ions";
@@ -117,7 +116,7 @@ export interface PrecipitationVerdict extends MixtureOutcome {
 function mixed(ions: readonly DissolvedIon[], solutions: readonly MixedSolution[]) {
   if (solutions.length === 0) throw new SolubilityError("solubility.missing-option", "no solution named");
   const volumes = solutions.map(({ volume }, i) =>
-    positive(expectDimension(volume, "volume", "volume"), "volume").named({
+    guard.positive(expectDimension(volume, "volume", "volume"), "volume").named({
       symbol: `V${i + 1}`,
       label: `volume of solution ${i + 1}`,
     }),
@@ -132,7 +131,7 @@ function mixed(ions: readonly DissolvedIon[], solutions: readonly MixedSolution[
     const amounts = solutions.flatMap((solution, i) => {
       const found = solution.ions.find(({ ion }) => sameIon(ion, formula));
       if (found === undefined) return [];
-      const c = positive(expectDimension(found.concentration, "concentration", "concentration"), "concentration");
+      const c = guard.positive(expectDimension(found.concentration, "concentration", "concentration"), "concentration");
       return [c.times(volumes[i]!)];
     });
     if (amounts.length === 0) {

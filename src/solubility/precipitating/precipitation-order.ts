@@ -14,7 +14,6 @@ import {
 } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
-import { positive } from "../curves/figure";
 import { SolubilityError } from "../error";
 import { byHandWay } from "./by-hand";
 import { isHydroxide, readPH, sameIon, TOP_PH } from "./given-ions";
@@ -174,7 +173,9 @@ function readSolid(
       details: { solid: product.solid, precipitant },
     });
   }
-  const c = positive(expectDimension(concentration, "concentration", "concentration"), "concentration").to("mol/L");
+  const c = guard
+    .positive(expectDimension(concentration, "concentration", "concentration"), "concentration")
+    .to("mol/L");
   return { product, added, metal, c, held: pH !== undefined && !isHydroxide(precipitant) };
 }
 

@@ -11,7 +11,7 @@ import { readable } from "../../foundation/readable";
 import { type Measured, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard, needChoice } from "../argument";
-import { figureOrProduct, hundredGrams, positive, positiveMass } from "../curves/figure";
+import { figureOrProduct, hundredGrams, positiveMass } from "../curves/figure";
 import { massAsNamed, soluteOf } from "../curves/solute";
 import { cite } from "../data/sources";
 import { SolubilityError } from "../error";
@@ -104,7 +104,7 @@ function retainedVolumeOf(request: WashRequest, dryCake: Quantity): Quantity {
   }
   const perGram =
     kindOfSolid === undefined
-      ? positive(
+      ? guard.positive(
           expectDimension(retainedLiquorPerGram!, "specific volume", "retainedLiquorPerGram"),
           "retainedLiquorPerGram",
         )
@@ -130,7 +130,10 @@ function concentrationOf(request: WashRequest): Quantity {
     );
   }
   if (saltConcentration !== undefined) {
-    const given = positive(expectDimension(saltConcentration, "density", "saltConcentration"), "saltConcentration");
+    const given = guard.positive(
+      expectDimension(saltConcentration, "density", "saltConcentration"),
+      "saltConcentration",
+    );
     return given.symbol === undefined ? given.named({ symbol: "c(salt)", label: "salt per volume of liquor" }) : given;
   }
   if (saltMassInLiquor === undefined || liquorVolume === undefined) {
@@ -139,7 +142,7 @@ function concentrationOf(request: WashRequest): Quantity {
     });
   }
   const mass = positiveMass(saltMassInLiquor, "saltMassInLiquor", "m(salt)", "salt in the liquor");
-  const volume = positive(expectDimension(liquorVolume, "volume", "liquorVolume"), "liquorVolume");
+  const volume = guard.positive(expectDimension(liquorVolume, "volume", "liquorVolume"), "liquorVolume");
   const named =
     volume.symbol === undefined ? volume.named({ symbol: "V(liquor)", label: "volume of the liquor" }) : volume;
   return mass
@@ -149,7 +152,7 @@ function concentrationOf(request: WashRequest): Quantity {
 }
 
 function targetOf(given: QuantityLike, dryCake: Quantity): Quantity {
-  const target = positive(quantity(given as string | Quantity | Measured), "targetResidue");
+  const target = guard.positive(quantity(given as string | Quantity | Measured), "targetResidue");
   if (target.dimension === "mass") return target.named({ symbol: "m(target)", label: "salt allowed to stay" });
   const share = expectDimension(target, "mass fraction", "targetResidue");
   if (share.compare("1") >= 0) {
@@ -234,7 +237,7 @@ export function washPlan(request: WashRequest): WashPlan {
   needChoice(request.method, "method", ["decantation", "displacement"]);
   const dryCake = positiveMass(request.dryCakeMass, "dryCakeMass", "m(cake)", "dry mass of the cake");
   const retained = retainedVolumeOf(request, dryCake);
-  const wash = positive(expectDimension(request.washVolume, "volume", "washVolume"), "washVolume").named({
+  const wash = guard.positive(expectDimension(request.washVolume, "volume", "washVolume"), "washVolume").named({
     symbol: "V(wash)",
     label: "volume of one wash",
   });

@@ -188,6 +188,11 @@ describe("a ledger refuses", () => {
     ["millilitres of what came in grams", () => issue(soda, { name: "soda", amount: "2 mL" }), "plan.observation"],
     ["what is not there", () => issue(soda, { name: "borax", amount: "2 g" }), "plan.no-such-material"],
     ["a lot twice", () => receive(soda, { name: "soda", lot: "A7", form: "Na2CO3", amount: "1 g" }), "plan.request"],
+    [
+      "an assay above the whole",
+      () => receive(soda, { name: "lye", form: "NaOH", amount: "1 kg", assay: "120 %" }),
+      "plan.request",
+    ],
     ["a count of an open lot", () => stocktake(two, { name: "soda", found: "1 g" }), "plan.request"],
     ["a count in another dimension", () => stocktake(soda, { name: "soda", found: "1 L" }), "plan.observation"],
     ["a slip of the pen", () => issue(soda, { name: "soda", amont: "1 g" } as never), "plan.unknown-option"],
