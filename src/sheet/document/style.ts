@@ -14,6 +14,7 @@ export const STYLE = `.bench-sheet{font:10pt/1.25 "Liberation Sans",Arial,Helvet
 .bench-sheet table{border-collapse:collapse;width:100%;margin:.8mm 0}
 .bench-sheet th,.bench-sheet td{border:.5pt solid #666;padding:.4mm 1.4mm;vertical-align:top;text-align:left;font-size:9.5pt}
 .bench-sheet th{background:#eee;font-size:8.5pt}
+.bench-sheet tr,.bench-sheet li,.bench-sheet figure,.bench-sheet .strip,.bench-sheet .head{break-inside:avoid}
 .bench-sheet .figure{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
 .bench-sheet .blank{text-align:right;vertical-align:bottom;height:5.6mm;min-width:16mm}
 .bench-sheet .head{display:flex;justify-content:space-between;gap:5mm;align-items:flex-start}
@@ -25,6 +26,8 @@ export const STYLE = `.bench-sheet{font:10pt/1.25 "Liberation Sans",Arial,Helvet
 .bench-sheet .line{display:flex;align-items:flex-end;gap:1mm;height:6.4mm}
 .bench-sheet .line .fill{flex:1 1 0}
 .bench-sheet .small{font-size:9pt}
+.bench-sheet .columns{display:flex;gap:5mm;align-items:flex-start;break-inside:avoid}
+.bench-sheet .columns>div{flex:1 1 0;min-width:0}
 .bench-sheet .strip{display:grid;grid-template-columns:repeat(5,1fr);border:1.2pt solid #000;margin:1.6mm 0}
 .bench-sheet .strip div{padding:.7mm 1.5mm;border-right:.5pt solid #666;font-size:8.8pt;line-height:1.2}
 .bench-sheet .strip.long{grid-template-columns:repeat(4,1fr)}
@@ -49,10 +52,7 @@ export const STYLE = `.bench-sheet{font:10pt/1.25 "Liberation Sans",Arial,Helvet
 .bench-sheet svg{max-width:100%;height:auto;display:block}
 .bench-sheet .pictogram{display:inline-block;max-width:none;width:7.8mm;height:7.8mm;margin-right:.4mm}
 .bench-sheet .signs{white-space:nowrap}
-.bench-sheet .columns{display:flex;gap:5mm;align-items:flex-start;break-inside:avoid}
-.bench-sheet .columns>div{flex:1 1 0;min-width:0}
 .bench-sheet .columns td:first-child{white-space:nowrap}
-.bench-sheet tr,.bench-sheet li,.bench-sheet figure,.bench-sheet .strip,.bench-sheet .head{break-inside:avoid}
 .bench-sheet .page{break-before:page;height:0}
 @media screen{.bench-sheet{padding:4mm}}
 @media screen and (max-width:640px){.bench-sheet .head,.bench-sheet .columns{display:block}.bench-sheet .columns td:first-child{white-space:normal}.bench-sheet .strip,.bench-sheet .strip.long{grid-template-columns:1fr 1fr}.bench-sheet .tick{white-space:normal}.bench-sheet .steps,.bench-sheet .steps tbody{display:block}.bench-sheet .steps .note,.bench-sheet .steps td{width:auto;border:0;text-align:left}.bench-sheet .steps thead{display:none}.bench-sheet .steps tr{display:grid;grid-template-columns:8mm 11mm 1fr;border:.8pt solid #666;margin-bottom:2mm;padding:1mm}.bench-sheet .steps .note{grid-column:3}.bench-sheet .cards,.bench-sheet .cards tbody,.bench-sheet .cards tr{display:block}.bench-sheet .cards thead{display:none}.bench-sheet .cards tr{border:.8pt solid #666;margin-bottom:2mm;padding:1mm}.bench-sheet .cards td{display:block;position:relative;height:auto;min-height:6mm;padding-left:34%;border:0;text-align:left;white-space:normal}.bench-sheet .cards td::before{content:attr(data-label);position:absolute;left:1.4mm;width:31%;font-size:8.5pt}.bench-sheet .cards td:empty{display:none}.bench-sheet .cards .blank{border-bottom:.7pt solid #000}.bench-sheet .box{width:8mm;height:8mm}}`;
