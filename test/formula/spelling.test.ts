@@ -168,6 +168,9 @@ describe("remarks on what reads well and was hardly meant", () => {
     ["Ti(OPr)4", "propyl"],
     ["BH3·THF", "tetrahydrofuran"],
     ["Cu2+", "Cu^2+"],
+    // mercury(I) and peroxide are pairs of charge two (Red Book 2005, IR-5.3.2.2, IR-5.3.3.2; section numbers from memory)
+    ["Hg22+", "Hg2^2+"],
+    ["O22-", "O2^2-"],
   ])("%s", (text, word) => {
     expect(parseFormula(text).remarks.join()).toContain(word);
   });
@@ -198,6 +201,8 @@ describe("remarks on what reads well and was hardly meant", () => {
     "CuSO4",
     "Ac2O3",
     "I3-",
+    "C60-",
+    "Hg2^2+",
     "O2-",
     "Br3-",
     "Cl2+",

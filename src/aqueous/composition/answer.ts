@@ -54,7 +54,7 @@ export interface Saturation {
 
 /** An ion or molecule that passes the filter, whatever it is bound to. */
 export interface FiltrateIon {
-  /** With its charge; none for a molecule. */
+  /** With its charge; none for a molecule. H+ is all hydrons bound and free, as of an acid that is not spent: it is not the pH. */
   readonly formula: string;
   /** In all the forms it is bound in. */
   readonly concentration: Quantity<"concentration">;
