@@ -130,8 +130,16 @@ function build(shelf: readonly ShelfMaterial[], extra: readonly string[]): Index
 
 const kept = /* @__PURE__ */ remembering<Index>(8);
 
-const contents = ({ name, form, assay, strength, density, pack, available, aside }: ShelfMaterial): string =>
-  [name, form, assay, strength, density, pack?.size, pack?.price, available, aside].map(toText).join("\t");
+/** All that a plan reads of a jar: one that differs in anything is another jar. */
+const contents = (jar: ShelfMaterial): string =>
+  [
+    ...[jar.name, jar.form, jar.assay, jar.strength, jar.density, jar.pack?.size, jar.pack?.price, jar.available],
+    ...[jar.excess, jar.inExcess, jar.aside, jar.portion, jar.note],
+    ...[jar.dissolve?.water, jar.dissolve?.concentration, jar.dissolve?.temperature],
+    ...(jar.also ?? []).flatMap(({ form, share }) => [form, share]),
+  ]
+    .map(toText)
+    .join("\t");
 
 /** The index of a shelf, kept while the same things stand on it, in whatever order. */
 export function indexOf(shelf: readonly ShelfMaterial[], extra: readonly string[]): Index {

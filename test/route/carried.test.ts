@@ -222,3 +222,14 @@ describe("an assay that a trial titrated", () => {
     expect(one!.purity!.assay.toNumber("")).toBeCloseTo(1 - one!.purity!.also[0]!.share.toNumber(""), 6);
   });
 });
+
+it("takes a jar as it is given now, whatever stood under its name before", () => {
+  const salts = (also: PlanRequest["materials"][number]["also"]): string => {
+    const soda = { name: "soda of this test", form: "Na2CO3", assay: "95 %", also } as const;
+    const [route] = findRoutes({ target: "Zn5(OH)6(CO3)2", shelf: [...jars("ZnSO4·7H2O"), soda] }).routes;
+    const { washing } = route!.steps[0]!.plan;
+    return washing !== undefined && "plan" in washing ? washing.salts.join(" ") : "";
+  };
+  expect(salts(undefined)).not.toContain("NaCl");
+  expect(salts([{ form: "NaCl", share: "4 %" }])).toContain("NaCl");
+});
