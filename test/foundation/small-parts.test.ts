@@ -51,22 +51,6 @@ describe("divisors", () => {
     expect(gcd(a, b)).toBe(common);
     expect(bigGcd(BigInt(a), BigInt(b))).toBe(BigInt(common));
   });
-
-  it("of long numbers are those of Euclid's, who divides until nothing is left", () => {
-    const euclid = (a: bigint, b: bigint): bigint => (b === 0n ? a : euclid(b, a % b));
-    const long = fc.bigInt(1n, 1n << 1400n);
-    fc.assert(
-      fc.property(long, long, fc.bigInt(1n, 1n << 300n), (a, b, common) => {
-        expect(bigGcd(a * common, -b * common)).toBe(euclid(a * common, b * common));
-      }),
-    );
-    // neighbours in Fibonacci's row take the most divisions
-    let [one, next] = [1n, 1n];
-    for (let i = 0; i < 2000; i += 1) [one, next] = [next, one + next];
-    expect(bigGcd(one * 12n, next * 18n)).toBe(euclid(one * 12n, next * 18n));
-    expect(bigGcd(next << 700n, next)).toBe(next);
-    expect(bigGcd((1n << 900n) + 1n, 1n << 900n)).toBe(1n);
-  });
 });
 
 describe("ratios", () => {

@@ -6,10 +6,8 @@ import { QuantityError } from "../error";
 
 export { ONE, type Rational, ZERO };
 
-/** Above this size a result is reduced to lowest terms. */
-const REDUCE_ABOVE: bigint = 1n << 1024n;
-/** Above this size a reduced result is rounded to `KEPT_BITS`: only chains of thousands of operations get there. */
-const ROUND_ABOVE: bigint = 1n << 2048n;
+/** Above this size a result is reduced to lowest terms, and rounded to `KEPT_BITS` if it is as long still: only long chains get there. */
+const LONG: bigint = 1n << 2048n;
 const KEPT_BITS = 512n;
 /** Above this size what only adds to a sum is rounded to so many bits. */
 const SHORT_BITS = 256n;
@@ -20,7 +18,7 @@ const MAX_MAGNITUDE = 16_000n;
 /** A fraction in lowest terms; past 2048 bits also rounded to 512 (about 154 digits), so that no chain grows without end. */
 export function reduce(a: Rational): Rational {
   const { n, d } = inLowestTerms(a.n, a.d);
-  return d < ROUND_ABOVE && abs(n) < ROUND_ABOVE ? { n, d } : roundedTo(KEPT_BITS, { n, d });
+  return d < LONG && abs(n) < LONG ? { n, d } : roundedTo(KEPT_BITS, { n, d });
 }
 
 /**
@@ -44,7 +42,7 @@ function roundedTo(kept: bigint, { n, d }: Rational): Rational {
 /** n/d with the sign moved up and the size kept in bounds. `d` must not be zero: callers refuse that with their own code. */
 export function rational(n: bigint, d: bigint = 1n): Rational {
   const r = d < 0n ? { n: -n, d: -d } : { n, d };
-  return r.d > REDUCE_ABOVE || r.n > REDUCE_ABOVE || r.n < -REDUCE_ABOVE ? reduce(r) : r;
+  return r.d > LONG || r.n > LONG || r.n < -LONG ? reduce(r) : r;
 }
 
 export function add(a: Rational, b: Rational): Rational {
