@@ -1,9 +1,12 @@
 // A trial with preparations written down before the code was read: each sheet read line by line as a bench worker who has only the
 // sheet. What it said wrong is held here; grounds beside each, general chemistry and common practice from memory where none is named.
 import { describe, expect, it } from "vitest";
+import { parseFormula } from "../../src/formula";
 import { doesItGo, type Plan, type PlanRequest, planPreparation, tryPlanPreparation } from "../../src/preparation";
+import { dryingOf } from "../../src/preparation/procedure/drying";
 import { benchSheet } from "../../src/sheet";
 import { washAdvice } from "../../src/solubility";
+import { PHYSICAL } from "../../src/substance/data/physical";
 import { FRESH_PREPARATIONS } from "../data/fresh-trial";
 
 const requestOf = (number: string): PlanRequest =>
@@ -176,6 +179,19 @@ describe("read as a bench worker", () => {
     const plan = planOf("29", { equation: "CaCO3 + C3H6O3 -> Ca(C3H5O3)2 + CO2 + H2O", product: "Ca(C3H5O3)2" });
     expect(plan.product.formula).toBe("Ca(C₃H₅O₃)₂·5H₂O");
     expect(plan.unknown.join()).not.toContain("solubility of Ca(C");
+  });
+});
+
+describe("a hydrate that melts in its own water", () => {
+  it("is dried no warmer than it stays a solid, with five degrees to spare", () => {
+    const hydrates = PHYSICAL().filter(({ formula, change }) => change === "melts" && /·.*H2O/.test(formula));
+    expect(hydrates.length).toBeGreaterThan(40);
+    const tooWarm = hydrates.flatMap(({ formula, celsius }) => {
+      const { upTo } = dryingOf(parseFormula(formula));
+      const melts = Number(celsius);
+      return upTo !== undefined && upTo.toNumber("°C") > Math.max(melts - 5, 25) ? [`${formula} ${upTo} ${melts}`] : [];
+    });
+    expect(tooWarm).toEqual([]);
   });
 });
 
