@@ -39,8 +39,8 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
   },
   {
     file: "foundation/rational.ts",
-    line: "if (Math.abs(above) <= Number.MAX_SAFE_INTEGER && below <= Number.MAX_SAFE_INTEGER) return above / below;",
-    to: ["false", "Math.abs(above) < Number.MAX_SAFE_INTEGER", "below < Number.MAX_SAFE_INTEGER"],
+    line: "if (above === 0 || (Math.abs(above) <= Number.MAX_SAFE_INTEGER && below <= Number.MAX_SAFE_INTEGER))",
+    to: ["Math.abs(above) < Number.MAX_SAFE_INTEGER", "below < Number.MAX_SAFE_INTEGER"],
     why: "the quick way of what the long way answers too",
   },
   {
@@ -312,12 +312,6 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     line: 'if (typeof input !== "string" && input instanceof BalancedEquation) return again(input, options);',
     to: ["true"],
     why: "a text is no balanced equation: the quick way",
-  },
-  {
-    file: "formula/read/ratio.ts",
-    line: "if (a.d === 1 && b.d === 1) {",
-    to: ["false"],
-    why: "the quick way of what the last line answers too",
   },
   {
     file: "ion/salt-readings.ts",
