@@ -25,8 +25,8 @@ const BELOW_STEP = 1076;
 /** The nearest double. */
 export function nearestNumber({ n, d }: Rational): number {
   const [above, below] = [Number(n), Number(d)];
-  if (above === 0 || (Math.abs(above) <= Number.MAX_SAFE_INTEGER && below <= Number.MAX_SAFE_INTEGER))
-    return above / below;
+  if (above === 0) return 0;
+  if (Math.abs(above) <= Number.MAX_SAFE_INTEGER && below <= Number.MAX_SAFE_INTEGER) return above / below;
   // A quotient of 64 bits or more; its last bit, far below those a double has, tells whether anything is left over.
   // Below the smallest normal double only two bits more than the step there, or the last digit would be rounded twice.
   const shift = BigInt(Math.min(72 - bitsOf(n, above) + bitsOf(d, below), BELOW_STEP));
