@@ -23,6 +23,7 @@ import { weigh } from "./planning/scale";
 import { type Drying, dryingIn } from "./procedure/drying";
 import { type Procedure, procedureOf } from "./procedure/kind";
 import { checkRinse } from "./procedure/rinsing";
+import { isOtherLiquid } from "./reaction/fluids";
 import { keyOfFormula } from "./reaction/species";
 import { guard } from "./request/argument";
 import { plain, takenRequest } from "./request/door";
@@ -150,6 +151,12 @@ function make(given: PlanRequest, stored?: readonly Figure[]): Before & { readon
 /** The same, with its facts in force: whatever it works out later is worked out with them. */
 function computed(request: PlanRequest, stored: readonly Figure[] | undefined): Before & { readonly plan: Plan } {
   const setting = settingOf(request);
+  if (setting.wet && isOtherLiquid(setting.product.formula))
+    throw new PlanError(
+      "plan.request",
+      `${setting.product.name} is a liquid: no procedure parts liquids or distils them`,
+      { hint: "doesItGo judges the reaction by itself" },
+    );
   // Whatever the request can be refused for is refused here; what can only be unknown is worked out when asked for.
   const { cautions: found, acknowledged } = passGate(
     mixOf({

@@ -36,11 +36,11 @@ import {
   SOLUBLE_OXIDES,
   TAKES_BACK,
 } from "../../src/preparation/data/insoluble";
-import { LIQUIDS } from "../../src/preparation/data/liquids";
+import { LIQUIDS, NOT_MIXING } from "../../src/preparation/data/liquids";
 import { DECIDING, MEASURING } from "../../src/preparation/data/measuring";
 import { PLANNING } from "../../src/preparation/data/planning";
 import { FLAMES, POWDER_TESTS, PRECIPITATION_TESTS, SEEN_IN_GLASSES } from "../../src/preparation/data/powder-tests";
-import { NOT_WARM, VARIABLE_WATER } from "../../src/preparation/data/products";
+import { NOT_WARM, OXIDES_FROM_WATER, VARIABLE_WATER } from "../../src/preparation/data/products";
 import { IN_THE_DARK, PROTECTION } from "../../src/preparation/data/protection";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
 import { COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
@@ -79,8 +79,10 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   LEFT_IN_WASTE,
   MEASURING: Object.values(MEASURING),
   LIQUIDS,
+  NOT_MIXING,
   NOT_WARM,
   OXIDES,
+  OXIDES_FROM_WATER,
   OXIDISING_ACIDS: [OXIDISING_ACIDS],
   PASSIVE,
   POUNDS,

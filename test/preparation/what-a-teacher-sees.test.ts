@@ -1,6 +1,6 @@
 // Classic preparations read line by line as a teacher would: what each sheet must say, and must not. Practice of the bench from
 // memory of printed school preparations, where no source stands beside it.
-import { benchSheet, crystallise, planPreparation } from "preparative";
+import { benchSheet, crystallise, doesItGo, planPreparation, tryPlanPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 import { handOf } from "../../src/preparation/procedure/words";
 import { quantity } from "../../src/quantity";
@@ -147,5 +147,92 @@ describe("figures for the hand", () => {
       "12.3 g",
       "100 g",
     ]);
+  });
+});
+
+/** A plan of whatever the equation has on its left, by formula. */
+const planOf = (equation: string, product: string, forms: readonly string[]) =>
+  tryPlanPreparation({
+    equation,
+    product,
+    materials: forms.map((form) => ({ name: `${form} bottle`, form })),
+    scale: { product: "10 g" },
+  });
+
+describe("an oxide asked of water", () => {
+  it.each([
+    // the hydroxide in moles for one mole of oxide, and its mass for 10 g: molar masses by hand
+    ["MgSO4 + NaOH -> MgO + Na2SO4 + H2O", "MgO", ["MgSO4·7H2O", "NaOH"], "Mg(OH)₂", (10 / 40.304) * 58.319],
+    ["FeCl3 + NaOH -> Fe2O3 + NaCl + H2O", "Fe2O3", ["FeCl3·6H2O", "NaOH"], "Fe(OH)₃", (20 / 159.687) * 106.866],
+    ["ZnSO4 + NaOH -> ZnO + Na2SO4 + H2O", "ZnO", ["ZnSO4·7H2O", "NaOH"], "Zn(OH)₂", (10 / 81.379) * 99.394],
+    ["NiSO4 + NaOH -> NiO + Na2SO4 + H2O", "NiO", ["NiSO4·6H2O", "NaOH"], "Ni(OH)₂", (10 / 74.692) * 92.707],
+  ] as const)(
+    "%s gives the hydroxide, which is what the balance shows",
+    (equation, product, forms, hydroxide, grams) => {
+      const plan = planOf(equation, product, forms);
+      if (!plan.ok) throw plan.error;
+      expect(plan.value.feasibility.verdict).toBe("another solid forms");
+      expect(plan.value.feasibility.share?.toNumber()).toBe(0);
+      expect(plan.value.feasibility.solids[0]!.formula).toBe(hydroxide);
+      const end = plan.value.steps.at(-1)!.after.solids.find(({ formula }) => formula === hydroxide)!;
+      expect(Math.abs(end.mass.toNumber("g") / grams - 1)).toBeLessThan(0.02);
+      expect(plan.value.steps.at(-1)!.text).toContain(`${hydroxide} (not `);
+    },
+  );
+
+  it("black copper oxide comes of the blue hydroxide only when it is warmed: the step says so", () => {
+    // common practice: blue, then black from 60 to 80 °C on
+    const plan = planOf("CuSO4 + NaOH -> CuO + Na2SO4 + H2O", "CuO", ["CuSO4·5H2O", "NaOH"]);
+    if (!plan.ok) throw plan.error;
+    expect(plan.value.feasibility.verdict).toBe("goes");
+    const warm = plan.value.steps.find(
+      ({ operation, text }) => operation === "heat" && /all of it is black/.test(text),
+    );
+    expect(warm?.target?.toNumber("°C")).toBe(85);
+  });
+
+  it("lime is not got from water, and silver oxide is at once", () => {
+    expect(doesItGo({ equation: "CaCl2 + NaOH -> CaO + NaCl + H2O", product: "CaO" }).verdict).toBe("does not go");
+    expect(doesItGo({ equation: "AgNO3 + NaOH -> Ag2O + NaNO3 + H2O", product: "Ag2O" }).verdict).toBe("goes");
+    // a hydroxide that is asked for is the product itself
+    expect(doesItGo({ equation: "MgSO4 + NaOH -> Mg(OH)2 + Na2SO4", product: "Mg(OH)2" }).verdict).toBe("goes");
+  });
+});
+
+describe("a product that is a liquid or a gas in water", () => {
+  it.each([
+    ["KNO3 + H2SO4 -> HNO3 + KHSO4", "HNO3", ["KNO3", "H2SO4"]],
+    ["Ba(NO3)2 + H2SO4 -> BaSO4 + HNO3", "HNO3", ["Ba(NO3)2", "H2SO4"]],
+    ["NaCH3COO + H2SO4 -> CH3COOH + Na2SO4", "CH3COOH", ["NaCH3COO", "H2SO4"]],
+    ["BaO2 + H2SO4 -> BaSO4 + H2O2", "H2O2", ["BaO2", "H2SO4"]],
+    ["NH4Cl + Ca(OH)2 -> NH3 + CaCl2 + H2O", "NH3", ["NH4Cl", "Ca(OH)2"]],
+  ] as const)("%s is kept as its solution: no crystals, no alcohol, nothing warmed", (equation, product, forms) => {
+    const plan = planOf(equation, product, forms);
+    if (!plan.ok) throw plan.error;
+    const texts = plan.value.steps.map(({ text }) => text).join("\n");
+    expect(plan.value.isolation.how).toBe("liquor");
+    expect(texts).not.toMatch(/crystal|alcohol|80 °C|Boil|[Dd]ry/);
+    // all of the product is in the liquor
+    const { strength, mass } = plan.value.keptLiquor!;
+    const grams = strength.toNumber("") * mass.toNumber("g");
+    expect(grams / plan.value.product.theoreticalYield.toNumber("g")).toBeCloseTo(1, 2);
+  });
+
+  it("is refused where it does not mix with water", () => {
+    const plan = planOf("NaBr + H2SO4 + MnO2 -> Br2 + MnSO4 + Na2SO4 + H2O", "Br2", ["NaBr", "H2SO4", "MnO2"]);
+    expect(plan.ok ? undefined : plan.error.code).toBe("plan.request");
+  });
+
+  it("alcohol is not put to an oxidiser whose crystals nobody knows", () => {
+    const plan = planOf("Ba(ClO3)2 + CuSO4 -> Cu(ClO3)2 + BaSO4", "Cu(ClO3)2", ["Ba(ClO3)2", "CuSO4·5H2O"]);
+    if (!plan.ok) throw plan.error;
+    expect(plan.value.steps.map(({ text }) => text).join("\n")).toMatch(/never with alcohol/);
+  });
+
+  it("a gas that a redox reaction makes is judged by the potentials", () => {
+    // copper and dilute nitric acid: every textbook
+    expect(
+      doesItGo({ equation: "Cu + HNO3 -> Cu(NO3)2 + NO + H2O", product: "NO", acknowledge: ["poison-gas"] }).verdict,
+    ).toBe("goes");
   });
 });

@@ -18,6 +18,7 @@ import {
   unitsIn,
 } from "../feasibility/beaker";
 import { type Parts, partsOf } from "../feasibility/by-parts";
+import { isFormOf } from "../feasibility/oxide-or-hydroxide";
 import type { Books, Fizzed } from "./books";
 import type { Entry } from "./entry";
 import { type Matter, matterOf } from "./matter";
@@ -195,7 +196,8 @@ export function solidsBeside(
   const isLeftOut = beaker.excluded.some(({ phase }) => ratio(phase.of, own) !== undefined);
   if (!isKnownSolid && !isLeftOut) return [];
   return beaker.solids.flatMap(({ phase, moles }) => {
-    if (ratio(phase.of, own) !== undefined || isBooked(phase.of)) return [];
+    const isProduct = ratio(phase.of, own) !== undefined && isFormOf(phase, product.formula);
+    if (isProduct || isBooked(phase.of)) return [];
     const share = Math.max(0, ...metals.map((key) => (moles * (phase.of.get(key) ?? 0)) / beaker.total(key)));
     if (share < OWN_SOLID) return [];
     const perKg = quantity(
@@ -327,7 +329,8 @@ export function staysDissolved(pot: Booked, matter: Matter): boolean {
 export function standsNot(pot: Booked, matter: Matter): boolean {
   const found = standingIn(pot);
   const own = componentsOf(matter.formula);
-  return found !== undefined && own !== undefined && unitsIn(found, own) === 0;
+  if (found === undefined || own === undefined) return false;
+  return !found.solids.some(({ phase }) => ratio(phase.of, own) !== undefined && isFormOf(phase, matter.formula));
 }
 
 /** The parts that stand of a solid without a constant, and the most of it that the liquor keeps by theirs. */

@@ -27,3 +27,21 @@ export const LIQUIDS: readonly LiquidRow[] = [
   { formula: "C3H8O3", source: "commonPractice" },
   { formula: "CH3CHO", leavesCake: true, source: "commonPractice" },
 ];
+
+/** Liquids that do not mix with water, or that water takes apart: parting and distilling liquids is no work of these procedures. */
+export const NOT_MIXING: readonly { readonly formula: string; readonly source: SourceKey }[] = [
+  { formula: "Br2", source: "commonPractice" },
+  { formula: "SnCl4", source: "commonPractice" },
+  { formula: "TiCl4", source: "commonPractice" },
+  { formula: "SiCl4", source: "commonPractice" },
+  { formula: "PCl3", source: "commonPractice" },
+  { formula: "POCl3", source: "commonPractice" },
+  { formula: "S2Cl2", source: "commonPractice" },
+  { formula: "SOCl2", source: "commonPractice" },
+  { formula: "CS2", source: "commonPractice" },
+  { formula: "CCl4", source: "commonPractice" },
+  { formula: "CHCl3", source: "commonPractice" },
+  { formula: "CH3COOC2H5", source: "commonPractice" },
+  { formula: "(C2H5)2O", source: "commonPractice" },
+  { formula: "Hg", source: "commonPractice" },
+];

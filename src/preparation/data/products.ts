@@ -37,3 +37,29 @@ interface VariableWaterRow {
 export const VARIABLE_WATER: readonly VariableWaterRow[] = [
   { formula: "Fe4[Fe(CN)6]3", from: 10, to: 16, source: "memory" },
 ];
+
+/** An oxide that is got from water, where others stop at the hydroxide. */
+export interface OxideFromWaterRow {
+  readonly formula: string;
+  /** How warm the hydroxide is kept until it is the oxide, °C, and what is seen then; undefined where it loses its water at once. */
+  readonly turns?: { readonly at: string; readonly until: string };
+  readonly source: SourceKey;
+}
+
+export const OXIDES_FROM_WATER: readonly OxideFromWaterRow[] = [
+  { formula: "Ag2O", source: "commonPractice" },
+  { formula: "HgO", source: "commonPractice" },
+  { formula: "Cu2O", source: "commonPractice" },
+  { formula: "CuO", turns: { at: "85", until: "all of it is black" }, source: "commonPractice" },
+  { formula: "Bi2O3", turns: { at: "95", until: "all of it is yellow" }, source: "commonPractice" },
+  { formula: "PbO", turns: { at: "95", until: "no more of it is white" }, source: "commonPractice" },
+  { formula: "SnO", turns: { at: "95", until: "all of it is dark" }, source: "commonPractice" },
+  { formula: "SiO2", source: "commonPractice" },
+  { formula: "TiO2", source: "commonPractice" },
+  { formula: "SnO2", source: "commonPractice" },
+  { formula: "ZrO2", source: "commonPractice" },
+  { formula: "WO3", source: "commonPractice" },
+  { formula: "MoO3", source: "commonPractice" },
+  { formula: "V2O5", source: "commonPractice" },
+  { formula: "Sb2O3", source: "commonPractice" },
+];

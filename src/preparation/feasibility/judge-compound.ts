@@ -2,7 +2,7 @@
 
 import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
-import { NEVER_IN_WATER, NO_TUTTON_SALT, OXIDE_AT_ONCE, TAKEN_APART } from "../../solubility/internal";
+import { NEVER_IN_WATER, NO_TUTTON_SALT, OXIDE_OR_HYDROXIDE, TAKEN_APART } from "../../solubility/internal";
 import { fateOf } from "../reaction/fate";
 import type { Case } from "./case";
 import type { Figure, Reason, Ruling } from "./feasibility";
@@ -38,8 +38,9 @@ export function judgeCompound(c: Case): Ruling | undefined {
   const name = product.species.name;
   if (complex !== undefined) return undefined;
   const hydroxide = anions.some(({ formula }) => formula === "OH-" || formula === "O^2-");
-  // a basic salt is no salt of such a pair, and of hydroxides only those that have no other anion are meant
-  for (const row of hydroxide ? (anions.length === 1 ? OXIDE_AT_ONCE : []) : NEVER_IN_WATER()) {
+  // a basic salt is no salt of such a pair, and of oxides and hydroxides only those of one metal are meant
+  const isSimple = anions.length === 1 && cations.length === 1;
+  for (const row of hydroxide ? (isSimple ? OXIDE_OR_HYDROXIDE : []) : NEVER_IN_WATER()) {
     const cation = cations.find(({ formula }) => row.cations.includes(formula));
     const anion = anions.find(({ formula }) => row.anions.includes(formula));
     if (cation === undefined || anion === undefined) continue;

@@ -20,6 +20,7 @@ import {
   type Wanted,
 } from "./held-back";
 import { coatOf } from "./judge-solid";
+import { isFormOf } from "./oxide-or-hydroxide";
 import { type Beakers, beakerOf, beakersOf, gramsOf, holds, percent, potOf } from "./pot";
 import { conditions, figure, GOES, isCation, list, NOTHING, phaseFormula, solidsIn } from "./standing";
 
@@ -159,14 +160,17 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
   const of = componentsOf(c.product.species.formula);
   const pot = potOf(c);
   if (of === undefined || pot === undefined) return undefined;
-  const isIt = (phase: Phase): boolean => phase.kind === "solid" && ratio(phase.of, of) !== undefined;
+  const { formula } = c.product.species;
+  const sameIons = (phase: Phase): boolean => phase.kind === "solid" && ratio(phase.of, of) !== undefined;
+  const isIt = (phase: Phase): boolean => sameIons(phase) && isFormOf(phase, formula);
   const wanted: Wanted = { c, of, isIt, pot };
   let beakers = beakersOf(c, pot);
   if (beakers === undefined || !holds(beakers.stands, of)) return undefined;
   const own = beakers.stands.conditions.flatMap(({ phase }) => (phase !== undefined && isIt(phase) ? [phase] : []));
   const later = beakers.stands.excluded.filter(({ phase, why }) => isIt(phase) && /^forms (?:by|from)/.test(why));
   const never = beakers.stands.excluded.some(({ phase, why }) => isIt(phase) && why === "not met at the bench");
-  if (own.length === 0 && later.length === 0 && !never) return withoutConstant(wanted, beakers);
+  const isTurned = beakers.stands.solids.some(({ phase }) => sameIons(phase) && !isIt(phase));
+  if (own.length === 0 && later.length === 0 && !never && !isTurned) return withoutConstant(wanted, beakers);
   const slow: Reason[] = [];
   let allowedSolids: SolidsAllowed = "fresh";
   if (own.length === 0 && later.length > 0) {
@@ -183,7 +187,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
     }
   }
   const beaker = beakers.stands;
-  const share = Math.min(1, unitsIn(beaker, of));
+  const share = isTurned ? 0 : Math.min(1, unitsIn(beaker, of));
   const coats = coatOf(c);
   const others = beside(wanted, beaker, share);
   const lead = foreign(wanted, beaker).filter(
@@ -202,7 +206,8 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
     ...carbonDioxideReasons(wanted, beakers),
     ...swapReason(wanted),
   ];
-  if (share < GOES) {
+  if (isTurned) reasons.push(turnedByHeat(c));
+  if (share < GOES && !isTurned) {
     reasons.push(...heldBack(wanted, beaker, share));
     for (const { phase } of beaker.solids)
       if (putInAs(wanted, phase) && !wanted.isIt(phase))
@@ -225,7 +230,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
     celsius: served(c.celsius),
     units: new Map(
       beaker.solids.flatMap(({ phase }): [string, number][] => {
-        const units = ratio(phase.of, of);
+        const units = isIt(phase) ? ratio(phase.of, of) : undefined;
         return units === undefined ? [] : [[phase.formula, units]];
       }),
     ),
@@ -256,6 +261,13 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
     reasons: [...reasons.filter(decisive), ...reasons.filter((one) => !decisive(one))],
   };
 }
+
+/** Water gives the hydroxide; heat makes the oxide of it. */
+const turnedByHeat = ({ product }: Case): Reason => ({
+  code: "another-solid",
+  text: `water gives the hydroxide, not ${product.species.name}: make that, wash and dry it, and fire it to the oxide`,
+  source: "commonPractice",
+});
 
 /** What is said first of a product that does not form. */
 const DECISIVE: ReadonlySet<Reason["code"]> = /* @__PURE__ */ new Set<Reason["code"]>([

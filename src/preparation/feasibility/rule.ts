@@ -89,7 +89,8 @@ function judgeEquilibrium(c: Case): Ruling | undefined {
   if (c.product.made.kind === "element") return undefined;
   const inert = inertComplex(c);
   if (inert !== undefined) return inert;
-  if (c.product.gas) return judgeGas(c);
+  // whether a gas of a redox reaction forms is for the potentials to say
+  if (c.product.gas) return c.redox === undefined ? judgeGas(c) : undefined;
   return fateOf(formula, c.setting.temperature).precipitated === true ? judgePrecipitate(c) : judgeDissolved(c);
 }
 

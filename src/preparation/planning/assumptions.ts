@@ -19,10 +19,8 @@ export interface Assumption {
 }
 
 /** Values in force: those of the frame that the request leaves open, and those of what is really done. */
-function namesOf(
-  { request, wet, materials }: Setting,
-  { isolation, vessel, additionRate, gas, feeds }: Batch,
-): PlanningName[] {
+function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds }: Batch): PlanningName[] {
+  const { request, wet, materials } = setting;
   const { room, readability, washing } = request;
   const foam = gas.length === 0 ? "foamWithoutGas" : vessel?.intoAcid === true ? "foamIntoAcid" : "foamWithGas";
   const crystals = isolation.how === "crystallise";
@@ -45,7 +43,7 @@ function namesOf(
     [washing?.washVolume === undefined && isolation.how === "precipitate", "washesOf"],
     [washing?.residue === undefined && isolation.how === "precipitate", "residue"],
     [isolation.how === "crystallise", "hot"],
-    [request.handlingLoss === undefined, usualLossOf({ wet, request })],
+    [request.handlingLoss === undefined, usualLossOf(setting)],
   ];
   return when.flatMap(([isInForce, name]) => (isInForce ? [name] : []));
 }

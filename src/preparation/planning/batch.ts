@@ -21,6 +21,7 @@ import { type ProcedureStep, stepsOf } from "../procedure/step";
 import { type Account, accountFor, massFor } from "../reaction/account";
 import { type Candidate, candidatesFor } from "../reaction/candidates";
 import { dissolvingHeatOf } from "../reaction/dissolving-heat";
+import { staysInWater } from "../reaction/fluids";
 import { heatOf } from "../reaction/heat";
 import { coreOf, keyOfFormula, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
@@ -252,7 +253,8 @@ export function batchOf(
           batch.isolation.how === "liquor" ||
           (batch.isolation.how === "unknown" && kind !== "complex formation"),
         precipitates: batch.isolation.how === "precipitate",
-        cold: batch.crystallising?.asItForms === true,
+        // a gas or an acid that is to stay in its water is not warmed
+        cold: batch.crystallising?.asItForms === true || (setting.wet && staysInWater(product.formula)),
         // without a curve there is at least as much water as the product dissolves in
         target:
           cooling !== undefined && "totalWater" in cooling

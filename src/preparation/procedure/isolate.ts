@@ -1,23 +1,26 @@
 // The product out of its vessel, by how it stands there.
 
 import { attempt } from "../../foundation/error";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { waterToDissolve } from "../../solubility";
 import { madeOf } from "../../substance/internal";
 import { type Entry, massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
+import { AGENTS } from "../data/agents";
 import { collect } from "../operation/collect";
 import { cool } from "../operation/cool";
 import { done, justWater } from "../operation/operation";
 import { planned } from "../planning/exact";
+import { isAcid } from "../reaction/acids";
 import { type Bench, POT } from "./bench";
 import { filterHot, isolateCrystals } from "./crystals";
 import { isolatePrecipitate } from "./precipitate";
 import { filterAndRinse } from "./rinsing";
 import { keepLiquor } from "./second-crop";
 import { useOf } from "./use";
-import { celsius, percent } from "./words";
+import { celsius, list, percent } from "./words";
 
 const inLiquor = ({ books }: Pot, key: string): Entry | undefined =>
   books.dissolved.find(({ matter }) => matter.key === key);
@@ -53,15 +56,35 @@ function keepProduct(bench: Bench): void {
   const { books, mass } = bench.pot;
   const own = inLiquor(bench.pot, core.key);
   const inside = own === undefined || books.waterMissing.length > 0 ? undefined : massOf(own);
+  const { steps } = bench.frame.setting;
+  const others = books.dissolved.filter((one) => one !== own && massOf(one).compare(steps.mass) >= 0);
+  const beside =
+    others.length === 0
+      ? ""
+      : ` beside ${list(others.map((one) => `${bench.hand.grams(massOf(one))} of ${one.matter.name}`))}`;
   bench.did(POT, collect(bench.pot), {
     care: "isolating",
     target: mass,
     say: () =>
       inside === undefined
         ? `Keep the clear liquor with the ${core.name}: it is used as it is.`
-        : `Rinse vessel and filter into it with a little water. The clear liquor, ${bench.hand.grams(mass)} with ${bench.hand.grams(inside)} of ${core.name} (${percent(inside.dividedBy(mass).to("%"))}), is used as it is: nothing is boiled down.`,
+        : `Rinse vessel and filter into it with a little water. The clear liquor, ${bench.hand.grams(mass)} with ${bench.hand.grams(inside)} of ${core.name} (${percent(inside.dividedBy(mass).to("%"))})${beside}, is used as it is: nothing is boiled down.`,
   });
 }
+
+/** Groups that alcohol may be put to all the same, where no free acid of theirs is there. */
+const MILD: readonly string[] = ["nitrate", "nitrite", "iodate"];
+
+/** Is something dissolved that alcohol must not meet: an oxidiser, or nitric or perchloric acid? */
+const refusesAlcohol = ({ books }: Pot): boolean =>
+  books.dissolved.some(({ matter: { formula } }) =>
+    AGENTS.some(
+      ({ as, groups, molecules }) =>
+        as === "oxidiser" &&
+        (isOneOf(formula, ...molecules) ||
+          groups.some((name) => (isAcid(formula) || !MILD.includes(name)) && madeOf(formula).groups.has(name))),
+    ),
+  );
 
 export function isolate(bench: Bench): void {
   const { isolation, setting, theory } = bench.frame;
@@ -90,7 +113,9 @@ export function isolate(bench: Bench): void {
             : `Let it cool to ${celsius(temperature)} and stand; how the ${product.name} crystallises is not known (${isolation.missing} missing): if nothing crystallises, ${
                 madeOf(product.formula).ammonia
                   ? "add as much alcohol as liquor, slowly; do not boil it down, the ammonia would leave"
-                  : "boil down or add as much alcohol as liquor"
+                  : refusesAlcohol(cooled.before)
+                    ? "evaporate it slowly in an open dish, never with alcohol: it is an oxidiser"
+                    : "boil down or add as much alcohol as liquor"
               }.`,
       },
     );

@@ -61,12 +61,18 @@ export type WashSchedule =
     }
   | { readonly missing: string };
 
-export function isolationOf({ product, temperature, wet, request }: Setting, theory: Quantity): Isolation {
+export function isolationOf({ product, temperature, wet, request, keepsLiquor }: Setting, theory: Quantity): Isolation {
   const { name, formula } = product;
   if (!wet) return { how: "residue", why: `${name} is what heating leaves` };
   const { precipitated, perHundredGramsWater, why } = fateOf(formula, temperature);
-  if (request.isolate === false && precipitated !== true)
-    return { how: "liquor", why: `${why}: it is kept in its liquor, as asked for` };
+  if (keepsLiquor && precipitated !== true)
+    return {
+      how: "liquor",
+      why:
+        request.isolate === false
+          ? `${why}: it is kept in its liquor, as asked for`
+          : `${name} is a liquid or a gas that water holds: it is kept in its solution, and nothing is distilled`,
+    };
   if (precipitated === true) return { how: "precipitate", why };
   if (perHundredGramsWater === undefined) return { how: "unknown", missing: `solubility of ${name}` };
   const water = attempt(() => waterToDissolve({ formula, mass: theory, temperature }));

@@ -10,6 +10,7 @@ import { constitutionOf } from "../../ion";
 import { isHydrogenAnion, isOneOf } from "../../ion/internal";
 import { madeOf } from "../../substance/internal";
 import { NOT_WARM, type NotWarmRow } from "../data/products";
+import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { exact } from "../planning/exact";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
@@ -135,6 +136,9 @@ export function digestionOf(kind: ProcedureKind, product: Formula): string | und
   const cold = notWarmOf(product);
   if (cold !== undefined) return `do not warm it in its liquor: ${cold.why} (common practice)`;
   if (kind !== "precipitation") return undefined;
+  const turns = oxideFromWater(product)?.turns;
+  if (turns !== undefined)
+    return `warm it to ${turns.at} °C and keep it there, stirring, until ${turns.until}: in the cold the hydroxide stays what it is, and is weighed as such (common practice)`;
   // what heat takes water from below the usual warmth is digested as cool as it is dried
   const { upTo } = dryingOf(product);
   if (upTo !== undefined && losesWaterAt(product)?.compare(exact("90 °C")) === -1)

@@ -9,7 +9,9 @@ import { type WashAdvice, washAdvice } from "../../solubility";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
+import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { filterCake } from "../operation/filter";
+import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { testWash, wash } from "../operation/wash";
 import { exact } from "../planning/exact";
@@ -41,7 +43,11 @@ export function isolatePrecipitate(bench: Bench): void {
   const { product, temperature } = setting;
   const { cake } = bench;
   const digestion = digestionOf(kind, product.formula);
-  if (digestion !== undefined) bench.did(POT, hold(bench.pot), { say: () => `${capital(digestion)}.` });
+  const turnsAt = kind === "precipitation" ? oxideFromWater(product.formula)?.turns?.at : undefined;
+  if (turnsAt !== undefined) {
+    const at = exact(`${turnsAt} °C`) as Quantity<"temperature">;
+    bench.did(POT, heat(bench.pot, at), { target: at, say: () => `${capital(digestion!)}.` });
+  } else if (digestion !== undefined) bench.did(POT, hold(bench.pot), { say: () => `${capital(digestion)}.` });
   if (roles.some((role) => role === "precipitant" || role === "gas-giving base"))
     bench.did(POT, hold(bench.pot), {
       say: ({ completeness }) => {

@@ -1,7 +1,7 @@
 // Which species leave as gas, and which leave with the water a cake dries from.
 import type { Formula } from "../../formula";
 import { GASES, type GasRow } from "../data/gases";
-import { LIQUIDS, type LiquidRow } from "../data/liquids";
+import { LIQUIDS, type LiquidRow, NOT_MIXING } from "../data/liquids";
 import { bySubstance } from "./by-substance";
 
 export const gasRow: (formula: Formula) => GasRow | undefined = /* @__PURE__ */ bySubstance(GASES);
@@ -16,6 +16,15 @@ export function isGas(formula: Formula, wet: boolean): boolean {
 
 /** A liquid that mixes with water. */
 export const isMiscible = (formula: Formula): boolean => liquidRow(formula) !== undefined;
+
+/** A liquid or gas that stays in its water: nothing of it crystallises at a bench. */
+export const staysInWater = (formula: Formula): boolean =>
+  formula.phase === undefined && (isMiscible(formula) || gasRow(formula)?.keptByWater === true);
+
+const otherLiquid = /* @__PURE__ */ bySubstance(NOT_MIXING);
+
+/** A liquid that is parted from water by a funnel or by distilling. */
+export const isOtherLiquid = (formula: Formula): boolean => otherLiquid(formula) !== undefined;
 
 /** Leaves a drying cake with the water. */
 export const isVolatile = (formula: Formula): boolean => (gasRow(formula) ?? liquidRow(formula))?.leavesCake === true;

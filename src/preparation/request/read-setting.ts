@@ -12,6 +12,7 @@ import { planned } from "../planning/exact";
 import { isHeatedDry } from "../procedure/kind";
 import { PROCEDURES } from "../procedure/kinds";
 import { fateInRoom } from "../reaction/fate";
+import { staysInWater } from "../reaction/fluids";
 import { inWantedForm, withForm } from "../reaction/in-form";
 import { formulaFrom, type Species, speciesOf } from "../reaction/species";
 import { readAside, readMaterial } from "../shelf/material";
@@ -143,6 +144,7 @@ export function settingOf(request: PlanRequest): Setting {
       .map((material) => readMaterial(material, reactants)),
     asides: request.materials.filter(({ aside }) => aside === true).map(readAside),
     wet,
+    keepsLiquor: request.isolate === false || (wet && staysInWater(product.formula)),
     temperature,
     pressure: expectDimension(request.pressure ?? planned("pressure"), "pressure", "pressure", {
       symbol: "p",

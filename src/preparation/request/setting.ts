@@ -22,6 +22,8 @@ export interface Setting {
   readonly asides: readonly Material[];
   /** Water is there: gases that it keeps stay in it. */
   readonly wet: boolean;
+  /** The product is kept in its liquor: as asked for, or because it is a liquid or a gas that water holds. */
+  readonly keepsLiquor: boolean;
   readonly temperature: Quantity<"temperature">;
   readonly pressure: Quantity<"pressure">;
   /** The room the work is done in. */
@@ -32,9 +34,9 @@ export interface Setting {
 /** What may be lost unless given: a crucible, and vessels that are rinsed out, keep less than filters do. */
 export const usualLossOf = ({
   wet,
-  request: { isolate },
-}: Pick<Setting, "wet" | "request">): "handlingLoss" | "liquorLoss" | "crucibleLoss" =>
-  !wet ? "crucibleLoss" : isolate === false ? "liquorLoss" : "handlingLoss";
+  keepsLiquor,
+}: Pick<Setting, "wet" | "keepsLiquor">): "handlingLoss" | "liquorLoss" | "crucibleLoss" =>
+  !wet ? "crucibleLoss" : keepsLiquor ? "liquorLoss" : "handlingLoss";
 
 /** The room the work is done in. */
 export interface Room {

@@ -45,11 +45,15 @@ export const NEVER_IN_WATER = /* @__PURE__ */ once((): readonly NeverInWaterRow[
 /** Which they are, without what stands in their place. */
 export const NOT_IN_WATER = /* @__PURE__ */ columns(NEVER_IN_WATER, ["cations", "anions"]);
 
-/** Hydroxides that lose their water as they precipitate, with the oxide that stands in their place. */
-export const OXIDE_AT_ONCE: readonly NeverInWaterRow[] = [
+/** Hydroxides that lose their water as they precipitate, and oxides that water turns into the hydroxide. */
+export const OXIDE_OR_HYDROXIDE: readonly NeverInWaterRow[] = [
   { cations: ["Ag+"], anions: ["OH-"], instead: [{ formula: "Ag2O", cations: 2 }], why: "silver hydroxide loses its water as it precipitates", source: "commonPractice" },
   { cations: ["Hg^2+"], anions: ["OH-"], instead: [{ formula: "HgO", cations: 1 }], why: "mercury(II) hydroxide loses its water as it precipitates", source: "commonPractice" },
   { cations: ["Cu+"], anions: ["OH-"], instead: [{ formula: "Cu2O", cations: 2 }], why: "copper(I) hydroxide loses its water as it precipitates", source: "commonPractice" },
+  { cations: ["Ca^2+"], anions: ["O^2-"], instead: [{ formula: "Ca(OH)2", cations: 1 }], why: "water slakes the oxide to the hydroxide", source: "commonPractice" },
+  { cations: ["Sr^2+"], anions: ["O^2-"], instead: [{ formula: "Sr(OH)2", cations: 1 }], why: "water slakes the oxide to the hydroxide", source: "commonPractice" },
+  { cations: ["Ba^2+"], anions: ["O^2-"], instead: [{ formula: "Ba(OH)2", cations: 1 }], why: "water slakes the oxide to the hydroxide", source: "commonPractice" },
+  { cations: ["Li+", "Na+", "K+", "Rb+", "Cs+"], anions: ["O^2-"], instead: [], why: "water turns the oxide into lye", source: "commonPractice" },
 ];
 
 /** Double sulfates of the type of Mohr's salt: with these cations in place of potassium or ammonium none crystallises. */
