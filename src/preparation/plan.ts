@@ -151,12 +151,6 @@ function make(given: PlanRequest, stored?: readonly Figure[]): Before & { readon
 /** The same, with its facts in force: whatever it works out later is worked out with them. */
 function computed(request: PlanRequest, stored: readonly Figure[] | undefined): Before & { readonly plan: Plan } {
   const setting = settingOf(request);
-  if (setting.wet && isOtherLiquid(setting.product.formula))
-    throw new PlanError(
-      "plan.request",
-      `${setting.product.name} is a liquid: no procedure parts liquids or distils them`,
-      { hint: "doesItGo judges the reaction by itself" },
-    );
   // Whatever the request can be refused for is refused here; what can only be unknown is worked out when asked for.
   const { cautions: found, acknowledged } = passGate(
     mixOf({
@@ -179,6 +173,12 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
   const { materialBalance } = batch;
   const feasibility = feasibilityOf(setting, batch);
   refuseWhatDoesNotGo(feasibility, request);
+  if (setting.wet && isOtherLiquid(setting.product.formula))
+    throw new PlanError(
+      "plan.request",
+      `${setting.product.name} is a liquid: no procedure parts liquids or distils them`,
+      { hint: "doesItGo judges the reaction by itself" },
+    );
   const own: Parts<Omit<Plan, keyof Batch | keyof PlanMethods>> = {
     kind: () => "plan" as const,
     title: () =>

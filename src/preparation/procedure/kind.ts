@@ -14,6 +14,7 @@ import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { exact } from "../planning/exact";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
+import { firedOxide } from "../reaction/fired-oxide";
 import { gasRow, isGas } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
@@ -67,10 +68,15 @@ const isCarbonate = (formula: Formula): boolean =>
 function isFired(reactants: readonly Species[], products: readonly Species[]): boolean {
   const solids = reactants.map((s) => s.formula).filter((f) => !isOfFurnace(f));
   const stays = (f: Formula): boolean => fateInRoom(f).precipitated !== false;
+  // sand and soda melt together to what water dissolves; in water they leave each other alone
+  const isUnwilling = solids.some((f) => firedOxide(f)?.inLye !== undefined);
   return (
     solids.length > 1 &&
     solids.every((f) => (isOxide(f) && stays(f)) || isCarbonate(f)) &&
-    products.some(({ formula: f }) => f.symbols.length > 2 && f.symbols.includes("O") && !isCarbonate(f) && stays(f)) &&
+    products.some(
+      ({ formula: f }) =>
+        f.symbols.length > 2 && f.symbols.includes("O") && !isCarbonate(f) && (stays(f) || isUnwilling),
+    ) &&
     products.every(({ formula: f }) => isOneOf(f, "CO2") || (!f.symbols.includes("H") && !isCarbonate(f)))
   );
 }

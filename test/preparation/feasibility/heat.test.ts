@@ -13,6 +13,36 @@ describe("a dry solid", () => {
     expect(doesItGo({ equation: "Cu2(OH)2CO3 -> CuO + CO2 + H2O", product: "CuO" }).verdict).toBe("goes");
   });
 
+  it("is a hydrate on the way only until it has lost its water: the heat is that of the step that ends in the salt", () => {
+    const from = (equation: string, product: string) =>
+      doesItGo({ equation, product }).reasons[0]!.numbers[0]!.in("°C").toNumber();
+    // blue vitriol: trihydrate from 63, monohydrate from 109, anhydrous from some 200 °C (Handbook, from memory)
+    expect(from("CuSO4·5H2O -> CuSO4·3H2O + H2O", "CuSO4·3H2O")).toBe(63);
+    expect(from("CuSO4·5H2O -> CuSO4 + H2O", "CuSO4")).toBeGreaterThanOrEqual(200);
+    expect(from("CaSO4·2H2O -> CaSO4·0.5H2O + H2O", "CaSO4·0.5H2O")).toBeLessThan(
+      from("CaSO4·2H2O -> CaSO4 + H2O", "CaSO4"),
+    );
+  });
+
+  it("does not go where the last water leaves with the acid", () => {
+    // magnesium chloride hydrolyses before it is dry: every textbook, from memory
+    const bischofite = doesItGo({ equation: "MgCl2·6H2O -> MgCl2 + H2O", product: "MgCl2" });
+    expect(bischofite.verdict).toBe("does not go");
+    expect(bischofite.reasons[0]!.text).toMatch(/never gives MgCl₂.*MgO.*HCl/);
+    expect(doesItGo({ equation: "CaCl2·6H2O -> CaCl2 + H2O", product: "CaCl2" }).verdict).toBe("goes");
+  });
+
+  it("and silica or alumina with an alkali carbonate are melted, not stirred in water", () => {
+    for (const [equation, product] of [
+      ["K2CO3 + SiO2 -> K2SiO3 + CO2", "K2SiO3"],
+      ["Na2CO3 + Al2O3 -> NaAlO2 + CO2", "NaAlO2"],
+    ] as const)
+      expect(doesItGo({ equation, product }).reasons.map(({ code }) => code)).not.toContain("equilibrium");
+    expect(
+      doesItGo({ equation: "Na2CO3 + V2O5 -> NaVO3 + CO2", product: "NaVO3" }).reasons.map(({ code }) => code),
+    ).toContain("equilibrium");
+  });
+
   it("is unknown without a step, and says so", () => {
     const soda = doesItGo({ equation: "Na2CO3 -> Na2O + CO2", product: "Na2O" });
     expect(soda.verdict).toBe("unknown");
