@@ -51,6 +51,7 @@ export const OXIDES_FROM_WATER: readonly OxideFromWaterRow[] = [
   { formula: "HgO", source: "commonPractice" },
   { formula: "Cu2O", source: "commonPractice" },
   { formula: "CuO", turns: { at: "85", until: "all of it is black" }, source: "commonPractice" },
+  { formula: "ZnO", turns: { at: "85", until: "two hours have passed: oxide and hydroxide are both white, and only what a dry sample loses when it is fired tells them apart" }, source: "commonPractice" },
   { formula: "Bi2O3", turns: { at: "95", until: "all of it is yellow" }, source: "commonPractice" },
   { formula: "PbO", turns: { at: "95", until: "no more of it is white" }, source: "commonPractice" },
   { formula: "SnO", turns: { at: "95", until: "all of it is dark" }, source: "commonPractice" },

@@ -71,7 +71,7 @@ export function isolationOf({ product, temperature, wet, request, keepsLiquor }:
       why:
         request.isolate === false
           ? `${why}: it is kept in its liquor, as asked for`
-          : `${name} is a liquid or a gas that water holds: it is kept in its solution, and nothing is distilled`,
+          : `${name} is a liquid, or a gas that stays in water: it is kept in its solution, and nothing is distilled`,
     };
   if (precipitated === true) return { how: "precipitate", why };
   if (perHundredGramsWater === undefined) return { how: "unknown", missing: `solubility of ${name}` };

@@ -22,7 +22,7 @@ export interface Setting {
   readonly asides: readonly Material[];
   /** Water is there: gases that it keeps stay in it. */
   readonly wet: boolean;
-  /** The product is kept in its liquor: as asked for, or because it is a liquid or a gas that water holds. */
+  /** The product is kept in its liquor: as asked for, or because it is a liquid, or a gas that stays in water. */
   readonly keepsLiquor: boolean;
   readonly temperature: Quantity<"temperature">;
   readonly pressure: Quantity<"pressure">;
