@@ -151,8 +151,9 @@ describe("figures for the hand", () => {
 });
 
 /** A plan of whatever the equation has on its left, by formula. */
-const planOf = (equation: string, product: string, forms: readonly string[]) =>
+const planOf = (equation: string, product: string, forms: readonly string[], acknowledge: readonly string[] = []) =>
   tryPlanPreparation({
+    acknowledge,
     equation,
     product,
     materials: forms.map((form) => ({ name: `${form} bottle`, form })),
@@ -218,7 +219,12 @@ describe("a product that is a liquid or a gas in water", () => {
   });
 
   it("is refused where it does not mix with water", () => {
-    const plan = planOf("NaBr + H2SO4 + MnO2 -> Br2 + MnSO4 + Na2SO4 + H2O", "Br2", ["NaBr", "H2SO4", "MnO2"]);
+    const plan = planOf(
+      "NaBr + H2SO4 + MnO2 -> Br2 + MnSO4 + Na2SO4 + H2O",
+      "Br2",
+      ["NaBr", "H2SO4", "MnO2"],
+      ["poison-gas"],
+    );
     expect(plan.ok ? undefined : plan.error.code).toBe("plan.request");
   });
 

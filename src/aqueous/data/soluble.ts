@@ -27,7 +27,7 @@ export const SOLUBLE = /* @__PURE__ */ once((): readonly SolubleRow[] => [
   { solid: "NH4HCO3", dissolution: "NH4+ + HCO3-", name: "ammonium hydrogencarbonate", points: [[10, "-0.326"], [20, "-0.558"]], curve: "crcSolubility98" },
   { solid: "NH4IO3", dissolution: "NH4+ + IO3-", name: "ammonium iodate", points: [[25, "1.656"], [30, "1.549"], [40, "1.294"], [50, "1.022"]], curve: "crcSolubility98" },
   { solid: "(NH4)2Fe(SO4)2·6H2O", dissolution: "2 NH4+ + Fe^2+ + 2 SO4^2- + 6 H2O", name: "ammonium iron(II) sulfate (Mohr's salt)", points: [[20, "3.838"], [25, "3.715"], [40, "3.373"]], curve: "supplierSolubility" },
-  { solid: "NH4VO3", dissolution: "NH4+ + VO3-", name: "ammonium metavanadate", points: [[20, "24.821"], [25, "24.584"], [30, "24.372"], [40, "24.011"], [50, "23.774"], [60, "23.529"]], curve: "encyclopediaSolubility" },
+  { solid: "NH4VO3", dissolution: "NH4+ + VO3-", name: "ammonium metavanadate", points: [[20, "24.821"], [25, "24.584"], [30, "24.372"], [40, "24.011"], [50, "23.774"], [60, "23.552"]], curve: "perry" },
   { solid: "(NH4)2Ni(SO4)2·6H2O", dissolution: "2 NH4+ + Ni^2+ + 2 SO4^2- + 6 H2O", name: "ammonium nickel(II) sulfate", points: [[10, "6.747"], [20, "5.883"], [25, "5.620"], [30, "5.401"], [40, "4.952"]], curve: "moissanNickel" },
   { solid: "(NH4)2C2O4·H2O", dissolution: "2 NH4+ + C2O4^2- + H2O", name: "ammonium oxalate", points: [[10, "1.950"], [20, "1.539"], [25, "1.341"], [30, "1.144"], [40, "0.774"], [50, "0.430"]], curve: "crcSolubility98" },
   { solid: "NH4ClO4", dissolution: "NH4+ + ClO4-", name: "ammonium perchlorate", points: [[10, "-0.027"], [20, "-0.266"], [25, "-0.369"], [30, "-0.474"], [40, "-0.667"]], curve: "crcSolubility98" },
