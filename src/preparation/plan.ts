@@ -23,7 +23,7 @@ import { weigh } from "./planning/scale";
 import { type Drying, dryingIn } from "./procedure/drying";
 import { type Procedure, procedureOf } from "./procedure/kind";
 import { checkRinse } from "./procedure/rinsing";
-import { isOtherLiquid } from "./reaction/fluids";
+import { refuseWithoutProcedure } from "./procedure/without-procedure";
 import { keyOfFormula } from "./reaction/species";
 import { guard } from "./request/argument";
 import { plain, takenRequest } from "./request/door";
@@ -173,12 +173,7 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
   const { materialBalance } = batch;
   const feasibility = feasibilityOf(setting, batch);
   refuseWhatDoesNotGo(feasibility, request);
-  if (setting.wet && isOtherLiquid(setting.product.formula))
-    throw new PlanError(
-      "plan.request",
-      `${setting.product.name} is a liquid: no procedure parts liquids or distils them`,
-      { hint: "doesItGo judges the reaction by itself" },
-    );
+  refuseWithoutProcedure(setting);
   const own: Parts<Omit<Plan, keyof Batch | keyof PlanMethods>> = {
     kind: () => "plan" as const,
     title: () =>

@@ -79,3 +79,19 @@ export const WARM_IN_ACID = {
   at: "60 °C",
   source: "commonPractice",
 } as const;
+
+/** Elements that burn once they are hot in air: nothing to fill a crucible with. */
+export const BURNS_IN_AIR = {
+  elements: ["Li", "Na", "K", "Rb", "Cs", "Mg", "Ca", "Sr", "Ba", "Al", "Ti", "Zr", "P", "S"],
+  source: "commonPractice",
+} as const satisfies { elements: readonly string[]; source: SourceKey };
+
+/**
+ * When a solid gives off gas at one atmosphere: heat over entropy of the gas. 138 J/(K mol) is the rule of Le Chatelier and Forcrand
+ * (from memory); with the most that gases have, 180, the temperature is no higher than the true one.
+ */
+export const GIVES_OFF_GAS = { entropy: "180 J/(K mol)", hottestKiln: "1500 °C", source: "memory" } as const satisfies {
+  entropy: string;
+  hottestKiln: string;
+  source: SourceKey;
+};

@@ -1,68 +1,122 @@
 // What heat does to a dry solid, by the table of thermal steps.
 
 import { type Formula, parseFormula } from "../../formula";
+import { attempt } from "../../foundation/error";
+import { quantity } from "../../quantity";
 import type { ThermalStep } from "../../substance";
+import { reactionEnthalpy } from "../../thermochemistry";
+import { GIVES_OFF_GAS } from "../data/firing";
 import { heatingOf } from "../reaction/heating";
 import { sameCore } from "../reaction/species";
-import type { Case } from "./case";
+import type { Case, Put } from "./case";
 import type { Ruling } from "./feasibility";
 
-/** The verdict on a thermal decomposition. */
-export function judgeHeat(c: Case): Ruling {
-  const { product } = c;
+/** A solid that is heated, by the steps of the table. */
+interface Heated {
+  readonly feed: Put;
+  readonly steps: readonly ThermalStep[];
+}
+
+const gives = (step: ThermalStep, is: (made: Formula) => boolean): boolean =>
+  [...step.remains, ...step.leaves].some((made) => is(parseFormula(made.formula)));
+
+/** A step that ends in the product. A hydrate on the way is not the salt: another solid, hotter. */
+function madeBy({ product }: Case, { feed, steps }: Heated): Ruling | undefined {
   const { name, formula } = product.species;
-  const feed = c.put.find(({ made }) => made.kind !== "element") ?? c.put[0]!;
-  const steps = heatingOf(feed.species.formula);
-  const has = (one: ThermalStep, is: (made: Formula) => boolean): boolean =>
-    [...one.remains, ...one.leaves].some((made) => is(parseFormula(made.formula)));
-  // A hydrate on the way is not the salt: another solid, hotter.
-  const step = steps.find((one) => has(one, (made) => made.hasSameComposition(formula)));
-  if (step !== undefined) {
-    const from = step.from.toNumber("°C");
-    return {
-      verdict: "goes",
-      share: 1,
-      solids: product.gas ? [] : [{ formula: name, moles: 1, share: 1 }],
-      reasons: [
-        {
-          code: "thermal",
-          text: `${feed.species.name} gives ${name} from ${from} °C on`,
-          figures: [{ value: from, unit: "°C", label: `heat from which ${name} forms` }],
-          source: step.source,
-        },
-      ],
-    };
-  }
-  const hydrate = steps.findIndex((one) => has(one, (made) => sameCore(made, formula)));
-  const last = steps[hydrate];
-  if (last !== undefined && hydrate < steps.length - 1) {
-    const next = steps.slice(hydrate + 1).find((one) => !has(one, (made) => sameCore(made, formula)));
-    if (next !== undefined)
-      return {
-        verdict: "does not go",
-        share: 0,
-        solids: [],
-        reasons: [
-          {
-            code: "thermal",
-            text: `${feed.species.name} never gives ${name}: it still contains water when it turns into ${next.remains.map((one) => parseFormula(one.formula).toUnicode()).join(" and ")}, from ${next.from.toNumber("°C")} °C on, and ${next.leaves.map((one) => parseFormula(one.formula).toUnicode()).join(" and ")} leave`,
-            figures: [{ value: next.from.toNumber("°C"), unit: "°C", label: "heat from which it decomposes" }],
-            source: next.source,
-          },
-        ],
-      };
-  }
+  const step = steps.find((one) => gives(one, (made) => made.hasSameComposition(formula)));
+  if (step === undefined) return undefined;
+  const from = step.from.toNumber("°C");
   return {
-    verdict: "unknown",
+    verdict: "goes",
+    share: 1,
+    solids: product.gas ? [] : [{ formula: name, moles: 1, share: 1 }],
+    reasons: [
+      {
+        code: "thermal",
+        text: `${feed.species.name} gives ${name} from ${from} °C on`,
+        figures: [{ value: from, unit: "°C", label: `heat from which ${name} forms` }],
+        source: step.source,
+      },
+    ],
+  };
+}
+
+/** A salt that has crystal water as long as it is the salt. */
+function neverDry({ product }: Case, { feed, steps }: Heated): Ruling | undefined {
+  const { name, formula } = product.species;
+  const isSalt = (one: ThermalStep): boolean => gives(one, (made) => sameCore(made, formula));
+  const last = steps.reduce((found, one, i) => (isSalt(one) ? i : found), -1);
+  const next = last >= 0 || sameCore(feed.species.formula, formula) ? steps[last + 1] : undefined;
+  if (next === undefined) return undefined;
+  const names = (amounts: ThermalStep["remains"]): string =>
+    amounts.map((one) => parseFormula(one.formula).toUnicode()).join(" and ");
+  const from = next.from.toNumber("°C");
+  return {
+    verdict: "does not go",
+    share: 0,
     solids: [],
     reasons: [
       {
-        code: "missing",
-        text:
-          steps.length === 0
-            ? `missing: what heat does to ${feed.species.name}, step by step`
-            : `missing: a step in which ${feed.species.name} gives ${name}; known are ${steps.map((s) => s.remains.map((one) => one.formula).join(" + ")).join(", then ")}`,
-        source: steps[0]?.source ?? "commonPractice",
+        code: "thermal",
+        text: `${feed.species.name} never gives ${name}: it still contains water when it turns into ${names(next.remains)}, from ${from} °C on, and ${names(next.leaves)} leave`,
+        figures: [{ value: from, unit: "°C", label: "heat from which it decomposes" }],
+        source: next.source,
+      },
+    ],
+  };
+}
+
+/** The verdict on a thermal decomposition. */
+export function judgeHeat(c: Case): Ruling {
+  const feed = c.put.find(({ made }) => made.kind !== "element") ?? c.put[0]!;
+  const steps = heatingOf(feed.species.formula);
+  return (
+    madeBy(c, { feed, steps }) ??
+    neverDry(c, { feed, steps }) ??
+    tooHot(c) ?? {
+      verdict: "unknown",
+      solids: [],
+      reasons: [
+        {
+          code: "missing",
+          text:
+            steps.length === 0
+              ? `missing: what heat does to ${feed.species.name}, step by step`
+              : `missing: a step in which ${feed.species.name} gives ${c.product.species.name}; known are ${steps.map((s) => s.remains.map((one) => one.formula).join(" + ")).join(", then ")}`,
+          source: steps[0]?.source ?? "commonPractice",
+        },
+      ],
+    }
+  );
+}
+
+/** A salt that no kiln is hot enough to take apart, by its heat of decomposition; undefined where it may be, or no figure is known. */
+function tooHot({ setting, put, made, product }: Case): Ruling | undefined {
+  const gases = made.filter(({ gas }) => gas);
+  const [feed, ...others] = put;
+  if (gases.length === 0 || feed === undefined || others.length > 0) return undefined;
+  const found = attempt(() => reactionEnthalpy(setting.equation));
+  if (!found.ok) return undefined;
+  // of the equation as it is balanced, for each mole of gas
+  const moles = gases.reduce((sum, { species }) => sum + Number(species.coefficient), 0);
+  const each = found.value.enthalpy.toNumber("kJ/mol") / moles;
+  const kelvin = each / quantity(GIVES_OFF_GAS.entropy).toNumber("kJ/(K mol)");
+  const celsius = kelvin - 273.15;
+  if (celsius <= quantity(GIVES_OFF_GAS.hottestKiln).toNumber("°C")) return undefined;
+  const { name } = feed.species;
+  return {
+    verdict: "does not go",
+    share: 0,
+    solids: [{ formula: name, moles: feed.moles, share: 1 }],
+    reasons: [
+      {
+        code: "thermal",
+        text: `no kiln takes ${name} apart to ${product.species.name}: each mole of gas asks for ${Math.round(each)} kJ, and it is given off above ${Math.round(celsius / 100) * 100} °C at the earliest`,
+        figures: [
+          { value: each, unit: "kJ/mol", label: "heat for each mole of gas" },
+          { value: celsius, unit: "°C", label: "temperature at which it reaches one atmosphere, at the earliest" },
+        ],
+        source: GIVES_OFF_GAS.source,
       },
     ],
   };

@@ -12,6 +12,7 @@ import { cool } from "../operation/cool";
 import { fire } from "../operation/fire";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
+import { isGas } from "../reaction/fluids";
 import { heatingOf } from "../reaction/heating";
 import { putTheRest } from "./asides";
 import { type Bench, type Look, POT } from "./bench";
@@ -43,13 +44,19 @@ function plateauOf({ frame: { setting } }: Bench): Plateau {
         below: undefined,
       };
     const steps = heatingOf(material.form);
-    const found = steps.findIndex(({ remains }) =>
-      remains.some(({ formula }) => parseFormula(formula).hasSameComposition(wanted)),
+    const found = steps.findIndex(({ remains, leaves }) =>
+      [...remains, ...leaves].some(({ formula }) => parseFormula(formula).hasSameComposition(wanted)),
     );
     const step = found >= 0 ? steps[found] : undefined;
     return { at: step?.to ?? step?.from, below: found >= 0 ? steps[found + 1]?.from : undefined };
   });
 }
+
+/** A solid that uses oxygen is fired open, and stirred up in between. */
+const inAir = ({ frame: { setting } }: Bench): string =>
+  setting.reactants.some(({ formula }) => isOneOf(formula, "O2"))
+    ? ", open to the air and stirred up now and then,"
+    : "";
 
 /** What leaves the kiln as gas. */
 const leaving = ({ gas }: Look): string =>
@@ -103,6 +110,8 @@ export function kiln(bench: Bench): void {
     other.isPositive() && most.compare(least) > 0
       ? `between ${bench.hand.grams(least)} and ${bench.hand.grams(most)}`
       : bench.hand.grams(least);
+  const air = inAir(bench);
+  const gas = isGas(setting.product.formula, false);
   const warm =
     at === undefined
       ? `(how hot is not known: no firing temperature of ${setting.product.name} is tabulated)`
@@ -118,13 +127,15 @@ export function kiln(bench: Bench): void {
       care: "heating",
       blank: "ignition",
       say: (look) =>
-        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm} and keep it there until the mass stands still at ${range}, from ${bench.hand.grams(done.before.mass)}${leaving(look)}.`,
+        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air}${gas ? `, in a vessel with a tube that leads the ${setting.product.name} to where it is used,` : ""} and keep it there until the mass stands still at ${range}, from ${bench.hand.grams(done.before.mass)}${leaving(look)}${gas ? "; take the tube out of any water before the heat goes, or it sucks back" : ""}.`,
     },
   );
   bench.did(POT, cool(bench.pot, setting.temperature), {
     target: setting.temperature,
     say: () => `Let it cool to ${celsius(setting.temperature)} in the closed vessel or a desiccator.`,
   });
+  // what is left is no product: it is weighed for the balance, and goes to the waste
+  if (gas) return;
   if (account.supplied.length > 1)
     bench.did(POT, hold(bench.pot), {
       say: () =>

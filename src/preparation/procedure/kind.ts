@@ -72,14 +72,21 @@ function isFired(reactants: readonly Species[], products: readonly Species[]): b
   const isUnwilling = solids.some((f) => firedOxide(f)?.inLye !== undefined);
   return (
     solids.length > 1 &&
-    solids.every((f) => (isOxide(f) && stays(f)) || isCarbonate(f)) &&
-    products.some(
-      ({ formula: f }) =>
-        f.symbols.length > 2 && f.symbols.includes("O") && !isCarbonate(f) && (stays(f) || isUnwilling),
-    ) &&
-    products.every(({ formula: f }) => isOneOf(f, "CO2") || (!f.symbols.includes("H") && !isCarbonate(f)))
+    (isReducedByCarbon(solids, products) ||
+      (solids.every((f) => (isOxide(f) && stays(f)) || isCarbonate(f)) &&
+        products.some(
+          ({ formula: f }) =>
+            f.symbols.length > 2 && f.symbols.includes("O") && !isCarbonate(f) && (stays(f) || isUnwilling),
+        ) &&
+        products.every(({ formula: f }) => isOneOf(f, "CO2") || (!f.symbols.includes("H") && !isCarbonate(f)))))
   );
 }
+
+/** Charcoal takes the oxygen of an oxide in fire, never in water. */
+const isReducedByCarbon = (solids: readonly Formula[], products: readonly Species[]): boolean =>
+  solids.some((f) => isOneOf(f, "C")) &&
+  solids.every((f) => isOneOf(f, "C") || isOxide(f) || isCarbonate(f)) &&
+  products.some(({ formula: f }) => isOneOf(f, "CO", "CO2"));
 
 /** One substance by itself or in a gas of the furnace, or solids that only fire brings together: nothing is in water. */
 export function isHeatedDry(reactants: readonly Species[], products: readonly Species[] = []): boolean {

@@ -261,6 +261,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
     { from: "250", to: "400", leaves: [{ formula: "H2O", coefficient: "18" }], remains: [{ formula: "Al2(SO4)3", coefficient: "1" }] },
     { from: "770", leaves: [{ formula: "SO3", coefficient: "3" }], remains: [{ formula: "Al2O3", coefficient: "1" }] },
   ], note: "melts at 86", source: "memory" },
+  { formula: "FeCl3·6H2O", steps: [{ from: "100", to: "350", leaves: [{ formula: "HCl", coefficient: "3" }, { formula: "H2O", coefficient: "9/2" }], remains: [{ formula: "Fe2O3", coefficient: "1/2" }] }], note: "melts at 37; heat never makes the anhydrous chloride", source: "memory" },
   { formula: "AlCl3·6H2O", steps: [{ from: "100", to: "300", leaves: [{ formula: "HCl", coefficient: "3" }, { formula: "H2O", coefficient: "9/2" }], remains: [{ formula: "Al2O3", coefficient: "1/2" }] }], note: "heat never makes the anhydrous chloride", source: "memory" },
   { formula: "Al2Si2O5(OH)4", steps: [{ from: "450", to: "600", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Al2Si2O7", coefficient: "1" }] }], note: "to spinel at 980, mullite above 1100", source: "memory" },
   { formula: "Cr(OH)3", steps: [{ from: "300", to: "400", leaves: [{ formula: "H2O", coefficient: "3/2" }], remains: [{ formula: "Cr2O3", coefficient: "1/2" }] }], source: "memory" },

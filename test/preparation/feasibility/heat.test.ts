@@ -1,5 +1,5 @@
 // What heat does, by the table of thermal steps.
-import { doesItGo } from "preparative";
+import { doesItGo, planPreparation, tryPlanPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 
 describe("a dry solid", () => {
@@ -32,6 +32,57 @@ describe("a dry solid", () => {
     expect(doesItGo({ equation: "CaCl2·6H2O -> CaCl2 + H2O", product: "CaCl2" }).verdict).toBe("goes");
   });
 
+  it("does not go where no kiln is hot enough, by the heat that a mole of gas asks for", () => {
+    // NBS: Na2SO4 -1387, Na2O -414, SO3 -396 kJ/mol: 577 kJ to the gas; the rule of Le Chatelier and Forcrand
+    for (const [equation, product] of [
+      ["Na2SO4 -> Na2O + SO3", "Na2O"],
+      ["NaCl -> Na + Cl2", "Na"],
+      ["Fe2O3 -> Fe + O2", "Fe"],
+    ] as const) {
+      const f = doesItGo({ equation, product, acknowledge: ["poison-gas"] });
+      expect(f.verdict, equation).toBe("does not go");
+      expect(f.reasons[0]!.numbers[1]!.in("°C").toNumber()).toBeGreaterThan(1500);
+    }
+    // limestone and blue vitriol are burnt in every kiln
+    expect(doesItGo({ equation: "CaCO3 -> CaO + CO2", product: "CaO" }).verdict).toBe("goes");
+    expect(doesItGo({ equation: "CuSO4 -> CuO + SO3", product: "CuO" }).verdict).toBe("goes");
+  });
+
+  it("is burnt, not stirred, with charcoal; metals that burn and hydrogen have no procedure", () => {
+    const plan = (equation: string, product: string, ...forms: readonly string[]) =>
+      tryPlanPreparation({
+        equation,
+        product,
+        materials: forms.map((form) => ({ name: `${form} jar`, form })),
+        scale: { product: "10 g" },
+        acknowledge: ["poison-gas"],
+      });
+    const smelted = plan("CuO + C -> Cu + CO2", "Cu", "CuO", "C");
+    expect(smelted.ok && smelted.value.steps.some(({ operation }) => operation === "fire")).toBe(true);
+    for (const refused of [
+      plan("CuO + H2 -> Cu + H2O", "Cu", "CuO"),
+      plan("CuO + H2 -> Cu + H2O", "Cu", "CuO", "H2"),
+      plan("Mg + O2 -> MgO", "MgO", "Mg"),
+      plan("Cu + O2 -> CuO", "CuO", "Cu", "O2"),
+    ])
+      expect(refused.ok ? undefined : refused.error.code).toBe("plan.request");
+    const roasted = plan("Cu + O2 -> CuO", "CuO", "Cu");
+    expect(roasted.ok && roasted.value.steps.map(({ text }) => text).join(" ")).toMatch(/open to the air/);
+  });
+
+  it("that is heated for its gas is not bottled as the gas", () => {
+    // 2 KMnO4 -> K2MnO4 + MnO2 + O2
+    const oxygen = planPreparation({
+      equation: "KMnO4 -> K2MnO4 + MnO2 + O2",
+      product: "O2",
+      materials: [{ name: "permanganate", form: "KMnO4" }],
+      scale: { product: "1 g" },
+    });
+    const texts = oxygen.steps.map(({ text }) => text).join(" ");
+    expect(texts).toMatch(/a tube that leads the O₂/);
+    expect(texts).not.toMatch(/[Bb]ottle|Weigh the dry/);
+  });
+
   it("and silica or alumina with an alkali carbonate are melted, not stirred in water", () => {
     for (const [equation, product] of [
       ["K2CO3 + SiO2 -> K2SiO3 + CO2", "K2SiO3"],
@@ -44,8 +95,10 @@ describe("a dry solid", () => {
   });
 
   it("is unknown without a step, and says so", () => {
-    const soda = doesItGo({ equation: "Na2CO3 -> Na2O + CO2", product: "Na2O" });
-    expect(soda.verdict).toBe("unknown");
-    expect(soda.reasons[0]!.text).toMatch(/^missing: /);
+    const siderite = doesItGo({ equation: "FeCO3 -> FeO + CO2", product: "FeO" });
+    expect(siderite.verdict).toBe("unknown");
+    expect(siderite.reasons[0]!.text).toMatch(/^missing: /);
+    // soda asks for 321 kJ to the mole of gas: no kiln
+    expect(doesItGo({ equation: "Na2CO3 -> Na2O + CO2", product: "Na2O" }).verdict).toBe("does not go");
   });
 });
