@@ -241,3 +241,44 @@ describe("a product that is a liquid or a gas in water", () => {
     ).toBe("goes");
   });
 });
+
+describe("what a pack has besides", () => {
+  it("precipitates with the product where its carbonate stands as well", () => {
+    const plan = planPreparation({
+      equation: "NiSO4 + NaOH -> Ni(OH)2 + Na2SO4",
+      product: "Ni(OH)2",
+      materials: [
+        { name: "nickel salt", form: "NiSO4·6H2O", also: [{ form: "CoSO4·7H2O", share: "2 %" }] },
+        { name: "lye", form: "NaOH", excess: "10 %" },
+      ],
+      scale: { product: "20 g" },
+    });
+    const portion = plan.weighings[0]!.portion.toNumber("g");
+    // 2 % of the heptahydrate, 281.10 g/mol, as the hydroxide, 92.95 g/mol: nickel is never freed of cobalt by precipitating it
+    const cobalt = ((0.02 * portion) / 281.1) * 92.95;
+    const end = plan.steps.at(-1)!;
+    const solid = end.after.solids.find(({ formula }) => formula === "Co(OH)₂")!;
+    expect(Math.abs(solid.mass.toNumber("g") / cobalt - 1)).toBeLessThan(0.03);
+    expect(end.text).toMatch(/and with it 0\.\d g of Co\(OH\)₂/);
+    // and it is no longer in the filtrate
+    const lost = plan.filtrate!.dissolved.find(({ formula }) => formula.startsWith("Co"))?.amount.toNumber("mol") ?? 0;
+    expect(lost).toBeLessThan(1e-4);
+  });
+
+  it("stays in the liquor where nothing of it precipitates", () => {
+    const plan = planPreparation({
+      equation: "BaCl2 + Na2SO4 -> BaSO4 + NaCl",
+      product: "BaSO4",
+      materials: [
+        { name: "barium salt", form: "BaCl2·2H2O" },
+        { name: "sulfate", form: "Na2SO4", excess: "5 %", also: [{ form: "MgSO4·7H2O", share: "3 %" }] },
+      ],
+      scale: { product: "20 g" },
+    });
+    // but for what of it the last wash water leaves as it dries
+    const magnesium = plan.steps.at(-1)!.after.solids.filter(({ formula }) => formula.includes("Mg"));
+    expect(magnesium.map(({ formula }) => formula)).toEqual(["MgSO₄"]);
+    expect(magnesium[0]!.mass.toNumber("g")).toBeLessThan(0.05);
+    expect(plan.filtrate!.dissolved.map(({ formula }) => formula)).toContain("MgSO₄");
+  });
+});

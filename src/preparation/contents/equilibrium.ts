@@ -211,6 +211,22 @@ export function solidsBeside(
   });
 }
 
+/** Solids that stand beside a product and contain nothing of its metal: what something else in the vessel precipitates as. */
+export function solidsApart(
+  pot: Booked,
+  product: Matter,
+): readonly { readonly matter: Matter; readonly amount: Quantity }[] {
+  const beaker = standingIn(pot);
+  const own = componentsOf(product.formula);
+  if (beaker === undefined || own === undefined) return [];
+  const metals = metalsOf(product, own);
+  return beaker.solids.flatMap(({ phase, moles }) => {
+    if (metals.some((key) => phase.of.has(key))) return [];
+    const perKg = quantity({ value: moles.toPrecision(4), unit: "mol/kg" }, { symbol: `b(${printed(phase)})` });
+    return [{ matter: matterOf(parseFormula(phase.formula)), amount: perKg.times(pot.books.water).to("mol") }];
+  });
+}
+
 /** How much of a solid stands at the equilibrium of a vessel; undefined where the model does not reach, or does not know it. */
 export function standingOf(pot: Booked, matter: Matter): Quantity | undefined {
   const found = ownStanding(pot);

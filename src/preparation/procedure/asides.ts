@@ -10,7 +10,7 @@ import { type Bench, POT } from "./bench";
 import type { Use } from "./use";
 
 const WORDS: Readonly<Record<Use, (name: string) => string>> = {
-  acidify: (name) => `Put the ${name} into the vessel, so that the salt does not hydrolyse.`,
+  acidify: (name) => `Put the ${name} into the vessel: it keeps hydroxide and carbonate from precipitating.`,
   "with the first": (name) => `Put the ${name} into the vessel and stir.`,
   charcoal: (name) => `Stir in the ${name}; it is filtered off later.`,
   seed: (name) => `Put in the ${name} as seed.`,

@@ -2,12 +2,13 @@
 // reactants and by-products, takes its share of the metal. Where it is a material that stays what it was, less reacts.
 
 import { tryReactionSpace } from "../../equation";
+import { isNonmetal } from "../../equation/internal";
 import type { Formula } from "../../formula";
 import { withoutPhase } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
-import { fizzedIn, solidsBeside, standingOf, standsNot } from "../contents/equilibrium";
+import { fizzedIn, solidsApart, solidsBeside, standingOf, standsNot } from "../contents/equilibrium";
 import { type Matter, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import type { Term } from "../contents/react";
@@ -35,44 +36,105 @@ const FLEETING = new Set(["H2O", "CO2"]);
 /** The equation of another solid as terms; undefined where the same reactants and by-products do not make it. */
 function equationOf(setting: Setting, solid: Matter, main: Reaction): readonly Term[] | undefined {
   const { equation, product, reactants, products } = setting;
-  return remembered(`${equation} | ${product.formula} | ${solid.key}`, () => {
-    const left = reactants.map(({ formula }) => formula);
-    const beside = products.filter((one) => one !== product).map(({ formula }) => formula);
-    const isFleeting = (text: string): boolean => FLEETING.has(text);
-    const write = (own: readonly string[], more: readonly string[]): string =>
-      [...new Set([...own, ...more])].join(" + ");
-    const texts = (all: typeof left): string[] => all.map((formula) => withoutPhase(formula).toString());
-    for (const bare of [false, true])
-      for (const [before, after] of SIDES) {
-        const used = texts(left).filter((text) => !bare || !isFleeting(text));
-        const made = texts(beside).filter((text) => !bare || !isFleeting(text));
-        // not balanced: most of these do not balance, and why is a long question
-        const space = tryReactionSpace(
-          `${write(used, before)} -> ${write([solid.formula.toString(), ...made], after)}`,
-        );
-        if (!space.ok || space.value.dimension !== 1) continue;
-        const [only] = space.value.elementary;
-        if (only === undefined || only.coefficients.length < space.value.equation.formulas.length) continue;
-        return [
-          ...only.reactants.map(({ formula, coefficient }): Term => {
-            const own = main.terms.find(({ matter, count }) => count < 0n && matter.key === matterOf(formula).key);
-            return { matter: matterOf(formula), count: -coefficient, whereto: own?.whereto ?? "dissolved" };
-          }),
-          ...only.products.map(({ formula, coefficient }): Term => {
-            const matter = matterOf(formula);
-            const own = main.terms.find((term) => term.count > 0n && term.matter.key === matter.key);
-            const isIt = matter.key === solid.key;
-            return {
-              matter,
-              count: coefficient,
-              whereto: isIt ? "precipitated" : (own?.whereto ?? (isGas(formula, true) ? "gas" : "dissolved")),
-            };
-          }),
-        ];
-      }
-    return undefined;
-  });
+  const beside = products.filter((one) => one !== product).map(({ formula }) => formula);
+  return remembered(`${equation} | ${product.formula} | ${solid.key}`, () =>
+    balancedFrom(
+      reactants.map(({ formula }) => formula),
+      beside,
+      solid,
+      main,
+    ),
+  );
 }
+
+/** A solid made of what is on the left, beside what is on the right, with water and carbon dioxide as they are needed. */
+function balancedFrom(
+  left: readonly Formula[],
+  beside: readonly Formula[],
+  solid: Matter,
+  main: Reaction,
+): readonly Term[] | undefined {
+  const isFleeting = (text: string): boolean => FLEETING.has(text);
+  const write = (own: readonly string[], more: readonly string[]): string =>
+    [...new Set([...own, ...more])].join(" + ");
+  const texts = (all: readonly Formula[]): string[] => all.map((formula) => withoutPhase(formula).toString());
+  for (const bare of [false, true])
+    for (const [before, after] of SIDES) {
+      const used = texts(left).filter((text) => !bare || !isFleeting(text));
+      const made = texts(beside).filter((text) => !bare || !isFleeting(text));
+      // not balanced: most of these do not balance, and why is a long question
+      const space = tryReactionSpace(`${write(used, before)} -> ${write([solid.formula.toString(), ...made], after)}`);
+      if (!space.ok || space.value.dimension !== 1) continue;
+      const [only] = space.value.elementary;
+      if (only === undefined || only.coefficients.length < space.value.equation.formulas.length) continue;
+      return [
+        ...only.reactants.map(({ formula, coefficient }): Term => {
+          const own = main.terms.find(({ matter, count }) => count < 0n && matter.key === matterOf(formula).key);
+          return { matter: matterOf(formula), count: -coefficient, whereto: own?.whereto ?? "dissolved" };
+        }),
+        ...only.products.map(({ formula, coefficient }): Term => {
+          const matter = matterOf(formula);
+          const own = main.terms.find((term) => term.count > 0n && term.matter.key === matter.key);
+          const isIt = matter.key === solid.key;
+          return {
+            matter,
+            count: coefficient,
+            whereto: isIt ? "precipitated" : (own?.whereto ?? (isGas(formula, true) ? "gas" : "dissolved")),
+          };
+        }),
+      ];
+    }
+  return undefined;
+}
+
+/**
+ * What a shop material brings besides and precipitates with the product: cobalt with nickel, iron with zinc. Each salt that takes no
+ * part in the equation reacts with what is left of those that precipitate.
+ */
+function withWhatComesAlong(bench: Bench, outcome: Outcome, main: Reaction): Outcome {
+  const { setting } = bench.frame;
+  const { reactants, products, product } = setting;
+  const own = new Set([...reactants, ...products].map(({ formula }) => matterOf(formula).core.key));
+  const carriers = outcome.pot.books.dissolved.filter(
+    ({ matter }) => !own.has(matter.key) && metalsIn(matter).size > 0,
+  );
+  if (carriers.length === 0) return outcome;
+  const wanted = metalsIn(matterOf(product.formula));
+  const bases = reactants.map(({ formula }) => formula).filter((one) => !holdsOf(matterOf(one), wanted));
+  const beside = products.filter((one) => one !== product).map(({ formula }) => formula);
+  let pot = outcome.pot;
+  const reactions: Reaction[] = [];
+  for (const { matter, amount } of solidsApart(fizzed(bench, pot), matterOf(product.formula))) {
+    if (pot.books.solids.some((one) => one.matter.core.key === matter.core.key)) continue;
+    const carrier = carriers.find((one) => holdsOf(one.matter, metalsIn(matter)));
+    const terms = carrier && balancedFrom([carrier.matter.formula, ...bases], beside, matter, main);
+    const made = terms?.find((term) => term.count > 0n && term.matter.key === matter.key);
+    if (terms === undefined || made === undefined) continue;
+    const extent = terms.reduce(
+      (most: Quantity, term) => {
+        if (term.count >= 0n || term.matter.isWater) return most;
+        const there = pot.books.dissolved.find((one) => one.matter.key === term.matter.core.key)?.amount;
+        const enough = (there ?? exact("0 mol")).dividedBy(exact(String(-term.count)));
+        return enough.compare(most) < 0 ? enough : most;
+      },
+      amount.dividedBy(exact(String(made.count))),
+    );
+    if (!extent.isPositive()) continue;
+    reactions.push({ terms, extent });
+    pot = reacted(pot, [{ terms, extent }]).pot;
+  }
+  const along = reacted(outcome.pot, reactions);
+  return { pot: along.pot, left: [...outcome.left, ...along.left], taken: [...outcome.taken, ...along.taken] };
+}
+
+const metalsIn = ({ formula }: Matter): ReadonlySet<string> =>
+  new Set(formula.symbols.filter((symbol) => !isNonmetal(symbol) && !ALKALIS.includes(symbol)));
+
+const holdsOf = ({ formula }: Matter, metals: ReadonlySet<string>): boolean =>
+  formula.symbols.some((symbol) => metals.has(symbol));
+
+/** Their salts stay dissolved. */
+const ALKALIS: readonly string[] = ["Li", "Na", "K", "Rb", "Cs"];
 
 /** How much less of the equation leaves enough of each reactant for another one. */
 function lessBy(pot: Pot, main: Reaction, terms: readonly Term[], extent: Quantity): Quantity {
@@ -106,10 +168,22 @@ export function fizzed({ frame: { setting, isolation } }: Bench, pot: Pot): Pot 
 export function withOtherSolids(bench: Bench, start: Pot, reactions: readonly Reaction[]): Outcome {
   const { setting, isolation } = bench.frame;
   const product = matterOf(setting.product.formula);
-  const isMain = ({ terms }: Reaction): boolean =>
+  const main = reactions.find(isMaking(product));
+  return isolation.how !== "precipitate" || main === undefined
+    ? withWhatStays(bench, start, reactions)
+    : withWhatComesAlong(bench, inPlace(bench, start, reactions, main), main);
+}
+
+/** Does a reaction precipitate a product? */
+const isMaking =
+  (product: Matter) =>
+  ({ terms }: Reaction): boolean =>
     terms.some(({ matter, whereto }) => matter.key === product.key && whereto === "precipitated");
-  const main = reactions.find(isMain);
-  if (isolation.how !== "precipitate" || main === undefined) return withWhatStays(bench, start, reactions);
+
+/** The same of solids of the product's own metal. */
+function inPlace(bench: Bench, start: Pot, reactions: readonly Reaction[], main: Reaction): Outcome {
+  const { setting } = bench.frame;
+  const product = matterOf(setting.product.formula);
   const outcome = reacted(start, reactions);
   const pot = fizzed(bench, outcome.pot);
   let open = main.extent;
