@@ -8,7 +8,7 @@ export type { ShopMaterialRow } from "./data/shop-materials";
 export { cite, substanceSources } from "./data/sources";
 export { firstAidFor, protectionFor } from "./hazards/advice";
 export { cautionsWhere } from "./hazards/cautions";
-export { classesOf } from "./hazards/classes";
+export { classesOf, classesOfFormula } from "./hazards/classes";
 export type { AddsHazard } from "./hazards/entries";
 export { classOfOne, everyRule } from "./hazards/incompatibility";
 export { madeOf } from "./hazards/make-up";

@@ -13,7 +13,7 @@ import type { Fields } from "../foundation/argument";
 import { bringsFacts, type LookupOptions, withItsFacts } from "../foundation/facts";
 import { readable } from "../foundation/readable";
 import { ATMOSPHERE_TEXT } from "../foundation/standards";
-import { applyFunction, type Quantity, type QuantityLike, quantity, type SpecificHeatCapacityText } from "../quantity";
+import { type Quantity, type QuantityLike, quantity, type SpecificHeatCapacityText } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { solidTransitions } from "../solubility";
 import { guard, needListOption } from "./argument";
@@ -175,20 +175,11 @@ export function temperatureRise(request: TemperatureRiseRequest): TemperatureRis
 
 /** Heat over mass times heat capacity, as the temperature difference it is. */
 function riseOf(released: Quantity, mass: Quantity, capacity: Quantity): Quantity {
-  return applyFunction(
-    [released.to("J"), mass.to("g"), capacity.to("J/(g K)")],
-    {
-      name: "rise",
-      unit: "ΔK",
-      value: ([q, m, c]) => q!.div(m!.times(c!)),
-      partials: ([q, m, c]) => {
-        const warming = m!.times(c!);
-        const lower = q!.div(warming).negated();
-        return [warming.pow(-1), lower.div(m!), lower.div(c!)];
-      },
-    },
-    { symbol: "ΔT", label: "temperature rise", rule: "rise = heat set free / (mass × heat capacity)" },
-  );
+  return released.dividedBy(mass.times(capacity)).named({
+    symbol: "ΔT",
+    label: "temperature rise",
+    rule: "rise = heat set free / (mass × heat capacity)",
+  });
 }
 
 /** Water carried off by an evolving gas. */

@@ -8,13 +8,12 @@ const CARBON = 5;
 /** Positions of `elementIndices` in Hill order. */
 export function hillOrder(elementIndices: readonly number[]): number[] {
   const carbon = elementIndices.some((index) => elementOf(index) === CARBON);
-  const key = (index: number): string => {
-    const element = elementOf(index);
-    const rank = carbon && element === CARBON ? 0 : carbon && element === HYDROGEN ? 1 : 2;
-    return rank + symbolAt(element).padEnd(2) + String(index).padStart(6, "0");
+  const rank = (element: number): number => (!carbon ? 2 : element === CARBON ? 0 : element === HYDROGEN ? 1 : 2);
+  const compare = (a: number, b: number): number => {
+    const [one, other] = [elementOf(a), elementOf(b)];
+    if (one === other) return a - b;
+    const byRank = rank(one) - rank(other);
+    return byRank !== 0 ? byRank : symbolAt(one) < symbolAt(other) ? -1 : 1;
   };
-  return elementIndices
-    .map((index, position) => ({ key: key(index), position }))
-    .sort((a, b) => (a.key < b.key ? -1 : 1))
-    .map(({ position }) => position);
+  return elementIndices.map((_, position) => position).sort((a, b) => compare(elementIndices[a]!, elementIndices[b]!));
 }

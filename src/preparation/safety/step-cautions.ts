@@ -4,10 +4,10 @@ import type { Formula } from "../../formula";
 import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
-import { isOneOf, readNotation } from "../../ion/internal";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import type { Cautions, SubstanceCautions } from "../../substance";
-import { classesOf, type HazardClass, madeOf, thermalStepsOf } from "../../substance/internal";
+import { classesOfFormula, type HazardClass, madeOf, thermalStepsOf } from "../../substance/internal";
 import { cite, type SourceKey } from "../data/sources";
 import {
   type FumeGround,
@@ -97,13 +97,10 @@ const HEAT_SENSITIVE: readonly HazardClass[] = [
   "persulfate",
 ];
 
-const rememberedHeat = /* @__PURE__ */ remembering<boolean>(200);
-
-const isHeatSensitive = (formula: Formula): boolean =>
-  rememberedHeat(formula.toString(), () => {
-    const classes = classesOf(readNotation(formula));
-    return HEAT_SENSITIVE.some((name) => classes.has(name));
-  });
+const isHeatSensitive = (formula: Formula): boolean => {
+  const classes = classesOfFormula(formula);
+  return HEAT_SENSITIVE.some((name) => classes.has(name));
+};
 
 /** A dry product that an oven, or a mistake with one, changes. */
 function isHurtByHeat(product: Formula): boolean {

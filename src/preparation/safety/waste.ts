@@ -3,9 +3,9 @@
 
 import { molarMass } from "../../formula";
 import { lazily } from "../../foundation/lazy";
-import { isOneOf, readNotation } from "../../ion/internal";
+import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
-import { classesOf, everyRule, type HazardClass, HOLDS_CYANIDE, madeOf } from "../../substance/internal";
+import { classesOfFormula, everyRule, type HazardClass, HOLDS_CYANIDE, madeOf } from "../../substance/internal";
 import { complexesOf, complexIn } from "../contents/complexes";
 import type { Contents } from "../contents/contents";
 import { matterOf } from "../contents/matter";
@@ -132,7 +132,7 @@ function gasesByAcid(solutes: readonly Dissolved[], least: Quantity): Sour[] {
   const rules = everyRule().filter(({ a, products = [] }) => a.length === 1 && a[0] === "acid" && products.length > 0);
   return solutes.flatMap(({ species, amount }): Sour[] => {
     if (amount.times(species.molarMass).compare(least) < 0) return [];
-    const classes = classesOf(readNotation(species.formula));
+    const classes = classesOfFormula(species.formula);
     const row = rules.find(
       ({ b = [], products = [] }) =>
         !HARMLESS.includes(products[0]!) && b.some((one) => classes.has(one as HazardClass)),

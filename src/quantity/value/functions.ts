@@ -9,7 +9,7 @@ import { guard, needList, needNaming } from "./argument";
 import { dimension, isNumber, KELVIN } from "./dimension";
 import { choice, combination, evaluated, type Naming, type Operation } from "./graph";
 import { make, nodeOf, operation, valueIn } from "./quantity";
-import { add, compare, divide, multiply, rational, ZERO } from "./rational";
+import { add, compare, divide, multiply, ONE, ZERO } from "./rational";
 import { type NumberLike, toRational } from "./read-number";
 import { type Decimal, decimal, fromDecimal, squareRootOf, toDecimal } from "./real";
 import { commonDecimals, mismatch, sumDimension } from "./result";
@@ -36,12 +36,11 @@ export function sum<const L extends readonly QuantityLike[]>(
     if (dimension !== first.dimension) throw mismatch(first.dimension, dimension, "add");
   if (first.dimension.name === "temperature" && nodes.length > 1)
     sumDimension(first.dimension, first.dimension, "plus");
-  const one = rational(1n);
   return operation(
     nodes.reduce((total, { value }) => add(total, value), ZERO),
     first.dimension,
     first.unit,
-    combination(nodes.map(() => one)),
+    combination(nodes.map(() => ONE)),
     nodes,
     naming && { ...naming },
     commonDecimals(first.unit, nodes),

@@ -1,6 +1,8 @@
 // What kind of thing a material is, worked out from composition, ions and identity: the ground for incompatibilities. How
 // the formula is written decides nothing that its composition can decide.
 
+import type { Formula } from "../../formula";
+import { remembering } from "../../foundation/memo";
 import {
   atomsIn,
   compositionKey,
@@ -115,6 +117,12 @@ export function classesOf(given: Notation): ReadonlySet<HazardClass> {
   if (dry.length > 0 && dry.length < notation.parts.length) classes.delete("hydrolysing chloride");
   return classes;
 }
+
+const remembered = /* @__PURE__ */ remembering<ReadonlySet<HazardClass>>(500);
+
+/** The same of a formula, remembered. */
+export const classesOfFormula = (formula: Formula): ReadonlySet<HazardClass> =>
+  remembered(formula.toString(), () => classesOf(readNotation(formula)));
 
 /** Materials whose use in a kitchen or from food vessels poisons. */
 const TOXIC_METALS = ["Pb", "Hg", "Cd", "As", "Ba", "Co", "Ni", "Cr", "Tl", "Sb", "V", "Cu"];

@@ -2,8 +2,8 @@
 import { type Formula, molarMass } from "../../formula";
 import { byElements } from "../../formula/internal";
 import { frozen } from "../../foundation/frozen";
-import { once } from "../../foundation/memo";
-import { formulaKey, type Notation, readNotation, textOf, tryReadNotation } from "../../ion/internal";
+import { once, remembering } from "../../foundation/memo";
+import { formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { cite, type SourceKey } from "../data/sources";
 import {
@@ -98,9 +98,11 @@ export function stepsOf(row: ThermalSteps): ThermalStep[] {
   });
 }
 
+const remembered = /* @__PURE__ */ remembering<readonly ThermalStep[]>(200);
+
 /** What heat does to a formula, in order; nothing where nothing is known. */
-export function thermalStepsOf(formula: Formula): readonly ThermalStep[] {
-  const notation = tryReadNotation(formula.toString());
-  const row = notation === undefined ? undefined : thermalOf(notation);
-  return row === undefined ? [] : stepsOf(row);
-}
+export const thermalStepsOf = (formula: Formula): readonly ThermalStep[] =>
+  remembered(formula.toString(), () => {
+    const row = thermalOf(readNotation(formula));
+    return row === undefined ? [] : frozen(stepsOf(row));
+  });
