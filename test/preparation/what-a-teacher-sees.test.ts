@@ -282,3 +282,36 @@ describe("what a pack has besides", () => {
     expect(plan.filtrate!.dissolved.map(({ formula }) => formula)).toContain("MgSO₄");
   });
 });
+
+describe("a hydrate that would bind all the water of its hot solution", () => {
+  it("is left a liquor by a little more water, and seeded", () => {
+    // sodium acetate: 46.4 g in 100 g of water at 20 °C, 153 g at 80 °C (CRC), where the trihydrate has 151.8 g
+    const plan = planPreparation({
+      equation: "Na2CO3 + CH3COOH + H2O -> CH3COONa·3H2O + CO2",
+      product: "CH3COONa·3H2O",
+      materials: [
+        { name: "washing soda", form: "Na2CO3·10H2O" },
+        { name: "vinegar", form: "CH3COOH", strength: "10 %", excess: "3 %" },
+      ],
+      scale: { product: "100 g" },
+    });
+    const texts = plan.steps.map(({ text }) => text).join("\n");
+    expect(texts).not.toMatch(/sets to crystals/);
+    expect(texts).toMatch(/put in a few crystals of NaCH₃COO·3H₂O/);
+    const cooled = plan.steps.find(({ operation }) => operation === "cool")!;
+    const [crop] = cooled.after.solids;
+    // by hand from the table: w g of water, x g of crystals, 0.6028 of them salt
+    const water = cooled.before.water.toNumber("g");
+    const x = (60.28 - 0.464 * water) / (0.6028 - 0.464 * 0.3972);
+    expect(crop!.mass.toNumber("g")).toBeCloseTo(x, -0.5);
+  });
+
+  it("is seeded however it is written", () => {
+    const seeded = (formula: string) =>
+      crystallise({ formula, mass: "100 g", hot: "80 °C", cold: "20 °C", waterFactor: "1.5" }).warnings.some((text) =>
+        text.includes("seed it"),
+      );
+    expect(["NaCH3COO·3H2O", "CH3COONa·3H2O", "NaC2H3O2"].map(seeded)).toEqual([true, true, true]);
+    expect(seeded("KNO3")).toBe(false);
+  });
+});

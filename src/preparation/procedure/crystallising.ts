@@ -1,7 +1,7 @@
 // Bringing a product out of its liquor by cooling: how far to boil down and what crop to expect; where a salt pair swaps
 // its ions, which salt leaves hot and which cold.
 
-import type { Formula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
 import {
@@ -40,6 +40,9 @@ const LOWER = ["60 °C", "50 °C", "40 °C"];
 /** Least share of the liquor's water that is left for a second crop. */
 const HALF = "0.5";
 
+/** Times the least hot water: a hydrate that would bind all of it is left a liquor by a little more. */
+const THINNER = [undefined, "1.25", "1.5", "2"] as const;
+
 const firstLine = (error: { readonly message: string }): string => error.message.split("\n")[0]!;
 
 /** The table ends below the hot solution. */
@@ -59,16 +62,31 @@ export function coolingOf(
   cold: Quantity<"temperature">,
 ): Crystallising["cooling"] {
   const request = { formula, mass, hot, cold } as const;
-  const cooling = attempt((): Crystallisation => {
-    const byHalf = crystallise({ ...request, evaporateTo: HALF });
-    const saturated = asHotAsFirst(byHalf);
-    return saturated <= Number(HALF) ? byHalf : crystallise({ ...request, evaporateTo: saturated });
-  });
-  if (!cooling.ok) return { missing: firstLine(cooling.error) };
-  const { crop } = cooling.value;
-  return crop.share.compare(exact("100 %")) <= 0
-    ? cooling.value
-    : { missing: `${crop.formula} binds all the water: the solution sets as a whole` };
+  const grown = (waterFactor: (typeof THINNER)[number]) =>
+    attempt((): Crystallisation => {
+      const more = waterFactor === undefined ? {} : { waterFactor };
+      const byHalf = crystallise({ ...request, ...more, evaporateTo: HALF });
+      const saturated = asHotAsFirst(byHalf);
+      return saturated <= Number(HALF) ? byHalf : crystallise({ ...request, ...more, evaporateTo: saturated });
+    });
+  let missing = "";
+  for (const factor of THINNER) {
+    const cooling = grown(factor);
+    const isWhole = cooling.ok
+      ? cooling.value.crop.share.compare(exact("100 %")) > 0
+      : cooling.error.code === "solubility.no-liquor";
+    if (cooling.ok && !isWhole)
+      // of another hydrate the thinner liquor gives that one, and not what was asked for
+      return factor === undefined || parseFormula(cooling.value.crop.formula).hasSameComposition(formula)
+        ? cooling.value
+        : { missing };
+    if (missing === "")
+      missing = cooling.ok
+        ? `${cooling.value.crop.formula} binds all the water: the solution sets as a whole`
+        : firstLine(cooling.error);
+    if (!isWhole) break;
+  }
+  return { missing };
 }
 
 export function crystallisingOf(

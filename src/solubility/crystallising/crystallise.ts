@@ -6,6 +6,7 @@ import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { type Facts, lookingIn } from "../../foundation/facts";
+import { once } from "../../foundation/memo";
 import { readable } from "../../foundation/readable";
 import { type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -13,7 +14,7 @@ import { guard } from "../argument";
 import { figureAt, positiveMass, type SolubilityFigure } from "../curves/figure";
 import type { WorkingPoint } from "../curves/picture";
 import { solidTransitions } from "../curves/solid-changes";
-import { rowOf, type Solute, soluteOf } from "../curves/solute";
+import { type Solute, soluteOf } from "../curves/solute";
 import { waterToDissolve } from "../dissolving/dissolve";
 import { SolubilityError } from "../error";
 import { type Balance, cropFrom, shareOf } from "./crop-balance";
@@ -90,9 +91,9 @@ export interface Crystallisation {
 }
 
 /** Salts known to stay dissolved far beyond saturation until seeded (common practice, no source). */
-const SUPERSATURATES = [
+export const SUPERSATURATES = [
   "Na2S2O3",
-  "NaC2H3O2",
+  "NaCH3COO",
   "Na2SO4",
   "Na2CO3",
   "KAl(SO4)2",
@@ -102,6 +103,9 @@ const SUPERSATURATES = [
   "CaSO4",
   "C6H8O7",
 ];
+
+/** By what they are, not by how they are written. */
+const supersaturating = /* @__PURE__ */ once(() => new Set(SUPERSATURATES.map((text) => soluteOf(text).key)));
 
 const nameOf = (solidPhase: string | undefined, solute: Solute): string => solidPhase ?? solute.formula.toString();
 
@@ -155,9 +159,7 @@ export function crystallise(request: CrystallisingRequest): Crystallisation {
   if (figure.solubility !== undefined && figure.solidPhase === undefined) {
     warnings.push(`the crop is counted as ${solute.formula} because the table does not name the solid`);
   }
-  const row = rowOf(solute);
-  if (row !== undefined && SUPERSATURATES.includes(row.formula))
-    warnings.push("stays supersaturated easily: seed it (common practice)");
+  if (supersaturating().has(solute.key)) warnings.push("stays supersaturated easily: seed it (common practice)");
   const first = cropFrom(
     dissolved.dry,
     dissolved.water,
