@@ -52,3 +52,13 @@ describe("the label of a bottle", () => {
     );
   });
 });
+
+describe("a solution on its label", () => {
+  it("is called what the solution is called", () => {
+    // names of the trade, from memory
+    expect(bottleLabel("HCl", { strength: "32 %" })).toContain("hydrochloric acid");
+    expect(bottleLabel("HF", { strength: "5 %" })).toContain("hydrofluoric acid");
+    expect(bottleLabel("HCl")).toContain("hydrogen chloride");
+    expect(bottleLabel("H2SO4", { strength: "37 %" })).toContain("sulfuric acid");
+  });
+});

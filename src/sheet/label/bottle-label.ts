@@ -103,11 +103,15 @@ function massOrVolume(content: NonNullable<LabelOptions["content"]>): Quantity {
   return q.dimension === "volume" ? q : expectDimension(q, "mass", "content");
 }
 
+const isSolution = ({ remark }: { readonly remark?: string }): boolean => remark === "solution";
+
 /** Of a substance by name or formula. */
 function ofSubstance(text: string, { content, strength }: LabelOptions, words: SheetWords): Texts {
   const found = attempt(() => substance(text));
   const title = found.ok ? pretty(found.value.formula) : pretty(text);
-  const name = found.ok ? (found.value.name ?? "") : "";
+  // in water hydrogen chloride is hydrochloric acid
+  const dissolved = strength === undefined || !found.ok ? undefined : found.value.otherNames.find(isSolution)?.name;
+  const name = dissolved ?? (found.ok ? (found.value.name ?? "") : "");
   const amount = content === undefined ? [] : [handy(massOrVolume(content))];
   return {
     title,
