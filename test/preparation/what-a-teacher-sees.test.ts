@@ -315,3 +315,23 @@ describe("a hydrate that would bind all the water of its hot solution", () => {
     expect(seeded("KNO3")).toBe(false);
   });
 });
+
+describe("a liquor that is hot already", () => {
+  it("is not warmed to less", () => {
+    const { steps } = planPreparation({
+      equation: "Na2SO3 + S + H2O -> Na2S2O3·5H2O",
+      product: "Na2S2O3·5H2O",
+      materials: [
+        { name: "sulfite", form: "Na2SO3" },
+        { name: "sulfur", form: "S", excess: "30 %" },
+      ],
+      scale: { product: "50 g" },
+    });
+    for (const { operation, before, after } of steps)
+      if (operation === "heat")
+        expect(after.temperature.toNumber("°C")).toBeGreaterThan(before.temperature.toNumber("°C"));
+    expect(steps.filter(({ operation }) => operation === "heat").map(({ target }) => target?.toNumber("°C"))).toEqual([
+      95,
+    ]);
+  });
+});

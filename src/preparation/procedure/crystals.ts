@@ -87,7 +87,7 @@ export function isolateCrystals(bench: Bench): void {
     standCold(bench, cold);
     return;
   }
-  if (bench.pot.books.temperature.compare(hot) < 0 || bench.pot.books.solids.length > 0)
+  if (bench.pot.books.temperature.compare(hot) < 0)
     bench.did(POT, heat(bench.pot, hot), {
       care: "isolating",
       target: hot,
