@@ -1,7 +1,7 @@
 // Rows of a table by the elements of their formulas. To read a formula, and to work out what substance it is, takes a hundred
 // times as long as to see which elements it names: what is asked for one substance reads the rows of its elements alone.
 import { symbolAt } from "../element/internal";
-import { once } from "../foundation/memo";
+import { memoised, once } from "../foundation/memo";
 import { type Formula, parseFormula } from "./formula";
 
 /** Of water, whichever hydrogen is in it. */
@@ -17,11 +17,11 @@ export const symbolsIn = (formula: string): readonly string[] => formula.match(/
  * The elements a formula names, hydrogen and oxygen left out: the same for every form and spelling of a substance, with crystal
  * water or without.
  */
-export function elementsIn(formula: string): string {
+export const elementsIn = /* @__PURE__ */ memoised(1000, (formula) => {
   const symbols = formula.match(NOT_OF_WATER);
   if (symbols === null) return "";
   return symbols.length === 1 ? symbols[0]! : [...new Set(symbols)].sort().join(" ");
-}
+});
 
 /**
  * What is made of the rows with the elements of a formula, made when they are first asked for. Formulas are texts in the

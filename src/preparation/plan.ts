@@ -7,6 +7,7 @@ import { attempt, type Result } from "../foundation/error";
 import { under } from "../foundation/facts";
 import { frozen, frozenUnread } from "../foundation/frozen";
 import { keptWith, lazily, type Parts } from "../foundation/lazy";
+import { once } from "../foundation/memo";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import type { Quantity } from "../quantity";
@@ -164,7 +165,9 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
     label: "share that may stay on filters and vessels",
   });
   const { exact, portions } = weigh(setting);
-  const gate: Gate = (done) => stepCautionsOf(setting, done, found, acknowledged);
+  const cautionsOf: Gate = (done) => stepCautionsOf(setting, done, found, acknowledged);
+  const own = once(() => cautionsOf(batch));
+  const gate: Gate = (done) => (done === batch ? own() : cautionsOf(done));
   const batch = batchOf(setting, portions, undefined, gate);
   if (setting.materials.some((m) => m.shelf.pack !== undefined)) void batch.cost;
   if (request.alternatives !== undefined) void batch.candidates;
@@ -174,7 +177,7 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
   const feasibility = feasibilityOf(setting, batch);
   refuseWhatDoesNotGo(feasibility, request);
   refuseWithoutProcedure(setting);
-  const own: Parts<Omit<Plan, keyof Batch | keyof PlanMethods>> = {
+  const parts: Parts<Omit<Plan, keyof Batch | keyof PlanMethods>> = {
     kind: () => "plan" as const,
     title: () =>
       request.title ?? `${batch.product.name} from ${setting.materials.map((m) => m.shelf.name).join(" and ")}`,
@@ -228,7 +231,7 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
   };
   const behind = { setting, portions, batch, gate, facts: request.facts };
   // Kept with the plan itself: a map beside it would cost the collector more than the plan.
-  const plan = lazily<Plan, Batch, PlanMethods>(own, batch, PlanMethods.prototype, behind);
+  const plan = lazily<Plan, Batch, PlanMethods>(parts, batch, PlanMethods.prototype, behind);
   return { ...behind, plan };
 }
 

@@ -113,13 +113,15 @@ export function densityOfWater(temperature: TemperatureLike): Quantity<"density"
   return density;
 }
 
-let latest: { readonly temperature: Quantity; readonly density: Quantity<"density"> } | undefined;
+const measured = /* @__PURE__ */ new WeakMap<Quantity, Quantity<"density">>();
 
-/** One measurement has one density, and is asked for it many times running: at every vessel of one room. */
+/** One measurement has one density, and is asked for it again and again: at every vessel of one room. */
 function densityAt(temperature: Quantity): Quantity<"density"> {
-  if (latest?.temperature !== temperature)
-    latest = { temperature, density: kellDensity(temperature as Quantity<"temperature">) };
-  return latest.density;
+  const before = measured.get(temperature);
+  if (before !== undefined) return before;
+  const density = kellDensity(temperature as Quantity<"temperature">);
+  measured.set(temperature, density);
+  return density;
 }
 
 const MOST_DENSITIES = 100;

@@ -36,7 +36,12 @@ const COMMON = new Set(["C", "H", "N", "O", "S", "P", "F", "Cl", "Br", "I", "D",
 const ALKALI = new Set(["Na", "K"]);
 
 /** The element a product is weighed by: its only metal outside the anion, sodium and potassium only where there is no other. */
-export function keyElement(product: Formula): string | undefined {
+export const keyElement = (product: Formula): string | undefined =>
+  rememberedKey(product.toString(), () => worked(product));
+
+const rememberedKey = /* @__PURE__ */ remembering<string | undefined>(500);
+
+function worked(product: Formula): string | undefined {
   const metals = product.symbols.filter((symbol) => !COMMON.has(symbol));
   const others = metals.filter((symbol) => !ALKALI.has(symbol));
   const telling = others.length > 0 ? others : metals;

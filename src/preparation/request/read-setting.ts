@@ -104,7 +104,7 @@ export function settingOf(request: PlanRequest): Setting {
   }
   const { equation: like } = request;
   const asGiven = typeof like === "string" ? balancedOnce(like, () => read(like)) : read(like);
-  if ([...asGiven.reactants, ...asGiven.products].some(({ formula }) => formula.symbols.length === 0))
+  if ([...asGiven.reactants, ...asGiven.products].some(({ formula }) => formula.size === 0))
     throw new PlanError(
       "plan.request",
       `${asGiven.equation} has free electrons: a half-reaction is not a preparation`,

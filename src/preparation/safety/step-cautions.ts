@@ -1,8 +1,10 @@
 // Cautions where they are needed: step by step of the work, from what is handled in each and from what the step does.
 
 import type { Formula } from "../../formula";
+import { frozen } from "../../foundation/frozen";
 import { lazily } from "../../foundation/lazy";
-import { remembering } from "../../foundation/memo";
+import { once, remembering } from "../../foundation/memo";
+import { readableInside } from "../../foundation/readable";
 import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
@@ -185,8 +187,21 @@ function ofWork(row: WorkCautionRow, given: Given): StepCaution[] {
   }));
 }
 
-/** What the classification says and our own reminders, each with its own source. */
-function ofSubstance(name: string, entry: SubstanceCautions): StepCaution[] {
+const saidOf = /* @__PURE__ */ new WeakMap<
+  SubstanceCautions,
+  { readonly name: string; readonly said: StepCaution[] }
+>();
+
+/** What the classification says and our own reminders, each with its own source; kept with the entry, which plans share. */
+function ofSubstance(name: string, entry: SubstanceCautions): readonly StepCaution[] {
+  const before = saidOf.get(entry);
+  if (before?.name === name) return before.said;
+  const said = frozen(wordsFor(name, entry), readableInside);
+  saidOf.set(entry, { name, said });
+  return said;
+}
+
+function wordsFor(name: string, entry: SubstanceCautions): StepCaution[] {
   const own = entry.cautions.map((text) => caution(name, text, entry.adviceSource));
   if (entry.source === undefined) return own;
   const signal = entry.signalWord === undefined ? "" : `${entry.signalWord}: `;
@@ -267,6 +282,13 @@ function ignitionOf({ product: { formula, name } }: Setting): readonly StepCauti
 /** Which step it is where materials and products come together. */
 const meetsIn = ({ wet }: Setting): WorkStep => (wet ? "mixing" : "heating");
 
+/** The rows of the table for each step, in its order. */
+const workCautions = /* @__PURE__ */ once(() => {
+  const rows = new Map<WorkStep, WorkCautionRow[]>();
+  for (const row of WORK_CAUTIONS()) rows.set(row.step, [...(rows.get(row.step) ?? []), row]);
+  return rows as ReadonlyMap<WorkStep, readonly WorkCautionRow[]>;
+});
+
 /** The cautions of a step are put together when they are looked at: some ask for heats that nothing else needs. */
 export function stepCautionsOf(
   setting: Setting,
@@ -296,8 +318,8 @@ export function stepCautionsOf(
       handled: () => [...new Set(list.map((one) => one.name))],
       cautions: () =>
         unique([
-          ...WORK_CAUTIONS()
-            .filter((row) => row.step === step && HOLDS[row.when](given))
+          ...(workCautions().get(step) ?? [])
+            .filter(({ when }) => HOLDS[when](given))
             .flatMap((row) => ofWork(row, given)),
           ...(step === "ignition test" ? (ignitionOf(setting) ?? []) : []),
           ...(step === meetsIn(setting) ? [...meant, ...together()] : []),

@@ -13,18 +13,18 @@ interface Sensitivity {
 
 /** Sensitivity coefficients of a node to every input with an uncertainty that it depends on; each input once. */
 function sensitivities(root: Node): Sensitivity[] {
-  const adjoint = new Map<Node, Rational>([[root, ONE]]);
   const found = new Map<Leaf, { node: Node; coefficient: Rational }>();
   const order = inOrder(root);
-  // what rests on figures without an uncertainty alone has nothing to add
-  const counts = new Set<Node>();
+  // what rests on figures without an uncertainty alone has nothing to add, and no weight
+  const weights = new Map<Node, Rational>();
   for (const node of order)
-    if (node.leaf === undefined ? operandsOf(node).some((one) => counts.has(one)) : node.leaf.variance !== undefined)
-      counts.add(node);
+    if (node.leaf === undefined ? operandsOf(node).some((one) => weights.has(one)) : node.leaf.variance !== undefined)
+      weights.set(node, ZERO);
+  if (weights.has(root)) weights.set(root, ONE);
   for (let i = order.length - 1; i >= 0; i--) {
     const node = order[i]!;
-    if (!counts.has(node)) continue;
-    const weight = adjoint.get(node)!;
+    const weight = weights.get(node);
+    if (weight === undefined) continue;
     if (node.leaf !== undefined) {
       const before = found.get(node.leaf);
       found.set(node.leaf, {
@@ -36,10 +36,10 @@ function sensitivities(root: Node): Sensitivity[] {
     const operands = operandsOf(node);
     const partials = node.operation!.partials(node, operands);
     operands.forEach((operand, k) => {
-      if (!counts.has(operand)) return;
-      const part = multiply(weight, partials[k]!);
-      const before = adjoint.get(operand);
-      adjoint.set(operand, before === undefined ? part : add(before, part));
+      const before = weights.get(operand);
+      if (before === undefined) return;
+      const part = partials[k] === ONE ? weight : multiply(weight, partials[k]!);
+      weights.set(operand, before === ZERO ? part : add(before, part));
     });
   }
   return [...found].map(([leaf, { node, coefficient }]) => ({ leaf, node, coefficient }));

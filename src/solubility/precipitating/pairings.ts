@@ -148,9 +148,8 @@ export function pairingsOf(brought: readonly PooledIon[], celsius = Number.NaN):
   );
   const double = DOUBLE_SALTS().flatMap((row): Pairing[] => {
     if (celsius < (row.from ?? Number.NEGATIVE_INFINITY) || celsius > (row.upTo ?? Number.POSITIVE_INFINITY)) return [];
-    const found = row.ions.map(([formula, count]) => ({ ion: ions.find((ion) => ion.formula === formula), count }));
-    if (found.some(({ ion }) => ion === undefined)) return [];
-    const own = found as Pairing["ions"];
+    if (!row.ions.every(([formula]) => ions.some((ion) => ion.formula === formula))) return [];
+    const own = row.ions.map(([formula, count]) => ({ ion: ions.find((ion) => ion.formula === formula)!, count }));
     return isNew(own.map(({ ion }) => ion)) ? [{ formula: row.solid, ions: own, doubleSalt: row }] : [];
   });
   return [...simple, ...double];
