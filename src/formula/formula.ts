@@ -340,17 +340,14 @@ export class Formula {
    */
   hasSameComposition(other: Formula): boolean {
     if (!(other instanceof Formula)) throw notText(other, "the other formula");
-    const { size } = this;
-    if (this.charge !== other.charge || size !== other.size) return false;
-    for (let i = 0; i < size; i += 1) {
-      const index = this.elementIndexAt(i);
-      let j = 0;
-      while (j < size && other.elementIndexAt(j) !== index) j += 1;
-      if (j === size) return false;
+    if (this.charge !== other.charge || this.size !== other.size) return false;
+    const indices = other.elementIndices;
+    for (let i = 0; i < indices.length; i += 1) {
+      const j = indices.indexOf(this.elementIndexAt(i));
+      if (j < 0) return false;
       const [mine, theirs] = [this.numeratorAt(i), other.numeratorAt(j)];
-      if (this.denominator === other.denominator) {
-        if (mine !== theirs) return false;
-      } else if (BigInt(mine) * BigInt(other.denominator) !== BigInt(theirs) * BigInt(this.denominator)) return false;
+      if (mine === theirs && this.denominator === other.denominator) continue;
+      if (BigInt(mine) * BigInt(other.denominator) !== BigInt(theirs) * BigInt(this.denominator)) return false;
     }
     return true;
   }

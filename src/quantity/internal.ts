@@ -1,6 +1,7 @@
 // What the layers above use of this one and callers do not see.
 export { quantitySources } from "./data/sources";
 export { sourcesOf } from "./explain";
+export { inPlainNumbers } from "./uncertainty/budget";
 export { studentFactor } from "./uncertainty/student";
 export { Combination, combinationOf } from "./value/combination";
 export { expectDimension } from "./value/expect";

@@ -8,12 +8,12 @@ const CARBON = 5;
 /** Positions of `elementIndices` in Hill order. */
 export function hillOrder(elementIndices: readonly number[]): number[] {
   const carbon = elementIndices.some((index) => elementOf(index) === CARBON);
-  const rank = (element: number): number => (!carbon ? 2 : element === CARBON ? 0 : element === HYDROGEN ? 1 : 2);
-  const compare = (a: number, b: number): number => {
-    const [one, other] = [elementOf(a), elementOf(b)];
-    if (one === other) return a - b;
-    const byRank = rank(one) - rank(other);
-    return byRank !== 0 ? byRank : symbolAt(one) < symbolAt(other) ? -1 : 1;
-  };
-  return elementIndices.map((_, position) => position).sort((a, b) => compare(elementIndices[a]!, elementIndices[b]!));
+  // no symbol sorts before "A"
+  const keys = elementIndices.map((index) => {
+    const element = elementOf(index);
+    return carbon && element === CARBON ? "0" : carbon && element === HYDROGEN ? "1" : symbolAt(element);
+  });
+  return [...keys.keys()].sort((a, b) =>
+    keys[a] === keys[b] ? elementIndices[a]! - elementIndices[b]! : keys[a]! < keys[b]! ? -1 : 1,
+  );
 }

@@ -1,6 +1,7 @@
 // When a difference between two masses counts, how likely one is, and how shares are written.
 
 import type { Quantity } from "../../quantity";
+import { inPlainNumbers, nodeOf } from "../../quantity/internal";
 import { BELIEFS, type BeliefName } from "../data/beliefs";
 import { planned } from "../planning/exact";
 
@@ -14,16 +15,30 @@ export const percent = (q: Quantity, figures = 3): string =>
 export function clearlyAbove(a: Quantity, b: Quantity): boolean {
   const difference = a.minus(b);
   if (!difference.isPositive()) return false;
-  return difference.value.greaterThan(difference.standardUncertainty?.times(COVERAGE) ?? 0);
+  const { value, u } = inPlainNumbers(nodeOf(difference));
+  return value > COVERAGE * u;
 }
 
 /** Standard uncertainties by which a is above b; nothing where it is not. */
 function above(a: Quantity, b: Quantity): number {
   const difference = a.minus(b);
   if (!difference.isPositive()) return 0;
-  const u = difference.standardUncertainty;
-  return u === undefined || u.isZero() ? Number.POSITIVE_INFINITY : difference.value.div(u).toNumber();
+  const { value, u } = inPlainNumbers(nodeOf(difference));
+  return value / u;
 }
+
+/** Above the rounding of plain numbers. */
+const SURELY = 1 + 1e-9;
+
+/**
+ * Is a mass so far below another less a third that figures exclude it, whatever the three have in common? No sum is less certain than
+ * its terms together, and those are known where the sum would have to be traced anew.
+ */
+export function isFarBelow(found: Quantity, whole: Quantity, less: Quantity): boolean {
+  const [own, all, gone] = [found, whole, less].map((one) => inPlainNumbers(nodeOf(one))) as [Plain, Plain, Plain];
+  return all.value - gone.value - own.value > COVERAGE * SURELY * (own.u + all.u + gone.u);
+}
+type Plain = ReturnType<typeof inPlainNumbers>;
 
 /** Normal density at so many standard uncertainties, as a part of that at its top. */
 export const likelihoodAt = (z: number): number => Math.exp((-z * z) / 2);

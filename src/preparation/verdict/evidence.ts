@@ -7,6 +7,7 @@ import { asMassOfWater, exact, planned } from "../planning/exact";
 import type { Hand } from "../procedure/words";
 import type { Candidate } from "../reaction/candidates";
 import { keptByWater } from "../reaction/fate";
+import { clearlyAbove } from "./difference";
 import type { Dryness } from "./dryness";
 import type { Loss } from "./losses";
 import type { Observed } from "./observations";
@@ -71,11 +72,27 @@ export const mostExplained = (evidence: Evidence): Quantity =>
   evidence.expected.plus(besidesOf(evidence)).plus(doubtOfLosses(evidence, "atLeast"));
 
 /** The least dry mass that losses on the way, solubility and handling explain. */
-export function leastExplained(evidence: Evidence): { least: Quantity; kept: Quantity | undefined } {
-  const { expected, handlingLoss } = evidence;
+interface Least {
+  readonly least: Quantity;
+  /** What liquor and washing keep. */
+  readonly kept: Quantity | undefined;
+  /** Is what was weighed clearly less? */
+  readonly isLight: boolean;
+}
+
+const explained = /* @__PURE__ */ new WeakMap<Evidence, Least>();
+
+/** The least that is explained, worked out once of an evidence. */
+export function leastExplained(evidence: Evidence): Least {
+  const before = explained.get(evidence);
+  if (before !== undefined) return before;
+  const { dry, expected, handlingLoss } = evidence;
   const kept = keptByLiquor(evidence);
   const afterHandling = expected.minus(expected.times(handlingLoss)).plus(doubtOfLosses(evidence, "atMost"));
-  return { least: kept === undefined ? afterHandling : afterHandling.minus(afterLosses(evidence, kept)), kept };
+  const least = kept === undefined ? afterHandling : afterHandling.minus(afterLosses(evidence, kept));
+  const made = { least, kept, isLight: clearlyAbove(least, dry) };
+  explained.set(evidence, made);
+  return made;
 }
 
 /** Under half a step of the balance the words are "less than" already. */

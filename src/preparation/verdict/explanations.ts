@@ -11,7 +11,7 @@ import { exact, lessThanAll, planned } from "../planning/exact";
 import { extentOf, formedBy } from "../reaction/account";
 import { nameOfFormula } from "../reaction/species";
 import { readMaterial } from "../shelf/material";
-import { belief, clearlyAbove, EXCLUDED, likelihoodWithin } from "./difference";
+import { belief, clearlyAbove, EXCLUDED, isFarBelow, likelihoodWithin } from "./difference";
 import { afterLosses, type Evidence, leastExplained } from "./evidence";
 import type { Finding } from "./finding";
 import { isIncomplete, isPrecipitant } from "./seen";
@@ -87,6 +87,7 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
       // Expected: all of it, down to what handling may take.
       const most = afterLosses(evidence, theory);
       const least = most.times(lessThanAll(handlingLoss));
+      if (isFarBelow(dry, least, inLiquor)) return [];
       const likelihood = likelihoodWithin(dry, least.minus(inLiquor), most);
       if (likelihood < EXCLUDED || theory.compare(batch.product.theoreticalYield) === 0) return [];
       // A precipitant of which there was less than planned leaves product in the liquor: a drop of it tells.

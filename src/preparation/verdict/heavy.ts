@@ -148,8 +148,8 @@ function expectationOf(
 
 /** A mass below what losses explain, where these may be so large that another form is hit by accident. */
 export function isWideAndLight(evidence: Evidence): boolean {
-  const { dry, handlingLoss } = evidence;
-  return handlingLoss.compare(planned("crucibleLoss")) > 0 && clearlyAbove(leastExplained(evidence).least, dry);
+  const { handlingLoss } = evidence;
+  return handlingLoss.compare(planned("crucibleLoss")) > 0 && leastExplained(evidence).isLight;
 }
 
 /** Forms whose theory the mass hits exactly, although handling would explain it too. */

@@ -105,9 +105,9 @@ export function findingsFor(evidence: Evidence): Finding[] {
   const { dry, expected, identity } = evidence;
   // All of it was lost, by the record: no share of nothing is worked out.
   if (!expected.isPositive()) return spilled(evidence, "heavy", false);
-  const { least, kept } = leastExplained(evidence);
+  const { least, kept, isLight } = leastExplained(evidence);
   const most = mostExplained(evidence);
-  const standing = clearlyAbove(dry, most) ? "heavy" : clearlyAbove(least, dry) ? "light" : "fits";
+  const standing = clearlyAbove(dry, most) ? "heavy" : isLight ? "light" : "fits";
   const gone = evidence.losses.reduce<Quantity>((all, { atMost }) => all.plus(atMost), exact("0 g"));
   const wouldBeLight = dry.compare(least.plus(gone)) < 0;
   const seen = [

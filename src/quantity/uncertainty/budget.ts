@@ -1,6 +1,7 @@
 // Combined standard uncertainty by reverse-mode derivatives: one pass down the graph gives d(result)/d(input) for every
 // independent input, whatever the number of paths between them (JCGM 100:2008, 5.1 and 5.2). Derivatives stay exact
 // fractions, so that x - x and x / x come out as exactly 0 and not as rounding noise.
+import { nearestNumber } from "../../foundation/rational";
 import { inOrder, type Leaf, type Node, operandsOf } from "../value/graph";
 import { add, multiply, ONE, type Rational, rational, shortened, ZERO } from "../value/rational";
 
@@ -108,4 +109,14 @@ export function uncertaintyOf(node: Node): Rational | undefined {
   const variance = total !== undefined && total.n < 0n ? rational(0n) : total;
   known.set(node, { variance });
   return variance;
+}
+
+/**
+ * Value and standard uncertainty in SI units as plain numbers, for what is compared and not printed; without an uncertainty that is 0.
+ *
+ * @internal
+ */
+export function inPlainNumbers(node: Node): { readonly value: number; readonly u: number } {
+  const variance = uncertaintyOf(node);
+  return { value: nearestNumber(node.value), u: variance === undefined ? 0 : Math.sqrt(nearestNumber(variance)) };
 }
