@@ -12,6 +12,7 @@ import { anhydrousOf, crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { PlanError, type PlanRefusal } from "./error";
+import { alternativesOf } from "./feasibility/oxide-or-hydroxide";
 import { identified } from "./identity/identity";
 import { lossOf } from "./identity/tests";
 import type { Identity } from "./identity/types";
@@ -231,7 +232,7 @@ function identityOf(
       before: sample?.before,
       after: sample?.after,
       product: product.formula,
-      candidates: [...inAirOf(observed), ...driedOf(observed)],
+      candidates: [...inAirOf(observed), ...driedOf(observed), ...alternativesOf(observed.setting)],
       ...(residue === undefined ? {} : { residue }),
       // Nothing comes damp out of a fire.
       adsorbedWater: planned(isDry || !observed.setting.wet ? "dryHolds" : "dampHolds"),

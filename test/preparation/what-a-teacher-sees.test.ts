@@ -1,6 +1,6 @@
 // Classic preparations read line by line as a teacher would: what each sheet must say, and must not. Practice of the bench from
 // memory of printed school preparations, where no source stands beside it.
-import { benchSheet, crystallise, doesItGo, planPreparation, tryPlanPreparation } from "preparative";
+import { benchSheet, crystallise, doesItGo, evaluateRun, planPreparation, tryPlanPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 import { handOf } from "../../src/preparation/procedure/words";
 import { quantity } from "../../src/quantity";
@@ -333,5 +333,40 @@ describe("a liquor that is hot already", () => {
     expect(steps.filter(({ operation }) => operation === "heat").map(({ target }) => target?.toNumber("°C"))).toEqual([
       95,
     ]);
+  });
+});
+
+describe("what the mass says of such products", () => {
+  const judged = (request: Parameters<typeof planPreparation>[0], dried: `${number} g`) =>
+    evaluateRun(planPreparation(request), { dried }).verdict[0]!;
+  const soda = { name: "lye", form: "NaOH", excess: "10 %" } as const;
+
+  it("12 g where 10 g of copper oxide should be are the hydroxide that was not kept warm", () => {
+    // 10 g of CuO, 79.545 g/mol, are 12.26 g of Cu(OH)2, 97.56 g/mol
+    const first = judged(
+      {
+        equation: "CuSO4 + NaOH -> CuO + Na2SO4 + H2O",
+        product: "CuO",
+        materials: [{ name: "vitriol", form: "CuSO4·5H2O" }, soda],
+        scale: { product: "10 g" },
+      },
+      "12.0 g",
+    );
+    expect(first.code).toBe("other-formula-fits");
+    expect(first.text).toContain("Cu(OH)₂");
+  });
+
+  it("what precipitated of the pack's other metal is no salt that washing left", () => {
+    const first = judged(
+      {
+        equation: "NiSO4 + NaOH -> Ni(OH)2 + Na2SO4",
+        product: "Ni(OH)2",
+        materials: [{ name: "nickel salt", form: "NiSO4·6H2O", also: [{ form: "CoSO4·7H2O", share: "2 %" }] }, soda],
+        scale: { product: "20 g" },
+      },
+      // 20.0 g and 0.38 g of Co(OH)2
+      "20.2 g",
+    );
+    expect(first.code).toBe("consistent");
   });
 });

@@ -41,8 +41,8 @@ export const VARIABLE_WATER: readonly VariableWaterRow[] = [
 /** An oxide that is got from water, where others stop at the hydroxide. */
 export interface OxideFromWaterRow {
   readonly formula: string;
-  /** How warm the hydroxide is kept until it is the oxide, °C, and what is seen then; undefined where it loses its water at once. */
-  readonly turns?: { readonly at: string; readonly until: string };
+  /** The hydroxide, how warm it is kept until it is the oxide, °C, and what is seen then; undefined where it loses its water at once. */
+  readonly turns?: { readonly of: string; readonly at: string; readonly until: string };
   readonly source: SourceKey;
 }
 
@@ -50,11 +50,11 @@ export const OXIDES_FROM_WATER: readonly OxideFromWaterRow[] = [
   { formula: "Ag2O", source: "commonPractice" },
   { formula: "HgO", source: "commonPractice" },
   { formula: "Cu2O", source: "commonPractice" },
-  { formula: "CuO", turns: { at: "85", until: "all of it is black" }, source: "commonPractice" },
-  { formula: "ZnO", turns: { at: "85", until: "two hours have passed: oxide and hydroxide are both white, and only what a dry sample loses when it is fired tells them apart" }, source: "commonPractice" },
-  { formula: "Bi2O3", turns: { at: "95", until: "all of it is yellow" }, source: "commonPractice" },
-  { formula: "PbO", turns: { at: "95", until: "no more of it is white" }, source: "commonPractice" },
-  { formula: "SnO", turns: { at: "95", until: "all of it is dark" }, source: "commonPractice" },
+  { formula: "CuO", turns: { of: "Cu(OH)2", at: "85", until: "all of it is black" }, source: "commonPractice" },
+  { formula: "ZnO", turns: { of: "Zn(OH)2", at: "85", until: "two hours have passed: oxide and hydroxide are both white, and only what a dry sample loses when it is fired tells them apart" }, source: "commonPractice" },
+  { formula: "Bi2O3", turns: { of: "BiO(OH)", at: "95", until: "all of it is yellow" }, source: "commonPractice" },
+  { formula: "PbO", turns: { of: "Pb(OH)2", at: "95", until: "no more of it is white" }, source: "commonPractice" },
+  { formula: "SnO", turns: { of: "Sn(OH)2", at: "95", until: "all of it is dark" }, source: "commonPractice" },
   { formula: "SiO2", source: "commonPractice" },
   { formula: "TiO2", source: "commonPractice" },
   { formula: "SnO2", source: "commonPractice" },

@@ -6,6 +6,7 @@ import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { OXIDES_FROM_WATER, type OxideFromWaterRow } from "../data/products";
 import { bySubstance } from "../reaction/by-substance";
+import type { Setting } from "../request/setting";
 
 /** How an oxide is got from water; undefined where water gives only its hydroxide. */
 export const oxideFromWater: (formula: Formula) => OxideFromWaterRow | undefined =
@@ -23,3 +24,9 @@ const holdsHydrogen = ({ formula }: Phase): boolean =>
 /** Is a solid of the same ions the substance that was asked for? The hydroxide is not, where an oxide was. */
 export const isFormOf = (phase: Phase, formula: Formula): boolean =>
   !isOxide(formula) || !holdsHydrogen(phase) || oxideFromWater(formula) !== undefined;
+
+/** What the product may be beside what its metal is known to give: as asked, and the hydroxide of an oxide that was not kept warm. */
+export function alternativesOf({ wet, product, request }: Setting): readonly string[] {
+  const turns = wet ? oxideFromWater(product.formula)?.turns : undefined;
+  return [...(request.alternatives ?? []), ...(turns === undefined ? [] : [turns.of])];
+}

@@ -9,6 +9,7 @@ import type { Quantity } from "../../quantity";
 import type { Contents } from "../contents/contents";
 import type { Entry } from "../contents/entry";
 import type { Pot } from "../contents/pot";
+import { alternativesOf } from "../feasibility/oxide-or-hydroxide";
 import { type Bench, MOTHER, POT, TRAP, type Work } from "../procedure/bench";
 import { completenessOf } from "../procedure/completeness";
 import { crystallisingOf } from "../procedure/crystallising";
@@ -321,7 +322,7 @@ export function batchOf(
         product.formula,
         { ...formed, mass: theoreticalYield },
         reactants.map((s) => s.formula),
-        request.alternatives ?? [],
+        alternativesOf(setting),
       ),
     byProducts: () => byProductsOf(setting, account, inner.dissolved, inner.water),
     waste: () =>

@@ -1,5 +1,6 @@
 // Figures and words that every explanation of a dry mass uses: what a difference must be to count, what losses explain.
 
+import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
@@ -16,12 +17,23 @@ import type { Observed } from "./observations";
 export const afterLosses = ({ batch, expected, losses }: Evidence, theory: Quantity): Quantity =>
   losses.length === 0 ? theory : theory.times(expected.dividedBy(batch.product.theoreticalYield)).to("g");
 
-/** What the packs contain besides and nobody knows what it is, as far as it is in the vessel at the end and worth a word. */
+/** What else the packs contain that is in the vessel at the end: what nobody knows, and what precipitated with the product. */
 export const besidesOf = (evidence: Evidence): Quantity => {
-  const { other } = evidence.batch.steps.at(-1)!.before;
-  const isLittle = other.compare(evidence.batch.product.theoreticalYield.times(planned("worthAWord"))) <= 0;
-  return isLittle ? exact("0 g") : afterLosses(evidence, other);
+  const { batch } = evidence;
+  const { other, solids } = batch.steps.at(-1)!.before;
+  const all = solids
+    .filter(({ formula }) => isOfPacks(evidence, formula))
+    .reduce((sum, { mass }) => sum.plus(mass), other);
+  const isLittle = all.compare(batch.product.theoreticalYield.times(planned("worthAWord"))) <= 0;
+  return isLittle ? exact("0 g") : afterLosses(evidence, all);
 };
+
+/** A solid without the metal of the product, of a metal that no species of the equation has: a pack brought it besides. */
+function isOfPacks({ batch, observed: { setting } }: Evidence, formula: string): boolean {
+  if (batch.isolation.how !== "precipitate" || !setting.materials.some(({ also }) => also.length > 0)) return false;
+  const own = new Set([...setting.reactants, ...setting.products].flatMap((one) => one.formula.symbols));
+  return parseFormula(formula).symbols.some((symbol) => !own.has(symbol));
+}
 
 /** Solids that ignition leaves, where the product is not among them: what they have in common is that they are another one. */
 export const othersByFire = ({ batch, identity }: Pick<Evidence, "batch" | "identity">): readonly string[] =>

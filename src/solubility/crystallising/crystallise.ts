@@ -91,7 +91,7 @@ export interface Crystallisation {
 }
 
 /** Salts known to stay dissolved far beyond saturation until seeded (common practice, no source). */
-export const SUPERSATURATES = [
+const SUPERSATURATES = [
   "Na2S2O3",
   "NaCH3COO",
   "Na2SO4",
