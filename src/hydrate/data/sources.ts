@@ -8,7 +8,7 @@ export const hydrateSources = {
   nzioc: { title: "New Zealand Inventory of Chemicals", year: 2021, where: "list of December 2021" },
   canadaDsl: { title: "Domestic Substances List, Canada" },
   sds73: { title: "IUPAC-NIST Solubility Data Series 73, Metal and Ammonium Formate Systems, J. Phys. Chem. Ref. Data 30, 1", year: 2001 },
-  densityTable: { title: "recalled; agrees with an unsigned table of densities and hydrates", fromMemory: "partly" },
+  densityTable: { title: "recalled; agrees with an unsigned table of densities", fromMemory: "partly" },
   blanchard: { title: "Blanchard et al., Synthetic Inorganic Chemistry, Table of Solubilities" },
 } as const satisfies Sources;
 
@@ -18,7 +18,7 @@ export const hydrateAccess = {
   aiic: "registry numbers found with formula or listed name; the ratio test ignores H and O",
   nzioc: "matched by listed name",
   canadaDsl: "matched by listed name",
-  densityTable: "public copy without author or licence, some 2,000 compounds and minerals; no figure was taken from it: ours were recalled first, and each agrees with it within 1 %",
+  densityTable: "public copy without author or licence, some 2,000 compounds and minerals with their hydrates; no figure was taken from it: ours were recalled first, and each agrees with it within 1 %",
   blanchard: "stored page, whole numbers at 0, 25 and 100 °C",
 } as const satisfies Access<typeof hydrateSources>;
 
