@@ -13,7 +13,7 @@ import { alternativesOf } from "../feasibility/oxide-or-hydroxide";
 import { type Bench, MOTHER, POT, TRAP, type Work } from "../procedure/bench";
 import { completenessOf } from "../procedure/completeness";
 import { crystallisingOf } from "../procedure/crystallising";
-import { feedsOf } from "../procedure/feed";
+import { feedsOf } from "../procedure/feeds";
 import { type Dissolved, isolationOf, type WashSchedule } from "../procedure/isolation";
 import { kindOf } from "../procedure/kind";
 import { mixedOf, workOf } from "../procedure/procedures";

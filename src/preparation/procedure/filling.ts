@@ -11,7 +11,7 @@ import { exact } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { waterOfReaction } from "../reaction/water-of-reaction";
 import { type Bench, type Look, POT } from "./bench";
-import { isTooLittle } from "./feed";
+import { isTooLittle } from "./feed-dissolved";
 import { warmingOfDilution } from "./heat-of-dilution";
 import { isBase } from "./kind";
 import { protectionOf } from "./protection";

@@ -1,0 +1,136 @@
+// How a solid is dissolved in water of its own: in how much, how warm, and why so. For a precipitation feeds are made thin,
+// for crystals hot and in little more than the least water.
+
+import { type Formula, molarMass } from "../../formula";
+import { attempt } from "../../foundation/error";
+import { type Quantity, quantity } from "../../quantity";
+import { type DissolvingWater, waterToDissolve } from "../../solubility";
+import { exact, planned } from "../planning/exact";
+import type { Material } from "../shelf/material";
+import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
+
+/** The least water that dissolves a mass at a temperature; undefined where no solubility is known. */
+export function leastWater(formula: Formula, mass: Quantity, at: Quantity<"temperature">): DissolvingWater | undefined {
+  const found = attempt(() => waterToDissolve({ formula, mass, temperature: at, waterFactor: "1" }));
+  return found.ok ? found.value : undefined;
+}
+
+/** Water for a solution of a strength, crystal water counted; never below zero. */
+function waterFor(material: Material, amount: Quantity, strength: Quantity): Quantity {
+  const water = amount.dividedBy(strength).minus(crystalWaterOf(material, amount)).to("g");
+  return water.isPositive() ? water : exact("0 g");
+}
+
+/** Materials whose way of dissolving is given, as the request says. */
+function asStated(
+  material: Material,
+  amount: Quantity,
+  known: DissolvingWater,
+  at: Quantity<"temperature">,
+): Feed | undefined {
+  const { dissolve, name } = material.shelf;
+  if (dissolve?.water === undefined && dissolve?.concentration === undefined) return undefined;
+  const water =
+    dissolve.water === undefined
+      ? waterFor(material, amount, quantity(dissolve.concentration as Quantity).dividedBy(exact("1 kg/L")))
+      : quantity(dissolve.water as Quantity);
+  const mass = water.dimension === "volume" ? water.times(exact("1 g/mL")).to("g") : water.to("g");
+  const warm = dissolve.temperature === undefined ? warmEnough(material, amount, mass, at) : undefined;
+  const dissolving = {
+    ...(warm?.known ?? known),
+    water: mass as Quantity<"mass">,
+    totalWater: mass.plus(crystalWaterOf(material, amount)),
+  };
+  return {
+    material: name,
+    how: "dissolve",
+    dissolving: dissolving as DissolvingWater,
+    at: warm?.at ?? at,
+    why: "as asked for",
+  };
+}
+
+/** Temperatures that are tried where the water that is given is too little in the room. */
+const WARMER = ["30 °C", "40 °C", "50 °C", "60 °C", "70 °C", "80 °C", "90 °C"];
+
+/** As warm as a given water must be to dissolve a portion; undefined where the room is warm enough, or nothing is. */
+function warmEnough(
+  { form }: Material,
+  amount: Quantity,
+  water: Quantity,
+  room: Quantity<"temperature">,
+): { readonly at: Quantity<"temperature">; readonly known: DissolvingWater } | undefined {
+  const mass = amount.times(molarMass(form)).to("g");
+  const enough = (at: Quantity<"temperature">): DissolvingWater | undefined => {
+    const least = leastWater(form, mass, at);
+    return least !== undefined && least.water.compare(water) <= 0 ? least : undefined;
+  };
+  if (enough(room) !== undefined) return undefined;
+  for (const text of WARMER) {
+    const at = exact(text) as Quantity<"temperature">;
+    const known = at.compare(room) > 0 ? enough(at) : undefined;
+    if (known !== undefined) return { at, known };
+  }
+  return undefined;
+}
+
+/** Does the water of a feed dissolve it at its temperature? Undefined where no figure is known. */
+export function isTooLittle(feed: Feed, material: Material, amount: Quantity): boolean {
+  if (feed.how !== "dissolve" || feed.why !== "as asked for") return false;
+  const mass = amount.times(molarMass(material.form)).to("g");
+  const least = leastWater(material.form, mass, feed.at);
+  return least !== undefined && least.water.compare(feed.dissolving.water) > 0;
+}
+
+/** A solid in water of its own, as much of it as the work asks for. */
+export function dissolved(material: Material, i: number, feeding: Feeding): Feed {
+  const { setting, account, roles } = feeding;
+  // A base is made thin whatever comes of it, and so is a metal salt that a ligand is to meet.
+  const meetsLigand = roles[i] === "metal salt" && roles.includes("ligand");
+  // An oxidiser that is to come is not put into anything hot.
+  const crystals =
+    feeding.crystals && !feeding.cold && roles[i] !== "base" && !meetsLigand && !roles.includes("oxidiser");
+  const { shelf, form, formName } = material;
+  const { name } = shelf;
+  const { amount } = account.supplied[i]!;
+  const { temperature, request } = setting;
+  const at = (
+    shelf.dissolve?.temperature === undefined
+      ? crystals
+        ? planned("hot")
+        : temperature
+      : quantity(shelf.dissolve.temperature as Quantity)
+  ) as Quantity<"temperature">;
+  const least = request.waterFactor ?? planned(crystals ? "hotWaterFactor" : "coldWaterFactor").value.toString();
+  const found = attempt(() =>
+    waterToDissolve({
+      formula: form,
+      mass: amount.times(molarMass(form)).to("g"),
+      temperature: at,
+      waterFactor: least,
+    }),
+  );
+  if (!found.ok)
+    return {
+      material: name,
+      how: "unknown",
+      missing: `solubility of ${formName}: ${found.error.message.split("\n")[0]}`,
+      water: waterToAdd(waterFor(material, amount, planned("thinFeed")), "chosen: 0.5 mol in each kg of water"),
+    };
+  const stated = asStated(material, amount, found.value, at);
+  if (stated !== undefined) return stated;
+  const base = { material: name, how: "dissolve", at } as const;
+  const saturated = { ...base, dissolving: found.value, why: `${least} times what just dissolves it` };
+  if (crystals || feeding.cold || request.waterFactor !== undefined) return saturated;
+  // A ligand of a complex that stays dissolved is strong: what is made thin has to be boiled off again.
+  const isStrong = feeding.crystals || (roles[i] === "ligand" && !feeding.precipitates);
+  const aim = planned(isStrong ? "baseStrength" : "feedStrength");
+  const aimed = amount.dividedBy(aim).to("g");
+  if (aimed.compare(found.value.totalWater) <= 0) return saturated;
+  const water = waterToAdd(waterFor(material, amount, aim), `water to add = amount / (${aim}) − crystal water`);
+  return {
+    ...base,
+    dissolving: { ...found.value, water, totalWater: aimed as Quantity<"mass">, meltsInOwnWater: false },
+    why: `${aim} of water`,
+  };
+}

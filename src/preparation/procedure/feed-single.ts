@@ -1,0 +1,77 @@
+// The way of each material by itself: poured as it is or diluted, led in, stirred in as a solid, or dissolved.
+
+import { isOneOf } from "../../ion/internal";
+import type { Quantity } from "../../quantity";
+import { exact, planned } from "../planning/exact";
+import { isAcid } from "../reaction/acids";
+import { fateOf } from "../reaction/fate";
+import { isGas } from "../reaction/fluids";
+import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
+import { type Dilution, type Feed, type Feeding, isLedIn, waterToAdd } from "./feed";
+import { dissolved } from "./feed-dissolved";
+import { isBase } from "./kind";
+import { isPeroxide } from "./roles";
+
+/** Acids whose own reduction gives the gas are used as strong as they are: nothing else that reacts brings the element of the gas. */
+function isOxidisingAcid({ form }: Material, { products, reactants, wet }: Setting): boolean {
+  const gives = (gas: string, element: string): boolean =>
+    products.some(({ formula }) => isGas(formula, wet) && isOneOf(formula, gas)) &&
+    reactants.filter(({ formula }) => formula.count(element).n !== 0n).length === 1;
+  return (
+    (isOneOf(form, "HNO3") && gives("NO2", "N")) || (isAcid(form) && form.count("S").n !== 0n && gives("SO2", "S"))
+  );
+}
+
+/** Strong solutions are poured into water first; thin ones, ammonia for a complex and peroxide are not. */
+function dilutionOf(material: Material, i: number, feeding: Feeding): Dilution | undefined {
+  const { setting, portions, account, roles, crystals } = feeding;
+  const role = roles[i]!;
+  const w = material.massFraction();
+  if (w === undefined || w.compare(planned("dilute")) <= 0) return undefined;
+  if (isPeroxide(material) || role === "ligand" || role === "oxidiser" || isOxidisingAcid(material, setting))
+    return undefined;
+  const mass = material.massOf(portions[i]!);
+  if (mass === undefined) return undefined;
+  const { amount } = account.supplied[i]!;
+  const own = material.solventIn(portions[i]!)!;
+  const isSalt = !isAcid(material.form) && !isBase(material.form);
+  // A salt is diluted for its precipitation only: a ligand is to meet it strong, and what crystallises is not boiled down twice.
+  if (isSalt && (crystals || roles.includes("ligand"))) return undefined;
+  const water =
+    !crystals && (role === "precipitant" || isSalt)
+      ? amount.dividedBy(planned("feedStrength")).minus(own).to("g")
+      : mass.times(w.dividedBy(planned("dilutedAcid")).minus(exact("1"))).to("g");
+  return water.isPositive() ? dilutedBy(mass, w, water) : undefined;
+}
+
+/** A solution poured into water. */
+export const dilutedBy = (mass: Quantity, w: Quantity, water: Quantity): Dilution => ({
+  water: waterToAdd(water, "water = what thins it to the strength"),
+  to: mass.times(w).dividedBy(mass.plus(water)).to("%"),
+});
+
+/** How a material goes in, whatever else does. */
+export function feedOf(material: Material, i: number, feeding: Feeding): Feed {
+  const { setting, portions, roles } = feeding;
+  const { wet, temperature } = setting;
+  const { name } = material.shelf;
+  const { form, formName } = material;
+  const asSolid = (why: string, dissolves = false): Feed => ({ material: name, how: "solid", why, dissolves });
+  if (!wet) return asSolid("it is heated dry");
+  if (material.isSolution)
+    return {
+      material: name,
+      how: "solution",
+      water: material.solventIn(portions[i]!) as Quantity<"mass"> | undefined,
+      dilution: dilutionOf(material, i, feeding),
+    };
+  if (isLedIn(material)) return asSolid(`${formName} is a gas: lead it into the liquid`);
+  if (form.symbols.length === 1) return asSolid(`${formName} goes into solution only as it reacts`);
+  const isStated = material.shelf.dissolve?.water !== undefined || material.shelf.dissolve?.concentration !== undefined;
+  const fate = fateOf(form, temperature);
+  if (fate.precipitated === true) return asSolid(`${fate.why}: stir it in as a solid`);
+  if (roles[i] === "gas-giving base" && !isStated)
+    return asSolid(`${formName} gives off gas: it goes in dry, in portions`, fate.precipitated === false);
+  return dissolved(material, i, feeding);
+}

@@ -1,0 +1,171 @@
+// The feeds of a batch together: salts that share one hot water, and the water that the liquor has to have at the end.
+
+import { molarMass } from "../../formula";
+import { type Quantity, sum } from "../../quantity";
+import type { DissolvingWater } from "../../solubility";
+import { exact, planned } from "../planning/exact";
+import type { Account } from "../reaction/account";
+import { fateOf } from "../reaction/fate";
+import { isGas } from "../reaction/fluids";
+import { waterOfReaction } from "../reaction/water-of-reaction";
+import type { Setting } from "../request/setting";
+import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
+import { leastWater } from "./feed-dissolved";
+import { dilutedBy, feedOf } from "./feed-single";
+import { inOrder, ranksOf } from "./roles";
+
+/** Water that a feed brings beside crystal water. */
+function waterOf(feed: Feed): Quantity | undefined {
+  if (feed.how === "dissolve") return feed.dissolving.water;
+  if (feed.how === "unknown" || feed.how === "solid") return feed.water;
+  return feed.dilution === undefined ? feed.water : feed.water?.plus(feed.dilution.water);
+}
+
+/** A feed as it was weighed, in the water that was planned. */
+function withWaterOf(plan: Feed, now: Feed): Feed {
+  if (plan.how === "dissolve" && now.how === "dissolve") {
+    const { water } = plan.dissolving;
+    const more = water.minus(now.dissolving.water);
+    const totalWater = now.dissolving.totalWater.plus(more) as Quantity<"mass">;
+    return { ...now, why: plan.why, at: plan.at, dissolving: { ...now.dissolving, water, totalWater } };
+  }
+  if (plan.how === "unknown" && now.how === "unknown") return { ...now, water: plan.water };
+  if (plan.how === "solid" && now.how === "solid") return { ...now, water: plan.water };
+  return plan.how === "solution" && now.how === "solution" ? { ...now, dilution: plan.dilution } : now;
+}
+
+/** Why a feed has the water of the whole pot, or none of its own. */
+const SHARED = "one hot water for all that goes into the pot";
+
+/** Water that dissolves each of the other salts that form, hot: it is clear only then. What precipitates is filtered off instead. */
+const swapped = ({ products, product, temperature: cold }: Setting, { formed }: Account): Quantity[] =>
+  products.flatMap(({ formula, isWater }, i) => {
+    if (products[i] === product || isWater || isGas(formula, true)) return [];
+    if (fateOf(formula, cold).precipitated === true) return [];
+    const { mass } = formed[i]!;
+    const least = leastWater(formula, mass, planned("hot") as Quantity<"temperature">);
+    return least === undefined ? [] : [least.totalWater];
+  });
+
+/** Salts that go hot into one pot share its water: as much as the one that needs most, or as what is to crystallise. */
+function sharing(
+  feeds: readonly Feed[],
+  { setting, account, roles, crystals, cold, target }: Feeding,
+): readonly Feed[] {
+  if (!crystals || cold || setting.request.waterFactor !== undefined) return feeds;
+  const { materials } = setting;
+  const ranks = ranksOf(setting, roles);
+  const order = inOrder(setting, ranks, (i) => feeds[i]!.how === "solid");
+  const first = ranks[order[0]!];
+  const isIn = (i: number): boolean => {
+    const feed = feeds[i]!;
+    const { dissolve } = materials[i]!.shelf;
+    return ranks[i] === first && feed.how === "dissolve" && dissolve === undefined;
+  };
+  const group = order.filter(isIn);
+  // Where a solution is there first, its water is not theirs alone.
+  if (group.length < 2 || group[0] !== order[0]) return feeds;
+  const dissolving = (i: number): DissolvingWater => (feeds[i] as Extract<Feed, { how: "dissolve" }>).dissolving;
+  const needs = [
+    ...group.map((i) => dissolving(i).totalWater as Quantity),
+    ...swapped(setting, account),
+    ...(target === undefined ? [] : [target]),
+  ];
+  const total = needs.reduce((most, one) => (one.compare(most) > 0 ? one : most));
+  const crystal = sum(group.map((i) => crystalWaterOf(materials[i]!, account.supplied[i]!.amount)));
+  const water = total.minus(crystal).to("g");
+  if (!water.isPositive()) return feeds;
+  return feeds.map((feed, i): Feed => {
+    if (feed.how !== "dissolve" || !group.includes(i)) return feed;
+    const own =
+      i === group[0]
+        ? waterToAdd(
+            water,
+            "water to add = the most that a salt of the pot needs, or what is to crystallise, less crystal water",
+          )
+        : (exact("0 g") as Quantity<"mass">);
+    const totalWater = (i === group[0] ? water.plus(crystal) : exact("0 g")) as Quantity<"mass">;
+    return {
+      ...feed,
+      why: SHARED,
+      shares: true,
+      dissolving: { ...feed.dissolving, water: own, totalWater, meltsInOwnWater: false },
+    };
+  });
+}
+
+/** Solids alone: the first is stirred into the water that the liquor is to have at the end. */
+function stirredIn(feeds: readonly Feed[], { setting, account, roles, target }: Feeding): readonly Feed[] {
+  if (target === undefined) return feeds;
+  const { materials, reactants, products } = setting;
+  const [first] = inOrder(setting, ranksOf(setting, roles), () => true);
+  const water = target.minus(waterOfReaction(materials, account, reactants, products)).to("g");
+  if (!water.isPositive()) return feeds;
+  return feeds.map((feed, i) =>
+    i === first && feed.how === "solid"
+      ? { ...feed, water: waterToAdd(water, "water to add = what the liquor needs at the end less all other water") }
+      : feed,
+  );
+}
+
+/** The feeds of a run: what nothing changed is as planned, and the rest has the water of the plan unless its own was measured. */
+const feedsOfRun = (plan: NonNullable<Feeding["planned"]>, feeding: Feeding): readonly Feed[] =>
+  feeding.setting.materials.map((material, i) => {
+    if (plan.same(i)) return plan.feeds[i]!;
+    const now = feedOf(material, i, feeding);
+    return plan.isMeasured(i) ? now : withWaterOf(plan.feeds[i]!, now);
+  });
+
+/** How much more water the liquor needs at the end than the feeds bring; zero or less where they bring enough. */
+function waterWanting(brought: Quantity, { setting, account, target }: Feeding): Quantity {
+  const { materials, reactants, products, product } = setting;
+  // A reaction that binds the water leaves some of it liquid all the same.
+  const wanted = target ?? brought.times(planned("staysLiquid"));
+  // The target is the water before crystals come: what they will bind is still liquid then.
+  const bound =
+    target === undefined
+      ? exact("0 g")
+      : account.extent.times(product.coefficient).times(product.waters).times(molarMass("H2O")).to("g");
+  return wanted.minus(sum([brought, bound, waterOfReaction(materials, account, reactants, products)])).to("g");
+}
+
+/** A feed with more water; a solid or a solution that is poured as it is stays what it is. */
+function withMore(feed: Feed, i: number, more: Quantity, { setting, portions }: Feeding): Feed {
+  if (feed.how === "dissolve") {
+    const { water, totalWater } = feed.dissolving;
+    return {
+      ...feed,
+      why: "as much water as the liquor is to have at the end",
+      dissolving: {
+        ...feed.dissolving,
+        water: waterToAdd(water.plus(more), "water to add = what the liquor needs at the end less all other water"),
+        totalWater: totalWater.plus(more) as Quantity<"mass">,
+      },
+    };
+  }
+  if (feed.how === "unknown") return { ...feed, water: waterToAdd(feed.water.plus(more), "what the liquor needs") };
+  if (feed.how !== "solution" || feed.dilution === undefined) return feed;
+  const material = setting.materials[i]!;
+  const mass = material.massOf(portions[i]!)!;
+  return { ...feed, dilution: dilutedBy(mass, material.massFraction()!, feed.dilution.water.plus(more)) };
+}
+
+/** The feeds, with as much more water as the liquor needs at the end. */
+export function feedsOf(feeding: Feeding): readonly Feed[] {
+  const { setting } = feeding;
+  if (feeding.planned !== undefined) return feedsOfRun(feeding.planned, feeding);
+  const feeds = sharing(
+    setting.materials.map((material, i) => feedOf(material, i, feeding)),
+    feeding,
+  );
+  const waters = feeds.map(waterOf).filter((q) => q !== undefined);
+  if (waters.length === 0) return setting.wet ? stirredIn(feeds, feeding) : feeds;
+  const more = waterWanting(sum(waters), feeding);
+  if (!more.isPositive()) return feeds;
+  // Water that a strong solution is poured into comes first. Of salts that share a hot water the first has all of it.
+  const strong = feeds.findIndex((feed) => feed.how === "solution" && feed.dilution !== undefined);
+  const takes = (feed: Feed): boolean =>
+    feed.how === "unknown" || (feed.how === "dissolve" && (feed.shares !== true || feed.dissolving.water.isPositive()));
+  const at = strong >= 0 ? strong : feeds.findIndex(takes);
+  return feeds.map((feed, i) => (i === at ? withMore(feed, i, more, feeding) : feed));
+}
