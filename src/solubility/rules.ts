@@ -19,7 +19,7 @@ export interface SolubilityRule {
   readonly source: "commonPractice";
 }
 
-/** @internal The rule for a solute already read. */
+/** @internal The rule for a solute already read; none where several cations make it a complex. */
 export function ruleFor(solute: Solute): SolubilityRule | undefined {
   const { kind, cations, anions, ligands, molecules } = constitutionOf(solute.anhydrous);
   // the rules are about simple cations
@@ -28,8 +28,14 @@ export function ruleFor(solute: Solute): SolubilityRule | undefined {
     cations.map(({ formula }) => formula),
     anions.map(({ formula }) => formula),
   );
-  return verdict === undefined ? undefined : { ...verdict, source: "commonPractice" };
+  // beside an alkali salt of its anion a halide or cyanide that water leaves alone is a complex: K2HgI4 dissolves
+  const isComplex =
+    cations.length > 1 && verdict?.class === "insoluble" && anions.every(({ formula }) => LIGANDS.includes(formula));
+  return verdict === undefined || isComplex ? undefined : { ...verdict, source: "commonPractice" };
 }
+
+/** Anions that hold a metal in a complex when there is more of them. */
+const LIGANDS: readonly string[] = ["Cl-", "Br-", "I-", "CN-", "SCN-"];
 
 /** Is it a salt that water turns into something else, so that it has no solubility? */
 function isNeverInWater({ anhydrous }: Solute): boolean {

@@ -1,6 +1,6 @@
 // The precipitant at which a solid begins, by hand from Ksp, and salts of which only a rule speaks: "insoluble" is less than
 // 0.1 g in 100 g of water, "slightly soluble" up to 1 g. Molar masses by hand (IUPAC weights).
-import { precipitationOrder, solubilityProduct } from "preparative";
+import { precipitationOrder, solubilityProduct, solubilityRule } from "preparative";
 import { describe, expect, it } from "vitest";
 import { judgePairing, pairingsOf } from "../../src/solubility/precipitating/pairings";
 
@@ -76,5 +76,15 @@ describe("a salt of which only a rule speaks", () => {
     ["HgSO4", ["Hg^2+", 2, 1], ["SO4^2-", -2, 1], "yes"],
   ] as const)("%s from %j and %j: %s", (_, cation, anion, stays) => {
     expect(judged(cation, anion)).toBe(stays);
+  });
+});
+
+describe("a halide or cyanide of two metals", () => {
+  it("is a complex of which no rule of simple salts speaks", () => {
+    // Nessler's reagent, and the silver bath: both dissolve (every textbook, from memory)
+    for (const formula of ["K2HgI4", "NaAg(CN)2", "K2PbI4"]) expect(solubilityRule(formula), formula).toBeUndefined();
+    expect(solubilityRule("HgI2")?.class).toBe("insoluble");
+    expect(solubilityRule("AgCN")?.class).toBe("insoluble");
+    expect(solubilityRule("KMgCl3·6H2O")?.class).toBe("soluble");
   });
 });
