@@ -32,7 +32,7 @@ export type { Plan, PlanRecord, Weighing } from "./plan";
 export { planFromJSON, planPreparation, tryPlanPreparation } from "./plan";
 export type { Assumption } from "./planning/assumptions";
 export type { Batch } from "./planning/batch";
-export type { Check } from "./planning/checks";
+export type { Check } from "./planning/check";
 export type { Figure, MovedFigure } from "./planning/figures";
 export type { KeptLiquor } from "./planning/kept-liquor";
 export type { Liquor } from "./planning/liquor";

@@ -8,7 +8,7 @@ import { constitutionOf } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 import { type CarbonatePrecipitant, precipitatedCarbonate } from "../../solubility";
 import { tryShopMaterial } from "../../substance";
-import { takesBack } from "../planning/checks";
+import { takesBack } from "../planning/check-precipitation";
 import { planned } from "../planning/exact";
 import type { Supplied } from "../reaction/account";
 import { isAcid } from "../reaction/acids";

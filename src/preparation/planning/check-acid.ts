@@ -1,0 +1,122 @@
+// What acids are watched for with bases and metals, and metals with the salt of another: which of the two is left, and how it
+// leaves the product.
+
+import { isAcidSalt, isMetal } from "../procedure/kind";
+import { isByLye } from "../procedure/roles";
+import { isAcid } from "../reaction/acids";
+import { isVolatile } from "../reaction/fluids";
+import { type Check, check, shown, type Watched } from "./check";
+import { planned } from "./exact";
+import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
+
+/** What a neutralisation is watched for. */
+export function neutralisation(watched: Watched): Check[] {
+  const feedings = feedingsOf(watched);
+  const acid = feedings.find(({ material }) => isAcid(material.form));
+  const solid = feedings.find((f) => f !== acid);
+  if (acid === undefined || solid === undefined) return [];
+  const name = solid.material.shelf.name;
+  if (isAcidSalt(watched.setting.product.formula))
+    return [
+      isOver(solid)
+        ? check(`${shown(leftOf(solid))} of ${name} is in excess: it makes another salt of the product`, leftOf(solid))
+        : check(`no excess of ${name}: it would make another salt of the product`),
+    ];
+  const free = (one: Feeding): string => `${shown(leftOf(one))} of ${calledLeft(one)}`;
+  if (isOver(acid) && isVolatile(acid.material.form))
+    return [
+      check(
+        `${free(acid)} is left free; it leaves as the liquor is boiled down and the crystals are dried`,
+        leftOf(acid),
+      ),
+    ];
+  if (isOver(acid))
+    return [
+      check(
+        `${free(acid)} is left free: the crystals contain acid; plan an excess of ${name} instead${solid.dissolves ? ", or neutralise by paper" : ""}`,
+        leftOf(acid),
+      ),
+    ];
+  // A base that is dissolved is not filtered off: ammonia leaves with the steam, soda and lye stay.
+  if (isOver(solid) && solid.dissolves)
+    return [
+      check(
+        isVolatile(solid.material.form)
+          ? `${free(solid)} is left free; it leaves as the liquor is boiled down`
+          : `${free(solid)} is left free: add acid until the paper shows neutral`,
+        leftOf(solid),
+      ),
+    ];
+  if (isOver(solid))
+    return [
+      check(`filter ${shown(leftOf(solid))} of ${name} off at the end: the liquor is then free of acid`, leftOf(solid)),
+    ];
+  if (solid.dissolves && !isVolatile(solid.material.form))
+    return [
+      check(
+        `no excess is planned: keep a little of the ${name} back and bring the liquor to neutral by the paper with it; ${
+          isVolatile(acid.material.form)
+            ? `acid that is left leaves with the steam, ${name} would stay in the crystals`
+            : "what is left of either stays in the crystals"
+        }`,
+      ),
+    ];
+  return [
+    check(
+      `no excess is planned: ${shown(planned("usualExcess"), 2)} excess of ${name} is usual${solid.dissolves ? "" : ", filtered off at the end"}, so that no free acid is left`,
+      planned("usualExcess"),
+    ),
+  ];
+}
+
+/** What a metal in an acid is watched for. */
+export function metalAndAcid(watched: Watched): Check[] {
+  const feedings = feedingsOf(watched);
+  const metal = feedings.find(({ material }) => isMetal(material.form));
+  const checks = watched.batch.gas
+    .filter((gas) => gas.limit !== undefined || gas.hood)
+    .map((gas) =>
+      check(
+        gas.hood
+          ? `${shown(gas.volume)} of ${gas.formula}: under a hood`
+          : `${shown(gas.volume)} of ${gas.formula}: no flame, open window, never a closed vessel`,
+        gas.volume,
+      ),
+    );
+  if (metal === undefined) return checks;
+  const { name } = metal.material.shelf;
+  if (isOver(metal))
+    checks.push(
+      check(
+        `filter ${shown(leftOf(metal))} of ${name} off at the end: it keeps the liquor reduced and free of acid`,
+        leftOf(metal),
+      ),
+    );
+  else if (!isByLye(watched.setting, watched.roles))
+    checks.push(
+      check(
+        `the metal runs out: acid stays free; ${shown(planned("usualExcess"), 2)} excess of ${name} is usual`,
+        metal.supplied.excess,
+      ),
+    );
+  return checks;
+}
+
+/** What a metal that displaces another is watched for. */
+export function displacement(watched: Watched): Check[] {
+  const metal = feedingsOf(watched).find(({ material }) => isMetal(material.form));
+  if (metal === undefined) return [];
+  const { name } = metal.material.shelf;
+  return isOver(metal)
+    ? [
+        check(
+          `${shown(leftOf(metal))} of ${name} is left in the product unless it is lifted out or a dilute acid takes it`,
+          leftOf(metal),
+        ),
+      ]
+    : [
+        check(
+          `it is done when the last ${name} is gone; a drop of the liquor on a clean piece of it shows whether any salt is left`,
+        ),
+      ];
+}

@@ -1,0 +1,63 @@
+// What a redox reaction and the making of a complex are watched for: what is over of the agent or of the ligand.
+
+import { POT } from "../procedure/bench";
+import { isPeroxide } from "../procedure/roles";
+import { isAmmonia } from "../reaction/acids";
+import { keyElement } from "../reaction/candidates";
+import { type Check, check, shown, type Watched } from "./check";
+import { planned } from "./exact";
+import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
+
+/** What the making of a complex is watched for. */
+export function complexFormation(watched: Watched): Check[] {
+  const { setting, batch } = watched;
+  const key = keyElement(setting.product.formula);
+  const bringing = feedingsOf(watched).filter(
+    ({ material }) => key !== undefined && material.form.count(key).n === 0n && !isPeroxide(material),
+  );
+  const isLigand = ({ material }: Feeding): boolean =>
+    watched.roles[watched.setting.materials.indexOf(material)] === "ligand";
+  const ligand = bringing.find(({ material }) => isAmmonia(material.form)) ?? bringing.find(isLigand) ?? bringing[0];
+  const checks: Check[] = [];
+  if (ligand !== undefined)
+    checks.push(
+      check(
+        `${shown(ligand.supplied.timesStoichiometric)} times the ${ligand.material.shelf.name} that the formula contains; ${isOver(ligand) ? "the excess keeps the complex whole" : `${shown(planned("usualExcess"), 2)} excess is usual, so that the complex stays whole`}`,
+        ligand.supplied.timesStoichiometric,
+      ),
+    );
+  const liquor = watched.work.liquor?.volume;
+  if (batch.isolation.how !== "precipitate" && batch.vessel !== undefined && liquor !== undefined)
+    checks.push(
+      check(`as much alcohol as liquor, ${shown(liquor, 2)}, precipitates most of it (common practice)`, liquor),
+    );
+  return checks;
+}
+
+/** What a redox reaction is watched for. */
+export function redox(watched: Watched): Check[] {
+  const over = feedingsOf(watched).filter(isOver);
+  const isAgent = ({ material }: Feeding): boolean =>
+    ["oxidiser", "reducer"].includes(watched.roles[watched.setting.materials.indexOf(material)]!);
+  const checks = over.flatMap((f) =>
+    f.isSolid
+      ? [check(`${shown(leftOf(f))} of ${f.material.shelf.name} is left over: it is filtered or lifted off`, leftOf(f))]
+      : isAgent(f)
+        ? [
+            check(
+              `${shown(leftOf(f))} of ${calledLeft(f)} is left over and must be used up before the waste is stored`,
+              leftOf(f),
+            ),
+          ]
+        : [],
+  );
+  const isHeated = watched.work.drafts.some(({ operation, vessel }) => operation === "heat" && vessel === POT);
+  if ("rise" in watched.batch.heat && !isHeated) {
+    const { rise } = watched.batch.heat.rise;
+    if (rise.compare(planned("warm")) >= 0)
+      checks.push(
+        check(`it would warm by ${shown(rise, 2).replace("ΔK", "K")} if all came at once: in portions, and cool`, rise),
+      );
+  }
+  return checks;
+}

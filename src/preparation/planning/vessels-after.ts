@@ -1,0 +1,104 @@
+// What is read off the vessels of a batch's work: what is dissolved, what is poured away, what gas leaves, how full the pot gets.
+
+import { frozenUnread } from "../../foundation/frozen";
+import type { Quantity } from "../../quantity";
+import type { Entry } from "../contents/entry";
+import type { Pot } from "../contents/pot";
+import { MOTHER, POT, TRAP, type Work } from "../procedure/bench";
+import type { Dissolved } from "../procedure/isolation";
+import { type Account, massFor } from "../reaction/account";
+import { coreOf, keyOfFormula, speciesAside } from "../reaction/species";
+import type { Setting } from "../request/setting";
+import type { Left } from "../safety/waste";
+import { exact } from "./exact";
+
+/** What is dissolved once everything has reacted, beside what the liquor keeps of the product. */
+export function dissolvedIn({ product }: Setting, { liquor }: Work): Dissolved[] {
+  const own = coreOf(product.formula);
+  return (liquor?.books.dissolved ?? [])
+    .filter(({ matter }) => matter.key !== own)
+    .map(({ matter, amount }) => ({ species: speciesAside(matter.formula), amount }));
+}
+
+/** What is poured away: filtrates and washings, less the water boiled off a mother liquor. */
+export function liquidsLeft({ drafts, liquor }: Work, isKept: boolean): Quantity | undefined {
+  let volume: Quantity | undefined;
+  for (const { vessel, left } of drafts)
+    for (const { what, pot } of left) {
+      if (what === "filtrate" || what === "wash water")
+        volume = volume === undefined ? pot.volume : volume.plus(pot.volume);
+      if (what === "vapour" && vessel !== POT && volume !== undefined) volume = volume.minus(pot.volume);
+    }
+  // A liquor that is evaporated where it stands leaves none.
+  const last = drafts.filter(({ vessel }) => vessel === POT).at(-1);
+  return volume ?? (isKept || last?.operation === "collect" ? undefined : liquor?.volume);
+}
+
+/** What passes filters, is washed off or stays on a filter, as the steps leave it; a mother liquor as its last crop leaves it. */
+export function potsLeft({ drafts }: Work): Left[] {
+  const found = new Map<Left[0], Pot>();
+  const plus = (vessel: Left[0], pot: Pot): void => {
+    found.set(vessel, found.get(vessel)?.plusAll(pot) ?? pot);
+  };
+  for (const { left } of drafts)
+    for (const { what, pot } of left)
+      if ((what === "filtrate" || what === "wash water" || what === "residue") && !pot.isEmpty) plus(what, pot);
+  const mother = drafts.filter(({ vessel }) => vessel === MOTHER).at(-1);
+  if (mother !== undefined) {
+    found.delete("filtrate");
+    found.set("mother liquor", mother.after.with({ solids: [] }));
+  }
+  // Of a product that left as gas the pot itself is left.
+  const last = drafts.filter(({ vessel }) => vessel === POT).at(-1);
+  if (last !== undefined && last.operation !== "collect" && !last.after.isEmpty) found.set("liquor", last.after);
+  for (const { vessel, after } of drafts) if (vessel.startsWith(TRAP)) found.set(TRAP, after);
+  return [...found];
+}
+
+/** All gas that the steps give off: of the equation, of acid that came along, of peroxide over the need. */
+export function gasFormed({ drafts }: Work, { formed }: Account) {
+  const all = new Map<string, Entry>();
+  for (const { left, later } of drafts)
+    for (const { what, pot } of later === true ? [] : left)
+      for (const entry of what === "gas" ? pot.books.solids : []) {
+        const before = all.get(entry.matter.key);
+        all.set(
+          entry.matter.key,
+          before === undefined ? entry : { ...entry, amount: before.amount.plus(entry.amount) },
+        );
+      }
+  return [...all.values()].map(({ matter, amount }) => {
+    // What the equation alone gives has its working already.
+    const own = formed.find((one) => one.formula === matter.name && one.amount.compare(amount) === 0);
+    const named = amount.to("mol").named({ symbol: `n(${matter.name})`, rule: "what the steps give off" });
+    return {
+      formed:
+        own ??
+        frozenUnread({
+          formula: matter.name,
+          get key() {
+            return keyOfFormula(matter.name);
+          },
+          amount: named,
+          mass: massFor(named, matter.formula),
+        }),
+      matter: matter.formula,
+      gas: true,
+    };
+  });
+}
+
+/** The pot at its fullest: before gas leaves it and before anything is poured off; or what is missing to tell. */
+export function fullest({ drafts }: Work): { readonly mass: Quantity; readonly missing: readonly string[] } {
+  const inPot = drafts.filter(
+    ({ vessel, operation }) => vessel === POT && operation !== "wash" && operation !== "rinse",
+  );
+  let mass = exact("0 g");
+  let missing: readonly string[] = [];
+  for (const { before, put, after } of inPot) {
+    const filled = put.reduce((all, one) => all.plus(one.mass), before.mass);
+    if (filled.compare(mass) > 0) mass = filled;
+    if (missing.length === 0) missing = after.books.waterMissing;
+  }
+  return { mass, missing };
+}
