@@ -7,6 +7,7 @@ import { PLANNING } from "../data/planning";
 import { VESSELS } from "../data/vessels";
 import type { Formed } from "../reaction/account";
 import { gasRow } from "../reaction/fluids";
+import { formulaFrom } from "../reaction/species";
 import { exact } from "./exact";
 
 /** A gas that the batch gives off. */
@@ -53,7 +54,7 @@ export function gasesOf(
         formula: formed.formula,
         key: formed.key,
         amount: formed.amount,
-        volume: gasVolume(formed.amount, { ...conditions, ...(row && { gas: row.formula }) }),
+        volume: gasVolume(formed.amount, { ...conditions, ...(row && { gas: formulaFrom(row.formula) }) }),
         hood: row?.hood === true,
         limit: row?.limit === undefined ? undefined : exact(row.limit.share),
       };

@@ -1,7 +1,6 @@
 // Getting a precipitate out: let it stand, test, part it from the liquor, wash, test the last wash.
 
 import type { Formula } from "../../formula";
-import { parseFormula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { type Quantity, sum } from "../../quantity";
@@ -16,6 +15,7 @@ import { hold } from "../operation/hold";
 import { testWash, wash } from "../operation/wash";
 import { exact } from "../planning/exact";
 import { smallestFor } from "../planning/vessel";
+import { formulaFrom } from "../reaction/species";
 import { type Bench, type Look, POT } from "./bench";
 import type { Completeness } from "./completeness";
 import { liquorHeldBy, settles, washingOf } from "./isolation";
@@ -206,7 +206,7 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
     say: () =>
       tests.length === 0
         ? "Test the last wash: 10 mL boiled down leave less than 1 mg."
-        : `Test the last wash for ${list(tests.map(({ ion, test }) => `${parseFormula(ion).toUnicode()} (${test})`))}.`,
+        : `Test the last wash for ${list(tests.map(({ ion, test }) => `${formulaFrom(ion).toUnicode()} (${test})`))}.`,
     blank: "tests.lastWash",
   });
 }
