@@ -60,7 +60,7 @@ function keptFor(formula: object): Kept {
 
 /** @internal The formula with what the reader of a name has to say of it, beside the remarks on its text. */
 export function withRemarks(formula: Formula, remarks: readonly string[]): Formula {
-  if (remarks.length > 0) keptFor(formula).remarks = remarks;
+  keptFor(formula).remarks = remarks;
   return formula;
 }
 

@@ -2,17 +2,19 @@
 import type { FormulaNode } from "./read/nodes";
 import { add, multiply, ONE, type Ratio } from "./read/ratio";
 
-function same(a: FormulaNode, b: FormulaNode): boolean {
-  if (a.kind === "atom" && b.kind === "atom")
-    return a.atom === b.atom && a.count.n === b.count.n && a.count.d === b.count.d;
-  if (a.kind === "close" && b.kind === "close") return a.count.n === b.count.n && a.count.d === b.count.d;
-  return a.kind === b.kind && (a.kind === "open" || a.kind === "electron");
+/** A node as it is compared: element or kind, and count; one pair of brackets is as good as another. */
+function mark(node: FormulaNode): string {
+  const what = node.kind === "atom" ? node.atom : node.kind;
+  return "count" in node ? `${what} ${node.count.n}/${node.count.d}` : `${what}`;
 }
 
 /** Total count of the run of nodes `group` in `nodes`; zero if it does not stand there. Undefined beyond 2^53. */
 export function countGroup(nodes: readonly FormulaNode[], group: readonly FormulaNode[]): Ratio | undefined {
-  const wanted = group.filter((node) => node.kind !== "part" && node.kind !== "charge" && node.kind !== "oxidation");
+  const wanted = group
+    .filter((node) => node.kind !== "part" && node.kind !== "charge" && node.kind !== "oxidation")
+    .map(mark);
   const inside = nodes.filter((node) => node.kind !== "charge" && node.kind !== "oxidation");
+  const marks = inside.map(mark);
   const stack: { base: Ratio; current: Ratio }[] = [];
   let base = ONE;
   let current = ONE;
@@ -25,7 +27,7 @@ export function countGroup(nodes: readonly FormulaNode[], group: readonly Formul
       current = product;
       continue;
     }
-    if (wanted.every((want, k) => i + k < inside.length && same(want, inside[i + k]!))) {
+    if (wanted.every((want, k) => want === marks[i + k])) {
       const sum = add(total, current);
       if (sum === undefined) return undefined;
       total = sum;

@@ -142,8 +142,8 @@ const REACTS = 25;
 /** Bases that take a hydron from every hydrogen salt. */
 const BASES: ReadonlySet<string> = /* @__PURE__ */ new Set(["O", "OH", "NH2", "NH", "N", "H", "C2", "CH3O", "C2H5O"]);
 
-/** Anions of nitrogen alone or with hydrogen. */
-const NITROGEN: ReadonlySet<string> = /* @__PURE__ */ new Set(["NH2", "NH", "N", "N3"]);
+/** Amide, imide and nitride; azide is a ligand beside other anions. */
+const NITROGEN: ReadonlySet<string> = /* @__PURE__ */ new Set(["NH2", "NH", "N"]);
 
 /** Hydrogen salts beside oxide or hydroxide, ammonium beside oxide, amide beside anything: no such solids. */
 function reacting(cations: readonly CationUse[], anions: readonly AnionUse[]): boolean {

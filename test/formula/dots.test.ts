@@ -11,6 +11,8 @@ describe("the full stop between digits", () => {
   it.each([
     ["CuSO4.5H2O", "CuSO4 + 5 H2O"],
     ["CaO2.8H2O", "CaO2 + 8 H2O"],
+    // langbeinite with its subscript as LaTeX writes it: a whole number makes no decimals likelier
+    ["K_2SO4.2MgSO4", "K2SO4 + 2 MgSO4"],
     ["MgSO4.7(H2O)", "MgSO4 + 7 (H2O)"],
     ["Na2SO4.10D2O", "Na2SO4 + 10 D2O"],
     ["ZnCl2.1.5H2O", "ZnCl2 + 3/2 H2O"],

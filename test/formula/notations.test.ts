@@ -25,6 +25,9 @@ describe("a formula in any notation", () => {
     ["Fe^--", "Fe^2-", -2, "Fe^2-"],
     ["SO\\textsubscript{4}\\textsuperscript{2-}", "SO4^2-", -2, "O4S^2-"],
     ["Na(+)Cl(-)", "Na^{+}Cl-", 0, "ClNa"],
+    // after a caret the digits belong to the charge, raised ones after a raised sign to the element that follows
+    ["Na^+1Cl^-1", "Na^{+}Cl-", 0, "ClNa"],
+    ["Na⁺³⁵Cl⁻", "Na^{+}[35Cl]-", 0, "[35Cl]Na"],
     ["Fe(2+)SO4", "Fe^{2+}SO4", 2, "FeO4S^2+"],
     ["NaCl_(s)", "NaCl(s)", 0, "ClNa(s)"],
     ["CaSO4·(½)H2O", "CaSO4.0.5H2O", 0, "CaHO4.5S"],
@@ -111,6 +114,11 @@ describe("a group in a formula", () => {
     ["H2O", "CaSO4·½H2O", 0.5],
     ["H2O", "CaSO4·½H2O·1½H2O", 2],
     ["H2O", "CaSO4·½H2O·2H2O", 2.5],
+    // a group with brackets of its own, in square brackets or round ones; each of its groups as often as it says
+    ["Fe(CN)6", "K3[Fe(CN)6]", 1],
+    ["CN", "K3[Fe(CN)6]", 6],
+    ["Fe[CN]6", "Fe4{Fe(CN)6}3", 3],
+    ["Co(NH3)6", "[Co(NH3)6]Cl3", 1],
   ])("%s in %s: %d", (group, formula, count) => {
     const part = massFractionOf(group, formula).times(molarMass(formula)).dividedBy(molarMass(group));
     expect(part.toNumber("")).toBeCloseTo(count, 9);
@@ -122,6 +130,8 @@ describe("a group in a formula", () => {
     ["NO3", "NaNO2"],
     ["OH", "H2O"],
     ["H2O", "HO2"],
+    ["Fe(CN)6", "K4[Fe(CN)5]"],
+    ["NH3", "(NH4)2SO4"],
   ])("%s is not found in %s, which has its elements otherwise", (group, formula) => {
     expect(attempt(() => massFractionOf(group, formula))).toMatchObject({ error: { code: "formula.group-not-found" } });
   });

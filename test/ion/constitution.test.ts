@@ -70,6 +70,18 @@ describe("constitutionOf", () => {
     expect(sameSubstance("[Cu(H2O)4]SO4·H2O", "CuSO4·5H2O")).toBe(true);
   });
 
+  it("keeps azide in its complex beside other anions", () => {
+    // azidopentaamminecobalt(III) chloride, the usual starting point of linkage isomers: cobalt(III), one azide inside, two
+    // chlorides outside (name and formula from memory; its charges are those of Co 3+ and of N3-)
+    const salt = constitutionOf("[Co(NH3)5(N3)]Cl2");
+    expect(salt.kind).toBe("salt");
+    expect(salt.complex?.formula).toBe("[Co(NH3)5(N3)]^2+");
+    expect(salt.cations.map(({ formula }) => formula)).toEqual(["Co^3+"]);
+    expect(salt.anions.map(({ formula, count }) => `${count} ${formula}`).sort()).toEqual(["1 N3-", "2 Cl-"]);
+    // no ammonium, amide or hydroxide is made of the ammonia and the nitrate
+    expect(constitutionOf("[Cr(NH3)5(N3)](NO3)2").complex?.formula).toBe("[Cr(NH3)5(N3)]^2+");
+  });
+
   it("keeps a complex together", () => {
     expect(constitutionOf("[Co(NH3)6]Cl3").complex?.formula).toBe("[Co(NH3)6]^3+");
     expect(constitutionOf("Cl3CoH18N6").complex?.formula).toBe("[Co(NH3)6]^3+");

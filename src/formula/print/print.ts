@@ -172,36 +172,12 @@ function withPhase(text: string, phase: string | undefined): string {
   return phase === undefined ? text : `${text}(${phase})`;
 }
 
-function sameRatio(a: Ratio, b: Ratio): boolean {
-  return a.n === b.n && a.d === b.d;
-}
-
-/** The same node? Counts are in lowest terms. */
-function sameNode(a: FormulaNode, b: FormulaNode): boolean {
-  switch (a.kind) {
-    case "part":
-      return b.kind === "part" && a.dot === b.dot && sameRatio(a.number, b.number);
-    case "atom":
-      return b.kind === "atom" && a.atom === b.atom && a.short === b.short && sameRatio(a.count, b.count);
-    case "open":
-    case "close":
-      return b.kind === a.kind && a.bracket === b.bracket && sameRatio(a.count, b.count);
-    case "charge":
-      return b.kind === "charge" && a.charge === b.charge;
-    case "oxidation":
-      return b.kind === "oxidation" && a.roman === b.roman;
-    case "electron":
-      return b.kind === "electron";
-  }
-}
-
-function sameNodes(a: readonly FormulaNode[], b: readonly FormulaNode[]): boolean {
-  return a.length === b.length && a.every((node, i) => sameNode(node, b[i]!));
-}
+/** Nodes as a text that can be read in one way only: no dot of it is a decimal point where that matters. */
+const plainly = (nodes: readonly FormulaNode[]): string => printNodes(nodes, ascii("*", true));
 
 function readsBack(text: string, nodes: readonly FormulaNode[]): boolean {
   try {
-    return sameNodes(readFormula(text).nodes, nodes);
+    return plainly(readFormula(text).nodes) === plainly(nodes);
   } catch {
     return false;
   }
@@ -213,7 +189,7 @@ export function asciiNodes(nodes: readonly FormulaNode[]): string {
   if (!plain.includes(".") || readsBack(plain, nodes)) return plain;
   const starred = printNodes(nodes, ascii("*", false));
   if (readsBack(starred, nodes)) return starred;
-  return printNodes(nodes, ascii("*", true));
+  return plainly(nodes);
 }
 
 export function asciiText({ nodes, phase }: Reading): string {

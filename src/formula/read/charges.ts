@@ -147,12 +147,10 @@ export class ChargeReader extends NumberReader {
       if (atomicNumber !== undefined) this.checkAtomicNumber(atomicNumber);
       return;
     }
-    if (after !== "" && whole[0] !== "^") {
-      // ²⁻³...: superscript digits after the sign label the next element (O²⁻ ... ¹⁸O); only ⁻² at the end is a charge
-      if (isUpper(text.charCodeAt(at + whole.length))) {
-        whole = whole.slice(0, whole.length - after.length);
-        after = "";
-      }
+    // ²⁻³...: superscript digits after the sign label the next element (O²⁻ ... ¹⁸O); only ⁻² at the end is a charge
+    if (whole[0] !== "^" && isUpper(text.charCodeAt(at + whole.length))) {
+      whole = whole.slice(0, whole.length - after.length);
+      after = "";
     }
     const digits = plainDigits(before === "" ? after : before);
     let magnitude = this.chargeNumber(digits, at);

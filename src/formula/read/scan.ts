@@ -235,10 +235,9 @@ export function scanFormula(text: string, start: number, end: number, unit = 1):
         count = 0;
       }
       i -= 1;
-      // An empty bracket, or a lower-case word in brackets, is an error.
-      if (i < start) return giveUp(size, sizeInAll);
+      // An empty bracket is an error.
       const inner = text.charCodeAt(i);
-      if (inner === 40 || inner === 91 || inner === 123 || inner === 43 || inner === 45) return giveUp(size, sizeInAll);
+      if (inner === 40 || inner === 91 || inner === 123) return giveUp(size, sizeInAll);
       // (III) is for the full reader to judge
       if ((inner === 73 || inner === 86) && code === 41) return giveUp(size, sizeInAll);
     } else if (code === 40 || code === 91 || code === 123 /* ( [ { */) {
