@@ -25,7 +25,7 @@ import { partsOf, rankOf, WEIGHTS } from "./rank";
 import type { RefusedRoute } from "./reason";
 import { barred, endedBy, lackingOnTheWay, nearest, noKind, onShelf, refusalsOf, unread } from "./refusals";
 import { plannedOf, routeOf } from "./route";
-import { isRefused, refuseTarget } from "./safety";
+import { isRefused, refuseClass, refuseTarget } from "./safety";
 import { type Found, search } from "./search";
 import { unfitFor } from "./setting";
 import { type Index, indexOf, MOST_STEPS } from "./shelf";
@@ -41,6 +41,7 @@ import {
   yieldOf,
 } from "./tried";
 import type { Rank, RankParts, Route } from "./types";
+import { classOfLetters, classOfText } from "./words";
 
 /** What is asked of a shelf. */
 export interface RouteRequest {
@@ -128,6 +129,7 @@ function targetOf(target: string | Formula): string {
   const text = String(target).trim();
   const read = attempt(() => formulaFrom(text).toString());
   const formula = read.ok ? read : tryFormulaOf(text);
+  refuseClass(formula.ok ? classOfLetters(text) : classOfText(text));
   if (!formula.ok)
     throw new RouteError("route.unknown-target", `no formula or name is known for the target`, {
       input: text.slice(0, 100),

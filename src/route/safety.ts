@@ -2,9 +2,9 @@
 // classes are those of the cautions; a refusal names the class and nothing else.
 import { attempt } from "../foundation/error";
 import { remembering } from "../foundation/memo";
-import { readNotation } from "../ion/internal";
+import { isCationElement, readNotation, type Unit } from "../ion/internal";
 import { classesOf, dangerOf, type HazardClass } from "../substance/internal";
-import { type Compound, formulaFrom, keyOf } from "./compound";
+import { type Compound, formulaFrom, keyOf, madeOf } from "./compound";
 import { PRECURSORS } from "./data/precursors";
 import { RouteError } from "./error";
 
@@ -43,6 +43,25 @@ const GIVES_OXYGEN: readonly HazardClass[] = ["oxidiser", "nitrite"];
 
 const found = /* @__PURE__ */ remembering<string | null>(3000);
 
+/** Hydrazine and the cations that it makes with acids, as they are written. */
+const HYDRAZINES: readonly string[] = ["N2H4", "N2H5", "N2H6", "N1H2N1H2", "N1H2N1H3", "H2N1N1H2"];
+
+/** Is hydrazine in it: free, as an ion, or bound to a metal? */
+function hasHydrazine(units: readonly Unit[]): boolean {
+  const written = units.map(({ text, count }) => `${text}${count}`);
+  const stands = written.some((_, i) =>
+    HYDRAZINES.some((one) => [2, 4].some((n) => written.slice(i, i + n).join("") === one)),
+  );
+  return stands || units.some(({ members }) => members !== undefined && hasHydrazine(members));
+}
+
+/** A metal with nitrogen, hydrogen and oxygen of which no ions are read: the ammine of a nitrate, for all that is known. */
+function isHiddenAmmine(formula: string): boolean {
+  const symbols = formulaFrom(formula).symbols;
+  const isHidden = ["N", "H", "O"].every((symbol) => symbols.includes(symbol)) && !symbols.includes("C");
+  return isHidden && symbols.some(isCationElement) && madeOf(formula)?.kind === "molecule";
+}
+
 /** The class for which a formula is refused as something made; undefined for what may be made. */
 export function refusedClass(formula: string): string | undefined {
   return (
@@ -70,7 +89,8 @@ export function refusedClass(formula: string): string | undefined {
       const one = REFUSED.find(has);
       if (one !== undefined) return one;
       const ammine = symbols.includes("Ag") && symbols.includes("N") && symbols.includes("H");
-      return ammine ? "explosive" : null;
+      if (ammine || isHiddenAmmine(formula)) return "explosive";
+      return notation.parts.some(({ units }) => hasHydrazine(units)) ? "hydrazine" : null;
     }) ?? undefined
   );
 }
@@ -78,11 +98,13 @@ export function refusedClass(formula: string): string | undefined {
 /** Is it never made? */
 export const isRefused = ({ forms }: Compound): boolean => forms.some((form) => refusedClass(form) !== undefined);
 
-/** Refuses a target that is never made: the class, and nothing else. */
-export function refuseTarget(formula: string): void {
-  const name = refusedClass(formula);
+/** Refuses a target of a class that is never made: the class, and nothing else. */
+export function refuseClass(name: string | undefined): void {
   if (name === undefined) return;
   throw new RouteError("route.refused-target", "no route is given to a substance of this class", {
     details: { class: name },
   });
 }
+
+/** Refuses a target that is never made. */
+export const refuseTarget = (formula: string): void => refuseClass(refusedClass(formula));

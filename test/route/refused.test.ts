@@ -90,6 +90,21 @@ describe("a target that is never made", () => {
     "SOCl2",
     "HI",
     "C4H6O3",
+    // hydrazine and what it is bound in: carcinogen and rocket fuel (general knowledge, from memory)
+    "N2H4",
+    "N2H4·H2O",
+    "NH2NH2",
+    "N2H5Cl",
+    "N2H6SO4",
+    "(N2H5)2SO4",
+    "[Ni(N2H4)3](NO3)2",
+    // vapours of acid anhydrides, and a nitro compound that shows no ion (from memory)
+    "N2O3",
+    "N2O5",
+    "SO3",
+    "C(NO2)4",
+    // the letters of a trade read as a formula of tritium and nitrogen
+    "TNT",
   ])("%s is refused by its class", (target) => {
     const refusal = refusalOf(target);
     expect(refusal.code).toBe("route.refused-target");
@@ -102,11 +117,58 @@ describe("a target that is never made", () => {
     [["NH4NO3", "ammonium nitrate", "N2H4O3", "(NH4)NO3", "NH₄NO₃"]],
     [["Na2Cr2O7", "Na2Cr2O7·2H2O", "sodium dichromate", "Na2Cr2O7.2H2O"]],
     [["KClO3", "potassium chlorate", "ClKO3"]],
-    [["HgCl2", "mercury(II) chloride", "Cl2Hg"]],
+    [["HgCl2", "mercury(II) chloride", "Cl2Hg", "mercury(II) chloride solution", "Hg2+ Cl-"]],
+    [["Pb(N3)2", "lead(II) azide", "lead azide", "dry lead azide", "Pb2+ N3-"]],
+    [["Hg(CNO)2", "mercury(II) fulminate", "mercury fulminate", "mercury fulminate crystals"]],
+    [["C9H18O6", "TATP", "tatp", "acetone peroxide", "Acetone peroxide, dry"]],
+    [["Tl2SO4", "thallium(I) sulfate", "thallium sulfate", "Tl+ SO4^2-"]],
+    [["Cl2", "chlorine", "chlorine gas", "Cl2 gas", "gaseous chlorine"]],
+    [
+      [
+        "KClO3",
+        "potassium chlorate solution",
+        "a solution of potassium chlorate in water",
+        "K+ ClO3-",
+        "K+ + ClO3-",
+        "KClO3(aq)",
+      ],
+    ],
+    [["NH4NO3", "NH4+ NO3-", "ammonium nitrate solution"]],
+    [["N2H6SO4", "hydrazine sulfate", "hydrazinium sulfate"]],
+    [["C(NO2)4", "CN4O8", "tetranitromethane"]],
+    [["[Ni(N2H4)3](NO3)2", "NiH12N8O6"]],
   ])("is refused alike however it is written: %j", (writings) => {
     const refusals = writings.map(refusalOf);
     for (const one of refusals) expect(one).toEqual(refusals[0]);
     expect(refusals[0]!.code).toBe("route.refused-target");
+  });
+});
+
+describe("a name that nobody reads", () => {
+  it("is unknown, where no word of it says a class", () => {
+    for (const target of ["moon dust", "mauve number 7", "leaden sky", "a powder"])
+      expect(refusalOf(target).code).toBe("route.unknown-target");
+  });
+
+  it("is refused, where a word of it says one", () => {
+    for (const target of [
+      "some hydrazine thing",
+      "methyl mercury",
+      "zinc perchlorate mush",
+      "black powder",
+      "arsenical glass",
+    ])
+      expect(refusalOf(target).code).toBe("route.refused-target");
+  });
+
+  it("leaves what only sounds like one", () => {
+    for (const target of [
+      "potassium ferrocyanide",
+      "potassium hexacyanoferrate(II)",
+      "silver chloride",
+      "zinc nitrate",
+    ])
+      expect(refusalOf(target).code).not.toBe("route.refused-target");
   });
 });
 

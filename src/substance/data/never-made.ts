@@ -36,6 +36,7 @@ export const EXPLOSIVES: readonly NeverMadeRow[] = /* @__PURE__ */ rows({
   C6H3N3O7: "picric acid",
   C6H3N3O8: "styphnic acid",
   C7H5N5O8: "tetryl",
+  CN4O8: "tetranitromethane",
   C3H6N6O6: "cyclotrimethylene trinitramine",
   C4H8N8O8: "cyclotetramethylene tetranitramine",
   // -- nitrates and perchlorates of amines
