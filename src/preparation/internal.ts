@@ -1,6 +1,7 @@
 // What the layers above use of this one and callers do not see.
 export { cite, type SourceKey } from "./data/sources";
 export { leadOf } from "./feasibility/does-it-go";
+export { notInWater } from "./feasibility/judge-compound";
 export { type Room, roomOf } from "./feasibility/room";
 export { leftOnIgnition } from "./identity/tests";
 export { asRun, keptOf, TEACHES, wayOf } from "./learning/lesson";

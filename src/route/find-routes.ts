@@ -23,7 +23,7 @@ import { insolubleBases } from "./insoluble-bases";
 import { judge } from "./judge";
 import { partsOf, rankOf, WEIGHTS } from "./rank";
 import type { RefusedRoute } from "./reason";
-import { barred, endedBy, lackingOnTheWay, nearest, noKind, onShelf, refusalsOf, unread } from "./refusals";
+import { barred, endedBy, lackingOnTheWay, nearest, noKind, noWater, onShelf, refusalsOf, unread } from "./refusals";
 import { plannedOf, routeOf } from "./route";
 import { isRefused, refuseClass, refuseTarget } from "./safety";
 import { type Found, search } from "./search";
@@ -296,7 +296,12 @@ function routesTo(
     .slice(0, limit);
   const routes = kept.map(({ draft, rank }) => routeOf(draft, rank, () => swapsOf(draft.found, index, trials)));
   const way = routes[0] === undefined ? undefined : String(routes[0]);
-  const known = [...[...ended].map((tried) => endedBy(tried, way)), ...refusals];
+  const isSaid = !isAlone || routes.length > 0 || refusals.some(({ code }) => code === "not-in-water");
+  const known = [
+    ...(isSaid ? [] : noWater(target, form)),
+    ...[...ended].map((tried) => endedBy(tried, way)),
+    ...refusals,
+  ];
   const all =
     routes.length > 0 || !isAlone
       ? known

@@ -1,3 +1,4 @@
+import { notInWater } from "../preparation/internal";
 import type { Quantity } from "../quantity";
 import type { Bar } from "./bars";
 import { barredFor, type Candidate, candidatesFor } from "./candidates";
@@ -117,6 +118,43 @@ export function barred(target: Compound, form: string, index: Index): RefusedRou
   });
 }
 
+/** A target that water does not let be, with what stands in its place; none for one that water lets be. */
+export function noWater({ made: { cations, anions, ligands } }: Compound, form: string): RefusedRoute[] {
+  const found = ligands.length > 0 ? undefined : notInWater(cations, anions);
+  if (found === undefined) return [];
+  const { why, instead, source } = found.row;
+  const names = instead.map(({ formula }) => formulaFrom(formula).toUnicode());
+  const stands = names.length === 0 ? "" : `; ${names.join(" and ")} forms in its place`;
+  return [
+    {
+      code: "not-in-water",
+      text: `${formulaFrom(form).toUnicode()} does not exist in water: ${why}${stands}`,
+      numbers: [],
+      source: source === "commonPractice" ? PRACTICE : source,
+      equation: undefined,
+      instead: instead.map(({ formula }) => formula),
+      unknown: false,
+    },
+  ];
+}
+
+/** A reaction of jars, or of what one more step makes of them, that gives a compound. */
+function wayTo(formula: string, index: Index): string | undefined {
+  const compound = index.all.byKey.get(keyOf(formula) ?? "");
+  if (compound === undefined || isRefused(compound)) return undefined;
+  if (index.jars.has(compound.key)) return "it is on the shelf";
+  for (const way of candidatesFor(compound, index.all)) {
+    if (!way.feeds.every(({ key }) => index.jars.has(key))) continue;
+    const judgement = judge(
+      way,
+      formOf(compound),
+      way.feeds.map((feed) => materialOf(feed, index)),
+    );
+    if (judgement.ok) return judgement.equation.toUnicode();
+  }
+  return undefined;
+}
+
 /** What trials ended, and the nearest way that works. */
 export function endedBy({ reads, n }: Tried, way: string | undefined): RefusedRoute {
   const ended = reads.filter(({ outcome }) => outcome === "ended");
@@ -145,16 +183,18 @@ export function nearest(
   trials: Trials,
 ): RefusedRoute[] {
   const ways: RefusedRoute[] = [];
-  for (const instead of new Set(refusals.flatMap((one) => one.instead)))
+  for (const instead of new Set(refusals.flatMap((one) => one.instead))) {
+    const way = wayTo(instead, index);
     ways.push({
       code: "forms-instead",
-      text: `what forms is ${instead}: ask for a route to that`,
+      text: `what forms is ${formulaFrom(instead).toUnicode()}: ask for a route to that${way === undefined ? "" : `; nearest from here: ${way}`}`,
       numbers: [],
       source: "constants of the tables, each with its source",
       equation: undefined,
       instead: [instead],
       unknown: false,
     });
+  }
   let tried = 0;
   const candidates = candidatesFor(target, index.all);
   const gone = endedAmong(candidates, form, trials);

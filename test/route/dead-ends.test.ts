@@ -183,4 +183,25 @@ describe("a dead end", () => {
     expect(routes).toEqual([]);
     expect(refusals.map(({ code, unknown }) => `${code} ${unknown}`)).toEqual(["no-kind true", "unread-jar true"]);
   });
+
+  // common practice, from memory: aluminium and chromium are too acid for sulfide and sulfite, copper(II) and iron(III) oxidise
+  // iodide, silver hydroxide is the oxide
+  it.each([
+    ["Al2S3", "Al(OH)3"],
+    ["Al2(SO3)3", "Al(OH)3"],
+    ["Al2(CO3)3", "Al(OH)3"],
+    ["Cr2S3", "Cr(OH)3"],
+    ["CuI2", "CuI"],
+    ["AgOH", "Ag2O"],
+    ["FeI3", undefined],
+    ["Na2O", undefined],
+  ])("says that %s does not exist in water, and what forms", (target, instead) => {
+    const { routes, refusals } = findRoutes({ target, shelf: jars("Al2(SO4)3·18H2O", "CuSO4·5H2O", "NaOH", "NH3") });
+    expect(routes).toEqual([]);
+    expect(refusals[0]).toMatchObject({ code: "not-in-water", unknown: false });
+    expect(refusals.map(({ code }) => code)).not.toContain("no-kind");
+    const nearest = refusals.find(({ code }) => code === "forms-instead");
+    expect(nearest?.instead).toEqual(instead === undefined ? undefined : [instead]);
+    if (instead === "Al(OH)3") expect(nearest!.text).toMatch(/nearest from here: Al₂\(SO₄\)₃·18H₂O \+/);
+  });
 });

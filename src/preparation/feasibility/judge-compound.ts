@@ -30,6 +30,21 @@ function dissolving({ put, setting }: Case): { readonly text: string; readonly f
   };
 }
 
+/** What is said of a compound of these ions that does not exist in water, with the cation it is said of. */
+export function notInWater<Ion extends { readonly formula: string }>(
+  cations: readonly Ion[],
+  anions: readonly Ion[],
+): { readonly row: ReturnType<typeof NEVER_IN_WATER>[number]; readonly cation: Ion } | undefined {
+  const hydroxide = anions.some(({ formula }) => formula === "OH-" || formula === "O^2-");
+  // a basic salt is no salt of such a pair, and of oxides and hydroxides only those of one metal are meant
+  const isSimple = anions.length === 1 && cations.length === 1;
+  for (const row of hydroxide ? (isSimple ? OXIDE_OR_HYDROXIDE : []) : NEVER_IN_WATER()) {
+    const cation = cations.find(({ formula }) => row.cations.includes(formula));
+    if (cation !== undefined && anions.some(({ formula }) => row.anions.includes(formula))) return { row, cation };
+  }
+  return undefined;
+}
+
 /** Rules that the compound does not form from water; undefined for one that may. */
 export function judgeCompound(c: Case): Ruling | undefined {
   const { product, setting } = c;
@@ -37,13 +52,9 @@ export function judgeCompound(c: Case): Ruling | undefined {
   const { cations, anions, waters, complex } = product.made;
   const name = product.species.name;
   if (complex !== undefined) return undefined;
-  const hydroxide = anions.some(({ formula }) => formula === "OH-" || formula === "O^2-");
-  // a basic salt is no salt of such a pair, and of oxides and hydroxides only those of one metal are meant
-  const isSimple = anions.length === 1 && cations.length === 1;
-  for (const row of hydroxide ? (isSimple ? OXIDE_OR_HYDROXIDE : []) : NEVER_IN_WATER()) {
-    const cation = cations.find(({ formula }) => row.cations.includes(formula));
-    const anion = anions.find(({ formula }) => row.anions.includes(formula));
-    if (cation === undefined || anion === undefined) continue;
+  const found = notInWater(cations, anions);
+  if (found !== undefined) {
+    const { row, cation } = found;
     const solids = row.instead.map(({ formula, cations: n }) => ({
       formula: one(formula),
       moles: (cation.count * product.moles) / n,
