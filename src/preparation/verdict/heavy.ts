@@ -1,35 +1,20 @@
-// Explanations of a mass above the theory: another formula, water, salts that were not washed out, starting material that did
-// not react.
+// Explanations of a mass above the theory: water, and salts that were not washed out; with what else makes it heavy.
 
-import { type Formula, molarMass } from "../../formula";
 import { type Quantity, quantity } from "../../quantity";
-import type { BeliefName } from "../data/beliefs";
 import type { PlanningName } from "../data/planning";
-import type { IdentityCandidate } from "../identity/types";
-import { exact, lessThanAll, planned } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { kindOfCake } from "../procedure/isolation";
-import { isOnBooksOnly } from "../reaction/candidates";
-import { isGas } from "../reaction/fluids";
-import type { Setting } from "../request/setting";
 import { saltsInCrop, secondSolid, variableWater } from "./along";
-import { agreement, likelihoodByFire } from "./by-fire";
-import {
-  belief,
-  COVERAGE,
-  clearlyAbove,
-  EXCLUDED,
-  isTooCoarse,
-  likelihoodAt,
-  likelihoodWithin,
-  percent,
-} from "./difference";
-import { afterLosses, atMost, besidesOf, type Evidence, leastExplained, madeInPlace, othersByFire } from "./evidence";
-import type { Finding, FindingCode } from "./finding";
-import { assayLikelihood, saltsShown, wetCakeSalt } from "./seen";
+import { agreement } from "./by-fire";
+import { belief, clearlyAbove, EXCLUDED, likelihoodWithin, percent } from "./difference";
+import { atMost, besidesOf, type Evidence } from "./evidence";
+import type { Finding } from "./finding";
+import { inertMatter, unreacted } from "./not-reacted";
+import { saltsShown, wetCakeSalt } from "./seen";
 import { shows } from "./test-outcome";
 
-const isMaterial = ({ materials }: Setting, formula: string): boolean =>
-  materials.some((material) => material.formName === formula);
+/** Shares of the expected mass between which water or salts are the usual excess (common practice). */
+const USUAL_EXCESS = { least: "2 %", most: "25 %" } as const;
 
 /** Liquor that the drained cake or the drained crystals keep before they are dried. */
 function liquorOfCake({ batch: { steps } }: Evidence): Quantity {
@@ -39,164 +24,35 @@ function liquorOfCake({ batch: { steps } }: Evidence): Quantity {
     : cake.solids.reduce<Quantity>((rest, one) => rest.minus(one.mass), cake.mass);
 }
 
-/**
- * Did the drying take more than damp or badly drained crystals keep, and come to an end? Then it took crystal water too. It began with
- * the drained crystals where these were weighed and nothing was lost since, else with the first weighing.
- */
-export function lostInDrying({ batch, observed, dry, dryness, losses }: Evidence): boolean {
-  const isOfCrystals = batch.isolation.how === "crystallise" && losses.length === 0;
-  const first = (isOfCrystals ? observed.wetCake : undefined) ?? observed.dried[0];
-  if (dryness.constant !== true || first === undefined) return false;
-  const damp = planned("dampHolds");
-  // A hot filter before the crystals keeps what was left over.
-  const filters = batch.steps.filter(({ operation }) => operation === "filter").map(({ after }) => after);
-  const cake =
-    filters.find(({ solids }) => solids.some(({ formula }) => formula === batch.product.formula)) ?? filters[0];
-  const solid = cake?.solids.reduce((all, one) => all.plus(one.mass), exact("0 g"));
-  const drained =
-    cake === undefined || solid === undefined || batch.isolation.how !== "crystallise"
-      ? damp
-      : cake.mass.minus(solid).dividedBy(cake.mass).times(planned("poorlyDrained"));
-  const most = drained.compare(damp) > 0 ? drained : damp;
-  return first.minus(dry).dividedBy(first).compare(most) > 0;
-}
-
-/** Share of the product that the liquor kept before crystals lost their water; nothing where they did not. */
-function leftInLiquor(evidence: Evidence): Quantity {
-  const kept = lostInDrying(evidence) || othersByFire(evidence).length > 0 ? leastExplained(evidence).kept : undefined;
-  return kept?.dividedBy(evidence.batch.product.theoreticalYield) ?? exact("0");
-}
-
-/** Other formulas for the same metal whose theory covers the mass, handling allowed for. */
-export function otherFormulas(evidence: Evidence): Finding[] {
-  const { batch, grams, handlingLoss, identity, observed } = evidence;
-  const wantedSolid = observed.setting.product.formula;
-  const isTested = identity !== undefined || observed.assay !== undefined || lostInDrying(evidence);
-  const usual = lessThanAll(handlingLoss).minus(leftInLiquor(evidence));
-  return evidence.candidates.flatMap((candidate): Finding[] => {
-    if (candidate.wanted || (evidence.onlyByTest.has(candidate.formula) && !isTested)) return [];
-    const theory = afterLosses(evidence, candidate.theoreticalYield);
-    const byFire = identity?.candidates.find((c) => c.formula === candidate.formula);
-    // Water that ignition finds beside the formula is no part of it.
-    const dry = byFire?.fits === true ? evidence.dry.times(lessThanAll(byFire.water)).to("g") : evidence.dry;
-    const ratio = dry.dividedBy(theory).to("%");
-    // Far above in round figures is clearly above: uncertainties are worked out only near the line.
-    if (ratio.compare(planned("farAbove")) > 0 && !isTooCoarse(dry)) return [];
-    // What ignition identifies is that solid, however much of it was lost.
-    const isIdentified = othersByFire(evidence).includes(candidate.formula);
-    const byMass = likelihoodWithin(dry, theory.times(isIdentified ? exact("0") : usual), theory);
-    if (byMass < EXCLUDED) return [];
-    const titrated = assayLikelihood(evidence, candidate.theoreticalYield);
-    const share = byFire?.share;
-    // What was put in dry and is not done yet is reported with the materials.
-    if (batch.isolation.how === "residue" && isMaterial(observed.setting, candidate.formula)) return [];
-    const hydrate = candidate.formula.split("·")[0] === wantedSolid.toUnicode().split("·")[0];
-    const byAssay =
-      titrated === undefined ? "" : `; the titration ${titrated >= EXCLUDED ? "agrees" : "contradicts it"}`;
-    const byLoss = `${share === undefined ? "" : `; by ignition ${(100 * share).toFixed(0)} % likely`}${byAssay}`;
-    const code: FindingCode = hydrate ? "other-hydrate-fits" : "other-formula-fits";
-    const { expects, byTests } = expectationOf(evidence, candidate.formula, code, share, titrated);
-    const isMade = candidate.formula === madeInPlace(evidence);
-    const asPlanned = isMade ? ", which is what forms in its place by the equilibrium" : "";
-    return [
-      {
-        code,
-        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${candidate.formula}${asPlanned}${byLoss}`,
-        mass: candidate.theoreticalYield,
-        figure: ratio,
-        likelihood: byMass * likelihoodOfTests(byFire) * (titrated ?? 1),
-        weight: byMass * byTests * (isMade ? Math.max(expects, belief("fits")) : expects),
-        next:
-          identity === undefined
-            ? `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite a weighed sample: the loss distinguishes the formulas`
-            : "titrate a weighed sample with acid to confirm it",
-      },
-    ];
-  });
-}
-
-/** Likelihood of what ignition and acid found of a sample, if it were this solid. */
-const likelihoodOfTests = (byFire: IdentityCandidate | undefined): number =>
-  likelihoodAt(byFire?.off.loss ?? 0) * likelihoodAt(byFire?.off.acid ?? 0);
-
-/** What ignition gives of a solid: where it leaves only others, that it is one of them is sure, and the likeliest stands for all. */
-function shareByFire(evidence: Evidence, share: number): number {
-  if (othersByFire(evidence).length === 0) return share;
-  return share / Math.max(...evidence.identity!.candidates.map((one) => one.share));
-}
-
-/** What is expected of another solid, and what the tests of a sample leave of it. */
-function expectationOf(
-  evidence: Evidence,
-  formula: string,
-  code: FindingCode,
-  share: number | undefined,
-  titrated: number | undefined,
-): { readonly expects: number; readonly byTests: number } {
-  if (share !== undefined)
-    return evidence.identity?.verdict === "none fits"
-      ? { expects: belief("otherwiseByFire"), byTests: 1 }
-      : { expects: belief("otherFormByFire"), byTests: Math.max(shareByFire(evidence, share), belief("leastByFire")) };
-  if (titrated !== undefined)
-    return { expects: belief("otherFormTitrated"), byTests: Math.max(titrated, belief("leastByTitration")) };
-  if (isOnBooksOnly(formula)) return { expects: belief("otherFormOnBooks"), byTests: 1 };
-  if (evidence.inAir.has(formula)) return { expects: belief("changedInAir"), byTests: 1 };
-  const isDriedOut = code === "other-hydrate-fits" && lostInDrying(evidence);
-  const usual = isWideAndLight(evidence) ? "otherFormOfLight" : "otherForm";
-  return { expects: belief(isDriedOut ? "otherFormDriedOut" : usual), byTests: 1 };
-}
-
-/** A mass below what losses explain, where these may be so large that another form is hit by accident. */
-export function isWideAndLight(evidence: Evidence): boolean {
-  const { handlingLoss } = evidence;
-  return handlingLoss.compare(planned("crucibleLoss")) > 0 && leastExplained(evidence).isLight;
-}
-
-/** Forms whose theory the mass hits exactly, although handling would explain it too. */
-export function exactHits(evidence: Evidence): Finding[] {
-  const { batch, dry, grams } = evidence;
-  const u = dry.standardUncertainty?.times(COVERAGE) ?? 0;
-  return evidence.candidates.flatMap(({ formula, wanted, theoreticalYield }): Finding[] => {
-    if (wanted || evidence.onlyByTest.has(formula)) return [];
-    const theory = afterLosses(evidence, theoreticalYield);
-    const off = dry.minus(theory).in("g").abs();
-    if (off.greaterThan(theory.times(planned("exactHit")).in("g")) && off.greaterThan(u)) return [];
-    const titrated = assayLikelihood(evidence, theoreticalYield) ?? 1;
-    if (titrated < EXCLUDED) return [];
-    const hit = theory.times(planned("exactHit"));
-    const likelihood = likelihoodWithin(dry, theory.minus(hit), theory.plus(hit)) * titrated;
-    const ratio = dry.dividedBy(theory).to("%");
-    const isHydrate = formula.split("·")[0] === batch.product.formula.split("·")[0];
-    return [
-      {
-        code: isHydrate ? "other-hydrate-fits" : "other-formula-fits",
-        text: `${grams(dry)} is also just what ${formula} gives: ${percent(ratio)} of its theory`,
-        mass: theoreticalYield,
-        figure: ratio,
-        likelihood,
-        weight: likelihood * belief("exactHit") * belief(isTooCoarse(dry) ? "coarseFits" : "fits"),
-        next: "ignite or titrate a weighed sample: the mass alone does not distinguish them",
-      },
-    ];
-  });
-}
-
 /** Water or salt that would make up what is too much. */
 export function tooMuch(evidence: Evidence): Finding[] {
-  const { batch, dry, dryness, expected, grams, observed, identity } = evidence;
-  const { formula } = batch.product;
+  const { batch, dry, expected } = evidence;
   const over = dry
     .minus(expected.plus(besidesOf(evidence)))
     .to("g")
-    .named({ symbol: "m(excess)", label: `mass above what ${formula} can give` });
+    .named({ symbol: "m(excess)", label: `mass above what ${batch.product.formula} can give` });
   const share = over.dividedBy(expected);
-  const inBand = share.compare(exact("2 %")) >= 0 && share.compare(exact("25 %")) <= 0;
-  const findings: Finding[] = [];
-  const heaviest = evidence.candidates.reduce((a, b) => (b.theoreticalYield.compare(a.theoreticalYield) > 0 ? b : a));
+  const inBand = share.compare(exact(USUAL_EXCESS.least)) >= 0 && share.compare(exact(USUAL_EXCESS.most)) <= 0;
+  return [
+    ...tooHeavy(evidence, over),
+    wet(evidence, over, inBand),
+    ...secondSolid(evidence, over),
+    ...unreacted(evidence, over),
+    ...inertMatter(evidence, over),
+    ...variableWater(evidence),
+    ...unwashed(evidence, over, inBand),
+  ];
+}
+
+/** Too heavy for every formula considered. */
+function tooHeavy({ batch, candidates, dry, expected, grams }: Evidence, over: Quantity): Finding[] {
+  const { formula } = batch.product;
+  const heaviest = candidates.reduce((a, b) => (b.theoreticalYield.compare(a.theoreticalYield) > 0 ? b : a));
   // A loss that was recorded too large makes no mass impossible.
-  if (clearlyAbove(dry, heaviest.theoreticalYield)) {
-    const beyond = dry.minus(heaviest.theoreticalYield).to("g");
-    findings.push({
+  if (!clearlyAbove(dry, heaviest.theoreticalYield)) return [];
+  const beyond = dry.minus(heaviest.theoreticalYield).to("g");
+  return [
+    {
       code: "too-heavy",
       text: `${grams(dry)} is too heavy for any formula considered: ${grams(over)} more than ${formula} can give${heaviest.wanted ? "" : ` and ${grams(beyond)} more than ${heaviest.formula}`}`,
       mass: over,
@@ -204,8 +60,14 @@ export function tooMuch(evidence: Evidence): Finding[] {
       likelihood: undefined,
       weight: belief("tooHeavy"),
       next: "dry again to constant mass; if it stays, wash one half again and dry that",
-    });
-  }
+    },
+  ];
+}
+
+/** Water that is left in it. */
+function wet(evidence: Evidence, over: Quantity, inBand: boolean): Finding {
+  const { batch, dry, dryness, expected, grams, identity, observed } = evidence;
+  const { formula } = batch.product;
   // Ignition that allows the formula tells the water beside it: the two must agree.
   const own = identity?.candidates.find((c) => c.formula === formula && c.fits);
   const isFired = batch.isolation.how === "residue";
@@ -217,7 +79,7 @@ export function tooMuch(evidence: Evidence): Finding[] {
   // A gel is at constant mass with water in it.
   const isGel =
     batch.isolation.how === "precipitate" && kindOfCake(observed.setting.product.formula) === "hydroxide gel";
-  const keepsWater = isGel && dryness.constant === true && share.compare(planned("dampHolds")) <= 0;
+  const keepsWater = isGel && dryness.constant === true && over.dividedBy(expected).compare(planned("dampHolds")) <= 0;
   // Of a cake that was washed until nothing showed, or as often as planned, it is water that nobody dried out, as long as the drained cake keeps so much.
   const isUndried = dryness.constant === undefined && isClean(evidence) && over.compare(liquorOfCake(evidence)) <= 0;
   const usual = keepsWater
@@ -227,7 +89,7 @@ export function tooMuch(evidence: Evidence): Finding[] {
       : inBand || isUndried
         ? "wet"
         : "wetOutside";
-  findings.push({
+  return {
     code: "wet",
     text: `${grams(over)} of water left in it would explain the mass${keepsWater ? ": a gel keeps so much at constant mass" : dryness.constant === true ? ", but it is at constant mass" : ""}${found}`,
     mass: over,
@@ -235,36 +97,45 @@ export function tooMuch(evidence: Evidence): Finding[] {
     likelihood,
     weight: found === "" ? belief(usual) : Math.max(belief(usual), likelihood! * belief("wetByFire")),
     next: keepsWater ? "ignite a weighed sample: water goes with the rest" : "dry again to constant mass",
-  });
-  findings.push(
-    ...secondSolid(evidence, over),
-    ...unreacted(evidence, over),
-    ...inertMatter(evidence, over),
-    ...variableWater(evidence),
-    ...saltsInCrop(evidence, over),
-  );
+  };
+}
+
+/** Salts that were not washed out. What was seen is never left out, known or not how much it is. */
+function unwashed(evidence: Evidence, over: Quantity, inBand: boolean): Finding[] {
+  const inCrop = saltsInCrop(evidence, over);
+  const inCake = saltsInCake(evidence, over, inBand);
+  const isShown = shows(evidence.observed.tests.lastWash) === true;
+  return inCrop.length + inCake.length === 0 && isShown
+    ? [saltsShown("heavy", evidence.grams(evidence.dry))]
+    : [...inCrop, ...inCake];
+}
+
+/** Salts that the washes left in a cake, by the plan of its washes or its mass before drying. */
+function saltsInCake(evidence: Evidence, over: Quantity, inBand: boolean): Finding[] {
+  const { batch, grams, observed } = evidence;
   const { washing } = batch;
+  if (washing === undefined || !("plan" in washing)) return [];
   const isShown = shows(observed.tests.lastWash) === true;
-  if (washing !== undefined && "plan" in washing) {
-    const { plan, salts } = washing;
-    // A wash that still shows salts did not do what is calculated for it: the cake may keep as much as before any.
-    const done = isShown ? 0 : (observed.washes ?? 0);
-    // Unwashed unless the washes are recorded; the cake's own liquor where it was weighed wet.
-    const measured = done === 0 ? wetCakeSalt(evidence) : undefined;
-    const most = (measured ??
-      (done === 0 ? undefined : plan.residueAfter[Math.min(done, plan.residueAfter.length) - 1]) ??
-      plan.residueUnwashed) as Quantity;
-    const part = over.dividedBy(most);
-    const enough = part.compare(exact("1")) <= 0;
-    // What a cake keeps carries the doubt of its class; where it was weighed, that of the water its liquor was made with is left.
-    const drained = likelihoodWithin(over, exact("0 g"), measured === undefined ? most : doubted(most, "waterDoubt"));
-    // Salts that the last wash shows may be those of a cake that nobody sucked dry.
-    const dripping =
-      isShown && measured === undefined ? likelihoodWithin(over, exact("0 g"), most.times(planned("dripping"))) : 0;
-    const likelihood = Math.max(drained, dripping);
-    const state = done === 0 ? "an unwashed cake" : `a cake washed ${done} ${done === 1 ? "time" : "times"}`;
-    const names = salts.join(" and ");
-    findings.push({
+  const { plan, salts } = washing;
+  // A wash that still shows salts did not do what is calculated for it: the cake may keep as much as before any.
+  const done = isShown ? 0 : (observed.washes ?? 0);
+  // Unwashed unless the washes are recorded; the cake's own liquor where it was weighed wet.
+  const measured = done === 0 ? wetCakeSalt(evidence) : undefined;
+  const most = (measured ??
+    (done === 0 ? undefined : plan.residueAfter[Math.min(done, plan.residueAfter.length) - 1]) ??
+    plan.residueUnwashed) as Quantity;
+  const part = over.dividedBy(most);
+  const enough = part.compare(exact("1")) <= 0;
+  // What a cake keeps carries the doubt of its class; where it was weighed, that of the water its liquor was made with is left.
+  const drained = likelihoodWithin(over, exact("0 g"), measured === undefined ? most : doubted(most, "waterDoubt"));
+  // Salts that the last wash shows may be those of a cake that nobody sucked dry.
+  const dripping =
+    isShown && measured === undefined ? likelihoodWithin(over, exact("0 g"), most.times(planned("dripping"))) : 0;
+  const likelihood = Math.max(drained, dripping);
+  const state = done === 0 ? "an unwashed cake" : `a cake washed ${done} ${done === 1 ? "time" : "times"}`;
+  const names = salts.join(" and ");
+  return [
+    {
       code: "unwashed",
       text: enough
         ? `${grams(over)} of ${names} would explain it: ${percent(part, 2)} of what ${state} contains`
@@ -281,11 +152,8 @@ export function tooMuch(evidence: Evidence): Finding[] {
         dripping * belief("saltsSeenDripping"),
       ),
       next: "wash one half again, dry it, and compare",
-    });
-  }
-  // What was seen is never left out, known or not how much it is.
-  if (isShown && !findings.some(({ code }) => code === "unwashed")) findings.push(saltsShown("heavy", grams(dry)));
-  return findings;
+    },
+  ];
 }
 
 /** Was it washed until nothing showed, or untested as often as planned? Crystals drip off what they keep. */
@@ -316,99 +184,3 @@ function weightOfSalts(
   );
   return Math.max(inPart, whole * likelihood);
 }
-
-/** Starting material that is solid and stays with the product: what is left by the calculation, and what did not react. */
-function unreacted(evidence: Evidence, over: Quantity): Finding[] {
-  const { batch, dry, grams, observed } = evidence;
-  const { materials, wet } = observed.setting;
-  if (batch.isolation.how === "crystallise") return [];
-  return materials.flatMap(({ form, formName, shelf }, i): Finding[] => {
-    const supplied = batch.materialBalance.supplied[i]!;
-    const feed = batch.feeds[i]!;
-    if (feed.how !== "solid" || feed.dissolves || isGas(form, false)) return [];
-    const M = molarMass(form);
-    const next = wet
-      ? `treat a weighed part with what dissolves ${formName} and not the product, and weigh again`
-      : "heat again to constant mass: what has not reacted yet goes on losing mass";
-    if (supplied.left.isPositive()) {
-      const left = supplied.left.times(M).to("g");
-      const part = over.dividedBy(left);
-      const enough = part.compare(exact("1")) <= 0;
-      const byFire = burntAs(evidence, form, (enough ? over : left).dividedBy(dry));
-      return [
-        {
-          code: "unreacted",
-          text: `${grams(left)} of ${shelf.name} is left by the calculation and stays with the product${enough ? `: ${percent(part, 2)} of it would explain the mass` : ", which is not enough to explain the mass"}`,
-          mass: left,
-          figure: part.to("%"),
-          likelihood: likelihoodWithin(over, exact("0 g"), left) * (byFire ?? 1),
-          weight: weightByFire("leftOver", byFire) * (enough ? 1 : belief("inPart")),
-          next,
-        },
-      ];
-    }
-    // Each gram that did not react weighs more than the product it would have given: the rest left, or went into the liquor.
-    const whole = supplied.amount.times(M).to("g").minus(batch.product.theoreticalYield);
-    if (!supplied.limiting || !whole.isPositive()) return [];
-    const part = over.dividedBy(whole);
-    if (part.compare(exact("1")) > 0) return [];
-    const mass = supplied.amount.times(M).times(part).to("g");
-    const byFire = burntAs(evidence, form, mass.dividedBy(dry));
-    return [
-      {
-        code: "unreacted",
-        text: `${grams(mass)} of ${shelf.name} that did not react would explain the mass: ${percent(part, 2)} of it`,
-        mass,
-        figure: part.to("%"),
-        likelihood: byFire ?? 1,
-        weight: weightByFire(wet ? "notDoneInWater" : "notDone", byFire),
-        next,
-      },
-    ];
-  });
-}
-
-/** What fire leaves as it is: each gram of it in the pack weighs more than the product of a gram of feed. */
-function inertMatter(evidence: Evidence, over: Quantity): Finding[] {
-  const { batch, dry, dryness, grams, observed } = evidence;
-  const { materials, product } = observed.setting;
-  const [material, another] = materials;
-  const [supplied] = batch.materialBalance.supplied;
-  if (batch.isolation.how !== "residue" || material === undefined || supplied === undefined) return [];
-  // A titration of the product says it better.
-  if (another !== undefined || observed.assay !== undefined) return [];
-  const feed = supplied.amount.times(molarMass(material.form)).to("g");
-  const gone = feed.minus(batch.product.theoreticalYield);
-  if (!gone.isPositive()) return [];
-  const inert = over.times(feed).dividedBy(gone).to("g");
-  const share = inert.plus(besidesOf(evidence)).dividedBy(observed.portions[0]!).to("%");
-  if (observed.portions[0]!.dimension !== "mass" || share.compare(planned("mostInert")) > 0) return [];
-  const byFire = likelihoodByFire(evidence, [{ formula: product.formula, share: lessThanAll(inert.dividedBy(dry)) }]);
-  return [
-    {
-      code: "impure",
-      text: `${grams(inert)} of what fire leaves as it is would explain the mass: ${percent(share, 2)} of the ${material.shelf.name}`,
-      mass: inert as Quantity<"mass">,
-      figure: share,
-      likelihood: byFire ?? 1,
-      weight:
-        byFire === undefined
-          ? belief(dryness.constant === true ? "inertAtConstantMass" : "inertInFire")
-          : Math.max(byFire * belief("inertByFire"), belief("inertInFire") * belief("leastByFire")),
-      next: `titrate a weighed sample, or dissolve one in acid and weigh what stays: it gives the assay of the ${material.shelf.name}`,
-    },
-  ];
-}
-
-/** Likelihood of what ignition found, if this share of the mass were starting material and the rest product. */
-const burntAs = (evidence: Evidence, form: Formula, share: Quantity): number | undefined =>
-  likelihoodByFire(evidence, [
-    { formula: form, share },
-    { formula: evidence.observed.setting.product.formula, share: lessThanAll(share) },
-  ]);
-
-/** A belief where nothing was ignited; where ignition was to tell, what it says. */
-const weightByFire = (usual: BeliefName, byFire: number | undefined): number =>
-  byFire === undefined
-    ? belief(usual)
-    : Math.max(byFire * belief("notDoneByFire"), belief(usual) * belief("leastByFire"));

@@ -5,8 +5,9 @@ import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact"
 import { belief, clearlyAbove, isTooCoarse, likelihoodWithin, percent } from "./difference";
 import { atMost, besidesOf, type Evidence, mostExplained, othersByFire } from "./evidence";
 import type { Finding } from "./finding";
+import { isAcidMissing, isBaseMissing } from "./liquor-ph";
 import { overheated } from "./overheated";
-import { isAcidMissing, isBaseMissing, isIncomplete, isPrecipitant, isSeen } from "./seen";
+import { isIncomplete, isPrecipitant, isSeen } from "./seen";
 
 /** The mother liquor of a crystallisation keeps what its water dissolves: how much of it would keep what is missing. */
 function motherLiquor({ batch, dry, expected, grams, handlingLoss, observed }: Evidence): Finding[] {

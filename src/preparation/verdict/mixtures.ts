@@ -6,8 +6,9 @@ import { exact, lessThanAll, planned } from "../planning/exact";
 import { belief, EXCLUDED, likelihoodAt, likelihoodWithin, percent } from "./difference";
 import { afterLosses, type Evidence, leastExplained } from "./evidence";
 import type { Finding } from "./finding";
-import { isWideAndLight } from "./heavy";
-import { isApart, isOffPure, type Standing } from "./seen";
+import { isWideAndLight } from "./other-forms";
+import type { Standing } from "./seen";
+import { isApart, isOffPure } from "./titrated";
 
 /** The part of the theory that is there, if the first makes up this share of the mass: each gram counts by its own theory. */
 const yieldOf = (dry: Quantity, share: Quantity, one: Quantity, other: Quantity): Quantity =>

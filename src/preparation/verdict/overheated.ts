@@ -11,7 +11,7 @@ import { likelihoodByFire } from "./by-fire";
 import { belief, EXCLUDED, likelihoodWithin, percent } from "./difference";
 import { afterLosses, type Evidence, leastExplained } from "./evidence";
 import type { Finding } from "./finding";
-import { isWideAndLight } from "./heavy";
+import { isWideAndLight } from "./other-forms";
 
 /** A solid that heat makes of the product. */
 interface Left {

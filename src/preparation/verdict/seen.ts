@@ -1,13 +1,12 @@
-// What was seen and not only weighed: spills, drops of reagent in filtrate and last wash, pH, the titrated product. What is
-// seen goes before what a mass may mean.
+// What was seen and not only weighed: spills, drops of reagent in filtrate and last wash. What is seen goes before what a mass
+// may mean.
 
 import type { Quantity } from "../../quantity";
-import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
+import { asVolumeOfWater, exact, planned } from "../planning/exact";
 import { kindOf } from "../procedure/kind";
 import { rolesOf } from "../procedure/roles";
-import { isAcid } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
-import { belief, clearlyAbove, likelihoodOf, likelihoodWithin, percent } from "./difference";
+import { belief, clearlyAbove, percent } from "./difference";
 import { type Evidence, leastExplained } from "./evidence";
 import type { Finding } from "./finding";
 import { shows } from "./test-outcome";
@@ -123,98 +122,6 @@ export function knownUnwashed(evidence: Evidence, standing: Standing): Finding[]
   ];
 }
 
-/** pH of a liquor that is clearly acid, neutral, clearly basic; and how far apart two are on paper. */
-const [ACID, NEUTRAL, BASIC, APART] = ["6", "7", "8", "1.5"] as const;
-
-/** Units of pH that nobody misreads on paper, and that no carbon dioxide makes. */
-const FAR = 4;
-
-/** Chalk in water that is saturated with carbon dioxide is at pH 6, from memory; half a unit is what paper shows. */
-const FIZZED = "5.5";
-
-/** The pH to be expected where the work asks for one, else of the filtrate; undefined where none was read. */
-function expectedPH({ batch, observed: { pH } }: Evidence): Quantity | undefined {
-  if (pH === undefined) return undefined;
-  return batch.steps.find(({ blank }) => blank === "pH")?.after.pH ?? batch.filtrate?.pH;
-}
-
-/** Is the liquor acid where base was to be in excess? */
-export function isBaseMissing(evidence: Evidence): boolean {
-  const { pH } = evidence.observed;
-  const expected = expectedPH(evidence);
-  if (pH === undefined || expected === undefined) return false;
-  // Over a carbonate that is left a liquor is next to neutral as long as carbon dioxide is in it.
-  const fizzed = evidence.batch.gas.some(({ formula }) => formula === "CO₂");
-  const isOverSolid = (evidence.batch.steps.find(({ blank }) => blank === "pH")?.after.solids.length ?? 0) > 0;
-  if (fizzed && isOverSolid && pH.compare(exact(FIZZED)) >= 0) return false;
-  return expected.compare(exact(BASIC)) > 0 && pH.compare(exact(NEUTRAL)) < 0;
-}
-
-/** Is the liquor next to neutral where acid was to be in excess, so that it took all acid there was? */
-export function isAcidMissing(evidence: Evidence, index: number): boolean {
-  const { pH, setting } = evidence.observed;
-  const expected = expectedPH(evidence);
-  if (pH === undefined || expected === undefined || !isAcid(setting.materials[index]!.form)) return false;
-  return (
-    expected.compare(exact(ACID)) < 0 && pH.compare(exact(ACID)) > 0 && pH.minus(expected).compare(exact(APART)) >= 0
-  );
-}
-
-/** Free strong acid: a hundredth of a mole in a litre and more. */
-const STRONG = "2";
-
-/** Acid is left although a solid of the plan, an oxide, a carbonate or a metal, is there to take all of it: which solid did not react. */
-function acidLeftBy({ batch, observed: { pH, setting } }: Evidence): string | undefined {
-  const { feeds, filtrate, materialBalance } = batch;
-  const expected = filtrate?.pH;
-  if (pH === undefined || expected === undefined || pH.compare(exact(STRONG)) >= 0) return undefined;
-  if (expected.minus(pH).compare(exact(APART)) < 0) return undefined;
-  const isAcidUsedUp = materialBalance.supplied.some(
-    ({ limiting }, i) => limiting && isAcid(setting.materials[i]!.form),
-  );
-  const solid = setting.materials.find(
-    ({ form }, i) => feeds[i]!.how === "solid" && !isAcid(form) && materialBalance.supplied[i]!.left.isPositive(),
-  );
-  return isAcidUsedUp ? solid?.shelf.name : undefined;
-}
-
-/** A liquor on the other side of neutral than the plan's; carbon dioxide alone moves a pH on its side by two. */
-export function liquorOff(evidence: Evidence, standing: Standing): Finding[] {
-  const { pH } = evidence.observed;
-  const expected = expectedPH(evidence);
-  if (pH === undefined || expected === undefined) return [];
-  const of = (q: Quantity): string => q.format({ decimals: 1, uncertainty: "none" });
-  const solid = acidLeftBy(evidence);
-  if (solid !== undefined)
-    return [
-      {
-        code: "liquor-ph",
-        text: `the liquor was at pH ${of(pH)}, where pH ${of(evidence.batch.filtrate!.pH!)} is expected: acid is left that the ${solid} was to take, so part of it did not react`,
-        mass: undefined,
-        figure: pH.minus(evidence.batch.filtrate!.pH!),
-        likelihood: undefined,
-        weight: belief(standing === "heavy" ? "liquorPH" : "acidLeft"),
-        next: `heat the liquor with more ${solid} until it takes no more, and let it crystallise again`,
-      },
-    ];
-  const isBasic = expected.compare(exact(ACID)) < 0 && pH.compare(exact(BASIC)) > 0;
-  if (!isBasic && !isBaseMissing(evidence)) return [];
-  // A mass that fits proves little where the liquor is far on the other side: what was left in it dries with the rest.
-  const far = pH.minus(expected).toNumber("");
-  const isFar = standing === "fits" && Math.abs(far) >= FAR;
-  return [
-    {
-      code: "liquor-ph",
-      text: `the liquor was at pH ${of(pH)}, where pH ${of(expected)} is expected: ${isBasic ? "base is in excess, or acid was left out" : "base is missing, or acid is in excess"}`,
-      mass: undefined,
-      figure: pH.minus(expected),
-      likelihood: undefined,
-      weight: belief(isFar ? "seen" : "liquorPH"),
-      next: `add ${isBasic ? "the missing acid" : "base"} by drops, and look for more product`,
-    },
-  ];
-}
-
 /** Is this material a precipitant: does it bring nothing of what the product is counted by, or the anion that holds it? */
 export function isPrecipitant({ batch, observed: { setting } }: Evidence, index: number): boolean {
   const key = keyElement(setting.product.formula);
@@ -249,62 +156,4 @@ export function shortBySight(evidence: Evidence, standing: Standing): Finding[] 
         ]
       : [],
   );
-}
-
-/** Likelihood of what a titration of the product found, if all of it were another form of the same metal. */
-export const assayLikelihood = ({ batch, observed: { assay } }: Evidence, theory: Quantity): number | undefined =>
-  assay === undefined ? undefined : likelihoodOf(assay, batch.product.theoreticalYield.dividedBy(theory));
-
-/** Does the titration contradict a pure product? */
-export const isOffPure = ({ observed: { assay } }: Evidence): boolean =>
-  assay !== undefined && (clearlyAbove(exact("1"), assay) || clearlyAbove(assay, exact("1")));
-
-/** Is what a titration found so far from pure that it is worth a word, sure or not? */
-export const isApart = (assay: Quantity): boolean =>
-  assay.compare(lessThanAll(planned("impure"))) <= 0 || assay.compare(exact("1").plus(planned("impure"))) >= 0;
-
-/** A product that a titration finds not to be pure. */
-export function impure(evidence: Evidence, standing: Standing): Finding[] {
-  const { batch, dry, expected, grams, observed } = evidence;
-  const { assay } = observed;
-  if (assay === undefined || !isApart(assay)) return [];
-  // A titration that pure product would give as well accuses nobody.
-  const sure = isOffPure(evidence) ? 1 : belief("inPart");
-  const { formula, theoreticalYield } = batch.product;
-  const rest = lessThanAll(assay);
-  if (!rest.isPositive())
-    return [
-      {
-        code: "impure",
-        text: `titration finds ${percent(assay)} of ${formula}, more than pure: a form with less water, or the titration is off`,
-        mass: undefined,
-        figure: assay.to("%"),
-        likelihood: undefined,
-        weight: sure * belief("overPure"),
-        next: "heat a weighed sample, and titrate again",
-      },
-    ];
-  const pure = dry.times(assay).to("g");
-  const other = dry.minus(pure).to("g");
-  return [
-    {
-      code: "impure",
-      text: `by titration ${percent(assay)} is ${formula}: ${grams(pure)} of it, ${percent(pure.dividedBy(theoreticalYield))} of the theory; ${grams(other)} is something else`,
-      mass: other,
-      figure: assay.to("%"),
-      likelihood: likelihoodWithin(pure, exact("0 g"), expected),
-      weight:
-        sure *
-        belief(
-          standing === "fits"
-            ? "seen"
-            : standing === "light"
-              ? "impure"
-              : clearlyAbove(pure, expected)
-                ? "impureHeavyElse"
-                : "impureHeavy",
-        ),
-      next: "dry to constant mass and test the last wash: it is water or salts as a rule",
-    },
-  ];
 }

@@ -11,11 +11,14 @@ import { belief, clearlyAbove, isTooCoarse } from "./difference";
 import { type Evidence, leastExplained, mostExplained, othersByFire } from "./evidence";
 import { explanationsOfMixUp } from "./explanations";
 import type { Finding, FindingCode, Yield } from "./finding";
-import { exactHits, lostInDrying, otherFormulas, tooMuch } from "./heavy";
+import { tooMuch } from "./heavy";
 import { fits, tooLittle } from "./light";
+import { liquorOff } from "./liquor-ph";
 import { mixturesThatFit } from "./mixtures";
+import { exactHits, lostInDrying, otherFormulas } from "./other-forms";
 import { overheated } from "./overheated";
-import { impure, isApart, knownUnwashed, liquorOff, type Standing, shortBySight, spilled } from "./seen";
+import { knownUnwashed, type Standing, shortBySight, spilled } from "./seen";
+import { impure, isApart } from "./titrated";
 
 export function yieldsOf(batch: Batch, dry: Quantity): Yield[] {
   return batch.candidates.map(({ formula, key, wanted, theoreticalYield }) => ({
