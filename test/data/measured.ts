@@ -57,9 +57,9 @@ export const MEASURED: readonly Measured[] = [
   {
     what: "small faults put into lines of the layers below the beaker and met by their own tests alone, samples with fresh seeds after the last tests, unless said otherwise",
     figure:
-      "quantity 37 of 38, hydrate 24 of 25, foundation 49 of 54, ion 73 of 83, equation 43 of 49, formula 55 of 68",
+      "quantity 37 of 38, hydrate 24 of 25, foundation 49 of 54, ion 73 of 83, equation 43 of 49, formula 103 of 125",
     command:
-      "npm run mutants -- 40 9101 <layer>; quantity with seed 9102, ion 60 lines with seed 13001, formula 60 lines with seed 14001, equation with seed 8102",
+      "npm run mutants -- 40 9101 <layer>; quantity with seed 9102, ion 60 lines with seed 13001, formula 60 lines with seed 22103 on 2026-11-29, equation with seed 8102",
     date: "2026-11-28",
   },
 ];

@@ -219,6 +219,12 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
   },
   {
     file: "formula/read/scan.ts",
+    line: "if (common !== 1) for (let k = 0; k < size; k += 1) numerators[k]! /= common;",
+    to: ["true"],
+    why: "a division by one",
+  },
+  {
+    file: "formula/read/scan.ts",
     line: "if (inner === 40 || inner === 91 || inner === 123) return giveUp(size, sizeInAll);",
     to: ["true"],
     why: "the quick reader gives up, and the careful one answers the same",
