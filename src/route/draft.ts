@@ -213,7 +213,19 @@ const times = ({ planned, theory }: Draft, i: number): Quantity =>
 
 const isMade = ({ found }: Draft, material: string): boolean => found.steps.some((step) => made(step) === material);
 
-export function inventoryOf(draft: Draft): RouteMaterial[] {
+const inventories = new WeakMap<Draft, readonly RouteMaterial[]>();
+
+/** What the plans take from jars, each jar once; put together once for its plans. */
+export function inventoryOf(draft: Draft): readonly RouteMaterial[] {
+  let list = inventories.get(draft);
+  if (list === undefined) {
+    list = Object.freeze(takenFrom(draft));
+    inventories.set(draft, list);
+  }
+  return list;
+}
+
+function takenFrom(draft: Draft): RouteMaterial[] {
   const lines = new Map<string, { form: string; portions: Quantity[]; steps: number[] }>();
   draft.planned.forEach(({ unit }, i) => {
     for (const { material, form, exact } of unit.weighings) {

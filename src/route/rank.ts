@@ -48,8 +48,19 @@ const GEL: Partial<Record<ReturnType<typeof kindOfCake>, number>> = { "hydroxide
 
 const clamp = (x: number): number => Math.max(0, Math.min(1, x));
 
-/** The vector of a route. */
+const kept = new WeakMap<Draft, RankParts>();
+
+/** The vector of a route, worked out once for its plans. */
 export function partsOf(draft: Draft): RankParts {
+  let parts = kept.get(draft);
+  if (parts === undefined) {
+    parts = Object.freeze(weighed(draft));
+    kept.set(draft, parts);
+  }
+  return parts;
+}
+
+function weighed(draft: Draft): RankParts {
   const { found, planned } = draft;
   const steps = found.steps;
   const perGram = costsOf(draft).perGram?.toNumber();
