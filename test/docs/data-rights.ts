@@ -165,6 +165,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   kayeLaby1941: "publicDomain",
   blanchard: "publicDomain",
   friendChromium: "publicDomain",
+  ladenburgZinc: "publicDomain",
   browneStewart1883: "publicDomain",
   moissanNickel: "publicDomain",
   oldPharmacopoeia: "publicDomain",

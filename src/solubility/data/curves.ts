@@ -1,4 +1,4 @@
-// Solubility of 433 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
+// Solubility of 436 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
 // solution (all water, crystal water included), near 1 atm. A curve bends wherever the solid in contact with it changes.
 // Every row keeps its source and how it is known; competing figures are kept beside the chosen ones.
 import { once } from "../../foundation/memo";
@@ -80,6 +80,7 @@ export const SOLUBILITY = /* @__PURE__ */ once((): readonly SolubilityRow[] => [
   { formula: "NH4Fe(SO4)2", name: "ammonium iron(III) sulfate (iron alum)", solids: [{ waters: "12" }], points: [[25, "44"]], source: "encyclopediaIronAlum", knownAs: "compiled", weak: true, note: "basis of the source unclear, about 20 %; melts in its own water at 39 to 41 °C" },
   { formula: "NH4VO3", name: "ammonium metavanadate", solids: [{ waters: "0" }], points: [[20, "0.48"], [30, "0.84"], [40, "1.32"], [50, "1.78"], [70, "3.05"]], source: "perry", knownAs: "compiled", note: "slow to reach equilibrium; decomposes in hot water" },
   { formula: "(NH4)2Ni(SO4)2", name: "ammonium nickel(II) sulfate", solids: [{ waters: "6" }], points: [[10, "3.3"], [20, "5.9"], [30, "8.3"], [40, "11.5"], [80, "28.6"]], source: "moissanNickel", knownAs: "measured", note: "the 50 °C figure of the source is off its curve and was left out" },
+  { formula: "(NH4)2Zn(SO4)2", name: "ammonium zinc sulfate", solids: [{ waters: "6" }], points: [[0, "7.3"], [20, "12.6"], [30, "16.5"], [45, "21.7"], [75, "37.8"], [85, "46.2"]], source: "ladenburgZinc", knownAs: "measured", weak: true, note: "those at 10 and 15 °C are off its curve" },
   { formula: "NH4NO3", name: "ammonium nitrate", solids: [{ waters: "0" }], points: [[0, "117"], [10, "151"], [20, "190"], [25, "212"], [30, "237"], [40, "289"], [50, "348"], [60, "421"], [70, "502"], [80, "604"], [90, "747"], [100, "931"]], source: "crcSolubility98", knownAs: "evaluated", competing: [{ celsius: 100, value: "871", source: "encyclopediaSolubility" }], note: "crystal form changes at 32 and 84 °C" },
   { formula: "NH4NO2", name: "ammonium nitrite", solids: [{ waters: "0" }], points: [[0, "126"], [10, "144"], [20, "185"], [25, "221"]], source: "crcSolubility98", knownAs: "evaluated" },
   { formula: "(NH4)2C2O4", name: "ammonium oxalate", solids: [{ waters: "1" }], points: [[0, "2.36"], [10, "3.21"], [20, "4.44"], [25, "5.20"], [30, "6.08"], [40, "8.18"], [50, "10.8"], [60, "13.9"], [70, "17.8"], [80, "22.4"], [90, "27.9"], [100, "34.6"]], source: "crcSolubility98", knownAs: "evaluated", competing: [{ celsius: 0, value: "2.2", source: "encyclopediaSolubility" }] },
