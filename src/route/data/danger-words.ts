@@ -90,8 +90,38 @@ export const DANGER_WORDS = /* @__PURE__ */ once((): readonly DangerWordRow[] =>
 ]);
 
 /** Words that say how a substance stands, and not what it is. */
-export const STATE_WORDS: ReadonlySet<string> = /* @__PURE__ */ new Set(
-  "a an the gas gaseous vapour vapor solution solutions dissolved aqueous liquid solid crystal crystals crystalline powder powdered pure dry anhydrous concentrated dilute conc dil salt flakes granules pellets some of in water".split(
-    " ",
-  ),
-);
+export const STATE_WORDS: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  "a",
+  "an",
+  "the",
+  "gas",
+  "gaseous",
+  "vapour",
+  "vapor",
+  "solution",
+  "solutions",
+  "dissolved",
+  "aqueous",
+  "liquid",
+  "solid",
+  "crystal",
+  "crystals",
+  "crystalline",
+  "powder",
+  "powdered",
+  "pure",
+  "dry",
+  "anhydrous",
+  "concentrated",
+  "dilute",
+  "conc",
+  "dil",
+  "salt",
+  "flakes",
+  "granules",
+  "pellets",
+  "some",
+  "of",
+  "in",
+  "water",
+]);
