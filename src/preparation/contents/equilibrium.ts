@@ -1,30 +1,16 @@
-// What really stands in a vessel: pH, and how much of each solid the liquor keeps, asked of the equilibrium of the whole
-// mixture. Asked per kilogram of water and to four figures, so that a batch of any size has one answer.
-import { atomsOf, type Phase } from "../../aqueous/internal";
-import { isNonmetal } from "../../equation/internal";
+// What really stands in a vessel, asked of the equilibrium of the whole mixture: the question, and the beaker that answers it.
+// Asked per kilogram of water and to four figures, so that a batch of any size has one answer.
 import { type Formula, parseFormula } from "../../formula";
 import { once, remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
-import {
-  type Beaker,
-  componentsOf,
-  isKnown,
-  type Keeping,
-  type Pour,
-  printed,
-  ratio,
-  settle,
-  unitsIn,
-} from "../feasibility/beaker";
-import { type Parts, partsOf } from "../feasibility/by-parts";
-import { isFormOf } from "../feasibility/oxide-or-hydroxide";
+import { type Beaker, componentsOf, isKnown, type Keeping, type Pour, settle, unitsIn } from "../feasibility/beaker";
 import type { Books, Fizzed } from "./books";
 import type { Entry } from "./entry";
-import { type Matter, matterOf } from "./matter";
+import type { Matter } from "./matter";
 
 /** Anything with books: a vessel. */
-interface Booked {
+export interface Booked {
   readonly books: Books;
   readonly asked: Asked;
 }
@@ -35,9 +21,6 @@ export interface Asked {
   standing?: Beaker | false;
 }
 
-/** Hydrons and water belong to everything. */
-const HYDRON = "H+";
-
 /** Little more water than there is may stand for it, where the liquor is too strong for the model. */
 const THINNED = 1.25;
 
@@ -45,7 +28,7 @@ const THINNED = 1.25;
 const standsBy = ({ matter }: Entry): boolean => matter.formula.size === 1;
 
 /** Things that the beaker of a vessel contains, mol for each kilogram of water; undefined where there is too little water or a stranger. */
-function perKilogram(pot: Booked): Poured | undefined {
+export function perKilogram(pot: Booked): Poured | undefined {
   const known = pot.asked.poured;
   if (known !== undefined) return known || undefined;
   const kg = waterOf(pot);
@@ -129,13 +112,19 @@ export function settled(
 }
 
 /** What stands in a vessel, asked once of it. */
-function standingIn(pot: Booked): Beaker | undefined {
+export function standingIn(pot: Booked): Beaker | undefined {
   const known = pot.asked.standing;
   if (known !== undefined) return known || undefined;
   const put = perKilogram(pot);
   const found = put && settled(put.pours, pot.books.temperature.toNumber("°C"), put.fizzed);
   pot.asked.standing = found ?? false;
   return found;
+}
+
+/** What stands in a vessel where the liquor itself is within the model, and not only a weaker one. */
+export function ownStanding(pot: Booked): Beaker | undefined {
+  const found = standingIn(pot);
+  return found === undefined || found.water > THINNED ? undefined : found;
 }
 
 const CARBONATE = "CO3^2-";
@@ -165,89 +154,6 @@ export function fizzedIn(pot: Booked, product: Matter, isWritten: boolean, preci
   return { keeping: (isWritten ? isMore : isLess) ? "leaves" : "kept", left };
 }
 
-/** The same where the liquor itself is within the model, and not only a weaker one. */
-export function ownStanding(pot: Booked): Beaker | undefined {
-  const found = standingIn(pot);
-  return found === undefined || found.water > THINNED ? undefined : found;
-}
-
-/** Differences below this share of a solid are rounding of its amounts. */
-const NOISE = 0.001;
-
-/** Less than this share of the metal in another solid is not a solid of its own. */
-const OWN_SOLID = 0.02;
-
-/** Solids that contain the metal of a product and are another one, most first; of a stronger liquor, those of a weaker one. */
-export function solidsBeside(
-  pot: Booked,
-  product: Matter,
-): readonly { readonly matter: Matter; readonly amount: Quantity }[] {
-  const beaker = standingIn(pot);
-  const own = componentsOf(product.formula);
-  if (beaker === undefined || own === undefined) return [];
-  const metals = metalsOf(product, own);
-  const isBooked = (of: ReadonlyMap<string, number>): boolean =>
-    pot.books.solids.some(({ matter }) => {
-      const there = componentsOf(matter.formula);
-      return matter.key !== product.key && there !== undefined && ratio(of, there) !== undefined;
-    });
-  // Where no constant of the product is known, nothing can be said of what stands in its place.
-  const isKnownSolid = beaker.conditions.some(({ phase }) => phase !== undefined && ratio(phase.of, own) !== undefined);
-  const isLeftOut = beaker.excluded.some(({ phase }) => ratio(phase.of, own) !== undefined);
-  if (!isKnownSolid && !isLeftOut) return [];
-  return beaker.solids.flatMap(({ phase, moles }) => {
-    const isProduct = ratio(phase.of, own) !== undefined && isFormOf(phase, product.formula);
-    if (isProduct || isBooked(phase.of)) return [];
-    const share = Math.max(0, ...metals.map((key) => (moles * (phase.of.get(key) ?? 0)) / beaker.total(key)));
-    if (share < OWN_SOLID) return [];
-    const perKg = quantity(
-      { value: moles.toPrecision(4), unit: "mol/kg" },
-      {
-        symbol: `b(${printed(phase)})`,
-        label: `${printed(phase)} that stands for each kilogram of water, at equilibrium`,
-      },
-    );
-    return [{ matter: matterOf(parseFormula(phase.formula)), amount: perKg.times(pot.books.water).to("mol") }];
-  });
-}
-
-/** Solids that stand beside a product and contain nothing of its metal: what something else in the vessel precipitates as. */
-export function solidsApart(
-  pot: Booked,
-  product: Matter,
-): readonly { readonly matter: Matter; readonly amount: Quantity }[] {
-  const beaker = standingIn(pot);
-  const own = componentsOf(product.formula);
-  if (beaker === undefined || own === undefined) return [];
-  const metals = metalsOf(product, own);
-  return beaker.solids.flatMap(({ phase, moles }) => {
-    if (metals.some((key) => phase.of.has(key))) return [];
-    const perKg = quantity({ value: moles.toPrecision(4), unit: "mol/kg" }, { symbol: `b(${printed(phase)})` });
-    return [{ matter: matterOf(parseFormula(phase.formula)), amount: perKg.times(pot.books.water).to("mol") }];
-  });
-}
-
-/** How much of a solid stands at the equilibrium of a vessel; undefined where the model does not reach, or does not know it. */
-export function standingOf(pot: Booked, matter: Matter): Quantity | undefined {
-  const found = ownStanding(pot);
-  const of = componentsOf(matter.formula);
-  if (found === undefined || of === undefined) return undefined;
-  for (const { phase, moles } of found.solids) {
-    const units = ratio(phase.of, of);
-    if (units === undefined) continue;
-    const perKg = quantity(
-      { value: (moles * units).toPrecision(4), unit: "mol/kg" },
-      { symbol: `b(${matter.name})`, label: `${matter.name} that stands for each kilogram of water, at equilibrium` },
-    );
-    return perKg.times(pot.books.water).to("mol");
-  }
-  return undefined;
-}
-
-/** Components that carry a metal of a formula. */
-const metalsOf = (matter: Matter, own: ReadonlyMap<string, number>): string[] =>
-  [...own.keys()].filter((key) => matter.formula.symbols.some((s) => !isNonmetal(s) && atomsOf(key).has(s)));
-
 /** pH of a vessel; undefined where the model does not reach. */
 export function phOf(pot: Booked): Quantity<"number"> | undefined {
   const { temperature } = pot.books;
@@ -260,127 +166,4 @@ export function phOf(pot: Booked): Quantity<"number"> | undefined {
         { value: found.pH.toFixed(2), unit: "" },
         { symbol: "pH", label: "pH at the equilibrium of the mixture" },
       );
-}
-
-/**
- * What a kilogram of water keeps of a solid: what its ions could still make, and never more than the books have of it beyond what
- * stands; mol.
- */
-function keptPerKilogram(pot: Booked, kg: number, matter: Matter, beaker: Beaker, own: ReadonlyMap<string, number>) {
-  const ions = leastDissolved(beaker, own);
-  const isIt = (one: Entry): boolean => one.matter.key === matter.key;
-  const booked = pot.books.solids.reduce((n, one) => (isIt(one) ? n + one.amount.toNumber() : n), 0) / kg;
-  const beyond = Math.max(0, booked - unitsIn(beaker, own));
-  return ions === undefined || booked === 0 || ions <= beyond + NOISE * booked ? ions : beyond;
-}
-
-/** An amount for each kilogram of water, as much as there is water. */
-const forAll = (perKg: number, pot: Booked, matter: Matter, figures: number): Quantity => {
-  const label = `${matter.name} that a kilogram of this liquor keeps at equilibrium`;
-  const value = perKg === 0 ? "0" : perKg.toPrecision(figures);
-  return quantity({ value, unit: "mol/kg" }, { symbol: `b(${matter.name})`, label })
-    .times(pot.books.water)
-    .to("mol");
-};
-
-/** How much of a solid the liquor keeps at equilibrium; undefined where it does not stand, or the model does not reach. */
-export function keptAtEquilibrium(pot: Booked, matter: Matter): Quantity | undefined {
-  const beaker = ownStanding(pot);
-  const own = componentsOf(matter.formula);
-  const kg = waterOf(pot);
-  if (beaker === undefined || own === undefined || kg === undefined) return undefined;
-  if (!beaker.solids.some(({ phase }) => ratio(own, phase.of) !== undefined)) return undefined;
-  const least = keptPerKilogram(pot, kg, matter, beaker, own);
-  return least === undefined
-    ? undefined
-    : forAll(least, pot, matter, 4).named({
-        symbol: `n(${matter.name}, kept)`,
-        rule: "kept = what a kilogram of the liquor keeps × water",
-      });
-}
-
-/** The same with the constant of the solid one standard uncertainty to either side; undefined where that is not known. */
-export function keptRange(pot: Booked, matter: Matter): readonly [least: Quantity, most: Quantity] | undefined {
-  const found = ownStanding(pot);
-  const own = componentsOf(matter.formula);
-  const put = perKilogram(pot);
-  const kg = waterOf(pot);
-  if (found === undefined || own === undefined || put === undefined || kg === undefined) return undefined;
-  const isIt = (phase: Phase): boolean => ratio(phase.of, own) !== undefined;
-  const doubts = found.conditions.flatMap(({ phase }) =>
-    phase !== undefined && isIt(phase) ? [phase.shares[0]?.[0].standardUncertainty ?? 0] : [],
-  );
-  const by = Math.max(0, ...doubts);
-  if (by === 0) return undefined;
-  const celsius = pot.books.temperature.toNumber("°C");
-  const [one, other] = [by, -by].map((shift) => {
-    const lower = { by: shift, which: isIt };
-    const beaker = settled(put.pours, celsius, put.fizzed, { solids: "fresh", lower, near: found });
-    return beaker === undefined ? undefined : keptPerKilogram(pot, kg, matter, beaker, own);
-  });
-  if (one === undefined || other === undefined) return undefined;
-  return [forAll(Math.min(one, other), pot, matter, 3), forAll(Math.max(one, other), pot, matter, 3)];
-}
-
-/** Formula units of a solid that a kilogram of water could make of what it keeps of its ions. */
-function leastDissolved(beaker: Beaker, own: ReadonlyMap<string, number>): number | undefined {
-  let least = Number.POSITIVE_INFINITY;
-  for (const [key, count] of own) {
-    if (key === HYDRON || !(count > 0)) continue;
-    least = Math.min(least, beaker.dissolved(key) / count);
-  }
-  return Number.isFinite(least) ? least / beaker.water : undefined;
-}
-
-/** May a solid stand, and nothing of it does, nor anything else of its metal? Then all of it stays dissolved. */
-export function staysDissolved(pot: Booked, matter: Matter): boolean {
-  const found = ownStanding(pot);
-  const own = componentsOf(matter.formula);
-  if (found === undefined || own === undefined || unitsIn(found, own) > 0) return false;
-  const isAllowed = found.conditions.some(({ phase }) => phase !== undefined && ratio(phase.of, own) !== undefined);
-  return isAllowed && standsInstead(pot, matter).length === 0;
-}
-
-/** Does a solid not stand, by the equilibrium or that of a weaker liquor? False where nothing is known. */
-export function standsNot(pot: Booked, matter: Matter): boolean {
-  const found = standingIn(pot);
-  const own = componentsOf(matter.formula);
-  if (found === undefined || own === undefined) return false;
-  return !found.solids.some(({ phase }) => ratio(phase.of, own) !== undefined && isFormOf(phase, matter.formula));
-}
-
-/** The parts that stand of a solid without a constant, and the most of it that the liquor keeps by theirs. */
-export function keptByParts(
-  pot: Booked,
-  matter: Matter,
-  put: readonly Matter["formula"][],
-): (Parts & { readonly kept: Quantity }) | undefined {
-  const found = ownStanding(pot);
-  const own = componentsOf(matter.formula);
-  const parts = found === undefined ? undefined : partsOf(found, matter.formula, put);
-  if (found === undefined || own === undefined || parts === undefined) return undefined;
-  const [metal] = metalsOf(matter, own);
-  const perKg = quantity(
-    { value: (found.dissolved(metal!) / own.get(metal!)! / found.water).toPrecision(4), unit: "mol/kg" },
-    {
-      symbol: `b(${matter.name})`,
-      label: `most ${matter.name} that a kilogram of this liquor keeps, by ${parts.names.join(" and ")}`,
-    },
-  );
-  const kept = perKg
-    .times(pot.books.water)
-    .to("mol")
-    .named({ symbol: `n(${matter.name}, kept)`, rule: "kept = what a kilogram of the liquor keeps × water" });
-  return { ...parts, kept };
-}
-
-/** What stands at equilibrium in place of a solid that should have formed, as printed; empty where that stands, or nothing is known. */
-export function standsInstead(pot: Booked, matter: Matter): readonly string[] {
-  const found = ownStanding(pot);
-  const own = componentsOf(matter.formula);
-  if (found === undefined || own === undefined) return [];
-  const { solids } = found;
-  if (solids.some(({ phase }) => ratio(own, phase.of) !== undefined)) return [];
-  const metals = metalsOf(matter, own);
-  return solids.filter(({ phase }) => metals.some((key) => phase.of.has(key))).map(({ phase }) => printed(phase));
 }
