@@ -135,6 +135,7 @@ describe("a target that is never made", () => {
     ],
     [["NH4NO3", "NH4+ NO3-", "ammonium nitrate solution"]],
     [["N2H6SO4", "hydrazine sulfate", "hydrazinium sulfate"]],
+    [["N2H4", "(NH2)2", "NH2NH2", "H4N2", "hydrazine"]],
     [["C(NO2)4", "CN4O8", "tetranitromethane"]],
     [["[Ni(N2H4)3](NO3)2", "NiH12N8O6"]],
   ])("is refused alike however it is written: %j", (writings) => {
