@@ -64,7 +64,11 @@ export interface PrecipitatedCarbonate {
    * at 25 °C with carbon dioxide kept, and gone; and boiled, with the constants of 60 °C, where they end. Undefined where it is
    * not known.
    */
-  readonly liquor: Readonly<Record<Working, CarbonateLiquor | undefined>>;
+  readonly liquor: {
+    readonly kept: CarbonateLiquor | undefined;
+    readonly aired: CarbonateLiquor | undefined;
+    readonly boiled: CarbonateLiquor | undefined;
+  };
   /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
