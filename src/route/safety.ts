@@ -68,7 +68,6 @@ export function refusedClass(formula: string): string | undefined {
     found(formula, () => {
       const read = attempt(() => readNotation(formulaFrom(formula)));
       if (!read.ok) return null;
-      if (formulaFrom(formula).hasSameComposition(formulaFrom("N2H4"))) return "hydrazine";
       // by composition as well: a formula that does not show its groups is not answered either
       const precursor = PRECURSORS.find(
         (row) =>

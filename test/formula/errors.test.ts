@@ -104,6 +104,24 @@ describe("refused formulas", () => {
     expect(refusal("Lа2O3").hint).toBe('U+0430 is Cyrillic; type "a"');
   });
 
+  it("names for every letter that passes for a Latin one a letter of the same case", () => {
+    // Unicode blocks Greek and Cyrillic, U+0370 to U+04FF; the dot U+0387 is no letter
+    const letters = Array.from({ length: 0x190 }, (_, i) => String.fromCodePoint(0x370 + i)).filter((one) =>
+      /\p{L}/u.test(one),
+    );
+    const told = letters.flatMap((letter) => {
+      const { ascii } = refusal(`${letter}2`).details as { ascii?: string };
+      return ascii === undefined ? [] : [{ letter, ascii }];
+    });
+    for (const { letter, ascii } of told)
+      expect(ascii, letter).toMatch(letter === letter.toUpperCase() ? /^[A-Z]$/ : /^[a-z]$/);
+    // the capitals that print alike (confusables of Unicode Technical Standard 39, from memory)
+    const pairs = told.map(({ letter, ascii }) => letter + ascii).join(" ");
+    expect(pairs).toContain("ΑA ΒB ΕE ΖZ ΗH ΙI ΚK ΜM ΝN ΟO ΡP ΤT ΥY ΧX");
+    for (const pair of ["АA", "ВB", "ЕE", "КK", "МM", "НH", "ОO", "РP", "СC", "ТT", "ХX"])
+      expect(pairs).toContain(pair);
+  });
+
   it("shows the place with a caret", () => {
     expect(refusal("Na2(SO4]").message.split("\n").slice(1, 3)).toEqual(["  Na2(SO4]", "         ^"]);
   });

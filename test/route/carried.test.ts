@@ -88,16 +88,15 @@ describe.each(ROUTES)("%s", (_, route) => {
   });
 });
 
-it("fires what stays by heat in with the oxide: all the sulfate, and no more of it", () => {
-  for (const [name, route] of ROUTES) {
-    if (!name.includes("oxide")) continue;
-    const [one, two] = route.steps;
+it.each(ROUTES.filter(([name]) => name.includes("oxide")))(
+  "fires what stays by heat in with the oxide, all the sulfate and no more of it: %s",
+  (_, { steps: [one, two] }) => {
     const carried = molesOf(takenOf(two!.plan, one!.product), SULFATE);
-    expect(molesOf(endOf(two!.plan), SULFATE), name).toBeCloseTo(carried, 12);
+    expect(molesOf(endOf(two!.plan), SULFATE)).toBeCloseTo(carried, 12);
     // the oxide is less than the basic carbonate, the salt is not: its share rises
-    expect(two!.purity!.assay.compare(one!.purity!.assay), name).toBe(-1);
-  }
-});
+    expect(two!.purity!.assay.compare(one!.purity!.assay)).toBe(-1);
+  },
+);
 
 /** Basic zinc carbonate washed to a residue, and what is made of it. */
 function chain(residue: `${number} %`, next: Omit<PlanRequest, "materials" | "scale">, acid: boolean): readonly Plan[] {

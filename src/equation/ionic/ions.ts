@@ -1,6 +1,7 @@
 // What a formula is in water: the ions of a salt, a strong acid or a strong base, or the formula as it stands. The ion layer
 // tells the ions and holds the solubility rules; a phase written by the user outweighs them.
 
+import { ALKALI_METALS } from "../../element/internal";
 import { type Formula, parseFormula } from "../../formula";
 import { withoutPhase } from "../../formula/internal";
 import { constitutionOf } from "../../ion";
@@ -33,8 +34,6 @@ function isSolubleSalt(ions: readonly Released[]): boolean | undefined {
     return anions.every((anion) => anion === "OH-") || cations.every((cation) => ALKALI.includes(cation));
   return verdict === undefined ? undefined : verdict.class === "soluble";
 }
-
-const ALKALI_METALS: ReadonlySet<string> = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs"]);
 
 /** What a species is in water: its ions, or undefined if it stays as it is; and what had to be assumed. */
 export function dissociated(formula: Formula): { ions: Released[] | undefined; assumption?: string } {

@@ -1,5 +1,5 @@
 // Which solids stand in a vessel at equilibrium: a product, others of its metal, and what something else precipitates as.
-import { atomsOf } from "../../aqueous/internal";
+import { atomsOf, type Phase } from "../../aqueous/internal";
 import { isNonmetal } from "../../equation/internal";
 import { parseFormula } from "../../formula";
 import { type Quantity, quantity } from "../../quantity";
@@ -15,15 +15,38 @@ export const metalsOf = (matter: Matter, own: ReadonlyMap<string, number>): stri
 /** Less than this share of the metal in another solid is not a solid of its own. */
 const OWN_SOLID = 0.02;
 
-/** Solids that contain the metal of a product and are another one, most first; of a stronger liquor, those of a weaker one. */
-export function solidsBeside(
-  pot: Booked,
-  product: Matter,
-): readonly { readonly matter: Matter; readonly amount: Quantity }[] {
+/** A solid of the equilibrium with how much of it the whole vessel has. */
+interface StandingSolid {
+  readonly matter: Matter;
+  readonly amount: Quantity;
+}
+
+/** The equilibrium of a vessel, of a stronger liquor that of a weaker one, beside a product; undefined where either is not known. */
+function standingWith(pot: Booked, product: Matter) {
   const beaker = standingIn(pot);
   const own = componentsOf(product.formula);
-  if (beaker === undefined || own === undefined) return [];
-  const metals = metalsOf(product, own);
+  return beaker === undefined || own === undefined ? undefined : { beaker, own, metals: metalsOf(product, own) };
+}
+
+/** So many moles for each kilogram of water, in all the water of a vessel. */
+const inAllWater = (pot: Booked, molesPerKg: number, name: string): Quantity =>
+  quantity(
+    { value: molesPerKg.toPrecision(4), unit: "mol/kg" },
+    { symbol: `b(${name})`, label: `${name} that stands for each kilogram of water, at equilibrium` },
+  )
+    .times(pot.books.water)
+    .to("mol");
+
+const standing = (pot: Booked, phase: Phase, moles: number): StandingSolid => ({
+  matter: matterOf(parseFormula(phase.formula)),
+  amount: inAllWater(pot, moles, printed(phase)),
+});
+
+/** Solids that contain the metal of a product and are another one, most first; of a stronger liquor, those of a weaker one. */
+export function solidsBeside(pot: Booked, product: Matter): readonly StandingSolid[] {
+  const found = standingWith(pot, product);
+  if (found === undefined) return [];
+  const { beaker, own, metals } = found;
   const isBooked = (of: ReadonlyMap<string, number>): boolean =>
     pot.books.solids.some(({ matter }) => {
       const there = componentsOf(matter.formula);
@@ -37,32 +60,18 @@ export function solidsBeside(
     const isProduct = ratio(phase.of, own) !== undefined && isFormOf(phase, product.formula);
     if (isProduct || isBooked(phase.of)) return [];
     const share = Math.max(0, ...metals.map((key) => (moles * (phase.of.get(key) ?? 0)) / beaker.total(key)));
-    if (share < OWN_SOLID) return [];
-    const perKg = quantity(
-      { value: moles.toPrecision(4), unit: "mol/kg" },
-      {
-        symbol: `b(${printed(phase)})`,
-        label: `${printed(phase)} that stands for each kilogram of water, at equilibrium`,
-      },
-    );
-    return [{ matter: matterOf(parseFormula(phase.formula)), amount: perKg.times(pot.books.water).to("mol") }];
+    return share < OWN_SOLID ? [] : [standing(pot, phase, moles)];
   });
 }
 
 /** Solids that stand beside a product and contain nothing of its metal: what something else in the vessel precipitates as. */
-export function solidsApart(
-  pot: Booked,
-  product: Matter,
-): readonly { readonly matter: Matter; readonly amount: Quantity }[] {
-  const beaker = standingIn(pot);
-  const own = componentsOf(product.formula);
-  if (beaker === undefined || own === undefined) return [];
-  const metals = metalsOf(product, own);
-  return beaker.solids.flatMap(({ phase, moles }) => {
-    if (metals.some((key) => phase.of.has(key))) return [];
-    const perKg = quantity({ value: moles.toPrecision(4), unit: "mol/kg" }, { symbol: `b(${printed(phase)})` });
-    return [{ matter: matterOf(parseFormula(phase.formula)), amount: perKg.times(pot.books.water).to("mol") }];
-  });
+export function solidsApart(pot: Booked, product: Matter): readonly StandingSolid[] {
+  const found = standingWith(pot, product);
+  if (found === undefined) return [];
+  const { beaker, metals } = found;
+  return beaker.solids
+    .filter(({ phase }) => !metals.some((key) => phase.of.has(key)))
+    .map(({ phase, moles }) => standing(pot, phase, moles));
 }
 
 /** How much of a solid stands at the equilibrium of a vessel; undefined where the model does not reach, or does not know it. */
@@ -72,12 +81,7 @@ export function standingOf(pot: Booked, matter: Matter): Quantity | undefined {
   if (found === undefined || of === undefined) return undefined;
   for (const { phase, moles } of found.solids) {
     const units = ratio(phase.of, of);
-    if (units === undefined) continue;
-    const perKg = quantity(
-      { value: (moles * units).toPrecision(4), unit: "mol/kg" },
-      { symbol: `b(${matter.name})`, label: `${matter.name} that stands for each kilogram of water, at equilibrium` },
-    );
-    return perKg.times(pot.books.water).to("mol");
+    if (units !== undefined) return inAllWater(pot, moles * units, matter.name);
   }
   return undefined;
 }

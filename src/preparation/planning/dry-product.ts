@@ -1,5 +1,5 @@
-// What a batch makes as the next preparation takes it: of a dry product: how much of it is the product, and what else stands in it, by the books of the
-// vessel at the end. A titration says more than the books, and goes before them.
+// What a batch makes as the next preparation takes it: how much of it is the product, and what else stands or dissolves in it, by
+// the books of the vessel at the end. A titration says more than the books, and goes before them.
 import type { Formula } from "../../formula";
 import { type Quantity, quantity } from "../../quantity";
 import type { Contents } from "../contents/contents";
@@ -59,7 +59,8 @@ export function dryProductOf(
   return { assay: share(value.toFixed(), `w(${name})`, `assay of ${name}`), also };
 }
 
-const onLabel = (one: Quantity): `${number} %` => `${one.in("%").toNumber()} %`;
+/** With every digit: an assay that is rounded up would come to more than the whole, with what stands beside it. */
+const inFull = (one: Quantity): `${number} %` => `${one.in("%").toNumber()} %`;
 const inShort = (one: Quantity): `${number} %` => `${Number(one.in("%").toPrecision(FIGURES))} %`;
 
 /** What stands dry, or the liquor that is kept, as a material of the shelf. */
@@ -73,7 +74,7 @@ export function handedOn(
   const also = (keptLiquor ?? dry)?.also ?? [];
   return {
     ...(keptLiquor === undefined ? {} : { strength: inShort(keptLiquor.strength) }),
-    ...(dry === undefined || dry.assay.compare("100 %") >= 0 ? {} : { assay: onLabel(dry.assay) }),
+    ...(dry === undefined || dry.assay.compare("100 %") >= 0 ? {} : { assay: inFull(dry.assay) }),
     ...(also.length === 0
       ? {}
       : { also: also.map(({ formula, share: part }) => ({ form: formula, share: inShort(part) })) }),

@@ -41,7 +41,7 @@ const LOWER = ["60 °C", "50 °C", "40 °C"];
 const HALF = "0.5";
 
 /** Times the least hot water: a hydrate that would bind all of it is left a liquor by a little more. */
-const THINNER = [undefined, "1.25", "1.5", "2"] as const;
+const THINNER = ["1.25", "1.5", "2"] as const;
 
 const firstLine = (error: { readonly message: string }): string => error.message.split("\n")[0]!;
 
@@ -62,29 +62,26 @@ export function coolingOf(
   cold: Quantity<"temperature">,
 ): Crystallising["cooling"] {
   const request = { formula, mass, hot, cold } as const;
-  const grown = (waterFactor: (typeof THINNER)[number]) =>
+  const grown = (more: { readonly waterFactor?: (typeof THINNER)[number] } = {}) =>
     attempt((): Crystallisation => {
-      const more = waterFactor === undefined ? {} : { waterFactor };
       const byHalf = crystallise({ ...request, ...more, evaporateTo: HALF });
       const saturated = asHotAsFirst(byHalf);
       return saturated <= Number(HALF) ? byHalf : crystallise({ ...request, ...more, evaporateTo: saturated });
     });
-  let missing = "";
-  for (const factor of THINNER) {
-    const cooling = grown(factor);
-    const isWhole = cooling.ok
-      ? cooling.value.crop.share.compare(exact("100 %")) > 0
-      : cooling.error.code === "solubility.no-liquor";
-    if (cooling.ok && !isWhole)
-      // of another hydrate the thinner liquor gives that one, and not what was asked for
-      return factor === undefined || parseFormula(cooling.value.crop.formula).hasSameComposition(formula)
-        ? cooling.value
-        : { missing };
-    if (missing === "")
-      missing = cooling.ok
-        ? `${cooling.value.crop.formula} binds all the water: the solution sets as a whole`
-        : firstLine(cooling.error);
-    if (!isWhole) break;
+  const setsAsWhole = (found: ReturnType<typeof grown>): boolean =>
+    found.ok ? found.value.crop.share.compare(exact("100 %")) > 0 : found.error.code === "solubility.no-liquor";
+  const first = grown();
+  if (first.ok && !setsAsWhole(first)) return first.value;
+  const missing = first.ok
+    ? `${first.value.crop.formula} binds all the water: the solution sets as a whole`
+    : firstLine(first.error);
+  if (!setsAsWhole(first)) return { missing };
+  for (const waterFactor of THINNER) {
+    const thinner = grown({ waterFactor });
+    if (setsAsWhole(thinner)) continue;
+    // of another hydrate the thinner liquor gives that one, and not what was asked for
+    const isAsked = thinner.ok && parseFormula(thinner.value.crop.formula).hasSameComposition(formula);
+    return isAsked ? thinner.value : { missing };
   }
   return { missing };
 }

@@ -69,14 +69,14 @@ function isFired(reactants: readonly Species[], products: readonly Species[]): b
   const solids = reactants.map((s) => s.formula).filter((f) => !isOfFurnace(f));
   const stays = (f: Formula): boolean => fateInRoom(f).precipitated !== false;
   // sand and soda melt together to what water dissolves; in water they leave each other alone
-  const isUnwilling = solids.some((f) => firedOxide(f)?.inLye !== undefined);
+  const isUnwilling = (): boolean => solids.some((f) => firedOxide(f)?.inLye !== undefined);
   return (
     solids.length > 1 &&
     (isReducedByCarbon(solids, products) ||
       (solids.every((f) => (isOxide(f) && stays(f)) || isCarbonate(f)) &&
         products.some(
           ({ formula: f }) =>
-            f.symbols.length > 2 && f.symbols.includes("O") && !isCarbonate(f) && (stays(f) || isUnwilling),
+            f.symbols.length > 2 && f.symbols.includes("O") && !isCarbonate(f) && (stays(f) || isUnwilling()),
         ) &&
         products.every(({ formula: f }) => isOneOf(f, "CO2") || (!f.symbols.includes("H") && !isCarbonate(f)))))
   );

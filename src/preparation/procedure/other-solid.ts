@@ -1,6 +1,7 @@
 // Another solid than the one asked for, where the equilibrium of the vessel has one: its own equation, balanced from the same
 // reactants and by-products, takes its share of the metal. Where it is a material that stays what it was, less reacts.
 
+import { ALKALI_METALS } from "../../element/internal";
 import { tryReactionSpace } from "../../equation";
 import { isNonmetal } from "../../equation/internal";
 import type { Formula } from "../../formula";
@@ -34,17 +35,16 @@ const SIDES: readonly (readonly [left: readonly string[], right: readonly string
 
 const FLEETING = new Set(["H2O", "CO2"]);
 
-/** The equation of another solid as terms; undefined where the same reactants and by-products do not make it. */
-function equationOf(setting: Setting, solid: Matter, main: Reaction): readonly Term[] | undefined {
-  const { equation, product, reactants, products } = setting;
+/** The equation of another solid as terms; undefined where what is on the left and the by-products do not make it. */
+function equationOf(
+  { equation, product, products }: Setting,
+  left: readonly Formula[],
+  solid: Matter,
+  main: Reaction,
+): readonly Term[] | undefined {
   const beside = products.filter((one) => one !== product).map(({ formula }) => formula);
-  return remembered(`${equation} | ${product.formula} | ${solid.key}`, () =>
-    balancedFrom(
-      reactants.map(({ formula }) => formula),
-      beside,
-      solid,
-      main,
-    ),
+  return remembered(`${equation} | ${product.formula} | ${left.join(" + ")} | ${solid.key}`, () =>
+    balancedFrom(left, beside, solid, main),
   );
 }
 
@@ -102,13 +102,12 @@ function withWhatComesAlong(bench: Bench, outcome: Outcome, main: Reaction): Out
   if (carriers.length === 0) return outcome;
   const wanted = metalsIn(matterOf(product.formula));
   const bases = reactants.map(({ formula }) => formula).filter((one) => !holdsOf(matterOf(one), wanted));
-  const beside = products.filter((one) => one !== product).map(({ formula }) => formula);
   let pot = outcome.pot;
   const reactions: Reaction[] = [];
   for (const { matter, amount } of solidsApart(fizzed(bench, pot), matterOf(product.formula))) {
     if (pot.books.solids.some((one) => one.matter.core.key === matter.core.key)) continue;
     const carrier = carriers.find((one) => holdsOf(one.matter, metalsIn(matter)));
-    const terms = carrier && balancedFrom([carrier.matter.formula, ...bases], beside, matter, main);
+    const terms = carrier && equationOf(setting, [carrier.matter.formula, ...bases], matter, main);
     const made = terms?.find((term) => term.count > 0n && term.matter.key === matter.key);
     if (terms === undefined || made === undefined) continue;
     const extent = terms.reduce(
@@ -129,13 +128,10 @@ function withWhatComesAlong(bench: Bench, outcome: Outcome, main: Reaction): Out
 }
 
 const metalsIn = ({ formula }: Matter): ReadonlySet<string> =>
-  new Set(formula.symbols.filter((symbol) => !isNonmetal(symbol) && !ALKALIS.includes(symbol)));
+  new Set(formula.symbols.filter((symbol) => !isNonmetal(symbol) && !ALKALI_METALS.has(symbol)));
 
 const holdsOf = ({ formula }: Matter, metals: ReadonlySet<string>): boolean =>
   formula.symbols.some((symbol) => metals.has(symbol));
-
-/** Their salts stay dissolved. */
-const ALKALIS: readonly string[] = ["Li", "Na", "K", "Rb", "Cs"];
 
 /** How much less of the equation leaves enough of each reactant for another one. */
 function lessBy(pot: Pot, main: Reaction, terms: readonly Term[], extent: Quantity): Quantity {
@@ -187,6 +183,7 @@ function inPlace(bench: Bench, start: Pot, reactions: readonly Reaction[], main:
   const product = matterOf(setting.product.formula);
   const outcome = reacted(start, reactions);
   const pot = fizzed(bench, outcome.pot);
+  const left = setting.reactants.map(({ formula }) => formula);
   let open = main.extent;
   const others: Reaction[] = [];
   let stayed = false;
@@ -199,7 +196,7 @@ function inPlace(bench: Bench, start: Pot, reactions: readonly Reaction[], main:
       bench.others.add(material.matter.key);
       continue;
     }
-    const terms = equationOf(setting, matter, main);
+    const terms = equationOf(setting, left, matter, main);
     const own = terms?.find((term) => term.matter.key === matter.key && term.count > 0n);
     if (terms === undefined || own === undefined) continue;
     let extent = amount.dividedBy(exact(String(own.count)));

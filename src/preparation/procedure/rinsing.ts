@@ -111,7 +111,7 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
         `Rinse the crystals with ${inPortions(bench, water, "ice-cold water")} ${
           taken === undefined
             ? "(how much of them it dissolves is not known: use no more)"
-            : `(it dissolves ${atMost(bench.hand, taken)} of them)`
+            : `(it dissolves ${atMost(taken, bench.hand.grams)} of them)`
         }.`,
     });
   },

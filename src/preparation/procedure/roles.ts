@@ -1,5 +1,6 @@
 // The part each material plays, read from what it is made of and what the product is: never from the order of the request.
 
+import { ALKALI_METALS } from "../../element/internal";
 import { redoxAnalysis } from "../../equation";
 import type { Formula } from "../../formula";
 import { attempt } from "../../foundation/error";
@@ -37,12 +38,10 @@ const GIVES_GAS: Readonly<Record<string, string>> = {
   sulfide: "S",
 };
 
-const ALKALIS = ["Li", "Na", "K", "Rb", "Cs"];
-
 /** Lye: it dissolves aluminium, zinc and tin. */
 export const isLye = (formula: Formula): boolean =>
   madeOf(formula).groups.has("hydroxide") &&
-  formula.symbols.every((s) => s === "H" || s === "O" || ALKALIS.includes(s));
+  formula.symbols.every((s) => s === "H" || s === "O" || ALKALI_METALS.has(s));
 
 function givesGas(form: Formula, setting: Setting): boolean {
   const gases = setting.products.filter(({ formula }) => isGas(formula, setting.wet));

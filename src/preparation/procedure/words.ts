@@ -67,11 +67,8 @@ export function handOf(instruments: Instruments, lessThan = (mass: string): stri
   };
 }
 
-/** A mass as an upper bound, in words. */
-export const atMost = (hand: Hand, mass: Quantity): string => {
-  const shown = hand.grams(mass);
-  return shown.startsWith("less than") ? shown : `at most ${shown}`;
-};
+/** A mass as an upper bound, in words; under half a step of the balance they are "less than" already. */
+export const atMost = (mass: Quantity, grams: Hand["grams"]): string => grams(mass).replace(/^(?=[\d.])/, "at most ");
 
 /** The volume of a gas or of a vessel. */
 export const litres = (q: Quantity): string => about(q, q.toNumber("L") >= 1 ? "L" : "mL");

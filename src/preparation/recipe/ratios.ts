@@ -1,6 +1,7 @@
 // What the amounts of a recipe say: what is short, what is in large excess, which form was meant, what the carbonate of the shop
 // really is.
 
+import { ALKALI_METALS } from "../../element/internal";
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
@@ -44,13 +45,11 @@ function precipitantShort({ read, account }: RecipeFigures): RecipeFinding[] {
   ];
 }
 
-/** Metals that only balance the charge of a salt: nobody counts its yield by them. */
-const ALKALI: ReadonlySet<string> = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs"]);
-
 /** A reagent that runs out before a dissolved carrier of the product does, where nothing precipitates: complexes and crystals. */
 function dissolvedShort({ read, account, theoreticalYield }: RecipeFigures): RecipeFinding[] {
   const key = keyElement(read.product.formula);
-  if (account === undefined || key === undefined || !read.wet || ALKALI.has(key)) return [];
+  // an alkali metal only balances the charge of a salt: nobody counts its yield by it
+  if (account === undefined || key === undefined || !read.wet || ALKALI_METALS.has(key)) return [];
   if (fateInRoom(read.product.formula).precipitated === true) return [];
   const formulaOf = (s: Supplied): Formula => read.reactants.find((r) => r.name === s.species)!.formula;
   const carrier = account.supplied.find((s) => formulaOf(s).count(key).n !== 0n);

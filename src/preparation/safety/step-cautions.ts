@@ -1,5 +1,6 @@
 // Cautions where they are needed: step by step of the work, from what is handled in each and from what the step does.
 
+import { ALKALI_METALS } from "../../element/internal";
 import type { Formula } from "../../formula";
 import { frozen } from "../../foundation/frozen";
 import { lazily } from "../../foundation/lazy";
@@ -75,7 +76,7 @@ const isStrongAcid = (m: Material): boolean => m.isSolution && isAcid(m.form) &&
 const isAlkali = ({ form }: Material): boolean => {
   const { cations, anions } = constitutionOf(form);
   const hydroxide = anions.length === 1 && anions[0]!.formula === "OH-";
-  return hydroxide && cations.every(({ element = "" }) => ["Li", "Na", "K", "Rb", "Cs"].includes(element));
+  return hydroxide && cations.every(({ element = "" }) => ALKALI_METALS.has(element));
 };
 const isWarm = (rise: Quantity): boolean => rise.compare(planned("warm")) >= 0;
 const isAmmoniaWater = (m: Material): boolean => m.isSolution && isAmmonia(m.species.formula) && isMoreThanDilute(m);

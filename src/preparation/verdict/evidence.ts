@@ -107,10 +107,6 @@ export function leastExplained(evidence: Evidence): Least {
   return made;
 }
 
-/** Under half a step of the balance the words are "less than" already. */
-export const atMost = (mass: Quantity, grams: Evidence["grams"]): string =>
-  grams(mass).replace(/^(?=[\d.])/, "at most ");
-
 /** What the verdict is made from. */
 export interface Evidence {
   readonly batch: Batch;

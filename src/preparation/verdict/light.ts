@@ -2,8 +2,9 @@
 
 import type { Quantity } from "../../quantity";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
+import { atMost } from "../procedure/words";
 import { belief, clearlyAbove, isTooCoarse, likelihoodWithin, percent } from "./difference";
-import { atMost, besidesOf, type Evidence, mostExplained, othersByFire } from "./evidence";
+import { besidesOf, type Evidence, mostExplained, othersByFire } from "./evidence";
 import type { Finding } from "./finding";
 import { isAcidMissing, isBaseMissing } from "./liquor-ph";
 import { overheated } from "./overheated";

@@ -5,7 +5,7 @@ import type { SourceKey } from "./sources";
 /** A precursor that is not made. */
 interface PrecursorRow {
   readonly formula: string;
-  readonly class: "explosives precursor" | "drug precursor" | "chemical weapons precursor" | "poison-gas";
+  readonly class: "explosives precursor" | "drug precursor" | "chemical weapons precursor" | "poison-gas" | "hydrazine";
   readonly source: SourceKey;
 }
 
@@ -22,6 +22,7 @@ export const PRECURSORS: readonly PrecursorRow[] = [
   { formula: "PCl5", class: "chemical weapons precursor", source: "chemicalWeaponsConvention" },
   { formula: "POCl3", class: "chemical weapons precursor", source: "chemicalWeaponsConvention" },
   { formula: "SOCl2", class: "chemical weapons precursor", source: "chemicalWeaponsConvention" },
+  { formula: "N2H4", class: "hydrazine", source: "commonPractice" },
   { formula: "N2O3", class: "poison-gas", source: "commonPractice" },
   { formula: "N2O5", class: "explosives precursor", source: "commonPractice" },
   { formula: "SO3", class: "poison-gas", source: "commonPractice" },

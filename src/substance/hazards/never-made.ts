@@ -1,6 +1,7 @@
 // Products that no plan makes, recognised by composition and ions: explosives and deadly gases, which nothing opens, and poisonous
 // gases that whoever means them acknowledges by code.
 
+import { ALKALI_METALS } from "../../element/internal";
 import { atomsIn, compositionKey, isWater, type Notation, type Part } from "../../ion/internal";
 import {
   DEADLY_GASES,
@@ -50,8 +51,6 @@ function dryCounts(parts: readonly Part[]): ReadonlyMap<string, number> {
 
 const HALOGENS: ReadonlySet<string> = /* @__PURE__ */ new Set(["Cl", "Br", "I"]);
 const NOBLE: ReadonlySet<string> = /* @__PURE__ */ new Set(["Ag", "Au", "Hg", "Cu"]);
-/** Metals whose azides are handled: those of all others go off. */
-const STEADY_AZIDES: ReadonlySet<string> = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs"]);
 /** Anions whose ammonium salts, and whose salts with ammonia bound to the metal, go off. */
 const OXIDISING: ReadonlySet<string> = /* @__PURE__ */ new Set([
   "chlorate",
@@ -94,7 +93,8 @@ function explosiveGroup(parts: readonly Part[], counts: ReadonlyMap<string, numb
   if (isNobleExplosive(counts)) return "an acetylide, fulminate, azide or nitride of a noble metal";
   for (const part of parts) {
     const { cations, groups, ammonia, isAcid } = makeUpOf(part);
-    if (groups.includes("azide") && !isAcid && !cations.every(({ symbol }) => STEADY_AZIDES.has(symbol)))
+    // those of alkali metals are handled
+    if (groups.includes("azide") && !isAcid && !cations.every(({ symbol }) => ALKALI_METALS.has(symbol)))
       return "an azide that explodes";
     if (groups.includes("fulminate")) return "a fulminate";
     if (groups.some((name) => PICRATE.test(name)) || isStyphnate(part)) return "a picrate or styphnate";
