@@ -28,6 +28,7 @@ function isAsWritten(mended: BalancedEquation, input: EquationInput): boolean {
 export function balancedOf(input: EquationInput | BalancedEquation): Balanced {
   const found = tryBalance(input);
   if (found.ok) return { equation: found.value, lacksWater: false };
+  // the coefficients are asked after below, once the water is in: without it no ones can balance
   const bare =
     found.error.code === "equation.wrong-coefficients" ? tryBalance(input, { coefficients: "ignore" }) : found;
   if (bare.ok || bare.error.code !== "equation.impossible") throw found.error;
