@@ -18,7 +18,7 @@ import {
   washWaterOf,
 } from "./draft";
 import { marginsOf } from "./margin";
-import type { Rank, RankParts } from "./types";
+import type { Rank, RankParts, Route } from "./types";
 
 /** Weights where the caller gives none. */
 export const WEIGHTS: RankParts = {
@@ -41,10 +41,15 @@ export const WEIGHTS: RankParts = {
 
 /** Wash water for a gram of the target that counts half, mL. */
 const HALF_WASH = 50;
+/** Litres of a gas for a gram of the target that count half. */
+const HALF_GAS = 0.1;
 /** Grams of the target from 100 g of the dearest jar that count half. */
 const HALF_DEAREST = 100;
 /** What a cake keeps of its liquor and of the alkali in it. */
 const GEL: Partial<Record<ReturnType<typeof kindOfCake>, number>> = { "hydroxide gel": 1, "basic carbonate": 0.5 };
+
+/** What a gas asks for: a fume cupboard, no flame near it, an open vessel. */
+const classOf = ({ hood, formula }: Route["gas"][number]): number => (hood ? 1 : formula === "H₂" ? 0.4 : 0.1);
 
 const clamp = (x: number): number => Math.max(0, Math.min(1, x));
 
@@ -98,6 +103,8 @@ function weighed(draft: Draft): RankParts {
     unit.isolation.how === "precipitate" ? (GEL[kindOfCake(formulaFrom(productOf(step)))] ?? 0) : 0,
   );
   const dearest = perHundredOfDearest(draft);
+  // from 0 towards 1, half where there is as much for a gram of the target
+  const saturating = (amount: number, half: number): number => amount / (amount + half * target);
   return {
     // what was tried here and what is published serve alike
     evidence: Math.max(0, ...planned.map(({ evidence }) => gradeOf(evidence) - 1)) / 2,
@@ -107,17 +114,12 @@ function weighed(draft: Draft): RankParts {
     cost: perGram === undefined ? 0.5 : perGram / (perGram + 1),
     excess: clamp(stays / steps.length),
     purity: clamp(2 * (beside + brought) + (cocrystals ? 0.4 : 0)),
-    gas: gases.some(({ hood }) => hood)
-      ? 1
-      : gases.some(({ formula }) => formula === "H₂")
-        ? 0.4
-        : gases.length > 0
-          ? 0.1
-          : 0,
+    // half of it by what the gas asks for, half by how much there is
+    gas: Math.max(0, ...gases.map((gas) => (classOf(gas) * (1 + saturating(gas.volume.toNumber("L"), HALF_GAS))) / 2)),
     waste: clamp(metals.size / 2),
     equipment: hottest > 600 ? 1 : hottest > 110 ? 0.5 : hottest > 0 ? 0.2 : 0,
     time: clamp((crystals + steps.length) / 6),
-    washing: wash === undefined ? 0.5 : wash / (wash + HALF_WASH * target),
+    washing: wash === undefined ? 0.5 : saturating(wash, HALF_WASH),
     gel: Math.max(0, ...gels),
     dearest: dearest === undefined ? 0.5 : HALF_DEAREST / (HALF_DEAREST + dearest),
   };

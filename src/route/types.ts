@@ -27,7 +27,7 @@ export interface RankParts {
   readonly excess: number;
   /** Other solids beside the product, salts that washing leaves in what is taken on, and salts that no washing takes. */
   readonly purity: number;
-  /** Gases by what they ask for. */
+  /** Gases by what they ask for, and by their volume for a gram of the target; the worst of them. */
   readonly gas: number;
   /** Metals in the waste that must be precipitated. */
   readonly waste: number;

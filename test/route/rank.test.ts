@@ -27,6 +27,22 @@ describe("the rank of a route", () => {
     expect(best(target, ...shelf).rank.parts.gel).toBe(gel);
   });
 
+  it("counts a gas by what it asks for, and by its litres for a gram of the target", () => {
+    const gasPart = (formula: string, asksFor: number, target: string, ...shelf: string[]): number => {
+      const route = best(target, ...shelf);
+      const own = route.gas.filter((gas) => gas.formula === formula);
+      expect(own).toHaveLength(1);
+      const perGram = own[0]!.volume.toNumber("L") / route.wanted.toNumber("g");
+      expect(route.rank.parts.gas).toBeCloseTo((asksFor * (1 + perGram / (perGram + 0.1))) / 2, 2);
+      return route.rank.parts.gas;
+    };
+    const chalk = gasPart("CO₂", 0.1, "CaCl2·6H2O", "CaCO3", "HCl");
+    const zinc = gasPart("H₂", 0.4, "ZnSO4·7H2O", "Zn", "H2SO4");
+    gasPart("H₂", 0.4, "AlCl3", "Al", "HCl");
+    expect(chalk).toBeLessThan(zinc);
+    expect(best("BaSO4", "BaCl2·2H2O", "Na2SO4").rank.parts.gas).toBe(0);
+  });
+
   it("says what the dearest jar gives, and half where a price is missing", () => {
     const shelf = (dear: ShelfMaterial["pack"]): ShelfMaterial[] =>
       jars("CuSO4·5H2O", "Na2CO3").map((jar, i) => ({
