@@ -3,6 +3,7 @@ import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { exact } from "../planning/exact";
+import { isGas } from "../reaction/fluids";
 import type { Material } from "../shelf/material";
 import { type Done, done } from "./operation";
 
@@ -16,11 +17,13 @@ export function weigh(material: Material, portion: Quantity, amount: Quantity, b
     mass === undefined ? [] : also.map((one) => ({ matter: matterOf(one.form), mass: mass.times(one.share) }));
   const rest = others.reduce((left, one) => left.minus(one.mass), mass?.minus(own) ?? exact("0 g"));
   const waterMissing = mass === undefined ? [`density of ${shelf.name}, for the water in it`] : [];
+  // A gas, which a cylinder holds, stands dissolved where it is led; nothing else of a portion is.
+  const alone = isGas(form, false) ? before.plusDissolved(matter, amount) : before.plusSolid(matter, amount, "put in");
   const pure = matter.isWater
     ? before.plusWater(own)
     : isSolution
       ? before.plusDissolved(matter, amount).plusWater(rest)
-      : before.plusSolid(matter, amount, "put in").with({ other: rest.isPositive() ? rest : exact("0 g") });
+      : alone.with({ other: rest.isPositive() ? rest : exact("0 g") });
   const after = others.reduce((pot, one) => {
     const n = one.mass.dividedBy(one.matter.molarMass).to("mol");
     return isSolution ? pot.plusDissolved(one.matter, n) : pot.plusSolid(one.matter, n, "put in");

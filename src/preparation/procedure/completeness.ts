@@ -1,8 +1,8 @@
 // How much of a product that precipitates the liquor keeps.
 import type { Quantity } from "../../quantity";
 import { massFor } from "../reaction/account";
+import { isLedIn } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
-import { isLedIn } from "./feed";
 import type { Role } from "./roles";
 
 /** How much of the product the liquor keeps although it precipitates. */

@@ -4,7 +4,6 @@ import { molarMass } from "../../formula";
 import type { Quantity, StrengthDimension } from "../../quantity";
 import type { DissolvingWater } from "../../solubility";
 import type { Account } from "../reaction/account";
-import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import type { Role } from "./roles";
@@ -79,7 +78,3 @@ export const waterToAdd = (q: Quantity, rule: string): Quantity<"mass"> =>
 /** Crystal water of a portion. */
 export const crystalWaterOf = ({ waters }: Material, amount: Quantity): Quantity =>
   amount.times(waters).times(molarMass("H2O")).to("g");
-
-/** It comes as gas, by itself and not in water. */
-export const isLedIn = ({ form, isSolution }: Pick<Material, "form" | "isSolution">): boolean =>
-  !isSolution && isGas(form, false);

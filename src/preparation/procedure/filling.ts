@@ -9,12 +9,15 @@ import { dissolve } from "../operation/dissolve";
 import { suspend } from "../operation/suspend";
 import { exact } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
+import { isLedIn, staysInWater } from "../reaction/fluids";
 import { waterOfReaction } from "../reaction/water-of-reaction";
 import { type Bench, type Look, POT } from "./bench";
 import { isTooLittle } from "./feed-dissolved";
 import { warmingOfDilution } from "./heat-of-dilution";
 import { isBase } from "./kind";
 import { protectionOf } from "./protection";
+import { gasInRoom } from "./trap";
+import { asRead } from "./weighing";
 import { celsius, list, litres, percent, vesselSize } from "./words";
 
 /** The size of the vessel to take; nothing where it is not known. */
@@ -128,7 +131,16 @@ function pour(bench: Bench, i: number, vessel: string): void {
   const fills = vessel === POT && before.isEmpty;
   const feed = bench.frame.feeds[i]!;
   const { water } = feed.how === "solid" ? feed : { water: undefined };
-  if (water !== undefined)
+  if (water !== undefined && isLedIn(bench.material(i)) && staysInWater(bench.material(i).form)) {
+    const volume = gasInRoom(bench, bench.frame.account.supplied[i]!.amount);
+    bench.did(vessel, dissolve(before, own, water, bench.frame.setting.temperature), {
+      ...common,
+      amounts: [water],
+      care: "dissolving",
+      say: (look) =>
+        `Lead the ${asRead(bench.frame.setting, bench.frame.portions[i]!)} of ${name} (${litres(volume)}) into ${bench.hand.water(water)}${fills ? vesselIn(look) : ""}, slowly, through an upturned funnel that just touches the water, for a tube that dips in sucks it back; cool from outside.`,
+    });
+  } else if (water !== undefined)
     bench.did(vessel, suspend(before, own, water), {
       ...common,
       amounts: [water],

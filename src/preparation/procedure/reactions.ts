@@ -14,11 +14,10 @@ import type { Reaction } from "../operation/add";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { fateOf, keptByWater } from "../reaction/fate";
-import { isGas } from "../reaction/fluids";
+import { isGas, isLedIn } from "../reaction/fluids";
 import { acidsIn, baseAmong, neutralisation } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
 import type { Bench } from "./bench";
-import { isLedIn } from "./feed";
 import { fizzed } from "./other-solid";
 import { isByLye, isLye, isPeroxide } from "./roles";
 

@@ -10,7 +10,7 @@ import { madeOf } from "../../substance/internal";
 import { AGENTS } from "../data/agents";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
-import { isGas } from "../reaction/fluids";
+import { isGas, isLedIn, staysInWater } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { isBase, isMetal } from "./kind";
@@ -163,6 +163,9 @@ export const isByLye = (setting: Setting, roles: readonly Role[]): boolean =>
 const isNitriteThere = ({ materials }: Setting): boolean =>
   materials.some(({ form }) => madeOf(form).groups.has("nitrite"));
 
+/** A gas of which water takes little is led into all the rest. */
+const LED_IN = 7;
+
 /** After the anion and before what reduces. */
 const AFTER_ANION = 4.5;
 
@@ -184,6 +187,7 @@ export function ranksOf(setting: Setting, roles: readonly Role[]): readonly numb
     if (byLye && isLye(setting.materials[i]!.form)) return 0;
     if (byLye && isAcidOf(setting, roles, i)) return 5;
     if (role === "acid" && isNitriteThere(setting)) return 5;
+    if (isLedIn(setting.materials[i]!) && !staysInWater(setting.materials[i]!.form)) return LED_IN;
     return isAfterAnion(setting, roles, i) ? AFTER_ANION : RANKS[role];
   });
 }

@@ -1,11 +1,11 @@
 // The weighing table: every material weighed or measured, with its other unit beside it.
 import type { Quantity } from "../../quantity";
 import { weigh } from "../operation/weigh";
+import { isLedIn } from "../reaction/fluids";
 import { bringsAcid } from "../reaction/neutralising";
 import type { Setting } from "../request/setting";
 import { weighAside } from "./asides";
 import type { Bench } from "./bench";
-import { isLedIn } from "./feed";
 import { gasInRoom } from "./trap";
 import { litres } from "./words";
 

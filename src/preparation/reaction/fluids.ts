@@ -14,6 +14,10 @@ export function isGas(formula: Formula, wet: boolean): boolean {
   return row !== undefined && !(wet && row.keptByWater === true);
 }
 
+/** A material that comes as gas, by itself and not in water. */
+export const isLedIn = ({ form, isSolution }: { readonly form: Formula; readonly isSolution: boolean }): boolean =>
+  !isSolution && isGas(form, false);
+
 /** A liquid that mixes with water. */
 export const isMiscible = (formula: Formula): boolean => liquidRow(formula) !== undefined;
 
