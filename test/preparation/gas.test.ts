@@ -115,6 +115,57 @@ describe("a gas that is led in", () => {
     expect(saying(bicarbonate, /^Have .* ready/).text).toMatch(/14\.\d L/);
   });
 
+  // Suck-back through a tube that dips in: common practice, no source
+  it("goes into the water first where water takes it whole, through a funnel", () => {
+    const chalk: PlanRequest = {
+      equation: "CaCO3 + HCl -> CaCl2 + CO2 + H2O",
+      product: "CaCl2",
+      materials: [
+        { name: "chalk", form: "CaCO3" },
+        { name: "hydrogen chloride", form: "HCl" },
+      ],
+      scale: { material: "chalk", portion: "10.0 g" },
+    };
+    const step = saying(chalk, /^Lead the 7\.3 g of hydrogen chloride .* into \d+ mL of water .* upturned funnel/);
+    // 10.0 g / 100.087 g/mol × 2
+    expect(moles(step.after.dissolved, "HCl")).toBeCloseTo(0.2, 2);
+    expect(step.after.solids).toHaveLength(0);
+    const { steps } = planPreparation(chalk);
+    expect(steps.findIndex(({ text }) => text.startsWith("Add the 10.0 g of chalk"))).toBeGreaterThan(
+      steps.findIndex(({ text }) => text === step.text),
+    );
+  });
+
+  it("comes last where water takes little of it", () => {
+    const step = saying(
+      {
+        equation: "CaCO3 + SO2 + H2O -> Ca(HSO3)2 + CO2",
+        product: "Ca(HSO3)2",
+        materials: [
+          { name: "chalk", form: "CaCO3" },
+          { name: "sulfur dioxide", form: "SO2" },
+        ],
+        scale: { material: "chalk", portion: "10.0 g" },
+      },
+      /^Lead the 12\.\d g of sulfur dioxide/,
+    );
+    expect(moles(step.before.solids, "CaCO₃")).toBeCloseTo(0.1, 2);
+  });
+
+  it("is washed out where it is left, and not weighed with the product", () => {
+    const { steps } = planPreparation({
+      equation: "CuSO4 + NH3 + H2O -> Cu(OH)2 + (NH4)2SO4",
+      product: "Cu(OH)2",
+      materials: [
+        { name: "vitriol", form: "CuSO4·5H2O" },
+        { name: "ammonia gas", form: "NH3" },
+      ],
+      scale: { material: "vitriol", portion: "10.0 g" },
+    });
+    expect(steps.some(({ text }) => /^Wash .*NH₃/.test(text))).toBe(true);
+    expect(steps.at(-1)!.text).not.toContain("NH₃");
+  });
+
   it("makes a salt that is never warmed: bicarbonate comes as it forms, and 9.6 g stays in each 100 g of water", () => {
     const { steps } = planPreparation(bicarbonate);
     for (const { after, operation } of steps)

@@ -9,7 +9,6 @@ import { knownHydrates } from "../../hydrate";
 import type { Quantity } from "../../quantity";
 import { solidTransitions, trySolubilityOf } from "../../solubility";
 import { matterOf } from "../contents/matter";
-import { dryingOf } from "../procedure/drying";
 import { fateOf } from "../reaction/fate";
 import type { Species } from "../reaction/species";
 import { componentsOf, ratio, settle } from "./beaker";
@@ -26,14 +25,14 @@ const remembered = /* @__PURE__ */ remembering<Formula | undefined>(300);
 
 /**
  * The hydrate of a formula written without crystal water, where water gives that; undefined where it gives what is written or nobody
- * knows, and of what is deliquescent: that is dried by heat or over a drying agent, as far as it goes.
+ * knows.
  */
 export function hydrateOf(
   { formula }: Species,
   reactants: readonly Species[],
   temperature: Quantity<"temperature">,
 ): Formula | undefined {
-  if (isWater(formula) || !matterOf(formula).waters.isZero() || dryingOf(formula).deliquescent) return undefined;
+  if (isWater(formula) || !matterOf(formula).waters.isZero()) return undefined;
   const put = reactants.map((one) => `${one.coefficient} ${one.formula}`).join(" + ");
   return remembered(`${put} -> ${formula} ${temperature.toNumber("°C")}`, () =>
     formedAs(formula, reactants, temperature),
