@@ -4,7 +4,13 @@ export { type DrawnPoint, drawnCurve } from "./curves/drawn";
 export { soluteOf } from "./curves/solute";
 export type { SolubilityRow } from "./data/curves";
 export { DOUBLE_SALTS } from "./data/double-salts";
-export { NEVER_IN_WATER, NO_TUTTON_SALT, OXIDE_OR_HYDROXIDE, TAKEN_APART } from "./data/never-in-water";
+export {
+  NEVER_IN_WATER,
+  NO_TUTTON_SALT,
+  ONLY_IN_SOLUTION,
+  OXIDE_OR_HYDROXIDE,
+  TAKEN_APART,
+} from "./data/never-in-water";
 export { cite, solubilitySources } from "./data/sources";
 export { saltIons } from "./precipitating/ions";
 export {

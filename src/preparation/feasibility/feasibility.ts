@@ -35,6 +35,8 @@ export type FeasibilityCode =
   | "not-in-water"
   /** A salt of an acid cation and a weak acid. */
   | "hydrolysis"
+  /** A salt that no bench gets as a solid. */
+  | "only-in-solution"
   /** Potentials forbid it, or two of the things react with each other first. */
   | "potentials"
   | "redox-partners"

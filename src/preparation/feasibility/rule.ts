@@ -3,6 +3,7 @@
 import { keyOf, network, redoxPartners, uncovered } from "../../aqueous/internal";
 import type { Poured } from "../contents/equilibrium";
 import { fateOf } from "../reaction/fate";
+import { onlyInSolution } from "../reaction/only-in-solution";
 import { componentsOf } from "./beaker";
 import type { Case } from "./case";
 import type { Reason, Ruling } from "./feasibility";
@@ -117,6 +118,14 @@ function gaps(c: Case): Reason[] {
     .map((text) => ({ code: "missing", text: `missing: ${text}`, source: "commonPractice" }));
 }
 
+/** A product that no bench gets as a solid. */
+function keptDissolved({ product: { species } }: Case): Reason[] {
+  const only = onlyInSolution(species.formula);
+  return only === undefined
+    ? []
+    : [{ code: "only-in-solution", text: `${species.name} is kept in its solution: ${only.why}`, source: only.source }];
+}
+
 /** What the judges say of a case. */
 export function rule(c: Case): Ruling {
   const stopped = judgeCompound(c);
@@ -146,7 +155,7 @@ export function rule(c: Case): Ruling {
     );
   }
   const [met, missing] = [partners(c), gaps(c)];
-  const reasons = [...before, ...found.reasons, ...met, ...missing];
+  const reasons = [...before, ...found.reasons, ...keptDissolved(c), ...met, ...missing];
   const shaken = (met.length > 0 && found.verdict === "goes") || (missing.length > 0 && found.verdict !== "goes");
   return { ...found, verdict: shaken ? "unknown" : found.verdict, share: shaken ? undefined : found.share, reasons };
 }

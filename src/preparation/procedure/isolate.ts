@@ -14,6 +14,7 @@ import { cool } from "../operation/cool";
 import { done, justWater } from "../operation/operation";
 import { planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
+import { onlyInSolution } from "../reaction/only-in-solution";
 import { type Bench, POT } from "./bench";
 import { filterHot, isolateCrystals } from "./crystals";
 import { isolatePrecipitate } from "./precipitate";
@@ -62,13 +63,15 @@ function keepProduct(bench: Bench): void {
     others.length === 0
       ? ""
       : ` beside ${list(others.map((one) => `${bench.hand.grams(massOf(one))} of ${one.matter.name}`))}`;
+  const only = onlyInSolution(core.formula);
+  const why = only === undefined ? "" : ` (${only.why})`;
   bench.did(POT, collect(bench.pot), {
     care: "isolating",
     target: mass,
     say: () =>
       inside === undefined
-        ? `Keep the clear liquor with the ${core.name}: it is used as it is.`
-        : `Rinse vessel and filter into it with a little water. The clear liquor, ${bench.hand.grams(mass)} with ${bench.hand.grams(inside)} of ${core.name} (${percent(inside.dividedBy(mass).to("%"))})${beside}, is used as it is: nothing is boiled down.`,
+        ? `Keep the clear liquor with the ${core.name}: it is used as it is${why}.`
+        : `Rinse vessel and filter into it with a little water. The clear liquor, ${bench.hand.grams(mass)} with ${bench.hand.grams(inside)} of ${core.name} (${percent(inside.dividedBy(mass).to("%"))})${beside}, is used as it is: nothing is boiled down${why}.`,
   });
 }
 

@@ -19,6 +19,7 @@ import { PLANNING } from "../data/planning";
 import { asMassOfWater, planned } from "../planning/exact";
 import { bySubstance } from "../reaction/by-substance";
 import { fateOf, keptByWater } from "../reaction/fate";
+import { onlyInSolution } from "../reaction/only-in-solution";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 
@@ -65,14 +66,17 @@ export function isolationOf({ product, temperature, wet, request, keepsLiquor }:
   const { name, formula } = product;
   if (!wet) return { how: "residue", why: `${name} is what heating leaves` };
   const { precipitated, perHundredGramsWater, why } = fateOf(formula, temperature);
-  if (keepsLiquor && precipitated !== true)
+  if (keepsLiquor && precipitated !== true) {
+    const only = onlyInSolution(formula);
+    if (request.isolate === false) return { how: "liquor", why: `${why}: it is kept in its liquor, as asked for` };
     return {
       how: "liquor",
       why:
-        request.isolate === false
-          ? `${why}: it is kept in its liquor, as asked for`
-          : `${name} is a liquid, or a gas that stays in water: it is kept in its solution, and nothing is distilled`,
+        only === undefined
+          ? `${name} is a liquid, or a gas that stays in water: it is kept in its solution, and nothing is distilled`
+          : `${name} is kept in its solution: ${only.why}`,
     };
+  }
   if (precipitated === true) return { how: "precipitate", why };
   if (perHundredGramsWater === undefined) return { how: "unknown", missing: `solubility of ${name}` };
   const water = attempt(() => waterToDissolve({ formula, mass: theory, temperature }));

@@ -13,6 +13,7 @@ import { exact, planned } from "../planning/exact";
 import { isAcid } from "./acids";
 import { isKnownCarbonate } from "./candidates";
 import { isMiscible } from "./fluids";
+import { onlyInSolution } from "./only-in-solution";
 import { nameOfFormula } from "./species";
 
 /** What becomes of a substance in water. */
@@ -104,6 +105,8 @@ function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
   if (isAcid(formula)) return byRule(false, `${name} is an acid that dissolves`);
   if (isInsolubleCyanidoferrate(formula))
     return byRule(true, `${name} is a cyanidoferrate of a heavy metal: insoluble (common practice)`);
+  const only = onlyInSolution(formula);
+  if (only !== undefined) return byRule(false, `${name} is known as a solution only: ${only.why}`);
   if (isComplex(formula)) return byRule(undefined, `solubility of ${name}`);
   if (isKnownCarbonate(formula))
     return byRule(true, `${name} is a carbonate of a metal other than an alkali metal: insoluble by rule`);

@@ -14,6 +14,7 @@ import { PROCEDURES } from "../procedure/kinds";
 import { fateInRoom } from "../reaction/fate";
 import { staysInWater } from "../reaction/fluids";
 import { inWantedForm, withForm } from "../reaction/in-form";
+import { onlyInSolution } from "../reaction/only-in-solution";
 import { formulaFrom, type Species, speciesOf } from "../reaction/species";
 import { readAside, readMaterial } from "../shelf/material";
 import { guard } from "./argument";
@@ -144,7 +145,9 @@ export function settingOf(request: PlanRequest): Setting {
       .map((material) => readMaterial(material, reactants)),
     asides: request.materials.filter(({ aside }) => aside === true).map(readAside),
     wet,
-    keepsLiquor: request.isolate === false || (wet && staysInWater(product.formula)),
+    keepsLiquor:
+      request.isolate === false ||
+      (wet && (staysInWater(product.formula) || onlyInSolution(product.formula) !== undefined)),
     temperature,
     pressure: expectDimension(request.pressure ?? planned("pressure"), "pressure", "pressure", {
       symbol: "p",

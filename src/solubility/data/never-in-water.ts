@@ -71,3 +71,10 @@ export const TAKEN_APART = {
   why: "a salt of so acid a cation and so weak an acid hydrolyses: boiled down it loses acid, and a basic salt is left",
   source: "commonPractice",
 } as const satisfies { cations: readonly string[]; anions: readonly string[]; why: string; source: SourceKey };
+
+/** Salts known as solutions only: what a liquor of them gives, boiled down or left open, is another solid. */
+export const ONLY_IN_SOLUTION: readonly Pick<NeverInWaterRow, "cations" | "anions" | "why" | "source">[] = [
+  { cations: ["Li+", "Mg^2+", "Ca^2+", "Sr^2+", "Ba^2+", "Mn^2+", "Fe^2+", "Co^2+", "Ni^2+", "Zn^2+"], anions: ["HCO3-"], why: "it stays dissolved under carbon dioxide only: left open or warmed the gas leaves and the carbonate precipitates", source: "commonPractice" },
+  { cations: ["Mg^2+", "Ca^2+", "Sr^2+", "Ba^2+", "Mn^2+", "Fe^2+", "Co^2+", "Ni^2+", "Zn^2+"], anions: ["HSO3-"], why: "it stays dissolved with sulfur dioxide only: left open or warmed the gas leaves and the sulfite precipitates", source: "commonPractice" },
+  { cations: ["Na+", "K+", "NH4+"], anions: ["HSO3-"], why: "what crystallises from its solution is the disulfite", source: "commonPractice" },
+];
