@@ -2,13 +2,15 @@
 // facts of the caller's own are kept apart, for as long as those facts are there.
 import { type Facts, factsInForce, under } from "./facts";
 
+const NOT_YET: unique symbol = /* @__PURE__ */ Symbol("not yet");
+
 /** What `make` gives, made on first use and kept. Nothing is built at import, and a table that nobody asks is never made. */
 export function once<T>(make: () => T): () => T {
   const facts = factsInForce();
-  let made: { readonly value: T } | undefined;
+  let made: T | typeof NOT_YET = NOT_YET;
   return () => {
-    made ??= { value: under(facts, make) };
-    return made.value;
+    if (made === NOT_YET) made = under(facts, make);
+    return made;
   };
 }
 

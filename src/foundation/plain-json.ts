@@ -1,6 +1,7 @@
 // Answers that hold exact numbers: bigints and fractions are no JSON. `JSON.stringify` of such an answer writes them as
 // text, "5" and "8/3", as the records of the library do.
 import { Fraction } from "./fraction";
+import { PRINTING } from "./readable";
 
 /** The value as JSON has it: exact numbers as text, values with a record as their record. */
 function plain(value: unknown): unknown {
@@ -23,6 +24,9 @@ const TO_JSON: PropertyDescriptor = {
     return fieldsOf(this);
   },
 };
+
+/** The same as methods of a lazy answer. */
+export const PLAIN_JSON = /* @__PURE__ */ Object.create(PRINTING, { toJSON: TO_JSON }) as object;
 
 /**
  * The answer itself, with a `toJSON` that is not among its fields.

@@ -5,7 +5,7 @@ import type { BalancedEquation } from "../equation";
 import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import { under } from "../foundation/facts";
-import { frozen, frozenUnread } from "../foundation/frozen";
+import { frozen } from "../foundation/frozen";
 import { keptWith, lazily, type Parts } from "../foundation/lazy";
 import { once } from "../foundation/memo";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
@@ -25,7 +25,7 @@ import { type Drying, dryingIn } from "./procedure/drying";
 import { type Procedure, procedureOf } from "./procedure/kind";
 import { checkRinse } from "./procedure/rinsing";
 import { refuseWithoutProcedure } from "./procedure/without-procedure";
-import { keyOfFormula } from "./reaction/species";
+import { keyed } from "./reaction/species";
 import { guard } from "./request/argument";
 import { plain, takenRequest } from "./request/door";
 import { settingOf } from "./request/read-setting";
@@ -185,12 +185,9 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
     equation: () => setting.equation,
     weighings: () =>
       setting.materials.map(({ shelf, formName }, i) =>
-        frozenUnread({
+        keyed("form", {
           material: shelf.name,
           form: formName,
-          get key() {
-            return keyOfFormula(formName);
-          },
           exact: exact[i]!,
           portion: portions[i]!,
           excess: materialBalance.supplied[i]!.excess,

@@ -5,8 +5,9 @@ import { asWritten } from "../../equation/internal";
 import { type Formula, molarMass } from "../../formula";
 import { type LookupOptions, lookingWith } from "../../foundation/facts";
 import type { Fraction } from "../../foundation/fraction";
+import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
-import { withPlainJSON } from "../../foundation/plain-json";
+import { PLAIN_JSON } from "../../foundation/plain-json";
 import { readable } from "../../foundation/readable";
 import { minimum, type Quantity } from "../../quantity";
 import { type FormulaLike, guard, inSymbol, tabled } from "../argument";
@@ -141,39 +142,37 @@ function worked(place: Place, extent: Quantity, given: Quantity | undefined, lim
       .to("mol")
       .named({ symbol: `n(${inSymbol(formula)}, ${verb})`, rule: `amount ${verb} = coefficient × extent` }),
   );
-  const mass = once(() =>
-    used()
-      .times(molarMass(formula))
-      .to("g")
-      .named({ symbol: `m(${inSymbol(formula)}, ${verb})`, rule: `mass ${verb} = amount × molar mass` }),
+  const taken = side === "reactant" ? given : undefined;
+  return lazily<ReactionSpecies, object, object>(
+    {
+      formula: () => formula,
+      side: () => side,
+      coefficient: () => coefficient,
+      given: () => taken,
+      limiting: () => limiting,
+      amount: used,
+      mass: () =>
+        used()
+          .times(molarMass(formula))
+          .to("g")
+          .named({ symbol: `m(${inSymbol(formula)}, ${verb})`, rule: `mass ${verb} = amount × molar mass` }),
+      left: () =>
+        taken
+          ?.minus(used())
+          .named({ symbol: `n(${inSymbol(formula)}, left)`, rule: "amount left = amount given - amount used" }),
+      excess: () =>
+        taken
+          ?.minus(used())
+          .dividedBy(used())
+          .to("%")
+          .named({
+            symbol: `excess(${inSymbol(formula)})`,
+            rule: "excess = (amount given - amount used) / amount used",
+          }),
+    },
+    {},
+    PLAIN_JSON,
   );
-  return withPlainJSON({
-    formula,
-    side,
-    coefficient,
-    given: side === "reactant" ? given : undefined,
-    limiting,
-    get amount() {
-      return used();
-    },
-    get mass() {
-      return mass();
-    },
-    get left() {
-      if (given === undefined || side === "product") return undefined;
-      return given
-        .minus(used())
-        .named({ symbol: `n(${inSymbol(formula)}, left)`, rule: "amount left = amount given - amount used" });
-    },
-    get excess() {
-      if (given === undefined || side === "product") return undefined;
-      return given
-        .minus(used())
-        .dividedBy(used())
-        .to("%")
-        .named({ symbol: `excess(${inSymbol(formula)})`, rule: "excess = (amount given - amount used) / amount used" });
-    },
-  });
 }
 
 /**

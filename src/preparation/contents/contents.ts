@@ -1,11 +1,10 @@
 // What stands in a vessel between two operations, as a person may look at it.
 
-import { frozenUnread } from "../../foundation/frozen";
 import { lazily } from "../../foundation/lazy";
 import { PRINTING } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import { isGas } from "../reaction/fluids";
-import { keyOfFormula } from "../reaction/species";
+import { keyed } from "../reaction/species";
 import type { Books } from "./books";
 import { type Complexed, complexesOf } from "./complexes";
 import { type Entry, massOf } from "./entry";
@@ -62,13 +61,7 @@ export interface Contents {
 }
 
 const solute = ({ matter: { name }, amount }: Entry): SoluteInside =>
-  frozenUnread({
-    formula: name,
-    get key() {
-      return keyOfFormula(name);
-    },
-    amount: amount.to("mol"),
-  });
+  keyed("formula", { formula: name, amount: amount.to("mol") });
 
 /** What the view is read from. */
 interface Vessel {
@@ -97,11 +90,8 @@ export const viewOf = (pot: Vessel): Contents =>
     pH: () => phOf(pot),
     solids: () =>
       pot.books.solids.map((one) =>
-        frozenUnread({
+        keyed("formula", {
           formula: one.matter.name,
-          get key() {
-            return keyOfFormula(one.matter.name);
-          },
           amount: one.amount.to("mol"),
           mass: massOf(one) as Quantity<"mass">,
           origin: one.origin,

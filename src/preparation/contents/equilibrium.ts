@@ -53,9 +53,11 @@ export interface Poured {
   /** What it has given off. */
   readonly gas: readonly Pour[];
   readonly fizzed: Fizzed;
-  /** Equal for vessels that contain the same. */
-  readonly key: string;
 }
+
+/** Equal for vessels that contain the same. */
+export const keyOfPoured = ({ pours, gas, fizzed }: Poured): string =>
+  `${inWords([...pours, ...gas])} ${fizzed.keeping} ${fizzed.left}`;
 
 /** A vessel for so many kilograms of water. */
 export function pouredOf({ books }: Pick<Booked, "books">, kg: number): Poured {
@@ -75,15 +77,10 @@ export function pouredOf({ books }: Pick<Booked, "books">, kg: number): Poured {
       .map(([, { formula, moles }]) => ({ formula, moles: Number(moles.toPrecision(4)) }))
       .filter(({ moles }) => moles > 0);
   };
-  const [pours, gas] = [summed([...books.dissolved, ...books.solids]), summed(books.gas)];
-  const fizzed = books.fizzed ?? STILL;
   return {
-    pours,
-    gas,
-    fizzed,
-    get key() {
-      return `${inWords([...pours, ...gas])} ${fizzed.keeping} ${fizzed.left}`;
-    },
+    pours: summed([...books.dissolved, ...books.solids]),
+    gas: summed(books.gas),
+    fizzed: books.fizzed ?? STILL,
   };
 }
 

@@ -4,7 +4,7 @@ import { type RedoxAnalysis, redoxAnalysis } from "../../equation";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { type Constitution, constitutionOf } from "../../ion";
-import { type Poured, pouredOf, waterOf } from "../contents/equilibrium";
+import { keyOfPoured, type Poured, pouredOf, waterOf } from "../contents/equilibrium";
 import type { Pot as Vessel } from "../contents/pot";
 import type { Account } from "../reaction/account";
 import { fateOf } from "../reaction/fate";
@@ -101,4 +101,4 @@ export function caseOf(setting: Setting, account: Account, pot: Vessel | undefin
 
 /** What two cases that get one verdict have in common. */
 export const keyOfCase = ({ setting, put, pot, water, celsius }: Case): string =>
-  `${setting.equation} | ${setting.product.formula} | ${setting.wet} | ${put.map(({ moles }) => moles).join(" ")} | ${pot === undefined ? "" : pot.key} | ${water} | ${celsius} | ${setting.materials.map(({ form, isSolution }) => `${form}${isSolution ? "*" : ""}`).join(" ")}`;
+  `${setting.equation} | ${setting.product.formula} | ${setting.wet} | ${put.map(({ moles }) => moles).join(" ")} | ${pot === undefined ? "" : keyOfPoured(pot)} | ${water} | ${celsius} | ${setting.materials.map(({ form, isSolution }) => `${form}${isSolution ? "*" : ""}`).join(" ")}`;

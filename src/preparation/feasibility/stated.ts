@@ -2,14 +2,13 @@
 
 import { type AqueousComposition, aqueousComposition } from "../../aqueous";
 import { parseFormula } from "../../formula";
-import { frozenUnread } from "../../foundation/frozen";
 import { lazily } from "../../foundation/lazy";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { waterOf } from "../contents/equilibrium";
 import { cite } from "../data/sources";
 import { type Batch, reactedPot } from "../planning/batch";
 import { massFor } from "../reaction/account";
-import { keyOfFormula } from "../reaction/species";
+import { keyed } from "../reaction/species";
 import type { Feasibility, FeasibilityReason, Figure, FormedSolid, Reason, Ruling } from "./feasibility";
 import { restsOn } from "./room";
 
@@ -35,11 +34,8 @@ function formedSolid({ formula, moles, share }: Ruling["solids"][number], theory
     label: `${formula} that stands`,
     rule: "theory × amount for one mole of product",
   });
-  return frozenUnread({
+  return keyed("formula", {
     formula,
-    get key() {
-      return keyOfFormula(formula);
-    },
     amount: amount as FormedSolid["amount"],
     mass: massFor(amount, parseFormula(formula), { symbol: `m(${formula})`, label: `${formula} that stands` }),
     share: quantity({ value: rounded(share), unit: "" }, { label: `part of its metal that is in ${formula}` }),

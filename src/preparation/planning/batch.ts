@@ -2,7 +2,6 @@
 // really weighed, and only what is looked at is worked out again.
 
 import type { Facts } from "../../foundation/facts";
-import { frozenUnread } from "../../foundation/frozen";
 import { keptWith, lazily, type Parts } from "../../foundation/lazy";
 import { PRINTING } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
@@ -23,7 +22,7 @@ import { type Candidate, candidatesFor } from "../reaction/candidates";
 import { dissolvingHeatOf } from "../reaction/dissolving-heat";
 import { staysInWater } from "../reaction/fluids";
 import { heatOf } from "../reaction/heat";
-import { keyOfFormula } from "../reaction/species";
+import { keyed } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { StepCautions } from "../safety/step-cautions";
 import { type ByProduct, byProductsOf, wasteOf } from "../safety/waste";
@@ -142,11 +141,8 @@ export function batchOf(
   const parts: Parts<Batch> = {
     materialBalance: () => account,
     product: () =>
-      frozenUnread({
+      keyed("formula", {
         formula: product.name,
-        get key() {
-          return keyOfFormula(product.name);
-        },
         name: request.productName ?? product.name,
         amount: formed.amount,
         theoreticalYield,

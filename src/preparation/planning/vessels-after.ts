@@ -1,13 +1,12 @@
 // What is read off the vessels of a batch's work: what is dissolved, what is poured away, what gas leaves, how full the pot gets.
 
-import { frozenUnread } from "../../foundation/frozen";
 import type { Quantity } from "../../quantity";
 import type { Entry } from "../contents/entry";
 import type { Pot } from "../contents/pot";
 import { MOTHER, POT, TRAP, type Work } from "../procedure/bench";
 import type { Dissolved } from "../procedure/isolation";
 import { type Account, massFor } from "../reaction/account";
-import { coreOf, keyOfFormula, speciesAside } from "../reaction/species";
+import { coreOf, keyed, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Left } from "../safety/waste";
 import { exact } from "./exact";
@@ -74,11 +73,8 @@ export function gasFormed({ drafts }: Work, { formed }: Account) {
     return {
       formed:
         own ??
-        frozenUnread({
+        keyed("formula", {
           formula: matter.name,
-          get key() {
-            return keyOfFormula(matter.name);
-          },
           amount: named,
           mass: massFor(named, matter.formula),
         }),

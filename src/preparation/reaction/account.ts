@@ -2,13 +2,12 @@
 // and run use the same account; a run merely puts other weighings in.
 
 import { type Formula, molarMass } from "../../formula";
-import { frozenUnread } from "../../foundation/frozen";
 import { minimum, type Quantity, quantity } from "../../quantity";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import type { Material } from "../shelf/material";
 import { baseAmong, baseForAcids, bringsAcid } from "./neutralising";
-import { keyOfFormula, nameOfFormula, type Species } from "./species";
+import { keyed, nameOfFormula, type Species } from "./species";
 
 /** What one material contributes. */
 export interface Supplied {
@@ -65,11 +64,8 @@ export function formedBy(extent: Quantity, species: Species): Formed {
   const { name, formula, coefficient, molarMass: molar } = species;
   const multiple = coefficient === 1n ? extent : extent.times(coefficient);
   const amount = multiple.named({ symbol: `n(${name})`, rule: "amount = extent × coefficient" });
-  return frozenUnread({
+  return keyed("formula", {
     formula: name,
-    get key() {
-      return keyOfFormula(name);
-    },
     amount,
     mass: massFor(amount, formula, undefined, molar),
   });
@@ -135,12 +131,9 @@ export function accountOfAmounts(
     const left = total
       .minus(used)
       .named({ symbol: `n(${species.name}, left)`, rule: "amount left = amount taken - amount used" });
-    return frozenUnread({
+    return keyed("form", {
       material: material.shelf.name,
       form: material.formName,
-      get key() {
-        return keyOfFormula(material.formName);
-      },
       species: species.name,
       portion: portions[i]!,
       amount: amounts[i]!,

@@ -4,7 +4,6 @@
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
-import { frozenUnread } from "../../foundation/frozen";
 import { remembering } from "../../foundation/memo";
 import { knownHydrates } from "../../hydrate";
 import { constitutionOf } from "../../ion";
@@ -14,7 +13,7 @@ import { madeOf } from "../../substance/internal";
 import { CHANGED_IN_AIR } from "../data/air";
 import { BASIC_SALTS, PRECIPITATES } from "../data/ignition";
 import type { Formed } from "./account";
-import { keyOfFormula, nameOfFormula } from "./species";
+import { keyed, nameOfFormula } from "./species";
 
 /** Colder than any room that something is dried in, °C. */
 const COLD_ROOM = 5;
@@ -149,14 +148,7 @@ export function candidatesFor(
 }
 
 const candidate = (formula: string, wanted: boolean, theoreticalYield: Quantity<"mass">): Candidate =>
-  frozenUnread({
-    formula,
-    get key() {
-      return keyOfFormula(formula);
-    },
-    wanted,
-    theoreticalYield,
-  });
+  keyed("formula", { formula, wanted, theoreticalYield });
 
 function candidateOf({ name, perAtom }: Other, metal: Quantity, element: string): Candidate {
   const theoreticalYield = metal

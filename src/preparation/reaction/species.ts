@@ -6,6 +6,7 @@ import { isNonmetal } from "../../equation/internal";
 import { Formula, molarMass, parseFormula } from "../../formula";
 import { isWater, withoutPhase } from "../../formula/internal";
 import type { Fraction } from "../../foundation/fraction";
+import { frozenUnread } from "../../foundation/frozen";
 import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
 import { crystalWater } from "../../hydrate";
@@ -37,6 +38,29 @@ const rememberedKeys = /* @__PURE__ */ remembering<string>(1000);
 
 /** The one spelling of a formula, however it is printed. */
 export const keyOfFormula = (printed: string): string => rememberedKeys(printed, () => canonicalFormula(printed));
+
+/** The key of what one field of a row prints; one getter for all rows of the field, so that they have one shape. */
+const KEYS = {
+  formula: {
+    enumerable: true,
+    get(this: { readonly formula: string }): string {
+      return keyOfFormula(this.formula);
+    },
+  },
+  form: {
+    enumerable: true,
+    get(this: { readonly form: string }): string {
+      return keyOfFormula(this.form);
+    },
+  },
+};
+
+/** A frozen row with the `key` of the substance that a field of it prints, worked out when it is read. */
+export const keyed = <F extends keyof typeof KEYS, Row extends Readonly<Record<F, string>>>(
+  field: F,
+  row: Row,
+): Row & { readonly key: string } =>
+  frozenUnread(Object.defineProperty(row, "key", KEYS[field]) as Row & { readonly key: string });
 
 export function speciesOf(side: BalancedEquation["reactants"]): Species[] {
   return side.map(({ formula, coefficient }) =>

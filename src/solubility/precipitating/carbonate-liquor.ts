@@ -2,7 +2,7 @@
 // excess, once with the carbon dioxide kept and once aired. What decides in practice is whether it leaves.
 import { type AqueousComposition, tryAqueousComposition } from "../../aqueous";
 import { parseFormula } from "../../formula";
-import { once } from "../../foundation/memo";
+import { lazily } from "../../foundation/lazy";
 import { hasIon } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 
@@ -59,7 +59,8 @@ export function carbonateLiquor(
   const composition = found.value;
   const symbol = parseFormula(metal).symbols[0]!;
   const ion = composition.filtrate.find(({ formula }) => parseFormula(formula).symbols.includes(symbol));
-  if (ion?.share === undefined) return undefined;
+  const left = ion?.share?.to("%");
+  if (left === undefined) return undefined;
   const standingIn = ({ solids }: Pick<AqueousComposition, "solids">): CarbonateLiquor["solids"] =>
     solids.map(({ formula, amount: moles }) => ({
       formula,
@@ -71,19 +72,16 @@ export function carbonateLiquor(
     }));
   const standing = standingIn(composition);
   const outcome = outcomeOf(standing);
-  const orElse = once(() => {
-    const others = composition.either.map((other) => outcomeOf(standingIn(other.composition)));
-    return [...new Set(others)].filter((other) => other !== outcome);
-  });
-  return {
-    pH: composition.pH,
-    outcome,
-    get orElse() {
-      return orElse();
+  return lazily<CarbonateLiquor>({
+    pH: () => composition.pH,
+    outcome: () => outcome,
+    orElse: () => {
+      const others = composition.either.map((other) => outcomeOf(standingIn(other.composition)));
+      return [...new Set(others)].filter((other) => other !== outcome);
     },
-    left: ion.share.to("%"),
-    solids: standing,
-  };
+    left: () => left,
+    solids: () => standing,
+  });
 }
 
 /** Of all that stands, the share from which one kind gives its name to it. */

@@ -7,8 +7,8 @@ import { compositionBy } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
+import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
-import { readable } from "../../foundation/readable";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard, needChoice } from "../argument";
@@ -83,19 +83,12 @@ function liquors(
   concentration: Quantity,
 ): PrecipitatedCarbonate["liquor"] {
   const c = concentration.toNumber("mol/L") > MOST_METAL ? quantity(`${MOST_METAL} mol/L`) : concentration;
-  const worked = (working: Working) => once(() => carbonateLiquor(metal, precipitant, c, working));
-  const [kept, aired, boiled] = [worked("kept"), worked("aired"), worked("boiled")];
-  return {
-    get kept() {
-      return kept();
-    },
-    get aired() {
-      return aired();
-    },
-    get boiled() {
-      return boiled();
-    },
-  };
+  const worked = (working: Working) => () => carbonateLiquor(metal, precipitant, c, working);
+  return lazily<PrecipitatedCarbonate["liquor"]>({
+    kept: worked("kept"),
+    aired: worked("aired"),
+    boiled: worked("boiled"),
+  });
 }
 
 /**
@@ -212,32 +205,27 @@ export function precipitatedCarbonate(
       hint: "look at index and products",
     });
   });
-  const warnings = once(() => [
-    ...(isTrade ? [lacking(basicSolid)] : []),
-    ...carbonate.warnings,
-    ...basic.warnings,
-    ...endsOtherwise(verdict(), liquor, isBoiled),
-  ]);
-  return readable({
-    metal,
-    precipitant,
-    get verdict() {
-      return verdict();
-    },
-    basis: isTrade ? ("trade" as const) : ("equilibrium" as const),
-    index: indexOf(ratio, carbonate, basic, entry.metal),
-    get expected() {
+  return lazily<PrecipitatedCarbonate>({
+    metal: () => metal,
+    precipitant: () => precipitant,
+    verdict,
+    basis: () => (isTrade ? "trade" : "equilibrium"),
+    index: () => indexOf(ratio, carbonate, basic, entry.metal),
+    expected: () => {
       const solids = { normal: [normalSolid], basic: [basicSolid], mixed: [basicSolid, normalSolid], none: [] };
       const found = verdict();
       return found === "hydroxide" ? liquor.aired!.solids.map(({ formula }) => formula) : solids[found];
     },
-    practice: entry.practice[precipitant],
-    source: entry.source,
-    products: [carbonate, basic],
-    liquor,
-    get warnings() {
-      return warnings();
-    },
+    practice: () => entry.practice[precipitant],
+    source: () => entry.source,
+    products: () => [carbonate, basic],
+    liquor: () => liquor,
+    warnings: () => [
+      ...(isTrade ? [lacking(basicSolid)] : []),
+      ...carbonate.warnings,
+      ...basic.warnings,
+      ...endsOtherwise(verdict(), liquor, isBoiled),
+    ],
   });
 }
 
@@ -300,20 +288,18 @@ function asSettled(
 ): PrecipitatedCarbonate {
   const liquor = liquors(metal, precipitant, concentration);
   const found = once(() => atEquilibrium(liquor));
-  return readable({
-    metal,
-    precipitant,
-    verdict,
-    get basis() {
-      return found() === verdict ? ("equilibrium" as const) : ("trade" as const);
-    },
-    index: undefined,
-    expected: [solid],
-    practice: practice[precipitant],
-    source,
-    products: [],
-    liquor,
-    get warnings() {
+  return lazily<PrecipitatedCarbonate>({
+    metal: () => metal,
+    precipitant: () => precipitant,
+    verdict: () => verdict,
+    basis: () => (found() === verdict ? "equilibrium" : "trade"),
+    index: () => undefined,
+    expected: () => [solid],
+    practice: () => practice[precipitant],
+    source: () => source,
+    products: () => [],
+    liquor: () => liquor,
+    warnings: () => {
       if (found() === verdict) return [];
       const lacks = `the constants do not tell what ${metal} forms with carbonate: the verdict is the trade's experience`;
       return [

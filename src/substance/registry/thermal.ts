@@ -2,7 +2,8 @@
 import { type Formula, molarMass } from "../../formula";
 import { byElements } from "../../formula/internal";
 import { frozen } from "../../foundation/frozen";
-import { once, remembering } from "../../foundation/memo";
+import { lazily, type Parts } from "../../foundation/lazy";
+import { remembering } from "../../foundation/memo";
 import { formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { cite, type SourceKey } from "../data/sources";
@@ -68,24 +69,21 @@ function massOfAll(amounts: readonly ThermalAmount[]): Quantity {
 }
 
 function stepOf(row: ThermalStepRow, before: ThermalStep["before"], { formula, source }: ThermalSteps): ThermalStep {
-  const massLeft = once(() =>
-    massOfAll(row.remains)
-      .dividedBy(molarMass(formula))
-      .named({ rule: "mass left = mass of what remains / mass before heating" }),
-  );
-  return Object.freeze({
-    from: celsius(row.from, `begins for ${formula}`, source),
-    ...(row.to === undefined ? {} : { to: celsius(row.to, `over for ${formula}`, source) }),
-    approx: row.approx ?? false,
-    before,
-    takes: frozen(row.takes ?? []),
-    leaves: frozen(row.leaves),
-    remains: frozen(row.remains),
-    get massLeft() {
-      return massLeft();
-    },
-    source,
-  });
+  const { to } = row;
+  return lazily<ThermalStep>({
+    from: () => celsius(row.from, `begins for ${formula}`, source),
+    ...(to === undefined ? {} : { to: () => celsius(to, `over for ${formula}`, source) }),
+    approx: () => row.approx ?? false,
+    before: () => before,
+    takes: () => frozen(row.takes ?? []),
+    leaves: () => frozen(row.leaves),
+    remains: () => frozen(row.remains),
+    massLeft: () =>
+      massOfAll(row.remains)
+        .dividedBy(molarMass(formula))
+        .named({ rule: "mass left = mass of what remains / mass before heating" }),
+    source: () => source,
+  } as Parts<ThermalStep>);
 }
 
 /** The steps of a row, in order. */
