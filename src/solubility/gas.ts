@@ -96,6 +96,7 @@ export function gasSolubility(
     warnings.unshift(
       `recalled from memory${row.believed === undefined ? "" : `, believed to stand in ${row.believed}`}`,
     );
+  if (row.read !== undefined) warnings.unshift(`recalled from memory but for the figures at ${row.read}`);
   return readable({
     gas: row.gas,
     name: row.name,

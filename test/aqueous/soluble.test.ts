@@ -1,7 +1,7 @@
 // Soluble salts against the solubility curves they were fitted to, and heats against the table they were summed from.
 import { describe, expect, it } from "vitest";
 import { anhydrousOf, aqueousComposition, solubilityOf } from "../../src";
-import { ACID_HEATS, FORMATION_HEATS, SOLUTION_HEATS } from "../../src/aqueous/data/heats";
+import { ACID_HEATS, FORMATION_HEATS, MEASURED_HEATS, SOLUTION_HEATS } from "../../src/aqueous/data/heats";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { SOLUBLE } from "../../src/aqueous/data/soluble";
 import { dissolutionOf, keyOf, readReaction, type Term } from "../../src/aqueous/mixture/notation";
@@ -68,7 +68,7 @@ describe("heats of reaction", () => {
   it("are sums of the enthalpies of formation", () => {
     for (const { acid, base } of ACID_STEPS()) {
       const listed = ACID_HEATS[acid];
-      if (listed === undefined) continue;
+      if (listed === undefined || acid in MEASURED_HEATS) continue;
       const waters: Term[] = acid === "H3BO3" ? [[-1, "H2O"]] : [];
       expect(sum([[1, base], [1, "H+"], [-1, acid], ...waters]), acid).toBeCloseTo(Number(listed), 0);
     }

@@ -1,6 +1,7 @@
 // Laws over the solubility products, acid and complex constants and gases, with a few outside checks.
 
 import { describe, expect, it } from "vitest";
+import { gasDensity } from "../../src/amount";
 import { COMPLEXES } from "../../src/aqueous/data/complexes";
 import { GASES } from "../../src/aqueous/data/gases";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
@@ -182,6 +183,33 @@ describe("gases in water", () => {
       // half a unit of the third digit of 0.105 to 0.00332, and 1 % of scatter between the two sets of coefficients
       expect(Math.abs(ratio - 1 / (1 - 7.3851 / 101.325)), gas).toBeLessThan(0.015);
     }
+  });
+
+  // Kaye and Laby (1941): volumes of gas at 0 °C in one of water, of carbon dioxide alone and of chlorine with its vapour
+  it.each([
+    ["CO2", "partial", { 0: 1.713, 10: 1.194, 15: 1.019, 20: 0.878, 30: 0.66, 40: 0.53 }],
+    ["Cl2", "total", { 10: 3.09, 15: 2.63, 20: 2.26, 30: 1.77, 40: 1.41 }],
+  ] as const)("of %s, %s, are the volumes of the table times the density of the gas", (gas, basis, volumes) => {
+    const row = GASES().find((one) => one.gas === gas && one.pressure === basis)!;
+    const normal = gasDensity(gas, { temperature: "0 °C", pressure: "101.325 kPa", model: "second virial" });
+    const water: Record<number, number> = { 0: 0.9998, 10: 0.9997, 15: 0.9991, 20: 0.9982, 30: 0.9956, 40: 0.9922 };
+    expect(row.points.map(([celsius]) => celsius)).toEqual(Object.keys(volumes).map(Number));
+    for (const [celsius, grams] of row.points) {
+      const volume = (volumes as Record<number, number>)[celsius]!;
+      const expected = (volume * normal.in("g/L").toNumber()) / water[celsius]! / 10;
+      expect(Math.abs(Number(grams) / expected - 1), `${gas} ${celsius}`).toBeLessThan(0.005);
+    }
+  });
+
+  // Sander, Atmos. Chem. Phys. 23, 10901 (2023), reviews: 1.2 to 1.3e-5 and 1.0e-3 mol/(m3 Pa) at 25 °C
+  it.each([
+    ["O2", 1.15e-5, 1.35e-5, 31.998],
+    ["H2S", 0.95e-3, 1.05e-3, 34.08],
+  ] as const)("of %s alone at 25 °C lie within Henry's constants of the reviews", (gas, low, high, molar) => {
+    const grams = gasSolubility(gas, "25 °C", "partial").perHundredGramsWater.in("g").toNumber();
+    const constant = (grams * 10 * 997.05) / 1000 / molar / 0.101325 / 1e3 / 1e3;
+    expect(constant * 1e3).toBeGreaterThan(low);
+    expect(constant * 1e3).toBeLessThan(high);
   });
 
   it("are read between the figures and refused beyond them", () => {

@@ -17,15 +17,15 @@ interface FormationRow {
 }
 
 export const FORMATIONS = /* @__PURE__ */ once((): readonly FormationRow[] => [
-  { species: "NaSO4-", reaction: "Na+ + SO4^2- -> NaSO4-", logK: "0.73", source: "memory" },
+  { species: "NaSO4-", reaction: "Na+ + SO4^2- -> NaSO4-", logK: "0.73", source: "nbs1982" },
   { species: "KSO4-", reaction: "K+ + SO4^2- -> KSO4-", logK: "0.85", source: "memory" },
   { species: "LiSO4-", reaction: "Li+ + SO4^2- -> LiSO4-", logK: "0.64", source: "memory" },
   { species: "NH4SO4-", reaction: "NH4+ + SO4^2- -> NH4SO4-", logK: "1.03", source: "memory" },
 
   { species: "Fe2(OH)2^4+", reaction: "2 Fe^3+ + 2 H2O -> Fe2(OH)2^4+ + 2 H+", logK: "-2.95", source: "memory" },
   { species: "Fe3(OH)4^5+", reaction: "3 Fe^3+ + 4 H2O -> Fe3(OH)4^5+ + 4 H+", logK: "-6.3", source: "memory" },
-  { species: "Al2(OH)2^4+", reaction: "2 Al^3+ + 2 H2O -> Al2(OH)2^4+ + 2 H+", logK: "-7.7", source: "memory" },
-  { species: "Al3(OH)4^5+", reaction: "3 Al^3+ + 4 H2O -> Al3(OH)4^5+ + 4 H+", logK: "-13.94", source: "memory" },
+  { species: "Al2(OH)2^4+", reaction: "2 Al^3+ + 2 H2O -> Al2(OH)2^4+ + 2 H+", logK: "-7.7", source: "baesMesmer1976" },
+  { species: "Al3(OH)4^5+", reaction: "3 Al^3+ + 4 H2O -> Al3(OH)4^5+ + 4 H+", logK: "-13.94", source: "baesMesmer1976" },
   { species: "Cr2(OH)2^4+", reaction: "2 Cr^3+ + 2 H2O -> Cr2(OH)2^4+ + 2 H+", logK: "-5.06", source: "memory" },
   { species: "Cr3(OH)4^5+", reaction: "3 Cr^3+ + 4 H2O -> Cr3(OH)4^5+ + 4 H+", logK: "-8.15", source: "memory" },
   { species: "Cu2(OH)2^2+", reaction: "2 Cu^2+ + 2 H2O -> Cu2(OH)2^2+ + 2 H+", logK: "-10.36", source: "memory" },
@@ -40,7 +40,7 @@ export const FORMATIONS = /* @__PURE__ */ once((): readonly FormationRow[] => [
   { species: "Co4(OH)4^4+", reaction: "4 Co^2+ + 4 H2O -> Co4(OH)4^4+ + 4 H+", logK: "-30.53", source: "memory" },
   { species: "Be3(OH)3^3+", reaction: "3 Be^2+ + 3 H2O -> Be3(OH)3^3+ + 3 H+", logK: "-8.89", source: "memory" },
 
-  { species: "Cr2O7^2-", reaction: "2 CrO4^2- + 2 H+ -> Cr2O7^2- + H2O", logK: "14.55", source: "memory" },
+  { species: "Cr2O7^2-", reaction: "2 CrO4^2- + 2 H+ -> Cr2O7^2- + H2O", logK: "14.49", source: "nbs1982" },
   { species: "B2O(OH)5-", reaction: "2 H3BO3 -> B2O(OH)5- + H+", logK: "-9.31", source: "memory" },
   { species: "B3O3(OH)4-", reaction: "3 H3BO3 -> B3O3(OH)4- + H+ + 2 H2O", logK: "-7.53", source: "memory" },
   { species: "B4O5(OH)4^2-", reaction: "4 H3BO3 -> B4O5(OH)4^2- + 2 H+ + 3 H2O", logK: "-16.13", source: "memory" },
@@ -103,7 +103,10 @@ export const IN_WATER: readonly InWaterRow[] = [
   { given: "O2^2-", reaction: "O2^2- + H2O -> HO2- + OH-" },
 ];
 
-/** A gas and its molecule in water: log K = log10(molality / pressure in atm). */
+/**
+ * A gas and its molecule in water: log K = log10(molality / pressure in atm). Within what the reviews of the compilation
+ * say, to its two figures; heats of ammonia and hydrogen sulfide are those of NBS (1982).
+ */
 interface HenryRow {
   readonly gas: string;
   readonly dissolved: string;
@@ -114,8 +117,8 @@ interface HenryRow {
 }
 
 export const HENRY: readonly HenryRow[] = [
-  { gas: "CO2", dissolved: "H2CO3", logK: "-1.47", enthalpy: "-19.4", source: "memory" },
-  { gas: "NH3", dissolved: "NH3", logK: "1.77", enthalpy: "-34.2", source: "memory" },
-  { gas: "SO2", dissolved: "H2SO3", logK: "0.09", enthalpy: "-26.0", source: "memory" },
-  { gas: "H2S", dissolved: "H2S", logK: "-0.99", enthalpy: "-19.1", source: "memory" },
+  { gas: "CO2", dissolved: "H2CO3", logK: "-1.47", enthalpy: "-19.4", source: "sander2023" },
+  { gas: "NH3", dissolved: "NH3", logK: "1.77", enthalpy: "-34.2", source: "sander2023" },
+  { gas: "SO2", dissolved: "H2SO3", logK: "0.09", enthalpy: "-26.0", source: "sander2023" },
+  { gas: "H2S", dissolved: "H2S", logK: "-0.99", enthalpy: "-19.1", source: "sander2023" },
 ];

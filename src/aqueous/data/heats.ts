@@ -1,6 +1,12 @@
 // Heats of the reactions that constants are for, kJ/mol at 25 °C: of the dissociation for a pKa, of the formation for a
-// log β or log K, of the dissolution for a pKsp. All are sums of the enthalpies of formation of NBS (1982) in the table of the
-// thermochemistry layer, which stands above this one; a test adds them up again. What is not listed is not known.
+// log β or log K, of the dissolution for a pKsp. All but MEASURED_HEATS are sums of the enthalpies of formation of NBS (1982)
+// in the table of the thermochemistry layer, which stands above this one; a test adds them up again. What is not listed is
+// not known.
+
+/** Measured, and where: the table of enthalpies does not have the substance. */
+export const MEASURED_HEATS: Readonly<Record<string, string>> = {
+  "C4H12NO3+": "Palmer and Wesolowski, J. Solution Chem. 16 (7), doi 10.1007/BF00646335, abstract: 47.53 ± 0.13 kJ/mol",
+};
 
 /** By acid. */
 export const ACID_HEATS: Readonly<Record<string, string>> = {
@@ -24,6 +30,7 @@ export const ACID_HEATS: Readonly<Record<string, string>> = {
   "HNO2": "14.6",
   "H2O2": "30.8",
   "NH4+": "52.2",
+  "C4H12NO3+": "47.5",
   "HCrO4-": "-2.9",
   "H2P2O7^2-": "3.8",
   "HP2O7^3-": "3.7",

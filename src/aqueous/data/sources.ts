@@ -12,6 +12,9 @@ export const aqueousSources = {
   firsching1992: { title: "Firsching, Solubility products of the trivalent rare-earth arsenates, J. Chem. Eng. Data 37, 497", year: 1992 },
   wagemann1978: { title: "Wagemann, Water Research 12, 139", year: 1978 },
   ohlinger1998: { title: "Ohlinger, Young and Schroeder, Water Research 32, 3607", year: 1998 },
+  sander2023: { title: "Sander, Compilation of Henry's law constants (version 5.0.0) for water as solvent, Atmos. Chem. Phys. 23, 10901", year: 2023, doi: "10.5194/acp-23-10901-2023" },
+  langeGases: { title: "Lange's Handbook of Chemistry, Solubility of Gases in Water", edition: "15th", where: "Table 5.1", fromMemory: "partly" },
+  baesMesmer1976: { title: "Baes and Mesmer, The Hydrolysis of Cations", year: 1976 },
   kayeLaby1941: { title: "Kaye and Laby, Tables of Physical and Chemical Constants, Solubilities of gases in water", year: 1941 },
 } as const satisfies Sources;
 
@@ -24,7 +27,10 @@ export const aqueousAccess = {
   firsching1992: "abstract for lanthanum and scandium, neodymium and europium as quoted by an encyclopedia; 25 °C, activities",
   wagemann1978: "as quoted in a table of the Bundesamt für Seeschifffahrt und Hydrographie",
   ohlinger1998: "as quoted in public geochemical input files",
-  kayeLaby1941: "stored page",
+  sander2023: "pages of the compilation for carbon dioxide, ammonia, sulfur dioxide, hydrogen sulfide and oxygen",
+  langeGases: "first page of the table and single figures of the next ones read, others recalled; each row says which",
+  baesMesmer1976: "as quoted for aluminium by an encyclopedia, beside two later compilations that differ by 0.1 at most",
+  kayeLaby1941: "stored page; volumes at 0 °C converted with the density of the real gas",
 } as const satisfies Access<typeof aqueousSources>;
 
 /** What a row of this layer may name. */
