@@ -94,6 +94,22 @@ describe("heats of reaction", () => {
   });
 });
 
+describe("heats that were measured", () => {
+  it("stand with the figure of their source, each of an acid of the table", () => {
+    const acids = new Set(ACID_STEPS().map(({ acid }) => acid));
+    for (const [acid, source] of Object.entries(MEASURED_HEATS)) {
+      expect(acids.has(acid), acid).toBe(true);
+      const printed = Number(/: (-?[\d.]+) /.exec(source)![1]);
+      expect(Math.abs(Number(ACID_HEATS[acid]) - printed), acid).toBeLessThan(0.051);
+    }
+  });
+
+  it("give with the entropy the constant of triethanolammonium (Bates and Allen 1960: 33.450 kJ/mol, -36.4 J/(mol K))", () => {
+    const pKa = (33450 + 298.15 * 36.4) / (Math.LN10 * 8.314463 * 298.15);
+    expect(ACID_STEPS().find(({ acid }) => acid === "C6H16NO3+")!.pKa).toBe(pKa.toFixed(2));
+  });
+});
+
 describe("hydrates when hot", () => {
   it("lets calcium oxalate stand as its monohydrate, the one that analysis weighs, at 25 and 60 °C (common practice)", () => {
     for (const temperature of ["25 °C", "60 °C"] as const) {

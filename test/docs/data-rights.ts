@@ -165,6 +165,8 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   sander2023: "openLicence",
   langeGases: "compilation",
   baesMesmer1976: "article",
+  kettlerSuccinic1995: "article",
+  batesAllen1960: "government",
   kayeLaby1941: "publicDomain",
   blanchard: "publicDomain",
   friendChromium: "publicDomain",

@@ -9,7 +9,8 @@ import { network } from "../../src/aqueous/mixture/tabulated";
 /**
  * Pairs without a constant. All were looked for, and not found: in the handbook tables of solubility products, in the data of EPA,
  * BRGM, ANDRA and Livermore, among the free energies of formation of NBS (which know fired silicates only, and a cobalt borate that
- * would dissolve), and in abstracts of the journals.
+ * would dissolve), and in abstracts of the journals; a second time in abstracts and in tables in six languages. The constant of a
+ * hydroxyaluminosilicate (Schneider 2004, 10^-40.6) counts two aluminium ions of the solid as one and is left out.
  */
 const WITHOUT: Readonly<Record<string, string>> = {
   "CO3^2-": "Hg^2+ Bi^3+",

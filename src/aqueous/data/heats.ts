@@ -6,6 +6,10 @@
 /** Measured, and where: the table of enthalpies does not have the substance. */
 export const MEASURED_HEATS: Readonly<Record<string, string>> = {
   "C4H12NO3+": "Palmer and Wesolowski, J. Solution Chem. 16 (7), doi 10.1007/BF00646335, abstract: 47.53 ± 0.13 kJ/mol",
+  "C6H16NO3+": "Bates and Allen, J. Res. Natl. Bur. Stand. 64A, 343 (1960), abstract: 33.450 kJ/mol",
+  "C4H6O4": "Kettler, Wesolowski and Palmer, J. Solution Chem. 24 (1) (1995), abstract: 2.9 ± 0.2 kJ/mol",
+  "C4H5O4-": "Kettler, Wesolowski and Palmer, J. Solution Chem. 24 (1) (1995), abstract: -0.5 ± 0.1 kJ/mol",
+  "C6H5COOH": "Kettler, Wesolowski and Palmer, J. Solution Chem. 24 (4) (1995), abstract: 0.3 ± 0.3 kJ/mol",
 };
 
 /** By acid. */
@@ -31,6 +35,10 @@ export const ACID_HEATS: Readonly<Record<string, string>> = {
   "H2O2": "30.8",
   "NH4+": "52.2",
   "C4H12NO3+": "47.5",
+  "C6H16NO3+": "33.5",
+  "C4H6O4": "2.9",
+  "C4H5O4-": "-0.5",
+  "C6H5COOH": "0.3",
   "HCrO4-": "-2.9",
   "H2P2O7^2-": "3.8",
   "HP2O7^3-": "3.7",

@@ -9,6 +9,8 @@ export const ionSources = {
   brgmEquilibria: { title: "Equilibrium constants of minerals in water, BRGM (French geological survey)", year: 2020 },
   livermoreEquilibria: { title: "Equilibrium constants in water, Lawrence Livermore National Laboratory", edition: "V8 R6" },
   openStax2e: { title: "Chemistry 2e, OpenStax", year: 2019, where: "appendices E to K" },
+  kettlerSuccinic1995: { title: "Kettler, Wesolowski and Palmer, Dissociation of succinic acid in aqueous sodium chloride, J. Solution Chem. 24 (1)", year: 1995, doi: "10.1007/BF00973050" },
+  batesAllen1960: { title: "Bates and Allen, Acid dissociation constant of triethanolammonium ion from 0 to 50 °C, J. Res. Natl. Bur. Stand. 64A, 343", year: 1960, doi: "10.6028/jres.064A.033" },
   nbs1982: { title: "Wagman et al., The NBS Tables of Chemical Thermodynamic Properties, J. Phys. Chem. Ref. Data 11, Suppl. 2", year: 1982 },
 } as const satisfies Sources;
 
@@ -18,6 +20,8 @@ export const ionAccess = {
   epaEquilibria: "constants rebuilt from the species of the agency's data file; it cites the NIST critical stability database 46",
   andraEquilibria: "as distributed by the United States Geological Survey",
   livermoreEquilibria: "as distributed by the United States Geological Survey",
+  kettlerSuccinic1995: "abstract: log K and heat at 25 °C and zero ionic strength; title shortened",
+  batesAllen1960: "abstract: heat and entropy at 25 °C, of which the constant follows; title shortened",
   nbs1982: "NIST digital edition with errata",
 } as const satisfies Access<typeof ionSources>;
 
