@@ -10,6 +10,10 @@ export const MEASURED_HEATS: Readonly<Record<string, string>> = {
   "C4H6O4": "Kettler, Wesolowski and Palmer, J. Solution Chem. 24 (1) (1995), abstract: 2.9 ± 0.2 kJ/mol",
   "C4H5O4-": "Kettler, Wesolowski and Palmer, J. Solution Chem. 24 (1) (1995), abstract: -0.5 ± 0.1 kJ/mol",
   "C6H5COOH": "Kettler, Wesolowski and Palmer, J. Solution Chem. 24 (4) (1995), abstract: 0.3 ± 0.3 kJ/mol",
+  "H2C2O4": "Kettler, Palmer and Wesolowski, J. Solution Chem. 20 (9) (1991), abstract: -4.1 ± 1.1 kJ/mol",
+  "C6H8O7": "Bénézeth, Palmer and Wesolowski, J. Solution Chem. 26, 63 (1997), abstract: 4.1 ± 0.2 kJ/mol",
+  "H2C6H5O7-": "Bénézeth, Palmer and Wesolowski, J. Solution Chem. 26, 63 (1997), abstract: 2.2 ± 0.1 kJ/mol",
+  "HC6H5O7^2-": "Bénézeth, Palmer and Wesolowski, J. Solution Chem. 26, 63 (1997), abstract: -3.6 ± 0.2 kJ/mol",
 };
 
 /** By acid. */
@@ -39,6 +43,10 @@ export const ACID_HEATS: Readonly<Record<string, string>> = {
   "C4H6O4": "2.9",
   "C4H5O4-": "-0.5",
   "C6H5COOH": "0.3",
+  "H2C2O4": "-4.1",
+  "C6H8O7": "4.1",
+  "H2C6H5O7-": "2.2",
+  "HC6H5O7^2-": "-3.6",
   "HCrO4-": "-2.9",
   "H2P2O7^2-": "3.8",
   "HP2O7^3-": "3.7",
