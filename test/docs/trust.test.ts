@@ -134,8 +134,12 @@ describe("the page of trust", () => {
 
   it("calls no table published that is recalled", () => {
     // densities of solids, thermal steps and names of the registry are from memory, as their rows say
-    for (const name of ["PHYSICAL", "REGISTRY", "DEHYDRATION"])
-      expect(tables.find((one) => one.name === name)!.grounds.memory, name).toBeGreaterThan(90);
+    for (const [name, least] of [
+      ["PHYSICAL", 90],
+      ["REGISTRY", 90],
+      ["DEHYDRATION", 60],
+    ] as const)
+      expect(tables.find((one) => one.name === name)!.grounds.memory, name).toBeGreaterThan(least);
     expect(tables.find(({ name }) => name === "FORMATION")!.grounds.published).toBeGreaterThan(900);
   });
 

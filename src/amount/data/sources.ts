@@ -1,4 +1,5 @@
 // Sources of the tables of densities, strengths, glassware and gases; what they share with lower layers stands there.
+import { elementSources } from "../../element/internal";
 import { generalSources } from "../../foundation/data/sources";
 import { type Access, citation, type Sources } from "../../foundation/source";
 import { quantitySources } from "../../quantity/internal";
@@ -20,6 +21,8 @@ export const amountSources = {
   crcVirial: { title: "CRC Handbook of Chemistry and Physics, virial coefficients of selected gases", fromMemory: "all" },
   kell1975: { title: "Kell, Density, thermal expansivity, and compressibility of liquid water, J. Chem. Eng. Data 20, 97", year: 1975, fromMemory: "all" },
   wagnerPruss2002: { title: "Wagner and Pruss, The IAPWS Formulation 1995, J. Phys. Chem. Ref. Data 31, 387", year: 2002, where: "saturation-pressure equation" },
+  langeSolvents: { title: "Lange's Handbook of Chemistry, Organic Solvents Arranged by Boiling Points", where: "Table 11.8" },
+  crcBoilingPressure: { title: "CRC Handbook of Chemistry and Physics, Dependence of Boiling Point on Pressure" },
 } as const satisfies Sources;
 
 /** How the figures reached us, where they were not read in the source itself. */
@@ -40,10 +43,12 @@ export const amountAccess = {
   crcVirial: "coefficients recalled from memory, not confirmed in a source",
   kell1975: "equation with coefficients from memory; within 0.05 kg/m3 of the IAPWS equation",
   wagnerPruss2002: "coefficients from a documented public implementation",
+  langeSolvents: "stored page of the table",
+  crcBoilingPressure: "stored page of the table",
 } as const satisfies Access<typeof amountSources>;
 
 /** What a row of this layer may name. */
-export type SourceKey = keyof typeof amountSources | keyof typeof quantitySources | keyof typeof generalSources;
+export type SourceKey = keyof typeof amountSources | keyof typeof elementSources | keyof typeof quantitySources | keyof typeof generalSources;
 
 /** A source on one line, as it is printed under a working. */
-export const cite = (key: SourceKey): string => citation(key, [amountSources, quantitySources, generalSources]);
+export const cite = (key: SourceKey): string => citation(key, [amountSources, elementSources, quantitySources, generalSources]);

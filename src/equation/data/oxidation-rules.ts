@@ -1,6 +1,7 @@
 // The order in which oxidation states are assigned inside one unit, until a single element is left to take the balance.
 // Rules of the Red Book, section IR-5.4.2.2 and the electronegativity sequence of its table VI; hydrogen and oxygen have
-// their own rules in rules.ts. States of single metals are recalled from textbooks and are named as assumptions when used.
+// their own rules in rules.ts. States of single metals stand in a published table where it
+// has one alone, are recalled where it has several, and are named as assumptions when used.
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -26,12 +27,12 @@ export const FIXED_STATES: readonly StateRow[] = [
   { symbol: "Sr", state: 2, source: "redBook2005" },
   { symbol: "Ba", state: 2, source: "redBook2005" },
   { symbol: "Ra", state: 2, source: "redBook2005" },
-  { symbol: "Al", state: 3, source: "memory" },
-  { symbol: "Sc", state: 3, source: "memory" },
-  { symbol: "Y", state: 3, source: "memory" },
-  { symbol: "La", state: 3, source: "memory" },
-  { symbol: "Zn", state: 2, source: "memory" },
-  { symbol: "Cd", state: 2, source: "memory" },
+  { symbol: "Al", state: 3, source: "pubchemElements" },
+  { symbol: "Sc", state: 3, source: "pubchemElements" },
+  { symbol: "Y", state: 3, source: "pubchemElements" },
+  { symbol: "La", state: 3, source: "pubchemElements" },
+  { symbol: "Zn", state: 2, source: "pubchemElements" },
+  { symbol: "Cd", state: 2, source: "pubchemElements" },
 ];
 
 /** After oxygen: the more electronegative non-metal takes the state of its simple anion. */
@@ -54,31 +55,31 @@ export const ANION_STATES: readonly StateRow[] = [
 export const COMMON_STATES = /* @__PURE__ */ once((): readonly StateRow[] => [
   { symbol: "C", state: 4, source: "memory" },
   { symbol: "Si", state: 4, source: "memory" },
-  { symbol: "B", state: 3, source: "memory" },
+  { symbol: "B", state: 3, source: "pubchemElements" },
   { symbol: "P", state: 5, source: "memory" },
   { symbol: "S", state: 6, source: "memory" },
-  { symbol: "Ag", state: 1, source: "memory" },
-  { symbol: "Nd", state: 3, source: "memory" },
+  { symbol: "Ag", state: 1, source: "pubchemElements" },
+  { symbol: "Nd", state: 3, source: "pubchemElements" },
   { symbol: "Sm", state: 3, source: "memory" },
-  { symbol: "Gd", state: 3, source: "memory" },
-  { symbol: "Dy", state: 3, source: "memory" },
-  { symbol: "Ho", state: 3, source: "memory" },
-  { symbol: "Er", state: 3, source: "memory" },
-  { symbol: "Tm", state: 3, source: "memory" },
+  { symbol: "Gd", state: 3, source: "pubchemElements" },
+  { symbol: "Dy", state: 3, source: "pubchemElements" },
+  { symbol: "Ho", state: 3, source: "pubchemElements" },
+  { symbol: "Er", state: 3, source: "pubchemElements" },
+  { symbol: "Tm", state: 3, source: "pubchemElements" },
   { symbol: "Yb", state: 3, source: "memory" },
-  { symbol: "Lu", state: 3, source: "memory" },
-  { symbol: "Pr", state: 3, source: "memory" },
-  { symbol: "Tb", state: 3, source: "memory" },
+  { symbol: "Lu", state: 3, source: "pubchemElements" },
+  { symbol: "Pr", state: 3, source: "pubchemElements" },
+  { symbol: "Tb", state: 3, source: "pubchemElements" },
   { symbol: "Eu", state: 3, source: "memory" },
-  { symbol: "In", state: 3, source: "memory" },
-  { symbol: "Th", state: 4, source: "memory" },
-  { symbol: "Zr", state: 4, source: "memory" },
-  { symbol: "Hf", state: 4, source: "memory" },
+  { symbol: "In", state: 3, source: "pubchemElements" },
+  { symbol: "Th", state: 4, source: "pubchemElements" },
+  { symbol: "Zr", state: 4, source: "pubchemElements" },
+  { symbol: "Hf", state: 4, source: "pubchemElements" },
   { symbol: "Ti", state: 4, source: "memory" },
   { symbol: "Nb", state: 5, source: "memory" },
-  { symbol: "Ta", state: 5, source: "memory" },
-  { symbol: "Mo", state: 6, source: "memory" },
-  { symbol: "W", state: 6, source: "memory" },
+  { symbol: "Ta", state: 5, source: "pubchemElements" },
+  { symbol: "Mo", state: 6, source: "pubchemElements" },
+  { symbol: "W", state: 6, source: "pubchemElements" },
   { symbol: "V", state: 5, source: "memory" },
   { symbol: "As", state: 5, source: "memory" },
   { symbol: "U", state: 6, source: "memory" },

@@ -8,9 +8,9 @@ export const ionSources = {
   andraEquilibria: { title: "Equilibrium constants in water for waste disposal, Andra and partners", edition: "10a" },
   brgmEquilibria: { title: "Equilibrium constants of minerals in water, BRGM (French geological survey)", year: 2020 },
   livermoreEquilibria: { title: "Equilibrium constants in water, Lawrence Livermore National Laboratory", edition: "V8 R6" },
-  openStax2e: { title: "Chemistry 2e, OpenStax", year: 2019, where: "appendices E to K" },
   kettlerSuccinic1995: { title: "Kettler, Wesolowski and Palmer, Dissociation of succinic acid in aqueous sodium chloride, J. Solution Chem. 24 (1)", year: 1995, doi: "10.1007/BF00973050" },
   batesAllen1960: { title: "Bates and Allen, Acid dissociation constant of triethanolammonium ion from 0 to 50 °C, J. Res. Natl. Bur. Stand. 64A, 343", year: 1960, doi: "10.6028/jres.064A.033" },
+  openStax2e: { title: "Chemistry 2e, OpenStax", year: 2019, where: "appendices E to L" },
   nbs1982: { title: "Wagman et al., The NBS Tables of Chemical Thermodynamic Properties, J. Phys. Chem. Ref. Data 11, Suppl. 2", year: 1982 },
 } as const satisfies Sources;
 

@@ -98,7 +98,7 @@ function whole({ materials, scale, ...rest }: FeasibilityRequest): PlanRequest {
  * @returns `verdict`; `share` of the theory, with uncertainty; `solids` that stand at the end; `reasons` with their figures and
  *   sources. What is `unknown` says what is missing
  * @throws {PlanError} as `planPreparation`, but not `plan.does-not-go`
- * @source equilibrium: constants of the tables, each with its own; potentials from memory; the rest common practice
+ * @source equilibrium: constants of the tables, each with its own; potentials of the table, some from memory; the rest common practice
  * @category Planning
  * @example
  * doesItGo({ equation: "Cu + HCl -> CuCl2 + H2", product: "CuCl2" }).verdict // => "does not go"

@@ -84,7 +84,8 @@ function withHydrogen(c: Case, metal: Put): Ruling | undefined {
   const name = metal.species.name;
   if (acid === undefined) {
     const lye = c.put.some(({ made }) => made.anions.some(({ formula }) => formula === "OH-"));
-    const potential = Number(COUPLES().find((row) => row.element === symbol && row.low === 0)!.volts);
+    const own = COUPLES().find((row) => row.element === symbol && row.low === 0)!;
+    const potential = Number(own.volts);
     if (lye && (IN_LYE.metals as readonly string[]).includes(symbol)) return undefined;
     const reactive = [...IN_WATER.metals, ...IN_WATER.slowly] as readonly string[];
     if (reactive.includes(symbol)) return undefined;
@@ -95,7 +96,7 @@ function withHydrogen(c: Case, metal: Put): Ruling | undefined {
       code: "potentials",
       text: `${name} gives no hydrogen with ${lye ? "lye" : "water"}: ${lye ? `only ${IN_LYE.metals.join(", ")} do` : `its potential is ${shown(potential)}, and neutral water asks for less than ${shown(NEUTRAL_WATER)} and a metal without a film`}`,
       figures: [volts(potential, `standard potential of ${symbol}`)],
-      source: "memory",
+      source: own.source,
     });
   }
   const anions = acid.made.anions.map(({ formula }) => formula);
@@ -250,7 +251,9 @@ export function judgeMetal(c: Case): Ruling | undefined {
       volts(difference, "difference"),
     ];
     const text = `${taker.row.element}(${taker.row.high}) to ${taker.row.element}(${taker.row.low}) stands at ${shown(taker.volts)}, ${giver.row.element}(${giver.row.high}) to ${giver.row.element}(${giver.row.low}) at ${shown(giver.volts)}: the difference is ${shown(difference)}`;
-    const reason: Reason = { code: "potentials", text, figures, source: "memory" };
+    // the weaker of the two grounds
+    const source = giver.row.source === "memory" ? giver.row.source : taker.row.source;
+    const reason: Reason = { code: "potentials", text, figures, source };
     if (difference < NEVER) return never(reason);
     if (film !== undefined)
       return {

@@ -1,4 +1,5 @@
 // Sources of the tables of names, labels and hazards; what they share with lower layers stands there.
+import { elementSources } from "../../element/internal";
 import { generalSources } from "../../foundation/data/sources";
 import { type Access, citation, type Sources } from "../../foundation/source";
 import { hydrateSources } from "../../hydrate/internal";
@@ -23,7 +24,6 @@ export const substanceSources = {
   reactiveHazards: { title: "Bretherick's Handbook of Reactive Chemical Hazards", fromMemory: "all" },
   kncis: { title: "National Chemicals Information System, Republic of Korea", year: 2022, where: "list of May 2022" },
   usgsMolarVolumes: { title: "Molar volumes of solids, United States Geological Survey" },
-  copperSulfateHeating: { title: "text on copper(II) sulfate (unsigned), steps of heating at 63, 109, 200 and 650 °C" },
   tradeSheets: { title: "published safety data sheets and trade labels, typical ranges", fromMemory: "all" },
   zverkv1998: { title: "Ordinance on requirements for food additives (Zusatzstoff-Verkehrsverordnung), Germany, 29 January 1998, as of 28 March 2011", year: 2011, where: "Annex 2, List B, additives with E numbers" },
   foodAdditivePurity: { title: "Commission Regulation (EU) No 231/2012, food additive purity rules; Food Chemicals Codex", fromMemory: "all" },
@@ -33,6 +33,8 @@ export const substanceSources = {
   jecfaCitric: { title: "JECFA-based test sheet for citric acid: monohydrate assay 99.5 to 100.5 %, water 7.5 to 8.8 %", fromMemory: "partly" },
   astmC206: { title: "ASTM C206, finishing hydrated lime", fromMemory: "partly" },
   bleachStrength: { title: "bleach production notes: 120 g/L available chlorine is relative density 1.160", fromMemory: "partly" },
+  webElements: { title: "WebElements, compounds (University of Sheffield and WebElements Ltd)" },
+  encyclopediaCompounds: { title: "Wikipedia, pages of single compounds" },
 } as const satisfies Sources;
 
 /** How the figures reached us, where they were not read in the source itself. */
@@ -54,7 +56,6 @@ export const substanceAccess = {
   reactiveHazards: "recalled from memory, not confirmed in a source",
   kncis: "matched by listed name",
   usgsMolarVolumes: "from four of the survey's public data files, compared by program",
-  copperSulfateHeating: "stored page; a thermal analysis shows that the last step is really two",
   tradeSheets: "recalled from memory, not confirmed in a source",
   zverkv1998: "text of the law read; the numbers are those of Regulation (EC) No 1333/2008",
   foodAdditivePurity: "recalled from memory, not confirmed in a source",
@@ -64,10 +65,12 @@ export const substanceAccess = {
   jecfaCitric: "anhydrous limits from memory",
   astmC206: "extract: oxides 95 % at least, carbon dioxide 5 or 7 % at most; assay range from memory",
   bleachStrength: "point and formulas read, ranges from memory",
+  webElements: "page of the compound, from the handbooks that it lists",
+  encyclopediaCompounds: "boxes of properties in public copies, in part from the CRC Handbook",
 } as const satisfies Access<typeof substanceSources>;
 
 /** What a row of this layer may name. */
-export type SourceKey = keyof typeof substanceSources | keyof typeof ionSources | keyof typeof hydrateSources | keyof typeof generalSources;
+export type SourceKey = keyof typeof substanceSources | keyof typeof ionSources | keyof typeof hydrateSources | keyof typeof elementSources | keyof typeof generalSources;
 
 /** A source on one line, as it is printed under a working. */
-export const cite = (key: SourceKey): string => citation(key, [substanceSources, ionSources, hydrateSources, generalSources]);
+export const cite = (key: SourceKey): string => citation(key, [substanceSources, ionSources, hydrateSources, elementSources, generalSources]);

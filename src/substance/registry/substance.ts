@@ -112,7 +112,7 @@ const SCHEMA = 1;
  * @category Substances
  * @example
  * substance("MgSO4·7H2O").density?.toString() // => "1.68 g/cm3"
- * substance("MgSO4·7H2O").sources.density // => "memory"
+ * substance("MgSO4·7H2O").sources.density // => "sshade"
  */
 export class Substance {
   /** Formula as listed, crystal water included. */
