@@ -31,7 +31,8 @@ function accessor(key: string): PropertyDescriptor {
       enumerable: true,
       get(this: { readonly [BEHIND]: () => Behind }) {
         const { parts, base, made, facts } = this[BEHIND]();
-        if (key in made) return made[key];
+        const known = made[key];
+        if (known !== undefined || key in made) return known;
         const part = parts[key];
         const value = part === undefined ? base?.[key] : frozen(under(facts, part), readableInside);
         made[key] = value;

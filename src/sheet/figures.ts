@@ -1,5 +1,6 @@
 // Figures for paper: as many digits as a hand can use, in units it can measure.
 import { tryParseFormula } from "../formula";
+import { memoised } from "../foundation/memo";
 import type { Quantity } from "../quantity";
 
 const FIGURES = 3;
@@ -32,10 +33,10 @@ export function withUncertainty(q: Quantity, decimals: number): string {
 export const shareWithUncertainty = (q: Quantity): string => withUncertainty(q.to("%"), 1);
 
 /** A formula as printed, where the text is one. */
-export function pretty(text: string): string {
+export const pretty = /* @__PURE__ */ memoised(300, (text): string => {
   const formula = tryParseFormula(text);
   return formula.ok ? formula.value.toUnicode() : text;
-}
+});
 
 /** With a capital letter. */
 export const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
