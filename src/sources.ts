@@ -1,17 +1,17 @@
 // The bibliography: the sources of all layers, merged, lowest layer first.
 import { amountAccess, amountSources } from "./amount/data/sources";
 import { aqueousAccess, aqueousSources } from "./aqueous/data/sources";
-import { elementAccess, elementSources, yearSources } from "./element/data/sources";
+import { elementAccess, elementSources, periodicTableSources, yearSources } from "./element/data/sources";
 import { formulaAccess, formulaSources } from "./formula/data/sources";
 import { generalSources } from "./foundation/data/sources";
 import { frozen } from "./foundation/frozen";
 import { citation, entryIn, type Source } from "./foundation/source";
-import { hydrateAccess, hydrateSources } from "./hydrate/data/sources";
+import { heatingSources, hydrateAccess, hydrateSources } from "./hydrate/data/sources";
 import { ionAccess, ionSources } from "./ion/data/sources";
 import { quantitySources } from "./quantity/data/sources";
 import { routeSources } from "./route/data/sources";
 import { solubilityAccess, solubilitySources } from "./solubility/data/sources";
-import { substanceAccess, substanceSources } from "./substance/data/sources";
+import { hazardSources, substanceAccess, substanceSources } from "./substance/data/sources";
 import { thermochemistryAccess, thermochemistrySources } from "./thermochemistry/data/sources";
 
 /** Key of a source in the bibliography. */
@@ -23,12 +23,15 @@ const tables = [
   generalSources,
   quantitySources,
   elementSources,
+  periodicTableSources,
   yearSources,
   formulaSources,
   ionSources,
   amountSources,
   hydrateSources,
+  heatingSources,
   substanceSources,
+  hazardSources,
   aqueousSources,
   solubilitySources,
   thermochemistrySources,

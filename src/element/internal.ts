@@ -1,7 +1,7 @@
 // What the layers above use of this one and callers do not see.
 export { CONVENTIONS } from "./argument";
 export { weightConstant } from "./atomic-weight";
-export { elementSources } from "./data/sources";
+export { periodicTableSources } from "./data/sources";
 export { ALKALI_METALS } from "./families";
 export { mostAbundant } from "./nuclide";
 export { nuclideMass } from "./nuclide-mass";

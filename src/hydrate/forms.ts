@@ -18,7 +18,7 @@ import { guard } from "./argument";
 import { anhydrousOf, hydrateOf } from "./crystal-water";
 import { DEHYDRATION } from "./data/dehydration";
 import { HYDRATE_FORMS, type HydrateFormsRow } from "./data/forms";
-import { cite } from "./data/sources";
+import { cite, citeHeating } from "./data/sources";
 import { equivalentMass } from "./equivalent";
 import { HydrateError } from "./error";
 
@@ -308,7 +308,7 @@ export function stagedDehydration(formula: FormulaLike, mass?: MassLike, options
       mass: start === undefined ? undefined : equivalentMass(start, { from: form, to: left, per }),
     };
   });
-  return readable({ form, steps, note: row.note, source: cite(row.source) });
+  return readable({ form, steps, note: row.note, source: citeHeating(row.source) });
 }
 
 /** @internal Molar mass of a form for one anhydrous unit: a third of that of 3CdSO4·8H2O. */

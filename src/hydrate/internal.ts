@@ -1,3 +1,3 @@
 // What the layers above use of this one and callers do not see.
-export { hydrateSources } from "./data/sources";
+export { heatingSources, hydrateSources } from "./data/sources";
 export { isTraded } from "./forms";

@@ -5,7 +5,7 @@ export type { OfficialPrecaution } from "./data/official-precautions";
 export type { PhysicalRow } from "./data/physical";
 export type { RegistryRow } from "./data/registry";
 export type { ShopMaterialRow } from "./data/shop-materials";
-export { cite, substanceSources } from "./data/sources";
+export { cite, hazardSources, substanceSources } from "./data/sources";
 export { firstAidFor, protectionFor } from "./hazards/advice";
 export { cautionsWhere } from "./hazards/cautions";
 export { classesOf, classesOfFormula } from "./hazards/classes";

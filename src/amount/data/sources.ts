@@ -1,5 +1,5 @@
 // Sources of the tables of densities, strengths, glassware and gases; what they share with lower layers stands there.
-import { elementSources } from "../../element/internal";
+import { periodicTableSources } from "../../element/internal";
 import { generalSources } from "../../foundation/data/sources";
 import { type Access, citation, type Sources } from "../../foundation/source";
 import { quantitySources } from "../../quantity/internal";
@@ -48,7 +48,7 @@ export const amountAccess = {
 } as const satisfies Access<typeof amountSources>;
 
 /** What a row of this layer may name. */
-export type SourceKey = keyof typeof amountSources | keyof typeof elementSources | keyof typeof quantitySources | keyof typeof generalSources;
+export type SourceKey = keyof typeof amountSources | keyof typeof periodicTableSources | keyof typeof quantitySources | keyof typeof generalSources;
 
 /** A source on one line, as it is printed under a working. */
-export const cite = (key: SourceKey): string => citation(key, [amountSources, elementSources, quantitySources, generalSources]);
+export const cite = (key: SourceKey): string => citation(key, [amountSources, periodicTableSources, quantitySources, generalSources]);

@@ -9,6 +9,10 @@ export const elementSources = {
   ame2020: { title: "The AME 2020 atomic mass evaluation (II), Chin. Phys. C 45, 030003", year: 2021, where: "unrounded mass table" },
   tice2013: { title: "Isotopic compositions of the elements 2013 (IUPAC Technical Report), Pure Appl. Chem. 88, 293-306", year: 2016, doi: "10.1515/pac-2015-0503" },
   pac2018v90: { title: "Interpreting and propagating the uncertainty of the standard atomic weights (IUPAC Technical Report), Pure Appl. Chem. 90, 395-424", year: 2018, doi: "10.1515/pac-2016-0402", fromMemory: "partly" },
+} as const satisfies Sources;
+
+/** The periodic table that tables of other layers read. */
+export const periodicTableSources = {
   pubchemElements: { title: "PubChem, Periodic Table of Elements (melting and boiling points, densities, oxidation states), National Library of Medicine, National Institutes of Health (United States)" },
 } as const satisfies Sources;
 
@@ -19,7 +23,7 @@ export const elementAccess = {
   tice2013: "representative values through NUBASE2020; best measurements from Table 1",
   pac2018v90: "title and page from memory; treats a standard atomic weight as a rectangle",
   pubchemElements: "public copy of the table as it is handed out; kelvins converted",
-} as const satisfies Access<typeof elementSources>;
+} as const satisfies Access<typeof elementSources & typeof periodicTableSources>;
 
 /** Reports in which a weight was last changed. */
 export const yearSources = {

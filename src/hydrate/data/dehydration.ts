@@ -2,7 +2,7 @@
 // handbooks where a row says `memory`; the others were read, in whole or in their first steps. Temperatures move by tens of degrees with
 // heating rate, grain, bed depth and moisture: they say which product at which kind of temperature, never when it is done.
 import { once } from "../../foundation/memo";
-import type { SourceKey } from "./sources";
+import type { HeatingSourceKey } from "./sources";
 
 /** One stage: what is left, and where it is reached. */
 interface DehydrationStage {
@@ -18,7 +18,7 @@ interface DehydrationStage {
 interface DehydrationRow {
   readonly form: string;
   readonly stages: readonly DehydrationStage[];
-  readonly source: SourceKey;
+  readonly source: HeatingSourceKey;
   readonly note?: string;
 }
 

@@ -10,19 +10,23 @@ export const hydrateSources = {
   sds73: { title: "IUPAC-NIST Solubility Data Series 73, Metal and Ammonium Formate Systems, J. Phys. Chem. Ref. Data 30, 1", year: 2001 },
   densityTable: { title: "recalled; agrees with an unsigned table of densities", fromMemory: "partly" },
   blanchard: { title: "Blanchard et al., Synthetic Inorganic Chemistry, Table of Solubilities" },
+  sshade: { title: "SSHADE, database of the spectroscopy of solids (Observatory of Grenoble and partners), data of the solids" },
+  tutton1890: { title: "Tutton, work of 1890 to 1915 on the monoclinic double sulfates R2M(SO4)2·6H2O, Royal Society of London", year: 1915 },
+  richardsKelley1911: { title: "Richards and Kelley, The Transition Temperatures of Sodium Chromate as Convenient Fixed Points in Thermometry, Proc. Am. Acad. Arts Sci.", year: 1911 },
+  hydrateThesis: { title: "thesis on changes of phase of hydrates (unsigned), appendix 14.1, transition points with their literature" },
+} as const satisfies Sources;
+
+/** What heat does to substances, which only its own tables carry. */
+export const heatingSources = {
   merckIndex: { title: "The Merck Index, monographs" },
   merckIndexFirst: { title: "The Merck Index, monographs; some limits of the steps recalled", fromMemory: "partly" },
   oxfordChemistry: { title: "A Dictionary of Chemistry, Oxford University Press" },
   oxfordChemistryFirst: { title: "A Dictionary of Chemistry, Oxford University Press; where a step ends recalled", fromMemory: "partly" },
-  sshade: { title: "SSHADE, database of the spectroscopy of solids (Observatory of Grenoble and partners), data of the solids" },
-  tutton1890: { title: "Tutton, work of 1890 to 1915 on the monoclinic double sulfates R2M(SO4)2·6H2O, Royal Society of London", year: 1915 },
-  richardsKelley1911: { title: "Richards and Kelley, The Transition Temperatures of Sodium Chromate as Convenient Fixed Points in Thermometry, Proc. Am. Acad. Arts Sci.", year: 1911 },
   richardsKelley1911First: { title: "Richards and Kelley, The Transition Temperatures of Sodium Chromate as Convenient Fixed Points in Thermometry, Proc. Am. Acad. Arts Sci.; drying above recalled", year: 1911, fromMemory: "partly" },
   ward1972First: { title: "Ward, Anhydrous Nickel(II) Halides, Inorganic Syntheses 13, 154; the last step of heating recalled", year: 1972, fromMemory: "partly" },
   sulz1888: { title: "Sulz, A Treatise on Beverages, Barium Chloride", year: 1888 },
   columbiaSulfates: { title: "The Columbia Electronic Encyclopedia, 6th ed., Columbia University Press, cupric sulfate, ferrous sulfate" },
   copperSulfateHeating: { title: "text on copper(II) sulfate (unsigned), steps of heating at 63, 109, 200 and 650 °C" },
-  hydrateThesis: { title: "thesis on changes of phase of hydrates (unsigned), appendix 14.1, transition points with their literature" },
   frostWeier2004: { title: "Frost and Weier, Thermal treatment of whewellite, Thermochim. Acta 409, 79", year: 2004 },
   oxalates2014: { title: "Divalent metal oxalates from Averrhoa carambola, Journal of Applied Chemistry, article 767695", year: 2014, where: "Table 3" },
   oxalates2014First: { title: "Divalent metal oxalates from Averrhoa carambola, Journal of Applied Chemistry, article 767695; the second step recalled", year: 2014, where: "Table 3", fromMemory: "partly" },
@@ -56,10 +60,14 @@ export const hydrateAccess = {
   oxalates2014First: "table read; the second step, or what it leaves in air, from memory",
   linHanLi2012First: "abstract: dry by 168 °C; the beginning from memory",
   cohenOrganic: "scanned page read: the crystals lose their water at 100 °C and melt at 101.5 °C",
-} as const satisfies Access<typeof hydrateSources>;
+} as const satisfies Access<typeof hydrateSources & typeof heatingSources>;
 
 /** What a row of this layer may name. */
 export type SourceKey = keyof typeof hydrateSources | keyof typeof generalSources;
 
+/** What a row on heating may name. */
+export type HeatingSourceKey = SourceKey | keyof typeof heatingSources;
+
 /** A source on one line, as it is printed under a working. */
 export const cite = (key: SourceKey): string => citation(key, [hydrateSources, generalSources]);
+export const citeHeating = (key: HeatingSourceKey): string => citation(key, [hydrateSources, heatingSources, generalSources]);

@@ -1,7 +1,7 @@
 // From which mass fraction in water a statement applies: specific limits of the harmonised entries, and the general limits
 // for mixtures (Annex I) for what they leave open. All recalled, as the source key says; the bottle's own sheet decides.
 import { once } from "../../foundation/memo";
-import type { SourceKey } from "./sources";
+import type { HazardSourceKey } from "./sources";
 
 /** A statement and the mass fractions between which it applies. */
 export interface LimitRow {
@@ -20,7 +20,7 @@ export interface SolutionLimits {
   readonly limits: readonly LimitRow[];
   /** Reminders that still matter where no statement about burns is left. */
   readonly weak: readonly string[];
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
 }
 
 export const SOLUTION_LIMITS = /* @__PURE__ */ once((): readonly SolutionLimits[] => [
@@ -142,4 +142,4 @@ export const GENERAL_LIMITS: Readonly<Record<string, readonly LimitRow[]>> = {
 };
 
 /** What the general limits rest on. */
-export const GENERAL_LIMITS_SOURCE: SourceKey = "clpRecalled";
+export const GENERAL_LIMITS_SOURCE: HazardSourceKey = "clpRecalled";

@@ -1,14 +1,14 @@
 // First aid by hazard statement, in our own words after the precautionary statements of the GHS (United Nations, Annex 3,
 // response). The first lines a person needs at a bench; the safety data sheet and the emergency number decide.
 import { once } from "../../foundation/memo";
-import type { SourceKey } from "./sources";
+import type { HazardSourceKey } from "./sources";
 
 interface FirstAidRow {
   /** Statement codes that ask for it. */
   readonly codes: readonly string[];
   readonly when: "in the eyes" | "on the skin" | "swallowed" | "breathed in" | "fire";
   readonly does: string;
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
 }
 
 export const FIRST_AID = /* @__PURE__ */ once((): readonly FirstAidRow[] => [

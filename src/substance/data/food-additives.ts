@@ -2,14 +2,14 @@
 // European Union. It tells why nothing is printed about them; it is no judgement of a technical grade. Left out, though they have
 // numbers: what irritates (acid and strongly basic phosphates, ammonium carbonate), dusts, alums, and what must not meet acid.
 import { once } from "../../foundation/memo";
-import type { SourceKey } from "./sources";
+import type { HazardSourceKey } from "./sources";
 
 interface FoodAdditiveRow {
   /** As the registry, the table of molecules or the name rules spell one of its forms; the forms with more or less water are meant too. */
   readonly formula: string;
   /** Number of the additive; absent for a food itself. */
   readonly number?: string;
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
 }
 
 export const FOOD_ADDITIVES = /* @__PURE__ */ once((): readonly FoodAdditiveRow[] => [

@@ -3,7 +3,7 @@
 // Harmonised EU entries first, then two national lists; what rests on memory says so. Later amendments may differ.
 import { columns } from "../../foundation/columns";
 import { once } from "../../foundation/memo";
-import type { SourceKey } from "./sources";
+import type { HazardSourceKey } from "./sources";
 
 /** One way of getting rid of it; every sentence defers to the local rules. */
 export const DISPOSAL = {
@@ -39,7 +39,7 @@ export const HAZARD_FIELD_SOURCES = {
   codesFromMemory: "memory",
   cautions: "commonPractice",
   disposal: "commonPractice",
-} as const satisfies Record<string, SourceKey>;
+} as const satisfies Record<string, HazardSourceKey>;
 
 /** One classified substance, or a group of them. */
 export interface HazardRow {
@@ -73,7 +73,7 @@ export interface HazardRow {
   readonly disposal: DisposalKey;
   /** Index number in Table 3 of Annex VI. */
   readonly index?: string;
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
 }
 
 export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [

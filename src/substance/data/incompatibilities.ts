@@ -1,7 +1,7 @@
 // Which materials must not meet, by class. 58 of the rules were matched to printed lists, nine of them with the gas that
 // forms; what else forms, and the rest, rests on memory of the books named. Under which condition a rule applies is data: see CONDITIONS. `a` and `b` are classes (see classes.ts), either way round.
 import { once } from "../../foundation/memo";
-import type { SourceKey } from "./sources";
+import type { HazardSourceKey } from "./sources";
 
 /** Class of a material, worked out from its formula. */
 export type HazardClass =
@@ -189,7 +189,7 @@ export interface IncompatibilityRow {
   readonly conditions?: readonly MeetingCondition[];
   /** A third class that must be there too. */
   readonly with?: HazardClass;
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
 }
 
 export const INCOMPATIBILITIES = /* @__PURE__ */ once((): readonly IncompatibilityRow[] => [

@@ -1,14 +1,14 @@
 // What no plan makes or starts from: explosives that go off at a touch, spark or knock, and gases of which a breath kills.
 // Compositions are common knowledge, from memory; what groups them (azides of heavy metals and the like) stands in
 // ../never-made.ts.
-import type { SourceKey } from "./sources";
+import type { HazardSourceKey } from "./sources";
 
 /** One substance, by composition. */
 export interface NeverMadeRow {
   /** Composition counts, not the writing. */
   readonly formula: string;
   readonly name: string;
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
 }
 
 const rows = (entries: Readonly<Record<string, string>>): NeverMadeRow[] =>

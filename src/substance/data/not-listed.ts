@@ -2,12 +2,12 @@
 // them: the list has a number of every entry, ordered by element, and the sections of their elements were read. That is no
 // judgement: most substances never came before the committee.
 import { once } from "../../foundation/memo";
-import type { SourceKey } from "./sources";
+import type { HazardSourceKey } from "./sources";
 
 interface NotListedRow {
   /** As the registry spells them; the forms with more or less water are meant too. */
   readonly formulas: readonly string[];
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
 }
 
 export const NOT_LISTED = /* @__PURE__ */ once((): readonly NotListedRow[] => [
@@ -35,7 +35,7 @@ interface KinRow {
   readonly element: string;
   readonly text: string;
   readonly disposal: "precipitateMetal" | "silverScrap" | "boron" | "calciumFluoride" | "diluteOrHandIn";
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
 }
 
 /** The graver first; one row is taken. */

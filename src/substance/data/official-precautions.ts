@@ -2,7 +2,7 @@
 // the annex that agree; which statement goes with which hazard from memory of its tables. In the order in which a small label takes
 // them. Words between strokes are for whoever prints the label to choose from; a "…" for the label to fill in is left out.
 import { once } from "../../foundation/memo";
-import type { SourceKey } from "./sources";
+import type { HazardSourceKey } from "./sources";
 
 /** A precautionary statement and the hazards that ask for it. */
 export interface OfficialPrecaution {
@@ -10,7 +10,7 @@ export interface OfficialPrecaution {
   readonly text: string;
   /** Hazard statements without their letters at the end (H360FD is H360). */
   readonly hazards: readonly string[];
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
 }
 
 export const OFFICIAL_PRECAUTIONS = /* @__PURE__ */ once((): readonly OfficialPrecaution[] => [

@@ -2,13 +2,13 @@
 // of GHS Annex 3 but for its last signs. The codes that the table of hazards uses; H200 to H319 were read as they are printed,
 // the others are from memory.
 import { once } from "../../foundation/memo";
-import type { SourceKey } from "./sources";
+import type { HazardSourceKey } from "./sources";
 
 /** A code and its official text. */
 interface OfficialStatement {
   readonly code: string;
   readonly text: string;
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
 }
 
 export const OFFICIAL_STATEMENTS = /* @__PURE__ */ once((): readonly OfficialStatement[] => [

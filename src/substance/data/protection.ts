@@ -1,7 +1,7 @@
 // Protection by hazard statement, in our own words after the precautionary statements of the GHS (United Nations, Annex 3,
 // prevention: P201, P210, P220, P222, P223, P231, P234, P260 to P264, P270, P271, P273, P280, P284).
 import { once } from "../../foundation/memo";
-import type { SourceKey } from "./sources";
+import type { HazardSourceKey } from "./sources";
 
 /** What kind of protection it is; a sheet has one box for each. */
 export type ProtectionKind = "goggles" | "gloves" | "apron" | "hood" | "air" | "flame" | "dust" | "dry" | "fuel" | "unborn" | "mouth" | "rinse" | "pack";
@@ -11,7 +11,7 @@ interface ProtectionRow {
   /** Statement codes that ask for it; a suffix (`H360FD`) is left out. */
   readonly codes: readonly string[];
   readonly does: string;
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
 }
 
 export const PROTECTION_BY_CODE = /* @__PURE__ */ once((): readonly ProtectionRow[] => [

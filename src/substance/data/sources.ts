@@ -1,11 +1,26 @@
 // Sources of the tables of names, labels and hazards; what they share with lower layers stands there.
-import { elementSources } from "../../element/internal";
+import { periodicTableSources } from "../../element/internal";
 import { generalSources } from "../../foundation/data/sources";
 import { type Access, citation, type Sources } from "../../foundation/source";
-import { hydrateSources } from "../../hydrate/internal";
+import { heatingSources, hydrateSources } from "../../hydrate/internal";
 import { ionSources } from "../../ion/internal";
 
 export const substanceSources = {
+  kncis: { title: "National Chemicals Information System, Republic of Korea", year: 2022, where: "list of May 2022" },
+  usgsMolarVolumes: { title: "Molar volumes of solids, United States Geological Survey" },
+  foodAdditivePurity: { title: "Commission Regulation (EU) No 231/2012, food additive purity rules; Food Chemicals Codex", fromMemory: "all" },
+  pharmacopoeiaLimits: { title: "monograph limits of the United States and European pharmacopoeias", fromMemory: "all" },
+  columbiaFlameTest: { title: "The Columbia Electronic Encyclopedia, 6th ed., Columbia University Press, flame test" },
+  hydrochloricSheet: { title: "safety data sheet for 31.45 % hydrochloric acid, relative density 1.16 at 15.6 °C", fromMemory: "partly" },
+  jecfaCitric: { title: "JECFA-based test sheet for citric acid: monohydrate assay 99.5 to 100.5 %, water 7.5 to 8.8 %", fromMemory: "partly" },
+  astmC206: { title: "ASTM C206, finishing hydrated lime", fromMemory: "partly" },
+  bleachStrength: { title: "bleach production notes: 120 g/L available chlorine is relative density 1.160", fromMemory: "partly" },
+  webElements: { title: "WebElements, compounds (University of Sheffield and WebElements Ltd)" },
+  encyclopediaCompounds: { title: "Wikipedia, pages of single compounds" },
+} as const satisfies Sources;
+
+/** Hazards and what must not meet: cautions carry these alone. */
+export const hazardSources = {
   clpAnnexVI: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), harmonised classifications", year: 2021, where: "Annex VI, Table 3, consolidated with the 17th adaptation" },
   clpLater: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), harmonised classifications", year: 2025, where: "Annex VI, Table 3, with the 23rd adaptation", fromMemory: "partly" },
   clpRecalled: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), entries and concentration limits", where: "Annex I, general limits of mixtures; Annex VI, Table 3", fromMemory: "all" },
@@ -22,19 +37,8 @@ export const substanceSources = {
   firePoolGoods: { title: "Fire Engineering, Swimming pool disinfectants: incompatible mixtures of calcium hypochlorite and chlorinated isocyanurates" },
   prudentPractices: { title: "Prudent Practices in the Laboratory, National Research Council", fromMemory: "all" },
   reactiveHazards: { title: "Bretherick's Handbook of Reactive Chemical Hazards", fromMemory: "all" },
-  kncis: { title: "National Chemicals Information System, Republic of Korea", year: 2022, where: "list of May 2022" },
-  usgsMolarVolumes: { title: "Molar volumes of solids, United States Geological Survey" },
   tradeSheets: { title: "published safety data sheets and trade labels, typical ranges", fromMemory: "all" },
   zverkv1998: { title: "Ordinance on requirements for food additives (Zusatzstoff-Verkehrsverordnung), Germany, 29 January 1998, as of 28 March 2011", year: 2011, where: "Annex 2, List B, additives with E numbers" },
-  foodAdditivePurity: { title: "Commission Regulation (EU) No 231/2012, food additive purity rules; Food Chemicals Codex", fromMemory: "all" },
-  pharmacopoeiaLimits: { title: "monograph limits of the United States and European pharmacopoeias", fromMemory: "all" },
-  columbiaFlameTest: { title: "The Columbia Electronic Encyclopedia, 6th ed., Columbia University Press, flame test" },
-  hydrochloricSheet: { title: "safety data sheet for 31.45 % hydrochloric acid, relative density 1.16 at 15.6 °C", fromMemory: "partly" },
-  jecfaCitric: { title: "JECFA-based test sheet for citric acid: monohydrate assay 99.5 to 100.5 %, water 7.5 to 8.8 %", fromMemory: "partly" },
-  astmC206: { title: "ASTM C206, finishing hydrated lime", fromMemory: "partly" },
-  bleachStrength: { title: "bleach production notes: 120 g/L available chlorine is relative density 1.160", fromMemory: "partly" },
-  webElements: { title: "WebElements, compounds (University of Sheffield and WebElements Ltd)" },
-  encyclopediaCompounds: { title: "Wikipedia, pages of single compounds" },
 } as const satisfies Sources;
 
 /** How the figures reached us, where they were not read in the source itself. */
@@ -67,10 +71,14 @@ export const substanceAccess = {
   bleachStrength: "point and formulas read, ranges from memory",
   webElements: "page of the compound, from the handbooks that it lists",
   encyclopediaCompounds: "boxes of properties in public copies, in part from the CRC Handbook",
-} as const satisfies Access<typeof substanceSources>;
+} as const satisfies Access<typeof substanceSources & typeof hazardSources>;
 
 /** What a row of this layer may name. */
-export type SourceKey = keyof typeof substanceSources | keyof typeof ionSources | keyof typeof hydrateSources | keyof typeof elementSources | keyof typeof generalSources;
+export type SourceKey = keyof typeof substanceSources | keyof typeof hazardSources | keyof typeof heatingSources | keyof typeof ionSources | keyof typeof hydrateSources | keyof typeof periodicTableSources | keyof typeof generalSources;
 
 /** A source on one line, as it is printed under a working. */
-export const cite = (key: SourceKey): string => citation(key, [substanceSources, ionSources, hydrateSources, elementSources, generalSources]);
+export const cite = (key: SourceKey): string => citation(key, [substanceSources, hazardSources, ionSources, hydrateSources, heatingSources, periodicTableSources, generalSources]);
+
+/** What a row on hazards may name, and the same for it. */
+export type HazardSourceKey = keyof typeof hazardSources | keyof typeof hydrateSources | keyof typeof generalSources;
+export const citeHazard = (key: HazardSourceKey): string => citation(key, [hazardSources, hydrateSources, generalSources]);

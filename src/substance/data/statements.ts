@@ -2,7 +2,7 @@
 // A real label takes the official text of its country. A row's `source` stands for the code and what carries it.
 import { columns } from "../../foundation/columns";
 import { once } from "../../foundation/memo";
-import type { SourceKey } from "./sources";
+import type { HazardSourceKey } from "./sources";
 
 /** A code and our paraphrase of it. */
 export interface StatementRow {
@@ -21,9 +21,9 @@ export interface StatementRow {
   /** What to mind about the code, in words. */
   readonly note?: string;
   /** Key of the source; `cite` prints it. */
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
   /** What the note rests on, where there is one. */
-  readonly noteSource?: SourceKey;
+  readonly noteSource?: HazardSourceKey;
 }
 
 /** The nine pictograms: GHS Annex 1, the same in CLP Annex V. */

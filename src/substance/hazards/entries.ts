@@ -9,7 +9,7 @@ import { anhydrousKey, type Notation } from "../../ion/internal";
 import { guard, readableOptions } from "../argument";
 import { DISPOSAL, HAZARD_FIELD_SOURCES, type HazardRow } from "../data/hazards";
 import type { Circumstance } from "../data/incompatibilities";
-import { cite, type SourceKey } from "../data/sources";
+import { citeHazard, type HazardSourceKey } from "../data/sources";
 import { badInput, SubstanceError } from "../error";
 import { pictogramsOf, signalWordOf, statementRow } from "../names/label-elements";
 import { firstAidFor, protectionFor } from "./advice";
@@ -86,7 +86,7 @@ function fromRow(given: Asked, row: HazardRow, how: "own" | "hydrate" | "group")
   const own = diluted?.codes ?? row.codes ?? [];
   const codes = row.gas && given.inCylinder ? [...own, CYLINDER] : own;
   const signalWord = signalWordOf(codes, diluted?.weaker ?? row.weaker);
-  const sourceOf = (code: string): SourceKey => {
+  const sourceOf = (code: string): HazardSourceKey => {
     if (code === CYLINDER || row.codesFromMemory?.includes(code)) return HAZARD_FIELD_SOURCES.codesFromMemory;
     return diluted?.source ?? row.source;
   };
@@ -109,7 +109,10 @@ function fromRow(given: Asked, row: HazardRow, how: "own" | "hydrate" | "group")
     ...(classifiedAs === undefined ? {} : { classifiedAs }),
     notes: notesOf(row, how, classifiedAs, given, diluted),
     source: diluted?.source ?? row.source,
-    citation: row.index === undefined ? cite(row.source) : `${cite(diluted?.source ?? row.source)}, index ${row.index}`,
+    citation:
+      row.index === undefined
+        ? citeHazard(row.source)
+        : `${citeHazard(diluted?.source ?? row.source)}, index ${row.index}`,
     adviceSource: HAZARD_FIELD_SOURCES.cautions,
   };
 }

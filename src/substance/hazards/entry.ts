@@ -1,6 +1,6 @@
 // What is asked about a material and what is said of it.
 import type { Notation } from "../../ion/internal";
-import type { SourceKey } from "../data/sources";
+import type { HazardSourceKey } from "../data/sources";
 
 /** A statement code and our paraphrase of it. */
 export interface Statement {
@@ -9,7 +9,7 @@ export interface Statement {
   /** What it says, in our words. */
   readonly paraphrase: string;
   /** The classification, or `memory` for a code of ordinary safety data sheets that the classification leaves out. */
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
 }
 
 /** What was found where the hazards of a material were looked up. */
@@ -52,11 +52,11 @@ export interface SubstanceCautions {
   /** What to keep in mind about this entry. */
   readonly notes: readonly string[];
   /** What classified it: pictograms, signal word and statements. */
-  readonly source?: SourceKey;
+  readonly source?: HazardSourceKey;
   /** The source in words, with the index number where there is one. */
   readonly citation?: string;
   /** What cautions and disposal rest on: they are ours, not the classification's. */
-  readonly adviceSource: SourceKey;
+  readonly adviceSource: HazardSourceKey;
 }
 
 /** What a text stands for, with what is known of its strength. */

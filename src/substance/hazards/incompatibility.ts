@@ -11,7 +11,7 @@ import {
   type IncompatibilityRow,
   type MeetingCondition,
 } from "../data/incompatibilities";
-import { cite, type SourceKey } from "../data/sources";
+import { citeHazard, type HazardSourceKey } from "../data/sources";
 import { classesOf, isToxicWork } from "./classes";
 
 /** Two materials (or one, or a material and a circumstance) that do not go together. */
@@ -35,7 +35,7 @@ export interface Incompatibility {
   /** `met` where it always holds or what was given meets a condition; `not stated` where nobody said. */
   readonly state: "met" | "not stated";
   /** Key of the source; `cite` prints it. */
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
   /** The source in words. */
   readonly citation: string;
 }
@@ -118,7 +118,7 @@ function finding(
     conditions,
     state,
     source: row.source,
-    citation: cite(row.source),
+    citation: citeHazard(row.source),
   };
 }
 

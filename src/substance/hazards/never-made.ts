@@ -11,7 +11,7 @@ import {
   POISON_GASES,
   type PoisonGasRow,
 } from "../data/never-made";
-import { cite, type SourceKey } from "../data/sources";
+import { citeHazard, type HazardSourceKey } from "../data/sources";
 import { asElements, makeUpOf } from "./make-up";
 
 /** What kind of danger a substance is as a product. */
@@ -22,7 +22,7 @@ export interface DangerousProduct {
   readonly opens: boolean;
   /** Is it refused as a by-product as well? */
   readonly beside: boolean;
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
   readonly citation: string;
 }
 
@@ -112,13 +112,18 @@ function isStyphnate({ counts }: Part): boolean {
   return counts.get("C") === 6 && counts.get("N") === 3 && counts.get("O") === 8 && counts.size > 4;
 }
 
-const danger = (code: DangerousProduct["code"], name: string, source: SourceKey, beside = true): DangerousProduct => ({
+const danger = (
+  code: DangerousProduct["code"],
+  name: string,
+  source: HazardSourceKey,
+  beside = true,
+): DangerousProduct => ({
   code,
   name,
   opens: code === "poison-gas",
   beside,
   source,
-  citation: cite(source),
+  citation: citeHazard(source),
 });
 
 /** The danger of a substance as a product; undefined where it is none of those that are listed. */

@@ -4,7 +4,7 @@ import { anhydrousKey, type Notation, readNotation, textOf } from "../../ion/int
 import { FOOD_ADDITIVES } from "../data/food-additives";
 import { DISPOSAL, HAZARD_FIELD_SOURCES } from "../data/hazards";
 import { KIN_ADVICE, NOT_LISTED } from "../data/not-listed";
-import { cite } from "../data/sources";
+import { citeHazard } from "../data/sources";
 import type { Asked, SubstanceCautions } from "./entry";
 import { dangerOf } from "./never-made";
 
@@ -55,7 +55,7 @@ export function noEntry(material: string, { formula, notation }: Asked): Substan
           ? []
           : [NOT_LISTED_TEXT]
         : ["never eat what has been in a workshop; other grades may contain more"],
-    ...(source === undefined ? {} : { source, citation: cite(source) }),
+    ...(source === undefined ? {} : { source, citation: citeHazard(source) }),
     adviceSource: HAZARD_FIELD_SOURCES.cautions,
   };
 }

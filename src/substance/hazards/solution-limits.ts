@@ -8,7 +8,7 @@ import {
   type SolutionLimits,
 } from "../data/concentration-limits";
 import type { HazardRow } from "../data/hazards";
-import type { SourceKey } from "../data/sources";
+import type { HazardSourceKey } from "../data/sources";
 
 /** An entry as it applies to a solution. */
 export interface Diluted {
@@ -18,7 +18,7 @@ export interface Diluted {
   /** In place of the reminders of the entry, where those are about burns that such a solution does not give. */
   readonly cautions?: readonly string[];
   readonly note: string;
-  readonly source: SourceKey;
+  readonly source: HazardSourceKey;
 }
 
 let own: ReadonlyMap<string, SolutionLimits> | undefined;
