@@ -1,5 +1,6 @@
 // What the layers above use of this one and callers do not see.
 export { cite, type SourceKey } from "./data/sources";
+export { SETTLES, type SettlesRow, SYRUPS } from "./data/stands";
 export { leadOf } from "./feasibility/does-it-go";
 export { notInWater } from "./feasibility/judge-compound";
 export { type Room, roomOf } from "./feasibility/room";

@@ -3,9 +3,8 @@ import { type Formula, parseFormula } from "../formula";
 import { attempt } from "../foundation/error";
 import { once, remembering } from "../foundation/memo";
 import { type Constitution, constitutionOf } from "../ion";
-import { fateInRoom } from "../preparation/internal";
+import { fateInRoom, SETTLES, type SettlesRow, SYRUPS } from "../preparation/internal";
 import { trySolubilityOf } from "../solubility";
-import { SETTLES, type SettlesRow, SYRUPS } from "./data/stands";
 
 /** One compound, crystal water left out. */
 export interface Compound {
@@ -53,8 +52,8 @@ export function compoundOf(key: string, forms: readonly string[], made: Constitu
   };
 }
 
-const settled = /* @__PURE__ */ once(() => new Map(SETTLES().map((row) => [keyOf(row.formula), row])));
-const syrups = /* @__PURE__ */ once(() => new Map(SYRUPS().map((row) => [keyOf(row.formula), row])));
+const settled = /* @__PURE__ */ once(() => new Map(SETTLES.map((row) => [keyOf(row.formula), row])));
+const syrups = /* @__PURE__ */ once(() => new Map(SYRUPS.map((row) => [keyOf(row.formula), row])));
 
 /** The form in which it is got at the bench, where its curve does not say. */
 export const settlesAs = (key: string): SettlesRow | undefined => settled().get(key);

@@ -370,6 +370,7 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
     request: {
       equation: "Zn + HCl -> ZnCl2 + H2",
       product: "ZnCl2",
+      isolate: true,
       materials: [
         { name: "zinc granules", form: "Zn", excess: "5 %" },
         { name: "pool acid", form: "HCl", strength: "31 %" },
@@ -384,6 +385,7 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
     request: {
       equation: "Al + HCl -> AlCl3 + H2",
       product: "AlCl3",
+      isolate: true,
       materials: [
         { name: "kitchen foil", form: "Al" },
         { name: "pool acid", form: "HCl", strength: "31 %" },

@@ -44,6 +44,7 @@ import { PLANNING } from "../../src/preparation/data/planning";
 import { FLAMES, POWDER_TESTS, PRECIPITATION_TESTS, SEEN_IN_GLASSES } from "../../src/preparation/data/powder-tests";
 import { NOT_WARM, OXIDES_FROM_WATER, VARIABLE_WATER } from "../../src/preparation/data/products";
 import { IN_THE_DARK, PROTECTION } from "../../src/preparation/data/protection";
+import { SETTLES, SYRUPS } from "../../src/preparation/data/stands";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
 import { COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
 import { VESSELS } from "../../src/preparation/data/vessels";
@@ -95,6 +96,8 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   PRECIPITATES,
   PRECIPITATION_TESTS,
   PROTECTION,
+  SETTLES,
+  SYRUPS,
   SLOW_METALS,
   SLOW_SOLIDS,
   SOLUBLE_CYANIDOFERRATES,

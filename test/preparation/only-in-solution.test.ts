@@ -1,4 +1,4 @@
-// Salts that no bench gets as a solid: hydrogencarbonates and hydrogensulfites of two-valued metals are solutions, and a solution of
+// Salts that no bench gets as a solid, or only as a syrup: hydrogencarbonates and hydrogensulfites of two-valued metals are solutions, and a solution of
 // sodium hydrogensulfite crystallises as the disulfite (common practice, no source).
 import { doesItGo, type PlanRequest, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
@@ -31,6 +31,30 @@ describe("a salt that is known as a solution only", () => {
       expect(doesItGo(asked).reasons.find(({ code }) => code === "only-in-solution")?.text).toContain(why);
     },
   );
+
+  // Syrups and gums: common practice, no source
+  it.each([
+    ["Zn + HCl -> ZnCl2 + H2", "ZnCl2", "Zn", "thickens to a syrup"],
+    ["Fe2O3 + HNO3 -> Fe(NO3)3 + H2O", "Fe(NO3)3", "Fe2O3", undefined],
+    ["KOH + CH3COOH -> KCH3COO + H2O", "KCH3COO", "KOH", "thickens to a syrup"],
+    ["Al + HCl -> AlCl3 + H2", "AlCl3", "Al", "turns basic"],
+  ] as const)("is kept as its liquor where it gives a syrup: %s", (equation, product, base, why) => {
+    const acid = /(HCl|HNO3|CH3COOH)/.exec(equation)![0];
+    const asked = {
+      equation,
+      product,
+      materials: [
+        { name: "base", form: base },
+        { name: "acid", form: acid, strength: "20 %" as const },
+      ],
+      scale: { material: "base", portion: "10.0 g" as const },
+    };
+    const last = planPreparation(asked).steps.at(-1)!.text;
+    if (why === undefined) expect(last).toMatch(/^Weigh the dry/);
+    else expect(last).toContain(why);
+    // crystals of it may be asked for
+    expect(planPreparation({ ...asked, isolate: true }).steps.at(-1)!.text).toMatch(/^Weigh the dry/);
+  });
 
   it("is not what an alkali metal makes of carbon dioxide: baking soda crystallises", () => {
     const asked = request("NaOH + CO2 -> NaHCO3", "NaHCO3", "NaOH", "CO2");

@@ -9,6 +9,8 @@ import { knownHydrates } from "../../hydrate";
 import type { Quantity } from "../../quantity";
 import { solidTransitions, trySolubilityOf } from "../../solubility";
 import { matterOf } from "../contents/matter";
+import { SETTLES } from "../data/stands";
+import { bySubstance } from "../reaction/by-substance";
 import { fateOf } from "../reaction/fate";
 import type { Species } from "../reaction/species";
 import { componentsOf, ratio, settle } from "./beaker";
@@ -20,6 +22,8 @@ export const OTHER_HYDRATE = "another-hydrate";
 /** The same substance with more or less crystal water. */
 const isHydrateOf = (one: Formula, other: Formula): boolean =>
   matterOf(one).core.key === matterOf(other).core.key && matterOf(one).key !== matterOf(other).key;
+
+const settlesRow = /* @__PURE__ */ bySubstance(SETTLES);
 
 const remembered = /* @__PURE__ */ remembering<Formula | undefined>(300);
 
@@ -39,12 +43,17 @@ export function hydrateOf(
   );
 }
 
-/** The same, looked up: by the curve, by the only hydrate that books know, or by the equilibrium. */
+/** The same, looked up: by what the bench knows, by the curve, by the only hydrate that books know, or by the equilibrium. */
 function formedAs(
   formula: Formula,
   reactants: readonly Species[],
   temperature: Quantity<"temperature">,
 ): Formula | undefined {
+  const settles = settlesRow(formula);
+  if (settles !== undefined) {
+    const solid = parseFormula(settles.settles);
+    return isHydrateOf(solid, formula) ? solid : undefined;
+  }
   const curve = trySolubilityOf(formula, temperature);
   if (curve.ok && curve.value.solidPhase !== undefined) {
     const solid = parseFormula(curve.value.solidPhase);

@@ -3,7 +3,7 @@
 import { keyOf, network, redoxPartners, uncovered } from "../../aqueous/internal";
 import type { Poured } from "../contents/equilibrium";
 import { fateOf } from "../reaction/fate";
-import { onlyInSolution } from "../reaction/only-in-solution";
+import { keptInSolution } from "../reaction/only-in-solution";
 import { componentsOf } from "./beaker";
 import type { Case } from "./case";
 import type { Reason, Ruling } from "./feasibility";
@@ -120,7 +120,7 @@ function gaps(c: Case): Reason[] {
 
 /** A product that no bench gets as a solid. */
 function keptDissolved({ product: { species } }: Case): Reason[] {
-  const only = onlyInSolution(species.formula);
+  const only = keptInSolution(species.formula);
   return only === undefined
     ? []
     : [{ code: "only-in-solution", text: `${species.name} is kept in its solution: ${only.why}`, source: only.source }];

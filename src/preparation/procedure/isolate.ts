@@ -14,7 +14,7 @@ import { cool } from "../operation/cool";
 import { done, justWater } from "../operation/operation";
 import { planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
-import { onlyInSolution } from "../reaction/only-in-solution";
+import { keptInSolution } from "../reaction/only-in-solution";
 import { type Bench, POT } from "./bench";
 import { filterHot, isolateCrystals } from "./crystals";
 import { isolatePrecipitate } from "./precipitate";
@@ -63,7 +63,7 @@ function keepProduct(bench: Bench): void {
     others.length === 0
       ? ""
       : ` beside ${list(others.map((one) => `${bench.hand.grams(massOf(one))} of ${one.matter.name}`))}`;
-  const only = onlyInSolution(core.formula);
+  const only = keptInSolution(core.formula);
   const why = only === undefined ? "" : ` (${only.why})`;
   bench.did(POT, collect(bench.pot), {
     care: "isolating",

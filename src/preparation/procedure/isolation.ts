@@ -19,7 +19,7 @@ import { PLANNING } from "../data/planning";
 import { asMassOfWater, planned } from "../planning/exact";
 import { bySubstance } from "../reaction/by-substance";
 import { fateOf, keptByWater } from "../reaction/fate";
-import { onlyInSolution } from "../reaction/only-in-solution";
+import { keptInSolution } from "../reaction/only-in-solution";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 
@@ -67,7 +67,7 @@ export function isolationOf({ product, temperature, wet, request, keepsLiquor }:
   if (!wet) return { how: "residue", why: `${name} is what heating leaves` };
   const { precipitated, perHundredGramsWater, why } = fateOf(formula, temperature);
   if (keepsLiquor && precipitated !== true) {
-    const only = onlyInSolution(formula);
+    const only = keptInSolution(formula);
     if (request.isolate === false) return { how: "liquor", why: `${why}: it is kept in its liquor, as asked for` };
     return {
       how: "liquor",

@@ -1,15 +1,23 @@
-// Salts that no bench gets as a solid: hydrogencarbonates and hydrogensulfites that are solutions in trade and on the sheet.
+// Salts that no bench gets as a solid: hydrogencarbonates and hydrogensulfites that are known as solutions, and salts whose solutions
+// thicken to a syrup or lose their acid where they are boiled down.
 import type { Formula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { ONLY_IN_SOLUTION } from "../../solubility/internal";
+import type { SourceKey } from "../data/sources";
+import { SYRUPS } from "../data/stands";
+import { bySubstance } from "./by-substance";
 
-type Row = (typeof ONLY_IN_SOLUTION)[number];
+/** Why a salt is kept in its solution. */
+interface Kept {
+  readonly why: string;
+  readonly source: SourceKey;
+}
 
-const remembered = /* @__PURE__ */ remembering<Row | undefined>(200);
+const remembered = /* @__PURE__ */ remembering<Kept | undefined>(200);
 
-/** Why a salt is kept as its solution; undefined where it can be had as a solid, or nobody knows. */
-export const onlyInSolution = (formula: Formula): Row | undefined =>
+/** A salt that is known as a solution only, by its ions; undefined where it can be had as a solid, or nobody knows. */
+export const onlyInSolution = (formula: Formula): Kept | undefined =>
   remembered(formula.toString(), () => {
     const { cations, anions, complex } = constitutionOf(formula);
     if (complex !== undefined || cations.length !== 1 || anions.length !== 1) return undefined;
@@ -17,3 +25,9 @@ export const onlyInSolution = (formula: Formula): Row | undefined =>
       (row) => row.cations.includes(cations[0]!.formula) && row.anions.includes(anions[0]!.formula),
     );
   });
+
+const syrup = /* @__PURE__ */ bySubstance(SYRUPS);
+
+/** Why a salt written without crystal water is handed out as its solution; undefined for what a bench brings out. */
+export const keptInSolution = (formula: Formula): Kept | undefined =>
+  onlyInSolution(formula) ?? (constitutionOf(formula).waters === 0 ? syrup(formula) : undefined);

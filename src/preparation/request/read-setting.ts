@@ -14,7 +14,7 @@ import { PROCEDURES } from "../procedure/kinds";
 import { fateInRoom } from "../reaction/fate";
 import { staysInWater } from "../reaction/fluids";
 import { inWantedForm, withForm } from "../reaction/in-form";
-import { onlyInSolution } from "../reaction/only-in-solution";
+import { keptInSolution } from "../reaction/only-in-solution";
 import { formulaFrom, type Species, speciesOf } from "../reaction/species";
 import { readAside, readMaterial } from "../shelf/material";
 import { guard } from "./argument";
@@ -56,6 +56,10 @@ function withProduct(read: Read, wanted: Formula): Read & { readonly product: Sp
   });
 }
 
+/** Is a product kept in its solution, where the request does not ask for crystals of it? */
+const isKept = (product: Formula, { isolate }: Pick<PlanRequest, "isolate">): boolean =>
+  staysInWater(product) || (isolate !== true && keptInSolution(product) !== undefined);
+
 /**
  * The equation with the product as the water gives it, where equation and request write it without crystal water. A hydrate that is
  * asked for, or one that the equation has and the request does not, is meant; so is what is acknowledged.
@@ -68,7 +72,12 @@ function asFormed(
 ): ReturnType<typeof withProduct> {
   const isWritten = read.products.some(({ formula }) => formula.hasSameComposition(asked.product.formula));
   // What is kept as its liquor has no crystals.
-  if (!isWritten || isolate === false || (Array.isArray(acknowledge) && acknowledge.includes(OTHER_HYDRATE)))
+  if (
+    !isWritten ||
+    isolate === false ||
+    isKept(asked.product.formula, { isolate }) ||
+    (Array.isArray(acknowledge) && acknowledge.includes(OTHER_HYDRATE))
+  )
     return asked;
   const formed = hydrateOf(asked.product, asked.reactants, temperature);
   return formed === undefined ? asked : withProduct(asked, formed);
@@ -145,9 +154,7 @@ export function settingOf(request: PlanRequest): Setting {
       .map((material) => readMaterial(material, reactants)),
     asides: request.materials.filter(({ aside }) => aside === true).map(readAside),
     wet,
-    keepsLiquor:
-      request.isolate === false ||
-      (wet && (staysInWater(product.formula) || onlyInSolution(product.formula) !== undefined)),
+    keepsLiquor: request.isolate === false || (wet && isKept(product.formula, request)),
     temperature,
     pressure: expectDimension(request.pressure ?? planned("pressure"), "pressure", "pressure", {
       symbol: "p",

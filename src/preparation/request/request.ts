@@ -95,7 +95,7 @@ export interface PlanRequest {
   readonly pressure?: PressureLike | undefined;
   /** Smallest steps of the display of the balance and of the measuring vessel; 0.1 g and 1 mL unless given. */
   readonly readability?: { readonly mass?: MassLike | undefined; readonly volume?: VolumeLike | undefined } | undefined;
-  /** `false` keeps a product that stays dissolved in its filtered liquor, for a step that takes it as a solution; it is brought out and dried unless given. */
+  /** `false` keeps a product that stays dissolved in its filtered liquor, for a step that takes it as a solution; `true` asks for crystals of what gives only a syrup, too; unless given, all but that is brought out and dried. */
   readonly isolate?: boolean | undefined;
   /** The kind of preparation; read from the equation unless given. */
   readonly procedure?: ProcedureKind | undefined;
