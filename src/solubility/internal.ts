@@ -5,6 +5,7 @@ export { soluteOf } from "./curves/solute";
 export type { SolubilityRow } from "./data/curves";
 export { DOUBLE_SALTS } from "./data/double-salts";
 export {
+  APART_IN_LYE,
   NEVER_IN_WATER,
   NO_TUTTON_SALT,
   ONLY_IN_SOLUTION,

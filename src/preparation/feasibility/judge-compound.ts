@@ -2,7 +2,15 @@
 
 import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
-import { NEVER_IN_WATER, NO_TUTTON_SALT, OXIDE_OR_HYDROXIDE, TAKEN_APART } from "../../solubility/internal";
+import { isOneOf } from "../../ion/internal";
+import {
+  APART_IN_LYE,
+  NEVER_IN_WATER,
+  NO_TUTTON_SALT,
+  OXIDE_OR_HYDROXIDE,
+  TAKEN_APART,
+} from "../../solubility/internal";
+import { isLye } from "../procedure/roles";
 import { fateOf } from "../reaction/fate";
 import type { Case } from "./case";
 import type { Figure, Reason, Ruling } from "./feasibility";
@@ -45,6 +53,17 @@ export function notInWater<Ion extends { readonly formula: string }>(
   return undefined;
 }
 
+/** A halogen beside lye, formed with it or left. */
+function apartInLye({ product, made, put }: Case): Ruling | undefined {
+  const { formula, name } = product.species;
+  if (!isOneOf(formula, ...APART_IN_LYE.formulas)) return undefined;
+  const beside = [...made, ...put.filter(({ left }) => left > 0)].find(({ species }) => isLye(species.formula));
+  if (beside === undefined) return undefined;
+  const { why, instead, source } = APART_IN_LYE;
+  const text = `${name} does not stand beside ${beside.species.name}: ${why}; ${instead}`;
+  return { verdict: "does not go", share: 0, solids: [], reasons: [{ code: "not-in-water", text, source }] };
+}
+
 /** Rules that the compound does not form from water; undefined for one that may. */
 export function judgeCompound(c: Case): Ruling | undefined {
   const { product, setting } = c;
@@ -52,6 +71,8 @@ export function judgeCompound(c: Case): Ruling | undefined {
   const { cations, anions, waters, complex } = product.made;
   const name = product.species.name;
   if (complex !== undefined) return undefined;
+  const apart = apartInLye(c);
+  if (apart !== undefined) return apart;
   const found = notInWater(cations, anions);
   if (found !== undefined) {
     const { row, cation } = found;

@@ -72,6 +72,14 @@ export const TAKEN_APART = {
   source: "commonPractice",
 } as const satisfies { cations: readonly string[]; anions: readonly string[]; why: string; source: SourceKey };
 
+/** Halogens do not stand beside lye. */
+export const APART_IN_LYE = {
+  formulas: ["Cl2", "Br2", "I2"],
+  why: "lye takes a halogen apart into halide and hypohalite, and that into halate",
+  instead: "with acid in place of lye, enough for all of it, it stands",
+  source: "commonPractice",
+} as const satisfies { formulas: readonly string[]; why: string; instead: string; source: SourceKey };
+
 /** Salts known as solutions only: what a liquor of them gives, boiled down or left open, is another solid. */
 export const ONLY_IN_SOLUTION: readonly Pick<NeverInWaterRow, "cations" | "anions" | "why" | "source">[] = [
   { cations: ["Li+", "Mg^2+", "Ca^2+", "Sr^2+", "Ba^2+", "Mn^2+", "Fe^2+", "Co^2+", "Ni^2+", "Zn^2+"], anions: ["HCO3-"], why: "it stays dissolved under carbon dioxide only: left open or warmed the gas leaves and the carbonate precipitates", source: "commonPractice" },

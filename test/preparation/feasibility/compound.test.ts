@@ -2,6 +2,7 @@
 import { doesItGo, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
 import {
+  APART_IN_LYE,
   NEVER_IN_WATER,
   NO_TUTTON_SALT,
   OXIDE_OR_HYDROXIDE,
@@ -82,6 +83,17 @@ describe("what does not exist in water", () => {
     expect(ask("Ca(OH)2 + Na2CO3 -> CaCO3 + NaOH", "NaOH").share!.toNumber()).toBeGreaterThan(0.98);
   });
 
+  it.each([
+    ["KI + NaClO + H2O -> I2 + NaCl + KOH", "I2", "does not go"],
+    ["KI + H2O2 -> I2 + KOH", "I2", "does not go"],
+    ["KI + KIO3 + H2SO4 -> I2 + K2SO4 + H2O", "I2", "goes"],
+    ["KI + FeCl3 -> I2 + FeCl2 + KCl", "I2", "goes"],
+  ])("lets a halogen stand in acid and not beside lye: %s", (equation, product, verdict) => {
+    const f = ask(equation, product);
+    expect(f.verdict).toBe(verdict);
+    if (verdict !== "goes") expect(f.reasons[0]!.text).toMatch(/halide and hypohalite.*with acid in place of lye/);
+  });
+
   it("holds each pair of ions once", () => {
     const pairs = [...NEVER_IN_WATER(), ...OXIDE_OR_HYDROXIDE].flatMap(({ cations, anions }) =>
       cations.flatMap((c) => anions.map((a) => `${c} ${a}`)),
@@ -90,7 +102,7 @@ describe("what does not exist in water", () => {
   });
 
   it("rests on sources that resolve", () => {
-    for (const { source } of [...NEVER_IN_WATER(), ...OXIDE_OR_HYDROXIDE, NO_TUTTON_SALT, TAKEN_APART])
+    for (const { source } of [...NEVER_IN_WATER(), ...OXIDE_OR_HYDROXIDE, NO_TUTTON_SALT, TAKEN_APART, APART_IN_LYE])
       expect(sourceKeys()).toContain(source);
   });
 });
