@@ -26,7 +26,7 @@ import {
   FIRING,
   GIVES_OFF_GAS,
   RUNS_BY_ITSELF,
-  SLOW_SOLIDS,
+  SLOW_IN_THE_COLD,
   WARM_IN_ACID,
 } from "../../src/preparation/data/firing";
 import { GASES } from "../../src/preparation/data/gases";
@@ -99,7 +99,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   SETTLES,
   SYRUPS,
   SLOW_METALS,
-  SLOW_SOLIDS,
+  SLOW_IN_THE_COLD,
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,
   TAKES_BACK,

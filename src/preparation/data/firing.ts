@@ -53,9 +53,9 @@ export const ACID_TAKES: readonly AcidTakesRow[] = [
 /** Metals that dilute sulfuric acid leaves alone. */
 export const ACID_LEAVES = { metals: ["Cu", "Ag", "Au", "Hg", "Pt", "Pd", "Bi", "Sb"], source: "commonPractice" } as const;
 
-/** A solid element that reacts with what is dissolved only near the boil. */
-interface SlowSolidRow {
-  readonly element: string;
+/** What reacts with what is dissolved only near the boil. */
+interface SlowRow {
+  readonly formulas: readonly string[];
   readonly at: string;
   /** Only where it makes one of these. */
   readonly to?: readonly string[];
@@ -64,10 +64,12 @@ interface SlowSolidRow {
   readonly source: SourceKey;
 }
 
-export const SLOW_SOLIDS: readonly SlowSolidRow[] = [
+export const SLOW_IN_THE_COLD: readonly SlowRow[] = [
   // sulfur into sulfite: an hour and a half and more (a preparation of 1936), two hours (a web page)
-  { element: "S", at: "95 °C", time: "for an hour or two", source: "commonPractice" },
-  { element: "Cu", to: ["CuCl", "CuBr", "CuI"], at: "80 °C", time: "until the blue is gone", source: "commonPractice" },
+  { formulas: ["S", "S8"], at: "95 °C", time: "for an hour or two", source: "commonPractice" },
+  { formulas: ["Cu"], to: ["CuCl", "CuBr", "CuI"], at: "80 °C", time: "until the blue is gone", source: "commonPractice" },
+  // a reducing sugar and an alkaline solution of copper
+  { formulas: ["C6H12O6"], at: "80 °C", time: "until its colour changes no more", source: "commonPractice" },
 ];
 
 /** Solids that go on by themselves once heat has started them, and throw their residue about. */

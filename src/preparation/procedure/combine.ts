@@ -17,7 +17,7 @@ import { isGas, isLedIn } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
-import { putInto, vesselIn } from "./filling";
+import { putInto, putWater, vesselIn } from "./filling";
 import { isAcidSalt, notWarmOf } from "./kind";
 import { withOtherSolids } from "./other-solid";
 import { acidsUsed, baseLeft, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
@@ -152,13 +152,16 @@ export function combine(bench: Bench): void {
   const together = order.filter(isBase);
   // Two that make a precipitate are never dissolved in the same vessel.
   const apart = together.length === order.length && order.length > 1 && bench.frame.isolation.how === "precipitate";
-  const base = apart ? together.slice(0, 1) : together;
+  const feed = bench.frame.feeds[first]!;
+  const meetsWater = feed.how === "solid" && feed.reacts === true;
+  const base = meetsWater ? [] : apart ? together.slice(0, 1) : together;
   const rest = order.filter((i) => !base.includes(i) && hostOf(bench, i) === undefined);
   // Strong acid goes into what is there already, never the water onto it.
   const isStrong = setting.asides.some(
     (one) => isAcid(one.form) && one.massFraction()?.compare(planned("dilute")) === 1,
   );
   if (!isStrong) putAsides(bench, "acidify");
+  if (meetsWater) putWater(bench, feed.water!);
   for (const i of base) {
     putInto(bench, i, POT);
     putAsides(bench, "acidify");

@@ -8,6 +8,7 @@ import { type DissolvingWater, waterToDissolve } from "../../solubility";
 import { exact, planned } from "../planning/exact";
 import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
+import { isLye } from "./roles";
 
 /** The least water that dissolves a mass at a temperature; undefined where no solubility is known. */
 export function leastWater(formula: Formula, mass: Quantity, at: Quantity<"temperature">): DissolvingWater | undefined {
@@ -121,10 +122,11 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   if (stated !== undefined) return stated;
   const base = { material: name, how: "dissolve", at } as const;
   const saturated = { ...base, dissolving: found.value, why: `${least} times what just dissolves it` };
-  if (crystals || feeding.cold || request.waterFactor !== undefined) return saturated;
+  // A lye as strong as it can be would boil as it is made.
+  if (crystals || (feeding.cold && !isLye(form)) || request.waterFactor !== undefined) return saturated;
   // A ligand of a complex that stays dissolved is strong: what is made thin has to be boiled off again.
   const isStrong = feeding.crystals || (roles[i] === "ligand" && !feeding.precipitates);
-  const aim = planned(isStrong ? "baseStrength" : "feedStrength");
+  const aim = planned(isStrong || feeding.cold ? "baseStrength" : "feedStrength");
   const aimed = amount.dividedBy(aim).to("g");
   if (aimed.compare(found.value.totalWater) <= 0) return saturated;
   const water = waterToAdd(waterFor(material, amount, aim), `water to add = amount / (${aim}) − crystal water`);

@@ -2,6 +2,7 @@
 
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
+import { matterOf } from "../contents/matter";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
@@ -51,6 +52,13 @@ export const dilutedBy = (mass: Quantity, w: Quantity, water: Quantity): Dilutio
   to: mass.times(w).dividedBy(mass.plus(water)).to("%"),
 });
 
+/** One material that water makes something else of, and not its hydrate. */
+function takesTheWater({ materials, reactants, product }: Setting): boolean {
+  const [only] = materials;
+  if (only === undefined || materials.length > 1 || !reactants.some(({ isWater }) => isWater)) return false;
+  return matterOf(only.form).core.key !== matterOf(product.formula).core.key;
+}
+
 /** How a material goes in, whatever else does. */
 export function feedOf(material: Material, i: number, feeding: Feeding): Feed {
   const { setting, portions, roles } = feeding;
@@ -73,5 +81,8 @@ export function feedOf(material: Material, i: number, feeding: Feeding): Feed {
   if (fate.precipitated === true) return asSolid(`${fate.why}: stir it in as a solid`);
   if (roles[i] === "gas-giving base" && !isStated)
     return asSolid(`${formName} gives off gas: it goes in dry, in portions`, fate.precipitated === false);
-  return dissolved(material, i, feeding);
+  const feed = dissolved(material, i, feeding);
+  if (feed.how !== "unknown" || !takesTheWater(setting)) return feed;
+  const why = `${formName} reacts with the water: it goes into it, in portions`;
+  return { material: name, how: "solid", why, dissolves: false, water: feed.water, reacts: true };
 }

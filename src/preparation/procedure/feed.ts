@@ -42,6 +42,8 @@ export type Feed =
       readonly dissolves: boolean;
       /** Water that it is stirred into, where nothing else brings any. */
       readonly water?: Quantity<"mass"> | undefined;
+      /** It reacts with that water, which is there first. */
+      readonly reacts?: true;
     }
   /** No solubility is known: how much water is chosen, whether it is enough shows. */
   | { readonly material: string; readonly how: "unknown"; readonly missing: string; readonly water: Quantity<"mass"> };

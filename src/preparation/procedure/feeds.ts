@@ -143,7 +143,8 @@ function withMore(feed: Feed, i: number, more: Quantity, { setting, portions }: 
       },
     };
   }
-  if (feed.how === "unknown") return { ...feed, water: waterToAdd(feed.water.plus(more), "what the liquor needs") };
+  if (feed.how === "unknown" || (feed.how === "solid" && feed.water !== undefined))
+    return { ...feed, water: waterToAdd(feed.water!.plus(more), "what the liquor needs") };
   if (feed.how !== "solution" || feed.dilution === undefined) return feed;
   const material = setting.materials[i]!;
   const mass = material.massOf(portions[i]!)!;
@@ -165,7 +166,9 @@ export function feedsOf(feeding: Feeding): readonly Feed[] {
   // Water that a strong solution is poured into comes first. Of salts that share a hot water the first has all of it.
   const strong = feeds.findIndex((feed) => feed.how === "solution" && feed.dilution !== undefined);
   const takes = (feed: Feed): boolean =>
-    feed.how === "unknown" || (feed.how === "dissolve" && (feed.shares !== true || feed.dissolving.water.isPositive()));
+    feed.how === "unknown" ||
+    (feed.how === "solid" && feed.reacts === true) ||
+    (feed.how === "dissolve" && (feed.shares !== true || feed.dissolving.water.isPositive()));
   const at = strong >= 0 ? strong : feeds.findIndex(takes);
   return feeds.map((feed, i) => (i === at ? withMore(feed, i, more, feeding) : feed));
 }

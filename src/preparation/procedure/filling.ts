@@ -6,8 +6,9 @@ import type { Pot } from "../contents/pot";
 import { add } from "../operation/add";
 import { dilute } from "../operation/dilute";
 import { dissolve } from "../operation/dissolve";
+import { done, justWater } from "../operation/operation";
 import { suspend } from "../operation/suspend";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { isLedIn, staysInWater } from "../reaction/fluids";
 import { waterOfReaction } from "../reaction/water-of-reaction";
@@ -39,7 +40,10 @@ const clear = (look: Look, name: string): string => {
   if (heat === undefined || !("rise" in heat)) return "";
   const kelvin = heat.rise.rise.toNumber("ΔK");
   if (Math.abs(kelvin) < 5) return "";
-  return `; it ${kelvin > 0 ? "warms" : "cools"} by about ${Number(Math.abs(kelvin).toPrecision(2))} K`;
+  const changes = `; it ${kelvin > 0 ? "warms" : "cools"} by about ${Number(Math.abs(kelvin).toPrecision(2))} K`;
+  return heat.rise.rise.compare(planned("needsCooling")) > 0
+    ? `${changes} if put in at once: a little at a time, in a bath of cold water`
+    : changes;
 };
 
 /** Dissolve, dilute or pour one material into a vessel. */
@@ -120,6 +124,16 @@ function waterUsed({ frame: { setting, account } }: Bench): Quantity {
   const bound = setting.products.map((species) => account.extent.times(species.coefficient).times(species.waters));
   const all = bound.reduce((sum, amount) => sum.plus(massOfWater(amount)), used);
   return all.isPositive() ? all.to("g") : exact("0 g");
+}
+
+/** Water alone, for what reacts with it. */
+export function putWater(bench: Bench, water: Quantity): void {
+  const before = bench.in(POT);
+  const put = justWater(before, water);
+  bench.did(POT, done("dilute", before, before.plusAll(put), [put]), {
+    amounts: [water],
+    say: (look) => `Put ${bench.hand.water(water)} into the vessel${vesselIn(look).replace("vessel: ", "")}.`,
+  });
 }
 
 /** A solution or a solid put in as it is. */

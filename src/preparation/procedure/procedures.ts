@@ -5,7 +5,7 @@ import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { phOf } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
-import { SLOW_SOLIDS } from "../data/firing";
+import { SLOW_IN_THE_COLD } from "../data/firing";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact } from "../planning/exact";
@@ -118,16 +118,13 @@ function complexFormation(bench: Bench): void {
   finish(bench);
 }
 
-/** A solid element without acid to take it reacts near the boil. */
+/** A solid element without acid to take it, and a sugar, react near the boil. */
 function keptHot(bench: Bench): boolean {
   const { setting, roles } = bench.frame;
   if (roles.includes("acid")) return false;
   for (const [i, { form }] of setting.materials.entries()) {
-    const row = SLOW_SOLIDS.find(
-      ({ element, to }) =>
-        form.symbols.length === 1 &&
-        form.symbols[0] === element &&
-        (to === undefined || isOneOf(setting.product.formula, ...to)),
+    const row = SLOW_IN_THE_COLD.find(
+      ({ formulas, to }) => isOneOf(form, ...formulas) && (to === undefined || isOneOf(setting.product.formula, ...to)),
     );
     if (row === undefined) continue;
     const at = exact(row.at) as Quantity<"temperature">;
