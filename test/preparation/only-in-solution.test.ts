@@ -56,6 +56,15 @@ describe("a salt that is known as a solution only", () => {
     expect(planPreparation({ ...asked, isolate: true }).steps.at(-1)!.text).toMatch(/^Weigh the dry/);
   });
 
+  it.each([
+    ["Al + NaOH + H2O -> Na[Al(OH)4] + H2", "Na[Al(OH)4]", "Al"],
+    ["ZnO + NaOH + H2O -> Na2[Zn(OH)4]", "Na2[Zn(OH)4]", "ZnO"],
+  ])("is kept in its lye: %s", (equation, product, form) => {
+    const materials = [form, "NaOH"].map((one) => ({ name: one, form: one }));
+    const { steps } = planPreparation({ equation, product, materials, scale: { material: form, portion: "5.0 g" } });
+    expect(steps.at(-1)!.text).toMatch(/used as it is: nothing is boiled down .*used in its lye/);
+  });
+
   it("is not what an alkali metal makes of carbon dioxide: baking soda crystallises", () => {
     const asked = request("NaOH + CO2 -> NaHCO3", "NaHCO3", "NaOH", "CO2");
     expect(planPreparation(asked).steps.map(({ operation }) => operation)).toContain("dry");

@@ -50,6 +50,10 @@ export const SYRUPS: readonly SyrupRow[] = [
   { formula: "NaC6H7O6", why: "air browns ascorbate while it is boiled down", source: "commonPractice" },
   { formula: "KC6H7O6", why: "air browns ascorbate while it is boiled down", source: "commonPractice" },
   { formula: "Ca(C6H7O6)2", why: "air browns ascorbate while it is boiled down", source: "commonPractice" },
+  { formula: "Na[Al(OH)4]", why: "an aluminate is used in its lye, and gives hydroxide where it is diluted", source: "commonPractice" },
+  { formula: "K[Al(OH)4]", why: "an aluminate is used in its lye, and gives hydroxide where it is diluted", source: "commonPractice" },
+  { formula: "Na2[Zn(OH)4]", why: "a zincate is used in its lye, and gives hydroxide where it is diluted", source: "commonPractice" },
+  { formula: "K2[Zn(OH)4]", why: "a zincate is used in its lye, and gives hydroxide where it is diluted", source: "commonPractice" },
   { formula: "NaOH", why: "a lye is not boiled down at a bench", source: "commonPractice" },
   { formula: "KOH", why: "a lye is not boiled down at a bench", source: "commonPractice" },
 ];
