@@ -57,7 +57,7 @@ export function combine(a: Counted, b: Counted, sign: 1 | -1): Composition {
 
 /** The factor of a multiplication: a positive whole number, decimal or fraction. */
 export function factorRatio(factor: unknown): Ratio {
-  if (factor === undefined || factor === null || typeof factor === "symbol") {
+  if (factor === undefined || factor === null) {
     throw new FormulaError("formula.bad-factor", `a formula is multiplied by a number, not ${kindOf(factor)}`);
   }
   const { n, d, s } = factor as { n?: unknown; d?: unknown; s?: unknown };

@@ -18,9 +18,7 @@ export const symbolsIn = (formula: string): readonly string[] => formula.match(/
  * water or without.
  */
 export const elementsIn = /* @__PURE__ */ memoised(1000, (formula) => {
-  const symbols = formula.match(NOT_OF_WATER);
-  if (symbols === null) return "";
-  return symbols.length === 1 ? symbols[0]! : [...new Set(symbols)].sort().join(" ");
+  return [...new Set(formula.match(NOT_OF_WATER))].sort().join(" ");
 });
 
 /**

@@ -28,7 +28,7 @@ let water: Formula | undefined;
 /** @internal Is this the molecule H2O, in ordinary hydrogen? */
 export function isWater(formula: Formula): boolean {
   water ??= parseFormula(WATER);
-  return formula.charge === 0 && formula.hasSameComposition(water);
+  return formula.hasSameComposition(water);
 }
 
 /** Splits already made, for as long as the formula lives: reading the parts of a formula costs far more than its mass. */

@@ -5,5 +5,5 @@ import { asciiText } from "./print/print";
 /** @internal The same formula without its phase. */
 export function withoutPhase(formula: Formula): Formula {
   if (formula.phase === undefined) return formula;
-  return parseFormula(asciiText({ nodes: formula.reading().nodes, phase: undefined, variables: false }));
+  return parseFormula(asciiText({ nodes: formula.reading().nodes, phase: undefined }));
 }

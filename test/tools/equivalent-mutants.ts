@@ -505,6 +505,30 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     to: ["model.species.length - model.heldPH"],
     why: "a pH that is held is the first condition",
   },
+  {
+    file: "formula/formula.ts",
+    line: "return mass <= MAX_COUNT ? mass : Number.NaN;",
+    to: ["mass < MAX_COUNT"],
+    why: "the exact sum answers the same where the quick one does not",
+  },
+  {
+    file: "formula/mass/empirical.ts",
+    line: "one.strain <= 1 || (one.misfit <= 1 && (measured !== undefined || proves(one)));",
+    to: ["one.strain < 1", "one.misfit < 1"],
+    why: "the distance from a whole number does not meet the limit to the last bit",
+  },
+  {
+    file: "formula/mass/molar-mass.ts",
+    line: "const labelled = index >= ELEMENT_COUNT;",
+    to: ["index > ELEMENT_COUNT"],
+    why: "after the last element comes 1000 Z + A of a nuclide",
+  },
+  {
+    file: "formula/read/remarks.ts",
+    line: "return Math.abs(stable - atomicNumber) <= 1 + atomicNumber / 50;",
+    to: ["Math.abs(stable - atomicNumber) < 1 + atomicNumber / 50"],
+    why: "a power of two thirds does not meet the limit to the last bit",
+  },
 ];
 
 const spaced = (text: string): string => text.replace(/\s+/g, " ").trim();

@@ -81,7 +81,7 @@ export function scorer(
     const u = part.given.standardUncertainty;
     return u === undefined ? 0 : u.div(part.given.value).toNumber();
   });
-  const relative = given.map((u, i) => (i === smallest ? 0 : Math.hypot(u, given[smallest]!)));
+  const relative = given.map((u) => Math.hypot(u, given[smallest]!));
   const byChance = chances(ratios, parts, smallest);
   return (counts: readonly number[]): Scored => {
     const multiplier = counts[smallest]!;

@@ -65,8 +65,8 @@ function vulgar(number: Ratio): string {
   const { n, d } = number;
   const whole = Math.floor(n / d);
   if (d < 2 || d > 4) return ratioText(number);
-  const part = Object.keys(FRACTIONS).find((key) => FRACTIONS[key]![0] === n % d && FRACTIONS[key]![1] === d);
-  return part === undefined ? ratioText(number) : `${whole === 0 ? "" : whole}${part}`;
+  const part = Object.keys(FRACTIONS).find((key) => FRACTIONS[key]![0] === n % d && FRACTIONS[key]![1] === d)!;
+  return `${whole === 0 ? "" : whole}${part}`;
 }
 
 const UNICODE: Style = {
@@ -105,11 +105,11 @@ const LATEX: Style = {
   oxidation: (roman) => `^{${roman}}`,
 };
 
-function chargePlace(before: FormulaNode | undefined, next: FormulaNode["kind"] | undefined): ChargePlace {
+function chargePlace(before: FormulaNode, next: FormulaNode["kind"] | undefined): ChargePlace {
   if (next !== undefined && next !== "part" && next !== "close") return "inside";
   // `[Ag(NH3)2]2+` and `SO42-` would be taken for charges of two.
-  if (before?.kind === "close" && before.bracket === "[" && !isOne(before.count)) return "last";
-  const many = (before?.kind === "close" || before?.kind === "atom") && before.count.d === 1 && before.count.n >= 20;
+  if (before.kind === "close" && before.bracket === "[" && !isOne(before.count)) return "last";
+  const many = (before.kind === "close" || before.kind === "atom") && before.count.d === 1 && before.count.n >= 20;
   return many ? "last" : "bare";
 }
 
@@ -157,7 +157,7 @@ function printNodes(nodes: readonly FormulaNode[], style: Style): string {
           style.bracket(PARTNER[node.bracket] as Bracket) + (isOne(node.count) ? "" : style.subscript(node.count));
         break;
       case "charge": {
-        text += style.charge(node.charge, chargePlace(nodes[i - 1], nodes[i + 1]?.kind));
+        text += style.charge(node.charge, chargePlace(nodes[i - 1]!, nodes[i + 1]?.kind));
         break;
       }
       case "electron":
@@ -219,15 +219,14 @@ interface Counted {
 
 /** Hill form: carbon, hydrogen, the rest by alphabet. */
 export function hillText({ elementIndices, numerators, denominator, charge, phase }: Counted): string {
-  const nodes: FormulaNode[] = [{ kind: "part", dot: false, number: { n: 1, d: 1 } }];
+  const nodes: FormulaNode[] = [];
   for (const position of hillOrder(elementIndices)) {
     const atom = elementIndices[position]!;
     const short = atom === 1002 || atom === 1003;
     nodes.push({ kind: "atom", atom, count: ratio(numerators[position]!, denominator), short });
   }
   if (elementIndices.length === 0) {
-    if (charge !== -1) nodes[0] = { kind: "part", dot: false, number: { n: -charge, d: 1 } };
-    nodes.push({ kind: "electron" });
+    nodes.push({ kind: "part", dot: false, number: { n: -charge, d: 1 } }, { kind: "electron" });
   } else if (charge !== 0) nodes.push({ kind: "charge", charge });
   return withPhase(asciiNodes(nodes), phase);
 }

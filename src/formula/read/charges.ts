@@ -4,7 +4,7 @@ import { SUBSCRIPTS } from "../../foundation/characters";
 import { isDigit, isLower, isUpper, MINUS, PARTNER } from "./characters";
 import { plainDigits } from "./cursor";
 import { MAX_CHARGE } from "./limits";
-import type { Bracket } from "./nodes";
+import type { Bracket, FormulaNode } from "./nodes";
 import { NumberReader } from "./numbers";
 import { ONE } from "./ratio";
 
@@ -21,7 +21,7 @@ export class ChargeReader extends NumberReader {
   protected labelAt = 0;
 
   protected pushCharge(magnitude: number, sign: string, position: number): void {
-    if (this.charged || this.nodes.at(-1)?.kind === "charge") {
+    if (this.charged || this.nodes.at(-1)!.kind === "charge") {
       this.fail("formula.misplaced-charge", "a second charge on the same part", position);
     }
     if (this.members === 0) this.fail("formula.misplaced-charge", "a charge with nothing in front of it", position);
@@ -39,9 +39,9 @@ export class ChargeReader extends NumberReader {
   /** Text goes on after a charge: only `^`, braces or Unicode say where it ends, so only those may be followed. */
   protected afterCharge(position: number): void {
     this.charged = false;
-    const last = this.nodes.at(-1);
-    if (last?.kind === "charge" && this.explicitCharge) return;
-    const bond = last?.kind === "charge" && last.charge === -1 ? "bonds are left out: HOOCCOOH; " : "";
+    if (this.explicitCharge) return;
+    const { charge } = this.nodes.at(-1) as FormulaNode & { kind: "charge" };
+    const bond = charge === -1 ? "bonds are left out: HOOCCOOH; " : "";
     const water = this.text.startsWith("H2O", position);
     this.fail("formula.misplaced-charge", "a charge is written at the end of a formula or bracket", position - 1, {
       hint: water
@@ -72,11 +72,11 @@ export class ChargeReader extends NumberReader {
       magnitude = this.chargeNumber(number, to);
       to = digits;
     } else if (magnitude === 1) {
-      const last = this.nodes.at(-1);
+      const last = this.nodes.at(-1)!;
       const lone = this.members === 1 && this.open.length === 0;
-      if (last?.kind === "close" && last.bracket === "[" && this.pendingCharge > 0) {
+      if (last.kind === "close" && last.bracket === "[" && this.pendingCharge > 0) {
         magnitude = this.pendingCharge;
-      } else if (this.options.digitsBeforeSign === "charge" && lone && last?.kind === "atom" && last.count.d === 1) {
+      } else if (this.options.digitsBeforeSign === "charge" && lone && last.kind === "atom" && last.count.d === 1) {
         magnitude = last.count.n;
         last.count = ONE;
       }
@@ -90,8 +90,8 @@ export class ChargeReader extends NumberReader {
 
   /** `C-14`, `U-235`: an element's name with a mass number, not the charge of a lone atom. */
   protected checkNuclideName(at: number, sign: string, number: number): void {
-    const last = this.nodes.at(-1);
-    if (last?.kind !== "atom" || last.count.n !== 1 || this.members !== 1 || this.open.length > 0) return;
+    const last = this.nodes.at(-1)!;
+    if (last.kind !== "atom" || last.count.n !== 1 || this.members !== 1 || this.open.length > 0) return;
     if (!MINUS.includes(sign) || last.atom >= ELEMENT_COUNT) return;
     if (number < 10) return;
     const element = symbolAt(last.atom);
@@ -106,7 +106,7 @@ export class ChargeReader extends NumberReader {
     const last = this.nodes.at(-1)!;
     if (last.kind !== "atom" && last.kind !== "close") return;
     const { n, d } = last.count;
-    if (this.members < 2 || d !== 1 || n < 20 || n % 10 < 2 || n % 10 > 6 || !isDigit(text.charCodeAt(at - 2))) return;
+    if (this.members < 2 || d !== 1 || n < 22 || n % 10 < 2 || n % 10 > 6 || !isDigit(text.charCodeAt(at - 1))) return;
     if (last.kind === "atom" && !FLATTENED.has(symbolAt(last.atom))) return;
     const [front, digits] = [text.slice(Math.max(0, at - 60), at - 1), text.slice(at - 1, at)];
     this.fail("formula.ambiguous-charge", `${n} atoms and one charge, or a charge of ${digits}?`, at, {
@@ -124,7 +124,7 @@ export class ChargeReader extends NumberReader {
       /^\^(\d{0,5})([-+−–]?)(\d{0,5})/.exec(ahead) ??
       /^([⁰¹²³⁴⁵⁶⁷⁸⁹]{1,5})([-+−–])()/.exec(ahead) ??
       /^([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,5})([⁺⁻]?)([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,5})/.exec(ahead);
-    let [whole = "", before = "", sign = "", after = ""] = match ?? [];
+    let [whole = "", before = "", sign = "", after = ""] = match!;
     if (sign !== "" && before !== "" && after !== "") {
       // `^2-3...`: digits on both sides of the sign
       this.fail("formula.misplaced-charge", "digits on both sides of the sign", at);
@@ -234,8 +234,8 @@ export class ChargeReader extends NumberReader {
   protected isOxidationNumber(): false {
     const { text, at } = this;
     const roman = /^\((VIII|VII|VI|IV|IX|V|III|II|I)\)(?![\d₀-₉_])/.exec(text.slice(at, at + 8))?.[1];
-    const before = this.nodes.at(-1);
-    if (roman !== undefined && before?.kind === "atom") {
+    const before = this.nodes.at(-1)!;
+    if (roman !== undefined && before.kind === "atom") {
       const element = symbolAt(before.atom);
       this.fail("formula.roman-numeral", `"(${roman})" after ${element} reads as an oxidation number`, at, {
         hint: `write ${element}^{${roman}} for the oxidation number; for the atoms leave the brackets out`,

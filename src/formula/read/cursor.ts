@@ -27,7 +27,6 @@ export type Code = FormulaErrorCode;
 export class Cursor {
   protected at = 0;
   protected end: number;
-  protected variables = false;
   protected readonly nodes: FormulaNode[] = [];
   protected readonly open: (FormulaNode & { kind: "open" })[] = [];
   /** Members, decimals and charge of the part being read, one frame per open bracket. */

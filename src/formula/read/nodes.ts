@@ -20,6 +20,4 @@ export type FormulaNode =
 export interface Reading {
   readonly nodes: FormulaNode[];
   readonly phase: string | undefined;
-  /** Did the text hold `n` or `x`, filled in by the caller's value? */
-  readonly variables: boolean;
 }

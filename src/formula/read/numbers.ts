@@ -111,7 +111,6 @@ export class NumberReader extends Cursor {
       });
     }
     this.at += 1;
-    this.variables = true;
     return value;
   }
 

@@ -87,7 +87,7 @@ class Reader extends ChargeReader {
     this.endPart();
     const unclosed = this.open.at(-1);
     if (unclosed !== undefined) this.unclosed(unclosed);
-    return { nodes: this.nodes, phase: this.phase, variables: this.variables };
+    return { nodes: this.nodes, phase: this.phase };
   }
 
   /** `NaCl(aq)`: the phase is cut off first. A bracket that holds only lower-case letters can be nothing else. */
@@ -109,7 +109,7 @@ class Reader extends ChargeReader {
     const { end } = this;
     if (text[end - 1] !== ")") return;
     let from = end - 2;
-    while (from > this.at && end - from < 12 && isLower(text.charCodeAt(from))) from -= 1;
+    while (end - from < 12 && isLower(text.charCodeAt(from))) from -= 1;
     if (text[from] !== "(" || from === end - 2) return;
     const phase = text.slice(from + 1, end - 1);
     if (!PHASES.has(phase)) {
@@ -233,7 +233,7 @@ class Reader extends ChargeReader {
       });
     }
     const charge = /^(\d{0,5})([-+−–⁻⁺])(\d{0,5})/.exec(text.slice(this.at, this.at + 12));
-    if (charge !== null && this.members > 0) {
+    if (charge !== null) {
       const [whole, before = "", sign = "", after = ""] = charge;
       if ((before === "" || after === "") && this.isPartEnd(this.at + whole.length)) {
         this.at += whole.length;
@@ -308,7 +308,7 @@ class Reader extends ChargeReader {
     if (this.charged) this.afterCharge(at);
     if (this.label !== 0) this.danglingLabel();
     if (this.readBracketedCharge(bracket)) return;
-    if (bracket === "[" && this.readNuclideBracket()) return;
+    if (this.readNuclideBracket()) return;
     if (bracket === "(" && this.isOxidationNumber()) return;
     if (this.open.length >= MAX_DEPTH) {
       this.fail("formula.too-deep", `brackets nested more than ${MAX_DEPTH} deep`, at, {
@@ -326,7 +326,6 @@ class Reader extends ChargeReader {
   /** `[13C]`, `[18O2]`: a mass number and one element alone in square brackets. */
   private readNuclideBracket(): boolean {
     const { text, at } = this;
-    if (!isDigit(text.charCodeAt(at + 1)) && !SUPERSCRIPTS.includes(text[at + 1] ?? " ")) return false;
     const ahead = text.slice(at, at + 24);
     const match = /^\[([0-9]{1,3}|[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,3})([A-Z][a-z]?)(\d{0,9}|[₀₁₂₃₄₅₆₇₈₉]{0,9})\]/.exec(ahead);
     if (match === null) {

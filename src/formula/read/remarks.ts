@@ -14,7 +14,7 @@ const MAX_REMARKED = 200;
  * Source: the semi-empirical mass formula (memory).
  */
 function isLikelyLabel(massNumber: number, atomicNumber: number): boolean {
-  if (atomicNumber < 2 || massNumber < atomicNumber) return false;
+  if (atomicNumber < 2) return false;
   const stable = massNumber / (1.98 + 0.0155 * massNumber ** (2 / 3));
   return Math.abs(stable - atomicNumber) <= 1 + atomicNumber / 50;
 }

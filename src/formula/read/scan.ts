@@ -227,11 +227,9 @@ export function scanFormula(text: string, start: number, end: number, unit = 1):
       if (count !== 0) {
         multiplier *= count;
         if (multiplier > MAX_COUNT) return giveUp(size, sizeInAll);
-        if (divisor !== 1) {
-          multiplier /= divisor;
-          if (!Number.isInteger(multiplier)) return giveUp(size, sizeInAll);
-          divisor = 1;
-        }
+        multiplier /= divisor;
+        if (!Number.isInteger(multiplier)) return giveUp(size, sizeInAll);
+        divisor = 1;
         count = 0;
       }
       i -= 1;
