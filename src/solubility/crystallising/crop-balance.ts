@@ -127,7 +127,7 @@ export function settle(
     left = free
       .dividedBy(keep)
       .named({ label: "water left in the liquor", rule: "water − crystal water of the solids" });
-    falling = per.filter((salt) => falling.includes(salt) || salt.dry.compare(salt.s.times(left)) > 0);
+    falling = per.filter(({ dry, s }) => dry.compare(s.times(left)) > 0);
   } while (known < falling.length);
   return {
     solids: per.map((salt) => (falling.includes(salt) ? salt.dry.minus(salt.s.times(left)) : quantity("0 g"))),

@@ -136,9 +136,9 @@ function axes(frame: Frame): string[] {
 function trackOf(branch: Branch, frame: Frame): readonly Place[] {
   const [first, last] = [branch.knots[0], branch.knots.at(-1)];
   if (first === undefined || last === undefined) return [];
-  const steps = first === last ? 0 : 24;
-  return Array.from({ length: steps + 1 }, (_, i) => {
-    const t = first.celsius + ((last.celsius - first.celsius) * i) / Math.max(steps, 1);
+  if (first === last) return [[frame.x(first.celsius), frame.y(first.grams)]];
+  return Array.from({ length: 25 }, (_, i) => {
+    const t = first.celsius + ((last.celsius - first.celsius) * i) / 24;
     return [frame.x(t), frame.y(onBranch(branch, t).value)];
   });
 }

@@ -329,7 +329,6 @@ function pairingsAmong(all: readonly Dissolved[], water: Quantity, temperature: 
       why: "the acid gives its anion up to the metal, by the equilibrium of the liquor",
     };
   });
-  if (pool.size < 3) return byProtons;
   const others = doubtfulPairings([...pool.values()], water.toNumber("kg"), temperature).flatMap(
     ({ formula, stays, falls, solidPhase, why }): PairingOutcome[] => {
       const solute = soluteOf(formula);

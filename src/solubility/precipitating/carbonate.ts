@@ -138,7 +138,7 @@ function balanceOf(
   metal: string,
 ): { metals: number; pairs: number } {
   const count = ({ ions }: SolubilityProduct, ion: string): number =>
-    ions.find(({ formula }) => sameIon(formula, ion))?.count ?? 0;
+    ions.find(({ formula }) => sameIon(formula, ion))!.count;
   return { metals: count(basic, metal) / count(carbonate, metal), pairs: count(basic, "OH-") / 2 };
 }
 

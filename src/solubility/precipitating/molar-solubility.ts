@@ -136,21 +136,15 @@ interface Ligand {
 }
 
 function ligandsOf(ions: readonly DissolvedIon[], given: readonly FreeLigand[]): Ligand[] {
-  const metal = ions.find(({ charge }) => charge > 0);
+  const metal = ions.find(({ charge }) => charge > 0)!.formula;
   return given.map(({ ligand, concentration }) => {
     parseFormula(ligand);
-    const known = COMPLEXES().some(
-      (row) => metal !== undefined && sameIon(row.metal, metal.formula) && sameIon(row.ligand, ligand),
-    );
+    const known = COMPLEXES().some((row) => sameIon(row.metal, metal) && sameIon(row.ligand, ligand));
     if (!known) {
-      throw new SolubilityError(
-        "solubility.no-data",
-        `no complexes of ${metal?.formula ?? "the metal"} with ${ligand}`,
-        {
-          hint: "leave the ligand out, or look the constants up",
-          details: { metal: metal?.formula, ligand },
-        },
-      );
+      throw new SolubilityError("solubility.no-data", `no complexes of ${metal} with ${ligand}`, {
+        hint: "leave the ligand out, or look the constants up",
+        details: { metal, ligand },
+      });
     }
     const put = expectDimension(concentration, "concentration", `concentration of ${ligand}`).to("mol/L");
     if (put.compare("0 mol/L") < 0)

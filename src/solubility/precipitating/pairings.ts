@@ -242,7 +242,7 @@ function byRule({ formula, ions }: Pairing, kilograms: number): PairingVerdict {
   };
   if (rule === undefined) return { ...plain, stays: "unknown", why: "neither a figure nor a rule speaks of it" };
   const { from, to } = SLIGHT;
-  const bound = rule.class === "soluble" ? Number.POSITIVE_INFINITY : rule.class === "insoluble" ? from : to;
+  const bound = rule.class === "insoluble" ? from : to;
   const safe = rule.class === "slightly soluble" ? from : 0;
   const stays = rule.class === "soluble" || grams < safe ? "yes" : grams > bound ? "no" : "unknown";
   return { ...plain, stays, why: `${rule.class} by rule: ${rule.rule}` };
