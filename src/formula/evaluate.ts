@@ -74,7 +74,6 @@ export function evaluate(nodes: readonly FormulaNode[], input: string): Composit
   }
   let denominator = 1;
   for (const { d } of counts.values()) {
-    if (d === 1) continue;
     denominator *= d / gcd(denominator, d);
     if (denominator > MAX_COUNT) throw tooLarge(input);
   }

@@ -172,6 +172,10 @@ describe("advice", () => {
     expect(refusal(text).hint).toContain(hint);
   });
 
+  it("is no prefix in the middle of a text", () => {
+    expect(refusal("Qa-Al2O3").hint ?? "").not.toContain("prefix");
+  });
+
   it("is no respelling where the letters stand as they are meant", () => {
     expect(refusal("(s)Na").hint).toBeUndefined();
   });
@@ -226,6 +230,34 @@ describe("advice", () => {
   });
 });
 
+describe("space and phase", () => {
+  it.each([" ", "\u00a0", "\u202f", "\u2009", "\t", "\n", "\r"])(
+    "reads %j between a number and what it counts",
+    (space) => {
+      const formula = parseFormula(`${space}CuSO4 ·${space}5${space}H2O${space}(s)${space}`);
+      expect(formula.count("H").toFraction()).toBe("10");
+      expect(formula.phase).toBe("s");
+    },
+  );
+
+  it.each([
+    ["NaCl_{(aq)}", "aq"],
+    ["NaCl_{(aq)} ", "aq"],
+    [" NaCl_{(s)}", "s"],
+    ["NaCl _{(cr)}", "cr"],
+    ["NaCl_(g)", "g"],
+    ["CO2↑", "g"],
+    ["AgCl ↓ ", "s"],
+  ])("%j is in the phase %s", (text, phase) => {
+    expect(parseFormula(text).phase).toBe(phase);
+    expect(parseFormula(text).parts).toHaveLength(1);
+  });
+
+  it.each(["NaCl_{(s)}2", "NaCl_{(x)}", "_{(s)}", "↑"])("%s is refused", (text) => {
+    expect(attempt(() => parseFormula(text)).ok).toBe(false);
+  });
+});
+
 describe("markup", () => {
   it("points into the text as given, and keeps advice and details", () => {
     const error = refusal("Na<sub>2</sub>Qx");
@@ -265,6 +297,7 @@ describe("decimals and dots once more, for heavy water and what the quick reader
     ["O16.125.2D2O", "D4 O145/8"],
     ["Fe2.5.1.5D2O", "D3 Fe5/2 O3/2"],
     ["Fe0.95.2D2O", "D4 Fe19/20 O2"],
+    ["Fe2.5.D2O", "D2 Fe5/2 O1"],
     ["Fe1.5.2D2O", "D4 Fe3/2 O2"],
     // a plain decimal further on makes the first one a decimal too
     ["NaSiO2.7Al0.3F", "Al3/10 F1 Na1 O27/10 Si1"],

@@ -1,9 +1,18 @@
 // Formulas held against one another, the plain figures they answer with, and the parts they are printed in: by hand.
-import { facts, massFractionOf, molarMass, monoisotopicMass, parseFormula, percentComposition } from "preparative";
+import {
+  facts,
+  formulaFromJSON,
+  massFractionOf,
+  molarMass,
+  monoisotopicMass,
+  parseFormula,
+  percentComposition,
+} from "preparative";
 import { describe, expect, it } from "vitest";
 import { byDryRatio } from "../../src/formula/by-elements";
 import { parseFormulaAt } from "../../src/formula/formula";
 import { plainAtoms } from "../../src/formula/read/plain";
+import { ratioText } from "../../src/formula/read/ratio";
 import { attempt } from "../../src/foundation/error";
 
 const f = parseFormula;
@@ -117,6 +126,8 @@ describe("the plain mass", () => {
   it("is a sum of whole nano-dalton, at any size", () => {
     expect(f("H2O").nano).toBe(18_015_000_000);
     expect(f("H2O").exactNano).toBe(18_015_000_000n);
+    // 16384 × 12.011 + 4 × 1.008 = 196788.224 + 4.032
+    expect(f("C16384H4").nano).toBe(196_792_256_000_000);
     // 14027000 g/mol, beyond 2^53 nano-dalton
     expect(f("C1000000H2000000").exactNano).toBe(14_027_000_000_000_000n);
   });
@@ -229,6 +240,40 @@ describe("rows of one dry ratio", () => {
     ["KCl", []],
   ])("%s finds %j", (text, found) => {
     expect(find(f(text))).toEqual(found);
+  });
+});
+
+describe("rows without an element besides those of water", () => {
+  it("differ by their hydrogen", () => {
+    const find = byDryRatio(
+      () => ["H2O2", "O3", "H2O", "H2"],
+      (row) => row,
+    );
+    for (const row of ["H2O2", "O3", "H2O", "H2"]) expect(find(f(row))).toEqual([row]);
+    expect(find(f("D2O"))).toEqual(["H2O"]);
+  });
+});
+
+describe("a record", () => {
+  it.each([7, undefined, null, ["NaCl"]])("with the formula %j is none", (formula) => {
+    const record = { ...f("NaCl").toJSON(), formula };
+    expect(attempt(() => formulaFromJSON(record as never))).toMatchObject({
+      error: {
+        code: "formula.not-text",
+        problem: "not a formula record: no formula",
+        hint: "pass what toJSON gave, parsed",
+      },
+    });
+  });
+});
+
+describe("a decimal", () => {
+  // 1/32768 = 2^-15 has fifteen places, 2^-16 sixteen
+  it("is written with fifteen places at most", () => {
+    expect(ratioText({ n: 1, d: 32768 })).toBe("0.000030517578125");
+    expect(ratioText({ n: 1, d: 65536 })).toBe("1/65536");
+    expect(ratioText({ n: 8, d: 3 })).toBe("8/3");
+    expect(ratioText({ n: -5, d: 4 })).toBe("-1.25");
   });
 });
 

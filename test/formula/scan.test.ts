@@ -53,6 +53,8 @@ describe("the quick reader", () => {
     ["[Cu]₂O", "Cu2 O1"],
     ["{Cu}₂O", "Cu2 O1"],
     ["C₁₂₃₄₅₆₇₈₉", "C123456789"],
+    ["C₁₀₁", "C101"],
+    ["C₁₉₁", "C191"],
   ])("reads subscript digits: %s", (text, expected) => {
     expect(scanned(text)).toBe(expected);
   });
@@ -131,6 +133,8 @@ describe("the quick reader", () => {
     ["UO2.25^2+", "O9 U4 /4 +2"],
     ["Mg3.00Si4", "Mg3 Si4"],
     ["Fe7.016S8", "Fe877 S1000 /125"],
+    ["Fe9.016S8", "Fe1127 S1000 /125"],
+    ["Fe10.016S8", "Fe1252 S1000 /125"],
     ["(Fe0.1)0.1O", "Fe1 O100 /100"],
     ["(Fe0.5O)2", "Fe1 O2"],
     ["CaSO4·0.5H2O", "Ca2 H2 O9 S2 /2"],
@@ -232,7 +236,7 @@ describe("the quick reader", () => {
       ],
     ],
     ["decimals that are zero or begin with two zeros", ["Fe0.00O", "Fe00.5O", "Fe0.0000O"]],
-    ["decimals too fine", ["Fe0.12345O", "((Fe0.01)0.01)0.01", "(Fe0.001)0.01"]],
+    ["decimals too fine", ["((Fe)0.01)0.001", "Fe0.12345O", "((Fe0.01)0.01)0.01", "(Fe0.001)0.01"]],
     ["chains of full stops", ["Fe0.5.5O", "Fe2.5.5O", ".5H2O", "2.5", "0.5"]],
   ])("leaves to the full reader: %s", (_, texts) => {
     for (const text of texts) {

@@ -529,6 +529,36 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     to: ["Math.abs(stable - atomicNumber) < 1 + atomicNumber / 50"],
     why: "a power of two thirds does not meet the limit to the last bit",
   },
+  {
+    file: "formula/formula.ts",
+    line: "if (options === undefined && text.length <= MAX_LENGTH && scanFormula(text, 0, text.length)) {",
+    to: ["false", "text.length < MAX_LENGTH"],
+    why: "the quick reader: the full one answers the same, and a test holds both to it",
+  },
+  {
+    file: "formula/read/markup.ts",
+    line: "const braces: boolean[] = []; // is this brace kept?",
+    to: ['["Stryker was here"]'],
+    why: "a brace that was never opened is kept, and so it is with something at the bottom",
+  },
+  {
+    file: "formula/read/scan.ts",
+    line: "if (i < start && !several && number === 1) break;",
+    to: ["false"],
+    why: "the quick way: the total of one part is the part",
+  },
+  {
+    file: "formula/read/scan.ts",
+    line: "const elementIndices = new Array<number>(size);",
+    to: ["new Array()"],
+    why: "a list grows as it is filled",
+  },
+  {
+    file: "formula/read/scan.ts",
+    line: "const numerators = new Array<number>(size);",
+    to: ["new Array()"],
+    why: "a list grows as it is filled",
+  },
 ];
 
 const spaced = (text: string): string => text.replace(/\s+/g, " ").trim();

@@ -128,7 +128,7 @@ function readComposition(
     }
   }
   let remainderRoom = 0;
-  let percent = plain && entries.some(([, q]) => q.unit.startsWith("%"));
+  const percent = plain && entries.some(([, q]) => q.unit.startsWith("%"));
   if (options.remainder !== undefined) {
     if (!plain) {
       throw new FormulaError("formula.mixed-composition", "a remainder can only make up percentages", {
@@ -144,7 +144,6 @@ function readComposition(
     remainderRoom = entries.reduce((total, [name, q]) => total + roomOf(q, found[name]), 0);
     entries.push([options.remainder, rest]);
     notes.push(`${options.remainder} is taken as the remainder to 100 %: ${rest.to("%").format({ significant: 4 })}`);
-    percent = true;
   }
   const parts = entries.map(([name, given]): Omit<Constituent, "share" | "room"> & Weighed => {
     const formula = parseFormula(name);

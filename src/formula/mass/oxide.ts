@@ -68,7 +68,7 @@ function molesOf(basis: Formula, material: Formula, index: number): { n: bigint;
   return rational(a.n * b.d, a.d * b.n);
 }
 
-function fractionAs(basis: Formula, material: Formula, index: number, options: MolarMassOptions | undefined): Quantity {
+function fractionAs(basis: Formula, material: Formula, index: number, options: MolarMassOptions): Quantity {
   const moles = molesOf(basis, material, index);
   const mass = molarMass(basis, options);
   const source = {
@@ -126,12 +126,7 @@ export function oxideEquivalents(
       withPlainJSON({
         oxide,
         amount: new Fraction(moles.n, moles.d),
-        massFraction: fractionAs(
-          oxide,
-          material,
-          index,
-          oxides.length === 0 && Object.keys(weights).length === 0 ? undefined : weights,
-        ),
+        massFraction: fractionAs(oxide, material, index, weights),
       }),
     );
   }
@@ -166,7 +161,7 @@ export function massAs(
   if (options.element !== undefined) guard.text(options.element, "element");
   const { element, ...weights } = options;
   const index = keyElement(basis, material, element);
-  const fraction = fractionAs(basis, material, index, Object.keys(weights).length === 0 ? undefined : weights);
+  const fraction = fractionAs(basis, material, index, weights);
   return given
     .times(fraction)
     .to(given.unit)

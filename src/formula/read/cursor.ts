@@ -93,7 +93,7 @@ export function isSpace(character: string): boolean {
 }
 
 export function isSeparator(character: string): boolean {
-  return character === "." || (character !== "" && DOTS.includes(character));
+  return character === "." || DOTS.includes(character);
 }
 
 /** Superscript and subscript digits as ASCII. */

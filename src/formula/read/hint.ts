@@ -83,9 +83,9 @@ function respellAll(text: string): string | undefined {
 export function unknownSymbolError(text: string, position: number): FormulaError {
   const second = text[position + 1] ?? " ";
   const alike = lookAlike(second);
-  const written = /^.?[a-z]*/s.exec(text.slice(position, position + MAX_RUN))![0];
+  const written = /.[a-z]*/s.exec(text.slice(position, position + MAX_RUN))![0];
   let hint: string | undefined;
-  const prefix = position === 0 ? /^[a-z]{1,5}-(?=[A-Z[(])/.exec(text)?.[0] : undefined;
+  const prefix = /^[a-z]{1,5}-(?=[A-Z[(])/.exec(text)?.[0];
   const metastable = /^(\[?\d{1,3})m([A-Z][a-z]?)/.exec(text.slice(Math.max(0, position - 4), position + 3));
   const abbreviation = Object.keys(ABBREVIATIONS).find((name) => name === written);
   if (text === "e" || /^\d+e$/.test(text)) hint = "the electron is written e-";

@@ -99,7 +99,7 @@ class Reader extends ChargeReader {
       this.phase = arrow === GAS_ARROW ? "g" : "s";
       this.trimEnd();
     }
-    const lowered = /_\{\((s|l|g|aq|cr)\)\}$/.exec(text.slice(Math.max(this.at, this.end - 8), this.end));
+    const lowered = /_\{\((s|l|g|aq|cr)\)\}$/.exec(text.slice(this.at, this.end));
     if (lowered !== null) {
       this.phase = lowered[1];
       this.end -= lowered[0].length;
@@ -136,7 +136,7 @@ class Reader extends ChargeReader {
   private beginPart(dot: boolean): void {
     this.skipSpaces();
     const number = this.readNumber("multiplier");
-    if (number !== undefined) this.skipSpaces();
+    this.skipSpaces();
     this.members = 0;
     this.decimals = false;
     this.charged = false;
@@ -309,7 +309,7 @@ class Reader extends ChargeReader {
     if (this.label !== 0) this.danglingLabel();
     if (this.readBracketedCharge(bracket)) return;
     if (this.readNuclideBracket()) return;
-    if (bracket === "(" && this.isOxidationNumber()) return;
+    if (this.isOxidationNumber()) return;
     if (this.open.length >= MAX_DEPTH) {
       this.fail("formula.too-deep", `brackets nested more than ${MAX_DEPTH} deep`, at, {
         details: { limit: MAX_DEPTH },
