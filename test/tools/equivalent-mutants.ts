@@ -559,6 +559,30 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     to: ["new Array()"],
     why: "a list grows as it is filled",
   },
+  {
+    file: "solubility/crystallising/crop-balance.ts",
+    line: "let falling = per.filter(({ dry, s }) => dry.compare(s.times(left)) > 0);",
+    to: ["dry.compare(s.times(left)) >= 0"],
+    why: "of a salt that is just saturated nothing precipitates either way",
+  },
+  {
+    file: "solubility/crystallising/crop-balance.ts",
+    line: "falling = per.filter(({ dry, s }) => dry.compare(s.times(left)) > 0);",
+    to: ["dry.compare(s.times(left)) >= 0"],
+    why: "of a salt that is just saturated nothing precipitates either way",
+  },
+  {
+    file: "solubility/curves/reading.ts",
+    line: "const above = points.find(([at]) => at > celsius);",
+    to: ["at >= celsius"],
+    why: "a temperature with a figure is read and not refused",
+  },
+  {
+    file: "solubility/precipitating/pair-balance.ts",
+    line: "for (let i = 0; i < STEPS; i += 1) {",
+    to: ["i <= STEPS"],
+    why: "one step more at the root changes nothing",
+  },
 ];
 
 const spaced = (text: string): string => text.replace(/\s+/g, " ").trim();

@@ -9,7 +9,6 @@ import type { Solubility } from "../record";
 
 /** Anhydrous share of a solid's mass. */
 export function shareOf(solid: Solute): Quantity {
-  if (!solid.isHydrate) return quantity("1");
   return anhydrousMolarMass(solid)
     .dividedBy(molarMass(solid.formula))
     .named({
