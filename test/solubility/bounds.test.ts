@@ -360,7 +360,11 @@ describe("carbonates", () => {
     let told = 0;
     for (const { metal, practice } of [...CARBONATES(), ...SETTLED()]) {
       for (const [precipitant, words] of Object.entries(practice)) {
-        expect(of(metal, precipitant).practice, `${metal} ${precipitant}`).toBe(words);
+        expect(of(metal, precipitant), `${metal} ${precipitant}`).toMatchObject({
+          metal,
+          precipitant,
+          practice: words,
+        });
         told += 1;
       }
     }

@@ -3,6 +3,7 @@
 import {
   attempt,
   crystallise,
+  explain,
   facts,
   fractionalCrystallization,
   gasSolubility,
@@ -12,6 +13,7 @@ import {
   precipitationOrder,
   quantity,
   remainsInSolution,
+  saltConversion,
   saturatedSolution,
   solubilityOf,
   solubilityProduct,
@@ -85,10 +87,34 @@ describe("an own solubility product", () => {
     expect(start).toMatchObject({ solid: "CoWO4·2H2O", metal: "Co^2+", leftWhenNextStarts: undefined });
   });
 
+  it("answers for a solubility within ten kelvin of 25 °C, with a warning", () => {
+    const own = facts({ source: "studio", constants: [{ kind: "pKsp", of: "CoWO4", value: "8.2" }] });
+    const loss = (temperature: "14.9 °C" | "15 °C" | "25 °C" | "35 °C" | "35.1 °C") =>
+      attempt(() => lossToLiquor({ formula: "CoWO4", water: "100 g", temperature, facts: own }));
+    for (const temperature of ["15 °C", "25 °C", "35 °C"] as const)
+      expect(loss(temperature)).toMatchObject({
+        ok: true,
+        value: { solubility: undefined, warnings: [expect.stringContaining("an order of magnitude only")] },
+      });
+    for (const temperature of ["14.9 °C", "35.1 °C"] as const)
+      expect(loss(temperature)).toMatchObject({ ok: false, error: { code: "solubility.no-data" } });
+  });
+
+  it("is the ratio of a conversion, or its root", () => {
+    const rule = (from: string, to: string) => String(explain(saltConversion({ from, to }).equilibriumRatio));
+    expect(rule("SrSO4", "SrCO3")).toContain("K = Ksp(from) / Ksp(to)");
+    expect(rule("SrSO4", "SrCO3")).not.toContain("^(1/");
+    expect(rule("PbCl2", "PbI2")).toContain("K = (Ksp(from) / Ksp(to))^(1/2)");
+  });
+
   it("of the table is one and the same quantity, so that its uncertainty counts once", () => {
     const [one, other] = [solubilityProduct("AgCl"), solubilityProduct("AgCl")];
     expect(one.value.minus(other.value).standardUncertainty!.toNumber()).toBe(0);
     expect(one.value.standardUncertainty!.toNumber()).toBeGreaterThan(0);
+    // Ksp falls as pKsp rises: dK/K + ln 10 dpK = 0
+    const relative = one.value.times(quantity({ value: 1 / one.value.toNumber(""), unit: "" }));
+    const still = relative.plus(one.pKsp.times("2.302585092994"));
+    expect(still.standardUncertainty!.toNumber() / one.pKsp.standardUncertainty!.toNumber()).toBeLessThan(1e-9);
   });
 });
 

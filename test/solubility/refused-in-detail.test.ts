@@ -338,6 +338,8 @@ describe("what to wash with", () => {
     expect(tests("AgCl", "CuSO4").map((one) => one.split(":")[0])).toEqual(["SO4^2-", "Cu^2+"]);
     expect(tests("BaSO4", "HCl").map((one) => one.split(":")[0])).toEqual(["H+", "Cl-"]);
     expect(tests("BaSO4", "HNO3").map((one) => one.split(":")[0])).toEqual(["H+"]);
+    // boric acid is too weak for paper
+    expect(tests("BaSO4", "H3BO3")).toEqual([]);
     expect(tests("BaSO4", "Pb(NO3)2")[1]).toContain("dilute sulfuric acid");
     expect(tests("BaSO4", "Na2HPO4")[0]).toContain("conductivity near that of the wash water");
   });

@@ -171,8 +171,8 @@ function pooled(from: readonly PutIn[]): PooledIon[] {
       ions.set(ion, { formula: ion, charge, moles: (before?.moles ?? 0) + moles * count, from: new Set() });
     }
   }
-  // every pairing but the two that are planned for is judged, those that were put in as well
-  return [...ions.values()].map((ion) => ({ ...ion, from: new Set([ion.formula]) }));
+  // from no salt: every pairing but the two that are planned for is judged, those that were put in as well
+  return [...ions.values()];
 }
 
 /** Over-saturation, by the root of the number of ions, beyond which a salt of the unstable pair precipitates all the same. */

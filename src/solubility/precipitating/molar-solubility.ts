@@ -226,7 +226,7 @@ export function molarSolubility(request: MolarSolubilityRequest): MolarSolubilit
   guard.fields(request, MOLAR_SOLUBILITY, "request");
   const constant = kspOf(request);
   const { ions } = constant;
-  const ligands = ligandsOf(ions, request.freeLigands ?? []).filter(({ put }) => put.isPositive());
+  const ligands = ligandsOf(ions, request.freeLigands ?? []);
   const common = presentWith(ions, concentrationsFor(ions, request.commonIons ?? []), ligands);
   const ionicStrength =
     request.ionicStrength === undefined
