@@ -255,7 +255,7 @@ describe("rows without an element besides those of water", () => {
 });
 
 describe("a record", () => {
-  it.each([7, undefined, null, ["NaCl"]])("with the formula %j is none", (formula) => {
+  it.each([7, undefined, null, {}])("with the formula %j is none", (formula) => {
     const record = { ...f("NaCl").toJSON(), formula };
     expect(attempt(() => formulaFromJSON(record as never))).toMatchObject({
       error: {
