@@ -283,11 +283,12 @@ function secondCrop(
   const water = first.water.times(left);
   const outcome = attempt(() => cropFrom(first.dry, water, s, solid, "crystals in the second crop"));
   if (!outcome.ok) {
+    if (outcome.error.code !== "solubility.no-liquor") throw outcome.error;
     warnings.push(`no second crop: evaporated so far, ${outcome.error.message.split("\n", 1)[0]}`);
     return undefined;
   }
-  // the liquor was saturated, so that less water leaves something over
-  const second = outcome.value!;
+  const second = outcome.value;
+  if (second === undefined) return undefined;
   return {
     formula,
     mass: second.mass,

@@ -15,7 +15,7 @@ export interface SolidScale {
 export function solidScale(solute: string, solid: string | undefined): SolidScale {
   const waters = solid === undefined ? 0 : crystalWater(solid).waters.valueOf();
   const equimolar = 100 * molarMass(solute).dividedBy(molarMass("H2O")).toNumber();
-  return { waters, equimolar, ceiling: equimolar / waters };
+  return { waters, equimolar, ceiling: waters === 0 ? Number.POSITIVE_INFINITY : equimolar / waters };
 }
 
 /** Where a solubility lies on the scale. */
@@ -24,20 +24,22 @@ export function ordinateOf({ waters, equimolar }: SolidScale, grams: number): nu
   return Math.log(grams / all) + waters * Math.log(equimolar / all);
 }
 
+/** Newton's steps suffice in a handful; near the melting point, where the scale is flat, each only halves the error. */
+const STEPS = 60;
+
 /** The solubility at a place of the scale; the composition of the solid for a place above all it reaches. */
 export function gramsAt({ waters, equimolar, ceiling }: SolidScale, ordinate: number): number {
-  // u = ln x(A). The scale is concave in u and below it everywhere, so that Newton's steps come up to the root from below: a handful
-  // of them, and near the melting point, where the scale is flat, each still halves the error.
+  // u = ln x(A). The scale is concave in u and below it everywhere, so that the steps come up to the root from below.
   let u = ordinate;
   if (waters > 0) {
-    let step: number;
-    do {
+    for (let i = 0; i < STEPS; i += 1) {
       const x = Math.exp(u);
       const steepness = 1 - (waters * x) / (1 - x);
-      step = (ordinate - u - waters * Math.log1p(-x)) / steepness;
+      const step = (ordinate - u - waters * Math.log1p(-x)) / steepness;
       if (!(steepness > 0) || u + step >= -Math.log1p(waters)) return ceiling;
       u += step;
-    } while (step >= 1e-12);
+      if (step < 1e-12) break;
+    }
   }
   const x = Math.exp(u);
   return (equimolar * x) / (1 - x);

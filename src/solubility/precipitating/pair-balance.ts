@@ -9,23 +9,22 @@ interface Remaining {
   readonly perScarce: number;
 }
 
-/** More than the search ever needs: at the root a step changes nothing. */
-const STEPS = 100;
-
 /**
  * @internal ln of what stays of the scarcest ion: sum of count × ln(over + perScarce × residue) = ln K. Written in the
  * logarithm it rises and is convex, so Newton's steps from above converge on it without overshooting, however small it is.
  */
 export function solveResidue(ions: readonly Remaining[], lnK: number, lnStart: number): number {
   let at = lnStart;
-  for (let i = 0; i < STEPS; i += 1) {
+  for (let i = 0; i < 100; i += 1) {
     let [value, slope] = [0, 0];
     for (const { count, over, perScarce } of ions) {
       const own = perScarce * Math.exp(at);
       value += count * (over > 0 ? Math.log(over + own) : Math.log(perScarce) + at);
       slope += over > 0 ? (count * own) / (over + own) : count;
     }
-    at -= (value - lnK) / slope;
+    const step = (value - lnK) / slope;
+    at -= step;
+    if (Math.abs(step) <= 1e-15 * Math.max(1, Math.abs(at))) break;
   }
   return at;
 }
