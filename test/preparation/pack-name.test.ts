@@ -35,6 +35,9 @@ describe("a name that contradicts its form", () => {
     ["moss killer", "ZnSO4·7H2O"],
     ["zinc", "ZnSO4·H2O"],
     ["jar 5", "ZnSO4"],
+    // the name of an ion is no name of a pack
+    ["sulfate", "ZnSO4"],
+    ["chloride", "ZnSO4"],
   ])("%s for %s is not", (name, form) => expect(planOf(name, form).warnings).toEqual([]));
 });
 

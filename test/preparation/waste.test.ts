@@ -42,6 +42,27 @@ describe("each vessel", () => {
     }
   });
 
+  // 73.28 g / 244.26 g/mol = 0.300 mol of barium takes 0.100 mol of the sulfate, half as much again is 0.050 over: 0.150 mol × 2 Co
+  it("counts a complex ion as often as a formula has it", () => {
+    const { waste: yellow } = plan(
+      "[Co(NH3)6]2(SO4)3 + BaCl2 -> [Co(NH3)6]Cl3 + BaSO4",
+      "BaSO4",
+      [
+        { name: "hexaammine", form: "[Co(NH3)6]2(SO4)3", excess: "50 %" },
+        { name: "barium chloride", form: "BaCl2·2H2O" },
+      ],
+      { material: "barium chloride", portion: "73.28 g" },
+    );
+    const cobalt = yellow.vessels.flatMap(({ metals }) => metals.filter(({ symbol }) => symbol === "Co"));
+    const held = cobalt.flatMap((metal) => metal.held);
+    expect(held.map(({ ligand }) => ligand)).toEqual(["ammonia", "ammonia"]);
+    for (const of of [cobalt, held]) {
+      const all = of.reduce((n, { amount }) => n + moles(amount), 0);
+      expect(all).toBeLessThan(0.3);
+      expect(all).toBeGreaterThan(0.297);
+    }
+  });
+
   it("nets acid against base before it asks for either", () => {
     // 0.1 mol of vitriol, 0.12 mol of sulfuric acid that came with it, 0.2 mol of lye: 0.04 mol of acid is left over the hydroxide
     const { waste: sour } = plan(

@@ -2,11 +2,11 @@
 //
 //   npm run mutants -- [lines of each layer, 20] [seed] [layer ...]
 //
-// Lines are drawn with a seed, which is printed; a part of a layer is named by its folder, as in solubility/curves. Not made are
-// faults that span several lines, and emptied texts: the wording of
-// a message is free. The tests of the layer's own folder look for them; MUTANTS_TESTS="laws,published" names other folders. What
-// survives is printed to be looked at: a test is missing, or the fault changes nothing that can be seen, and is listed with its
-// reason in equivalent-mutants.ts, which is taken out of the count.
+// Lines are drawn with a seed, which is printed; a part of a layer is named by its folder or file, as in solubility/curves, and
+// the parts of one layer share the run without a fault, which takes five minutes for preparation. Not made are faults that span
+// several lines, and emptied texts: the wording of a message is free. The tests of the layer's own folder look for them;
+// MUTANTS_TESTS="laws,published" names other folders. What survives is printed to be looked at: a test is missing, or the fault
+// changes nothing that can be seen, and is listed with its reason in equivalent-mutants.ts, which is taken out of the count.
 import { type ChildProcess, fork } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -63,7 +63,7 @@ interface Fault {
 async function withFaults(
   layer: string,
   draw: (lines: readonly string[]) => ReadonlySet<string>,
-): Promise<{ code: ReadonlyMap<string, string>; faults: Fault[]; lines: number; drawn: number }> {
+): Promise<{ code: ReadonlyMap<string, string>; faults: Fault[]; lines: readonly string[]; drawn: readonly string[] }> {
   const silent = { debug() {}, info() {}, warn() {}, error: console.error, isDebugEnabled: () => false };
   const sources = filesIn(join("src", layer), (file) => file.endsWith(".ts") && !file.includes("data/")).map(
     (name) => ({ name, content: readFileSync(name, "utf8") }),
@@ -103,8 +103,8 @@ async function withFaults(
   return {
     code: new Map(files.map(({ name, content }) => [name, content])),
     faults,
-    lines: lines.length,
-    drawn: drawn.size,
+    lines,
+    drawn: [...drawn],
   };
 }
 
@@ -212,14 +212,20 @@ interface Count {
   readonly equal: number;
 }
 
-/** Put faults into lines of a layer, and count those that its tests find. */
-async function tried(layer: string, random: () => number): Promise<Count> {
+/** Put faults into lines of a layer or of parts of it, and count those that its tests find. */
+async function tried(layer: string, parts: readonly string[], random: () => number): Promise<Count[]> {
+  const isIn = (part: string, place: string): boolean =>
+    /^[/:]/.test(place.slice(part.length)) && place.startsWith(part);
   const { code, faults, lines, drawn } = await withFaults(layer, (all) => {
     const some = new Set<string>();
-    while (some.size < Math.min(wanted, all.length)) some.add(all[Math.floor(random() * all.length)]!);
+    for (const part of parts) {
+      const own = all.filter((place) => isIn(part, place));
+      const most = some.size + Math.min(wanted, own.length);
+      while (some.size < most) some.add(own[Math.floor(random() * own.length)]!);
+    }
     return some;
   });
-  const folders = [layer.split("/")[0]!, ...(process.env["MUTANTS_TESTS"]?.split(",") ?? [])];
+  const folders = [layer, ...(process.env["MUTANTS_TESTS"]?.split(",") ?? [])];
   const tests = [...new Set(folders)].flatMap((folder) =>
     filesIn(join("test", folder), (file) => file.endsWith(".test.ts") && !file.endsWith(".slow.test.ts")),
   );
@@ -229,8 +235,9 @@ async function tried(layer: string, random: () => number): Promise<Count> {
   const dry = await runner.ask<DryRun>({ names: tests.map((file) => relative(root, file)) }, 1_800_000);
   if (dry === undefined) throw new Error(`the tests of ${layer} do not end`);
   for (const failing of dry.failing) console.log(`fails without a fault, left out: ${failing.slice(0, 200)}`);
-  let [found, all, equal] = [0, 0, 0];
+  const counts = parts.map((part) => ({ part, found: 0, all: 0, equal: 0 }));
   for (const fault of faults) {
+    const count = counts.find(({ part }) => isIn(part, `${fault.file}:${fault.line}`))!;
     const plan = Object.entries(dry.files)
       .map(([file, { met, bad, each, milliseconds }]) => {
         const first = Object.keys(met).filter((test) => met[test]!.includes(fault.id));
@@ -252,16 +259,16 @@ async function tried(layer: string, random: () => number): Promise<Count> {
     // what runs once, when a module is read, is of no test
     if (plan.length === 0 && dry.fixed.includes(fault.id)) continue;
     if (equivalent(fault.file, fault.text, fault.replacement)) {
-      equal += 1;
+      count.equal += 1;
       continue;
     }
-    all += 1;
+    count.all += 1;
     const time = plan.reduce((total, { milliseconds }) => total + milliseconds, 0);
     const answer =
       plan.length === 0
         ? { by: undefined }
         : await runner.ask<{ by?: string }>({ id: fault.id, plan }, 10_000 + 5 * time);
-    if (answer === undefined || answer.by !== undefined) found += 1;
+    if (answer === undefined || answer.by !== undefined) count.found += 1;
     else {
       console.log(`${plan.length === 0 ? "not met" : "survived"} src/${fault.file}:${fault.line}`);
       console.log(`  - ${fault.text.trim()}\n  + ${fault.replacement.slice(0, 160)}`);
@@ -269,16 +276,26 @@ async function tried(layer: string, random: () => number): Promise<Count> {
   }
   runner.stop();
   rmSync(folder, { recursive: true });
-  console.log(`${share(layer, { found, all, equal })}, in ${drawn} of ${lines} lines`);
-  return { found, all, equal };
+  for (const count of counts) {
+    const here = (places: readonly string[]): number => places.filter((place) => isIn(count.part, place)).length;
+    console.log(`${share(count.part, count)}, in ${here(drawn)} of ${here(lines)} lines`);
+  }
+  return counts;
 }
 
 const share = (name: string, { found, all, equal }: Count): string =>
-  `${name}: ${found} of ${all} found (${((100 * found) / all).toFixed(1)} %), ${equal} more known to change nothing`;
+  `${name}: ${found} of ${all} found (${((100 * found) / Math.max(all, 1)).toFixed(1)} %), ${equal} more known to change nothing`;
 
 const random = seeded(seed);
 console.log(`seed ${seed}`);
 const counts: Count[] = [];
-for (const layer of layers) counts.push(await tried(layer, random));
+for (const layer of new Set(layers.map((part) => part.split("/")[0]!)))
+  counts.push(
+    ...(await tried(
+      layer,
+      layers.filter((part) => part.split("/")[0] === layer),
+      random,
+    )),
+  );
 const sum = (key: keyof Count): number => counts.reduce((total, count) => total + count[key], 0);
 console.log(share("together", { found: sum("found"), all: sum("all"), equal: sum("equal") }));

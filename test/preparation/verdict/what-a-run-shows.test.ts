@@ -109,3 +109,53 @@ describe("a salt that crystallises with the product by the work itself", () => {
     expect(along(zinc, { dried: "19.00 g" })).toEqual([]);
   });
 });
+
+// 85.0 g / 84.99 g/mol gives 101.1 g of saltpetre and 58.4 g of common salt, 1.000 mol × 58.44 g/mol, in the liquor.
+describe("crystals that are heavier than they can be", () => {
+  const saltpetre: PlanRequest = {
+    equation: "NaNO3 + KCl -> KNO3 + NaCl",
+    product: "KNO3",
+    materials: [
+      { name: "Chile saltpetre", form: "NaNO3" },
+      { name: "potash", form: "KCl" },
+    ],
+    scale: { material: "Chile saltpetre", portion: "85.0 g" },
+  };
+  const heavy = (dried: "110 g" | "200 g", lastWash?: "cloudy" | "clear") =>
+    found(saltpetre, { dried, tests: lastWash === undefined ? {} : { lastWash } });
+  const salt = (findings: readonly Finding[]) => findings.find(({ code }) => code === "unwashed");
+
+  it("may have 8.9 of the 58.4 g of salt in the liquor with them, first where the last wash shows it, last where it does not", () => {
+    const [seen, open, clear] = [heavy("110 g", "cloudy"), heavy("110 g"), heavy("110 g", "clear")];
+    expect(salt(seen)!.text).toBe(
+      "8.9 g of NaCl with the crystals would explain it: 15 % of what the liquor contains; the last wash still shows them",
+    );
+    expect(salt(open)!.text).toMatch(/15 % of what the liquor contains$/);
+    expect(salt(clear)!.text).toBe(salt(open)!.text);
+    expect(seen[0]).toBe(salt(seen));
+    expect(clear.at(-1)).toBe(salt(clear));
+    expect(salt(open)!.weight).toBeGreaterThan(salt(clear)!.weight);
+    expect(salt(open)!.weight).toBeLessThan(salt(seen)!.weight);
+  });
+
+  it("have too much for all of it, 98.9 g: it is named where the last wash shows it, with what it explains", () => {
+    const seen = salt(heavy("200 g", "cloudy"))!;
+    expect(seen.text).toBe(
+      "the last wash still shows NaCl: all the liquor contained explains 58.4 g of the 98.9 g that are too much",
+    );
+    expect(seen.mass!.in("g").toNumber()).toBeCloseTo(58.44, 1);
+    // 98.9 / 58.44
+    expect(seen.figure!.in("%").toNumber()).toBeCloseTo(169.2, 0);
+    expect(salt(heavy("200 g"))).toBeUndefined();
+    expect(salt(heavy("200 g", "clear"))).toBeUndefined();
+  });
+
+  // 101.1 g less 90 g is 11.1 g, of 31.9 g in 100 g of water at 20 °C (handbooks: 31.6 to 31.9): 35 mL. For 60 g it is 41.1 g and 129 mL.
+  it("are explained by the liquor where they are lighter, with its volume to two figures", () => {
+    const liquor = (dried: "90 g" | "60 g" | "20 g") => textsOf("loss-explained", found(saltpetre, { dried }))[0];
+    expect(liquor("90 g")).toBe("11.1 g is what about 35 mL of mother liquor keeps at 20 °C");
+    expect(liquor("60 g")).toBe("41.1 g is what about 130 mL of mother liquor keeps at 20 °C");
+    // no more than there was: 154 g of water keeps 154 × 0.319 = 49.2 g of the 81.1 g
+    expect(liquor("20 g")).toMatch(/^all 150 mL of water there was keeps no more than 49.2 g at 20 °C, of 81.1 g that/);
+  });
+});
