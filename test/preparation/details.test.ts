@@ -128,6 +128,82 @@ describe("what is left", () => {
   });
 });
 
+describe("the figures of a plan as data", () => {
+  // 250.0 g / 287.54 g/mol = 0.8694 mol of zinc: / 5 = 0.17389 mol, × 548.96 = 95.46 g; as ZnCO3 × 125.39 = 109.02 g, as Zn(OH)2 ×
+  // 99.39 = 86.41 g; 3/5 of it as carbon dioxide × 24.055 L/mol = 12.55 L; 0.2500 kg and 0.2613 kg for 10 EUR/kg are 5.113 EUR
+  it("are what a person takes off it, in order", () => {
+    const pack = { size: "1 kg", price: "10 EUR" } as const;
+    const plan = planPreparation({ ...zinc, materials: zinc.materials.map((one) => ({ ...one, pack })) });
+    const figures = plan.figures();
+    const about = (what: string): number => Number(figures.find((one) => one.what === what)!.value);
+    expect(figures.map(({ what, unit }) => [what, unit])).toEqual([
+      ["zinc: portion", "g"],
+      ["soda: portion", "g"],
+      ["Zn₅(CO₃)₂(OH)₆: amount", "mol"],
+      ["Zn₅(CO₃)₂(OH)₆: theoretical yield", "g"],
+      ["theoretical yield as ZnCO₃", "g"],
+      ["theoretical yield as Zn(OH)₂", "g"],
+      ["zinc: water to dissolve", "g"],
+      ["CO₂: volume evolved", "L"],
+      ["vessel", "L"],
+      ["number of washes", ""],
+      ["volume of one wash", "mL"],
+      ["cost", "EUR"],
+    ]);
+    expect(about("Zn₅(CO₃)₂(OH)₆: amount")).toBeCloseTo(0.17389, 4);
+    expect(about("Zn₅(CO₃)₂(OH)₆: theoretical yield")).toBeCloseTo(95.46, 1);
+    expect(about("theoretical yield as ZnCO₃")).toBeCloseTo(109.02, 1);
+    expect(about("theoretical yield as Zn(OH)₂")).toBeCloseTo(86.41, 1);
+    expect(about("CO₂: volume evolved")).toBeCloseTo(12.55, 1);
+    expect(about("cost")).toBeCloseTo(5.113, 3);
+    if (plan.washing === undefined || !("plan" in plan.washing)) throw new Error("no washing");
+    const { washes, washVolume } = plan.washing.plan;
+    expect([about("number of washes"), about("volume of one wash")]).toEqual([washes, number(washVolume, "mL")]);
+    expect(about("vessel")).toBeCloseTo(number(plan.vessel!.needed, "L"), 9);
+  });
+
+  it("have no washes where nothing is washed, and no heat where it is not known", () => {
+    const plan = planPreparation({
+      equation: "Zn + HCl -> ZnCl2 + H2",
+      product: "ZnCl2",
+      materials: [
+        { name: "zinc", form: "Zn", excess: "10 %" },
+        { name: "acid", form: "HCl", strength: "10 %" },
+      ],
+      scale: { material: "acid", portion: "365.0 g" },
+    });
+    const what = plan.figures().map((one) => one.what);
+    expect(what).toContain("temperature rise");
+    expect(what).toContain("H₂: volume evolved");
+    expect(what.filter((one) => /wash|cost/.test(one))).toEqual([]);
+    expect(
+      planPreparation(zinc)
+        .figures()
+        .map((one) => one.what),
+    ).not.toContain("temperature rise");
+  });
+});
+
+describe("what stays dissolved", () => {
+  // soda over: as crystals it could come out of its water again, as a solution that is partly used up it cannot
+  it.each([
+    [undefined, ["NaCl", "Na2CO3"]],
+    ["10 %", ["NaCl"]],
+  ] as const)("is asked of by-products and of solids in excess: soda of %s", (strength, asked) => {
+    const { liquor } = planPreparation({
+      equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+      product: "CaCO3",
+      materials: [
+        { name: "calcium", form: "CaCl2" },
+        { name: "soda", form: "Na2CO3", excess: "50 %", ...(strength === undefined ? {} : { strength }) },
+      ],
+      scale: { material: "calcium", portion: "111 g" },
+    });
+    expect(liquor.check!.substances.map(({ formula }) => formula).sort()).toEqual([...asked].sort());
+    expect(liquor.check!.remainsInSolution).toBe("yes");
+  });
+});
+
 describe("drying and precipitation", () => {
   it("stays below where heat takes the product apart", () => {
     expect(number(planPreparation(zinc).drying.upTo!, "°C")).toBe(100);
@@ -323,6 +399,35 @@ describe("a chain", () => {
     expect(number(oxide!, "g")).toBeCloseTo(50.0, 1);
     expect(number(chain.expected[1]!, "g")).toBeCloseTo(119.5, 0);
     expect(String(chain.overall)).toBe("2 Cu + O2 + 2 H2SO4 + 8 NH3 -> 2 [Cu(NH3)4]SO4.H2O");
+  });
+
+  it("takes what is made in the spelling of the request where that is what is made, else in the form that water gives", () => {
+    const forms = (vitriol: string) =>
+      planSequence({
+        steps: [
+          {
+            equation: "CuO + H2SO4 -> CuSO4 + H2O",
+            product: vitriol,
+            productName: "vitriol",
+            materials: [
+              { name: "oxide", form: "CuO" },
+              { name: "acid", form: "H2SO4", strength: "20 %" },
+            ],
+          },
+          {
+            equation: "CuSO4 + NaOH -> Cu(OH)2 + Na2SO4",
+            product: "Cu(OH)2",
+            materials: [
+              { name: "vitriol", form: vitriol },
+              { name: "lye", form: "NaOH" },
+            ],
+          },
+        ],
+        wanted: "10 g",
+      }).plans[1]!.request.materials.map(({ form }) => form);
+    expect(forms("CuSO4·5H2O")).toEqual(["CuSO4·5H2O", "NaOH"]);
+    // copper sulfate crystallises with five waters (textbooks)
+    expect(forms("CuSO4").map(String)).toEqual(["CuSO4.5H2O", "NaOH"]);
   });
 
   it("refuses a step that takes another hydrate than the one before makes", () => {

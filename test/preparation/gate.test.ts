@@ -367,3 +367,24 @@ describe("a chain and a recipe", () => {
     expect(check.findings.filter((one) => /dangerous/.test(one.code))).toEqual([]);
   });
 });
+
+describe("what no equation has", () => {
+  const chalk = { name: "chalk", form: "CaCO3" } as const;
+  const acid = { name: "acid", form: "HCl", strength: "10 %" } as const;
+  const fateWith = (materials: PlanRequest["materials"]): string =>
+    fate({
+      equation: "CaCO3 + HCl -> CaCl2 + CO2 + H2O",
+      product: "CaCl2",
+      materials,
+      scale: { material: "chalk", portion: "10 g" },
+    });
+
+  it.each([
+    ["NaClO", "plan.forbidden-combination"],
+    ["KCN", "plan.forbidden-combination"],
+    ["NaCl", "planned"],
+  ])("is looked at all the same: %s in the pack or beside is %s", (form, expected) => {
+    expect(fateWith([{ ...chalk, also: [{ form, share: "2 %" }] }, acid])).toBe(expected);
+    expect(fateWith([chalk, acid, { name: "other", form, aside: true }])).toBe(expected);
+  });
+});

@@ -63,6 +63,24 @@ describe("each vessel", () => {
     }
   });
 
+  // as above; the ammonia that the copper lets go of is in the liquor too
+  it("names what holds a metal once, by its own complex or by the liquor", () => {
+    const { waste: blue } = plan(
+      "[Cu(NH3)4]SO4 + BaCl2 -> [Cu(NH3)4]Cl2 + BaSO4",
+      "BaSO4",
+      [
+        { name: "tetraammine", form: "[Cu(NH3)4]SO4·H2O", excess: "50 %" },
+        { name: "barium chloride", form: "BaCl2·2H2O" },
+      ],
+      { material: "barium chloride", portion: "73.28 g" },
+    );
+    for (const { metals } of blue.vessels) {
+      const { held, amount } = metals.find(({ symbol }) => symbol === "Cu")!;
+      expect(held.map(({ ligand }) => ligand)).toEqual(["ammonia"]);
+      expect(moles(held[0]!.amount)).toBeCloseTo(moles(amount), 9);
+    }
+  });
+
   it("nets acid against base before it asks for either", () => {
     // 0.1 mol of vitriol, 0.12 mol of sulfuric acid that came with it, 0.2 mol of lye: 0.04 mol of acid is left over the hydroxide
     const { waste: sour } = plan(

@@ -3,7 +3,7 @@
 //   npm run mutants -- [lines of each layer, 20] [seed] [layer ...]
 //
 // Lines are drawn with a seed, which is printed; a part of a layer is named by its folder or file, as in solubility/curves, and
-// the parts of one layer share the run without a fault, which takes five minutes for preparation. Not made are faults that span
+// the parts of one layer share the run without a fault, which takes minutes for preparation. Not made are faults that span
 // several lines, and emptied texts: the wording of a message is free. The tests of the layer's own folder look for them;
 // MUTANTS_TESTS="laws,published" names other folders. What survives is printed to be looked at: a test is missing, or the fault
 // changes nothing that can be seen, and is listed with its reason in equivalent-mutants.ts, which is taken out of the count.
@@ -108,10 +108,10 @@ async function withFaults(
   };
 }
 
-/** Where it is looked up which test meets a fault no answer is kept: a test that would be given one meets its faults too. */
+/** Where it is looked up which test meets a fault each test starts without answers: one that would be given them meets their faults too. */
 const forgetful = (path: string, text: string): string =>
   path.endsWith("foundation/memo.ts")
-    ? text.replace("if (answers.size >= most)", "if (globalThis.__forgetful__) return answer;\n  $&")
+    ? text.replace("if (answers.size >= most)", "globalThis.__answers__?.add(answers);\n  $&")
     : text;
 
 /** Library and tests in one script; the library is read whole before the first test. */

@@ -107,8 +107,10 @@ async function dry(names) {
   const fixed = new Set();
   const files = {};
   const failing = [];
-  globalThis.__forgetful__ = true;
+  const kept = new Set();
+  globalThis.__answers__ = kept;
   for (const file of names) {
+    kept.clear();
     const all = loaded();
     for (const id of Object.keys(faults.mutantCoverage?.static ?? {})) fixed.add(id);
     faults.currentTestId = "reading";
@@ -117,6 +119,7 @@ async function dry(names) {
     const each = [];
     for (const test of read(all, file)) {
       faults.currentTestId = String(test.at);
+      for (const answers of kept) answers.clear();
       const from = performance.now();
       await run(test).catch((error) => {
         bad.push(test.at);
@@ -127,7 +130,7 @@ async function dry(names) {
     const met = Object.entries(faults.mutantCoverage?.perTest ?? {}).map(([test, ids]) => [test, Object.keys(ids)]);
     files[file] = { met: Object.fromEntries(met), bad, each, milliseconds: performance.now() - start };
   }
-  globalThis.__forgetful__ = false;
+  globalThis.__answers__ = undefined;
   return { fixed: [...fixed], files, failing };
 }
 

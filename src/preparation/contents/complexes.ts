@@ -78,8 +78,9 @@ export function complexesOf(pot: { readonly books: Books; readonly asked: Asked 
     if (ligand === undefined || !beaker.components.includes(ligand)) return [];
     return beaker.components.flatMap((key): Complexed[] => {
       const symbol = key === ligand ? undefined : metalIn(key);
-      const found = symbol === undefined || isOwn(symbol) ? undefined : beaker.bound(key, ligand);
-      if (symbol === undefined || found === undefined || found.moles < WORTH * beaker.dissolved(key)) return [];
+      if (symbol === undefined || isOwn(symbol)) return [];
+      const found = beaker.bound(key, ligand);
+      if (found === undefined || found.moles < WORTH * beaker.dissolved(key)) return [];
       const amount = quantity({ value: found.moles.toPrecision(4), unit: "mol" }).times(kilograms);
       const formula = parseFormula(found.formula).toUnicode();
       return [

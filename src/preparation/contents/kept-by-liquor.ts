@@ -29,8 +29,7 @@ function keptPerKilogram(pot: Booked, kg: number, matter: Matter, beaker: Beaker
 /** An amount for each kilogram of water, as much as there is water. */
 const forAll = (perKg: number, pot: Booked, matter: Matter, figures: number): Quantity => {
   const label = `${matter.name} that a kilogram of this liquor keeps at equilibrium`;
-  const value = perKg === 0 ? "0" : perKg.toPrecision(figures);
-  return quantity({ value, unit: "mol/kg" }, { symbol: `b(${matter.name})`, label })
+  return quantity({ value: perKg.toPrecision(figures), unit: "mol/kg" }, { symbol: `b(${matter.name})`, label })
     .times(pot.books.water)
     .to("mol");
 };

@@ -114,10 +114,10 @@ export class Pot {
     const { core } = matter;
     let open: Quantity | undefined = amount;
     let { water } = this.books;
-    const take = <E extends Entry>(list: readonly E[], isLast: boolean): E[] =>
+    const take = <E extends Entry>(list: readonly E[]): E[] =>
       list.flatMap((one) => {
         if (open === undefined || one.matter.core.key !== core.key) return [one];
-        const most = one.amount.compare(open) < 0 && !isLast ? one.amount : open;
+        const most = one.amount.compare(open) < 0 ? one.amount : open;
         // What comes from a solid brings the crystal water of that solid.
         const extra = one.matter.waters.minus(matter.waters);
         if (!extra.isZero()) water = water.plus(massOfWater(most.times(extra))).to("g");
@@ -125,8 +125,8 @@ export class Pot {
         const left = less(one.amount, most);
         return left === undefined ? [] : [{ ...one, amount: left }];
       });
-    const dissolved = take(this.books.dissolved, false);
-    const solids = take(this.books.solids, false);
+    const dissolved = take(this.books.dissolved);
+    const solids = take(this.books.solids);
     return this.with({ dissolved, solids, water });
   }
 

@@ -103,6 +103,21 @@ describe("drying before an ignition", () => {
     expect(next).toMatch(/dry in air/);
   });
 
+  // Limits of the bench (memory): blue vitriol 35 °C, borax 40 °C, basic zinc carbonate 100 °C, chalk 110 °C.
+  it.each([
+    [["CuSO4·5H2O", "Na2B4O7·10H2O"], "35 °C", "CuSO₄·5H₂O"],
+    [["Na2B4O7·10H2O", "CuSO4·5H2O"], "35 °C", "CuSO₄·5H₂O"],
+    [["CaCO3", "CuSO4·5H2O", "Na2B4O7·10H2O"], "35 °C", "CuSO₄·5H₂O"],
+    // alike: the one nearer to what was found, 28.4 and 31.9 % left of them (NiO, CuO)
+    [["CuSO4·5H2O", "NiSO4·6H2O"], "35 °C", "NiSO₄·6H₂O"],
+    [["CaCO3", "Zn5(OH)6(CO3)2"], "100 °C", "Zn₅(OH)₆(CO₃)₂"],
+  ])("of %j is as warm as the weakest of them bears", (candidates, most, weakest) => {
+    const { next } = identifyByMassLoss({ before: "1.000 g", after: "0.100 g", candidates });
+    expect(next).toContain(
+      `dry in air, or no warmer than ${most}, to constant mass first: more would change ${weakest}`,
+    );
+  });
+
   it("of chalk may", () => {
     expect(identifyByMassLoss({ before: "1.000 g", after: "0.500 g", candidates: ["CaCO3"] }).next).toMatch(/105 °C/);
   });

@@ -89,6 +89,22 @@ describe("what to measure next, for a verdict", () => {
     expect(whatToMeasureNext([])).toEqual([]);
   });
 
+  it("decides between findings that are at least half as likely as the first", () => {
+    const finding = (code: "wet" | "unwashed" | "too-heavy", weight: number) => ({
+      ...evaluateRun(plan, { dried: "54.0 g" }).verdict[0]!,
+      code,
+      weight,
+    });
+    const next = whatToMeasureNext([finding("wet", 0.8), finding("unwashed", 0.4), finding("too-heavy", 0.399)]);
+    expect(next.length).toBeGreaterThan(0);
+    for (const { outcomes, bits } of next) {
+      expect(outcomes.flatMap(({ leaves }) => leaves).sort()).toEqual(["unwashed", "wet"]);
+      // two to one: log2(3) - 2/3
+      expect(bits).toBeCloseTo(Math.log2(3) - 2 / 3, 9);
+    }
+    expect(whatToMeasureNext([finding("wet", 0.8), finding("unwashed", 0.399)])).toEqual([]);
+  });
+
   it("tells no more than the logarithm of how many findings there are", () => {
     const { verdict } = evaluateRun(plan, { dried: "54.0 g" });
     let tested = 0;
