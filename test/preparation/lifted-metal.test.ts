@@ -23,3 +23,42 @@ describe("the metal of a redox reaction that gives a precipitate", () => {
     ]);
   });
 });
+
+// A fifth of the metal is over.
+describe("the metal over in a displacement", () => {
+  const planned = (equation: string, product: string, salt: string, metal: string) =>
+    planPreparation({
+      equation,
+      product,
+      materials: [
+        { name: "salt", form: salt },
+        { name: "metal", form: metal, excess: "20 %" },
+      ],
+      scale: { material: "salt", portion: "100.0 g" },
+    });
+  const texts = (plan: ReturnType<typeof planned>, start: RegExp): string[] =>
+    plan.steps.map(({ text }) => text).filter((text) => start.test(text));
+
+  // 100.0 g / 249.68 g/mol = 0.4005 mol of copper; 26.9 g / 55.845 g/mol - 0.4005 mol = 0.0812 mol of iron over: 0.0812 mol × 24 L/mol
+  // of hydrogen, and × 98.08 g/mol / 10 % × 1.1 = 87.6 g of acid; it warms aluminium only (common practice)
+  it("is taken out as powder by dilute acid, where that leaves the product", () => {
+    const plan = planned("CuSO4 + Fe -> FeSO4 + Cu", "Cu", "CuSO4·5H2O", "Fe");
+    expect(texts(plan, /^Stir until/)[0]).toMatch(/Shake the Cu off what is left in pieces\.$/);
+    expect(texts(plan, /^Lift out/)).toEqual([
+      "Lift out what is left of metal in pieces; what is powder dissolves: stir the Cu with 87.6 g of dilute sulfuric acid (10 %) until no more gas rises (at most 1.95 L of hydrogen: no flame); the Cu stays.",
+    ]);
+    expect(plan.steps.at(-1)!.after.solids.map(({ formula }) => formula)).not.toContain("Fe");
+    const aluminium = planned("CuSO4 + Al -> Al2(SO4)3 + Cu", "Cu", "CuSO4·5H2O", "Al");
+    expect(texts(aluminium, /^Lift out/)[0]).toMatch(/sulfuric acid \(10 %\), warm, until/);
+  });
+
+  // 100.0 g / 169.87 g/mol / 2 × 63.546 g/mol = 18.70 g of copper, 22.5 g are weighed: 3.8 g stay in 63.5 g of silver
+  it("stays in the product as powder where no acid tells them apart", () => {
+    const plan = planned("AgNO3 + Cu -> Cu(NO3)2 + Ag", "Ag", "AgNO3", "Cu");
+    expect(texts(plan, /^Stir until/)[0]).toMatch(
+      /off what is left in pieces and lift them out; what is left as powder stays in the product\.$/,
+    );
+    expect(texts(plan, /^Lift out/)).toEqual([]);
+    expect(plan.steps.at(-1)!.text).toMatch(/^Weigh the dry Ag: 63.5 g at 100 % yield, and with it 3.8 g of Cu/);
+  });
+});
