@@ -123,7 +123,7 @@ class ChainOfPlans implements Chain {
 
   constructor(parts: ChainParts, stored: readonly Figure[] | undefined) {
     Object.assign(this, frozen(parts));
-    this.moved = frozen(movedSince(stored, stored === undefined ? [] : this.figures()));
+    this.moved = frozen(movedSince(stored, () => this.figures()));
     Object.freeze(this);
   }
 

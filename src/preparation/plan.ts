@@ -224,7 +224,7 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
         });
       },
     stepCautions: () => gate(batch) as StepCautions[],
-    moved: () => movedSince(stored, stored === undefined ? [] : plan.figures()),
+    moved: () => movedSince(stored, () => plan.figures()),
   };
   const behind = { setting, portions, batch, gate, facts: request.facts };
   // Kept with the plan itself: a map beside it would cost the collector more than the plan.

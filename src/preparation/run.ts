@@ -343,7 +343,7 @@ function computed(plan: Plan, planned: Before, observations: Observations, store
             handlingLoss: plan.handlingLoss,
             plannedLimiting: plan.materialBalance.limiting,
           }),
-    moved: () => movedSince(stored, stored === undefined ? [] : run.figures()),
+    moved: () => movedSince(stored, () => run.figures()),
     asMaterial:
       () =>
       (options = {}) => {

@@ -265,3 +265,34 @@ describe("a recipe", () => {
     expect(outcome.ok ? "no refusal" : outcome.error.code).toBe(code);
   });
 });
+
+// 50.0 g / 249.68 g/mol = 0.2003 mol: 22.1 g of basic carbonate (221.1 for 2 Cu), 28.4 g of sodium sulfate in a litre. A basic carbonate
+// keeps 2 to 4 mL of liquor a gram (common practice): 44 to 88 mL, 1.3 to 2.5 g of salt.
+describe("a cake that a recipe leaves unwashed", () => {
+  const unwashed = (washed: boolean | undefined, water?: "1 L") =>
+    checkRecipe({
+      equation: "CuSO4 + Na2CO3 + H2O -> Cu2(OH)2CO3 + Na2SO4 + CO2",
+      product: "Cu2(OH)2CO3",
+      ...(washed === undefined ? {} : { washed }),
+      ...(water === undefined ? {} : { water: [water] }),
+      materials: [
+        { form: "CuSO4·5H2O", amount: "50.0 g" },
+        { form: "Na2CO3", amount: "24.0 g" },
+      ],
+    }).findings.filter(({ code }) => code === "recipe.unwashed");
+
+  it("keeps the dissolved salt, not the gas", () => {
+    const [finding] = unwashed(false, "1 L");
+    expect(finding!.text).toMatch(/^not washed: Na₂SO₄ stays in the cake, about [\d.]+ g of it to 22.1 g of product/);
+    const grams = finding!.figure!.in("g").toNumber();
+    expect(grams).toBeGreaterThan(1.3);
+    expect(grams).toBeLessThan(2.5);
+  });
+
+  it("is told without a figure where no water is, and not at all of a washed one", () => {
+    const [finding] = unwashed(false);
+    expect(finding!.text).toMatch(/^not washed: Na₂SO₄ stays in the cake, and any dry mass is high$/);
+    expect(finding!.figure).toBeUndefined();
+    expect([...unwashed(true, "1 L"), ...unwashed(undefined, "1 L")]).toEqual([]);
+  });
+});

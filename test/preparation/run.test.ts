@@ -150,3 +150,22 @@ describe("observations", () => {
     expect(outcome.ok ? "no refusal" : outcome.error.code).toBe(code);
   });
 });
+
+describe("what a product is, by acid alone", () => {
+  // 2 / 100.09 g/mol = 19.98 mmol of acid for each gram of chalk
+  it("is told by the acid it takes, without an ignition; and nothing is told without either", () => {
+    const plan = planPreparation({
+      equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+      product: "CaCO3",
+      materials: [
+        { name: "calcium", form: "CaCl2" },
+        { name: "soda", form: "Na2CO3" },
+      ],
+      scale: { product: "20 g" },
+    });
+    const { identity } = evaluateRun(plan, { acidPerGram: "20.0 mmol/g" });
+    expect(identity!.verdict).toBe("identified");
+    expect(identity!.remaining).toEqual(["CaCO₃"]);
+    expect(evaluateRun(plan, { dried: "19 g" }).identity).toBeUndefined();
+  });
+});

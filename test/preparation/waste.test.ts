@@ -223,3 +223,30 @@ describe("acid and what it frees a gas from", () => {
     expect(notes.join()).toMatch(/acid frees H2S from the Na₂S/);
   });
 });
+
+describe("a salt of the liquor that is worth keeping", () => {
+  const why = (equation: string, product: string, one: string, other: string) =>
+    plan(
+      equation,
+      product,
+      [
+        { name: "one", form: one },
+        { name: "other", form: other },
+      ],
+      { product: "50 g" },
+    ).byProducts.map((by) => [by.formula, by.worthKeeping, by.why]);
+
+  // lead chloride dissolves by 1 g in 100 g of water, chalk by next to nothing, and calcium is left in a waste (handbooks, practice)
+  it("is had after the metal that the water keeps of the product", () => {
+    expect(why("Pb(NO3)2 + NaCl -> PbCl2 + NaNO3", "PbCl2", "Pb(NO3)2", "NaCl")).toEqual([
+      [
+        "NaNO₃",
+        true,
+        expect.stringMatching(/^the liquor boiled down gives it .* salts with it, after all Pb is precip/),
+      ],
+    ]);
+    expect(why("CaCl2 + Na2CO3 -> CaCO3 + NaCl", "CaCO3", "CaCl2", "Na2CO3")).toEqual([
+      ["NaCl", true, expect.stringMatching(/ of other salts with it$/)],
+    ]);
+  });
+});

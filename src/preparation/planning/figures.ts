@@ -67,9 +67,9 @@ export function figuresOf(batch: Batch): Figure[] {
 }
 
 /** Which of the figures of a record are printed otherwise today. */
-export function movedSince(stored: readonly Figure[] | undefined, now: readonly Figure[]): MovedFigure[] {
+export function movedSince(stored: readonly Figure[] | undefined, now: () => readonly Figure[]): MovedFigure[] {
   if (stored === undefined) return [];
-  const [before, after] = [stored, now].map((list) => new Map(list.map(({ what, text }) => [what, text] as const)));
+  const [before, after] = [stored, now()].map((list) => new Map(list.map(({ what, text }) => [what, text] as const)));
   return [...new Set([...before!.keys(), ...after!.keys()])]
     .map((what) => ({ what, was: before!.get(what), now: after!.get(what) }))
     .filter(({ was, now: is }) => was !== is);

@@ -19,7 +19,7 @@ export function shareOf(
   like: QuantityLike,
   argument: string,
   most: string,
-  naming: { symbol?: string; label: string },
+  naming?: { symbol?: string; label: string },
 ): Quantity {
   const q = expectDimension(like, "mass fraction", argument, naming);
   if ((!q.isPositive() && !q.isZero()) || q.compare(exact(most)) > 0) {

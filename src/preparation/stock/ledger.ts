@@ -82,7 +82,7 @@ function received(stock: Stock, receipt: Receipt): Stock {
   for (const [field, text] of Object.entries({ lot: receipt.lot, from, day }))
     if (text !== undefined) guard.text(text, `receipt.${field}`);
   const whole = portionOf(amount, "receipt.amount");
-  if (assay !== undefined) shareOf(assay, `assay of ${name}`, "1", { label: `assay of ${name}` });
+  if (assay !== undefined) shareOf(assay, `assay of ${name}`, "1");
   checkLeft(left, whole);
   const own = stock.entries.filter((one) => one.kind === "received" && one.name === name);
   const lot = receipt.lot ?? String(own.length + 1);
