@@ -250,3 +250,37 @@ describe("a salt of the liquor that is worth keeping", () => {
     ]);
   });
 });
+
+// 20.82 g of barium chloride, 0.1000 mol, in 208.2 g; as much sodium sulfate, 14.20 g, in 142.0 g.
+describe("acid and base that came with two solutions", () => {
+  const needs = (acid: "3.65 %" | "1 %", base: "Na2CO3" | "NaOH", share: "1 %" | "4 %") => {
+    const { vessels } = plan(
+      "BaCl2 + Na2SO4 -> BaSO4 + NaCl",
+      "BaSO4",
+      [
+        { name: "barium chloride", form: "BaCl2", strength: "10 %", also: [{ form: "HCl", share: acid }] },
+        { name: "sulfate", form: "Na2SO4", strength: "10 %", also: [{ form: base, share }] },
+      ],
+      { material: "barium chloride", portion: "208.2 g" },
+    ).waste;
+    const all = vessels.flatMap(({ treatment }) => treatment).filter(({ reagent }) => reagent !== "Na2SO4");
+    return {
+      reagents: [...new Set(all.map(({ reagent }) => reagent))],
+      amount: all.reduce((n, { amount }) => n + moles(amount), 0),
+    };
+  };
+
+  // 3.65 % of 208.2 g is 7.60 g of hydrogen chloride, 0.2084 mol; 1.42 g of soda takes 2 × 0.0134 mol: 0.1816 / 2 × 1.1 = 0.0999 mol of soda
+  it("leave acid for soda where there is more of it", () => {
+    const { reagents, amount } = needs("3.65 %", "Na2CO3", "1 %");
+    expect(reagents).toEqual(["Na2CO3"]);
+    expect(amount).toBeCloseTo(0.0999, 3);
+  });
+
+  // 2.08 g of hydrogen chloride, 0.0571 mol; 5.68 g of lye, 0.1420 mol: 0.0849 mol of acid, no more than that
+  it("leave base for acid where there is more of that", () => {
+    const { reagents, amount } = needs("1 %", "NaOH", "4 %");
+    expect(reagents).toEqual(["H+"]);
+    expect(amount).toBeCloseTo(0.0849, 3);
+  });
+});

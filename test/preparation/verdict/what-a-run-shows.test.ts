@@ -159,3 +159,72 @@ describe("crystals that are heavier than they can be", () => {
     expect(liquor("20 g")).toMatch(/^all 150 mL of water there was keeps no more than 49.2 g at 20 °C, of 81.1 g that/);
   });
 });
+
+// 22.20 g / 110.98 g/mol gives 20.02 g of chalk; 20.80 g is 0.78 g more, 3.7 % of it. Chalk leaves 56.03 %: 54.0 % of a sample with
+// 1 - 0.540 / 0.5603 = 3.6 % of water.
+describe("a cake that may be wet", () => {
+  const chalk: PlanRequest = {
+    equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+    product: "CaCO3",
+    materials: [
+      { name: "calcium", form: "CaCl2" },
+      { name: "soda", form: "Na2CO3" },
+    ],
+    scale: { material: "calcium", portion: "22.20 g" },
+  };
+  const wet = (after?: "0.540 g" | "0.560 g" | "0.500 g") =>
+    found(chalk, {
+      dried: "20.80 g",
+      ...(after === undefined ? {} : { ignition: { before: "1.000 g", after } }),
+    });
+  const water = (findings: readonly Finding[]): Finding => findings.find(({ code }) => code === "wet")!;
+
+  it("is that where ignition finds as much water", () => {
+    const findings = wet("0.540 g");
+    expect(findings[0]).toBe(water(findings));
+    expect(findings[0]!.text).toBe(
+      "0.8 g of water left in it would explain the mass; ignition finds 3.6 % of water, as this asks for",
+    );
+    expect(findings[0]!.weight).toBeGreaterThan(water(wet()).weight);
+  });
+
+  it("is only perhaps that where ignition finds none, or fits no formula, or was not done", () => {
+    for (const findings of [wet("0.560 g"), wet("0.500 g"), wet()]) {
+      expect(water(findings).text).toBe("0.8 g of water left in it would explain the mass");
+      expect(water(findings).weight).toBe(water(wet()).weight);
+    }
+  });
+});
+
+// An oxide in excess takes all the acid: some pH 3 to 4 of a pure copper sulfate liquor (from memory); pH 1 is a tenth of a mole of acid.
+describe("acid in the liquor of crystals", () => {
+  const blue = (oxide: "5 %" | "0 %", acid: "5 %" | "0 %", pH: "1.0" | "2.0" | "3.0") =>
+    textsOf(
+      "liquor-ph",
+      found(
+        {
+          equation: "CuO + H2SO4 + H2O -> CuSO4·5H2O",
+          product: "CuSO4·5H2O",
+          materials: [
+            { name: "oxide", form: "CuO", excess: oxide },
+            { name: "acid", form: "H2SO4", strength: "10 %", excess: acid },
+          ],
+          scale: { product: "50 g" },
+        },
+        { dried: "40 g", pH },
+      ),
+    );
+
+  it("means that a solid did not react where that was to take all of it", () => {
+    const [text] = blue("5 %", "0 %", "1.0");
+    expect(text).toMatch(
+      /^the liquor was at pH 1.0, where pH 3\.\d is expected: acid is left that the oxide was to take/,
+    );
+    // less than a hundredth of a mole in a litre is no strong acid
+    expect([...blue("5 %", "0 %", "2.0"), ...blue("5 %", "0 %", "3.0")]).toEqual([]);
+  });
+
+  it("means nothing where the acid was in excess", () => {
+    expect(blue("0 %", "5 %", "1.0")).toEqual([]);
+  });
+});
