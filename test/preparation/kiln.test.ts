@@ -42,3 +42,47 @@ describe("a firing", () => {
     expect(step.after.temperature.in("°C").toNumber()).toBe(20);
   });
 });
+
+const checksOf = (request: PlanRequest): string[] => planPreparation(request).checks.map(({ text }) => text);
+
+describe("what is watched", () => {
+  // 100.0 g / 100.09 g/mol × 56.08 g/mol = 56.0 g
+  it("in the fire is the mass that is left", () => {
+    expect(fired("CaCO3 -> CaO + CO2", "CaO", "CaCO3").plan.checks.map(({ text }) => text)).toEqual([
+      "it is done when 100 g has fallen to 56.0 g of CaO (loses 44.0 %) and stays there",
+    ]);
+  });
+
+  // 50 g / 159.6 × 249.68 = 78.2 g; blue vitriol is dry from 200 °C on (handbooks)
+  it("of a form that water does not give is where it is had", () => {
+    const checks = checksOf({
+      equation: "CuO + H2SO4 -> CuSO4 + H2O",
+      product: "CuSO4",
+      materials: [
+        { name: "oxide", form: "CuO" },
+        { name: "acid", form: "H2SO4", strength: "20 %" },
+      ],
+      scale: { product: "50 g" },
+    });
+    expect(checks[0]).toBe(
+      "at 20 °C water gives CuSO₄·5H₂O, not CuSO₄: all masses here are of that, 78.2 g at 100 % yield; CuSO₄ is what heat leaves of it from 200 °C on",
+    );
+  });
+
+  // 17.048 g / 170.48 = 0.1000 mol takes 6.355 g of copper; 7.6 or 7.7 g are weighed. What is not in excess is not named.
+  it("of a redox reaction is the metal that is left, and nothing where none is", () => {
+    const copper = (excess: "20 %" | "0 %") =>
+      checksOf({
+        equation: "Cu + CuCl2 -> CuCl",
+        product: "CuCl",
+        materials: [
+          { name: "copper", form: "Cu", excess },
+          { name: "chloride", form: "CuCl2·2H2O" },
+        ],
+        scale: { material: "chloride", portion: "17.048 g" },
+        readability: { mass: "0.001 g" },
+      });
+    expect(copper("20 %")).toEqual(["1.27 g of copper is left over: it is filtered or lifted off"]);
+    expect(copper("0 %")).toEqual([]);
+  });
+});

@@ -87,6 +87,10 @@ describe("a product that is kept in its liquor", () => {
     expect(salt).toBeCloseTo(31.9, 1);
     expect(salt / mass.in("g").toNumber()).toBeLessThan(0.17);
     expect(salt / mass.in("g").toNumber()).toBeGreaterThan(0.12);
+    // handed on as a solution of this strength, and as nothing that is dry
+    const { strength, assay } = plan.asMaterial();
+    expect(Number.parseFloat(String(strength))).toBeCloseTo((100 * salt) / mass.in("g").toNumber(), 1);
+    expect(assay).toBeUndefined();
     expect(plan.isolation).toMatchObject({ how: "liquor", why: expect.stringMatching(/as asked for$/) });
   });
 
@@ -139,5 +143,38 @@ describe("a recipe of several steps", () => {
   it("that does not go on from the step before says which", () => {
     expect(chain(first, vitriol)).toMatch(/^step 2 \(CuO \+ H2SO4 -> CuSO4 \+ H2O\) uses nothing that step 1 makes/);
     expect(chain(first, lime, vitriol)).toMatch(/^step 3 uses nothing that step 2 \(CaCO3 -> CaO \+ CO2\) makes/);
+  });
+});
+
+// Heats of solution (handbooks): calcium chloride -81.3 kJ/mol, potassium iodide +20.3 kJ/mol; a liquor takes some 4 J/(g K).
+describe("dissolving", () => {
+  const texts = (
+    equation: string,
+    product: string,
+    materials: PlanRequest["materials"],
+    portion: "22.2 g" | "16.6 g",
+  ) =>
+    planPreparation({ equation, product, materials, scale: { material: "salt", portion } })
+      .steps.map(({ text }) => text)
+      .filter((text) => text.startsWith("Dissolve the salt"));
+
+  // 0.200 mol × 81.3 kJ/mol / (222 g × 4 J/(g K)) = 18 K
+  it("warms", () => {
+    const materials = [
+      { name: "salt", form: "CaCl2" },
+      { name: "soda", form: "Na2CO3" },
+    ];
+    expect(texts("CaCl2 + Na2CO3 -> CaCO3 + NaCl", "CaCO3", materials, "22.2 g")[0]).toMatch(
+      /; it warms by about 18 K/,
+    );
+  });
+
+  // 0.100 mol × 20.3 kJ/mol / (36.6 g × 4 J/(g K)) = 14 K
+  it("or cools", () => {
+    const materials: PlanRequest["materials"] = [
+      { name: "salt", form: "KI", dissolve: { water: "20 mL" } },
+      { name: "lead nitrate", form: "Pb(NO3)2" },
+    ];
+    expect(texts("Pb(NO3)2 + KI -> PbI2 + KNO3", "PbI2", materials, "16.6 g")[0]).toMatch(/; it cools by about 14 K/);
   });
 });
