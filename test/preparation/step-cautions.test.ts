@@ -145,3 +145,92 @@ describe("cautions of several addings", () => {
     expect(foaming).toBeGreaterThan(10);
   });
 });
+
+describe("ammonia in a liquor", () => {
+  const texts = (request: PlanRequest): string[] =>
+    planPreparation(request)
+      .stepCautions.filter(({ step }) => step === "isolating")
+      .flatMap(({ cautions }) => cautions.map(({ text }) => text))
+      .filter((text) => text.startsWith("warm liquor gives off ammonia"));
+  const scale = { product: "10 g" } as const;
+
+  it("is filtered cold where the product forms in the cold, and leaves where it is boiled down; without ammonia it is not named", () => {
+    const ammine = texts({
+      equation: "CuSO4 + 4 NH3 + H2O -> [Cu(NH3)4]SO4·H2O",
+      product: "[Cu(NH3)4]SO4·H2O",
+      materials: [
+        { name: "vitriol", form: "CuSO4·5H2O" },
+        { name: "ammonia", form: "NH3", strength: "25 %", excess: "30 %" },
+      ],
+      scale,
+    });
+    expect(ammine).toEqual(["warm liquor gives off ammonia: filter it cold"]);
+    const sulfate = texts({
+      equation: "NH3 + H2SO4 -> (NH4)2SO4",
+      product: "(NH4)2SO4",
+      materials: [
+        { name: "ammonia", form: "NH3", strength: "25 %", excess: "5 %" },
+        { name: "acid", form: "H2SO4", strength: "20 %" },
+      ],
+      scale,
+    });
+    expect(sulfate).toEqual(["warm liquor gives off ammonia: under a hood or outdoors"]);
+    const vitriol = texts({
+      equation: "CuO + H2SO4 -> CuSO4 + H2O",
+      product: "CuSO4·5H2O",
+      materials: [
+        { name: "oxide", form: "CuO" },
+        { name: "acid", form: "H2SO4", strength: "20 %" },
+      ],
+      scale,
+    });
+    expect(vitriol).toEqual([]);
+  });
+});
+
+describe("what the work itself brings", () => {
+  const plan = (equation: string, product: string, ...materials: PlanRequest["materials"]) =>
+    planPreparation({ equation, product, materials, scale: { product: "10 g" } });
+  const said = ({ stepCautions }: ReturnType<typeof planPreparation>, text: RegExp): boolean =>
+    stepCautions.some(({ cautions }) => cautions.some((one) => text.test(one.text)));
+  const acid = { name: "acid", form: "HCl", strength: "10 %" } as const;
+  const vitriol = plan(
+    "CuO + H2SO4 -> CuSO4 + H2O",
+    "CuSO4·5H2O",
+    { name: "oxide", form: "CuO" },
+    { name: "acid", form: "H2SO4", strength: "20 %" },
+  );
+  const chalk = plan(
+    "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+    "CaCO3",
+    { name: "calcium", form: "CaCl2" },
+    { name: "soda", form: "Na2CO3" },
+  );
+  const zinc = plan("Zn + HCl -> ZnCl2 + H2", "ZnCl2", { name: "zinc", form: "Zn" }, acid);
+  const marble = plan("CaCO3 + HCl -> CaCl2 + CO2 + H2O", "CaCl2", { name: "marble", form: "CaCO3" }, acid);
+
+  it("is a hot salt solution where crystals are had by boiling down, not where a solid precipitates", () => {
+    const hot = /^hot salt solution scalds/;
+    expect([vitriol, chalk].map((one) => said(one, hot))).toEqual([true, false]);
+  });
+
+  it("is gas where gas is given off, that burns where it is hydrogen", () => {
+    const gas = /^gas is given off/;
+    expect([zinc, marble, chalk, vitriol].map((one) => said(one, gas))).toEqual([true, true, false, false]);
+    const burns = /^the gas burns/;
+    expect([zinc, marble, chalk].map((one) => said(one, burns))).toEqual([true, false, false]);
+  });
+
+  it("is poison where the gas is nitrogen dioxide, and a solid that goes into the acid", () => {
+    const silver = plan(
+      "Ag + HNO3 -> AgNO3 + NO2 + H2O",
+      "AgNO3",
+      { name: "silver", form: "Ag" },
+      { name: "acid", form: "HNO3", strength: "65 %", density: "1.39 g/mL", excess: "5 %" },
+    );
+    const poison = /^the gas is poisonous/;
+    expect([silver, zinc, marble].map((one) => said(one, poison))).toEqual([true, false, false]);
+    const into = /^the solid goes into the acid/;
+    expect([zinc, marble, chalk].map((one) => said(one, into))).toEqual([true, true, false]);
+  });
+});

@@ -482,6 +482,24 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "the step before a pH is asked for is an addition",
   },
   {
+    file: "preparation/planning/vessel.ts",
+    line: "const size = VESSELS.flatMap((row) => row.sizes).find((s) => s * FULL >= millilitres);",
+    to: ["s * FULL > millilitres"],
+    why: "no volume is a vessel and its two thousandths to the last bit",
+  },
+  {
+    file: "preparation/feasibility/judge-precipitate.ts",
+    line: "return moved === undefined || unitsIn(moved, wanted.of) < NOTHING;",
+    to: ["unitsIn(moved, wanted.of) <= NOTHING"],
+    why: "no share of an equilibrium is the limit to the last bit",
+  },
+  {
+    file: "preparation/safety/combinations.ts",
+    line: "function putIn({ materials, reactants, aside = [] }: Mix): (string | MaterialOfStrength)[] {",
+    to: ['["Stryker was here"]'],
+    why: "a text that is no formula meets no rule",
+  },
+  {
     file: "preparation/procedure/rinsing.ts",
     line: 'const takesMuch = taken !== undefined && taken.compare(crop.times(planned("lostByRinsing"))) > 0;',
     to: ['taken.compare(crop.times(planned("lostByRinsing"))) >= 0'],

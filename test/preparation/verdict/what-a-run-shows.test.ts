@@ -228,3 +228,34 @@ describe("acid in the liquor of crystals", () => {
     expect(blue("0 %", "5 %", "1.0")).toEqual([]);
   });
 });
+
+// 50.0 g of blue vitriol without its water is 31.9 g (159.6 / 249.68); 30.9 g is 97 % of that.
+describe("crystals that may have lost their water", () => {
+  const vitriol: PlanRequest = {
+    equation: "CuO + H2SO4 -> CuSO4 + H2O",
+    product: "CuSO4·5H2O",
+    materials: [
+      { name: "oxide", form: "CuO" },
+      { name: "acid", form: "H2SO4", strength: "20 %" },
+    ],
+    scale: { product: "50 g" },
+  };
+  const dry = (observations: Observations) =>
+    textsOf("other-hydrate-fits", found(vitriol, observations)).filter((text) => text.includes("theory for CuSO₄"));
+
+  it("are the anhydrous salt by a loss in drying or by ignition", () => {
+    expect(dry({ dried: ["45 g", "30.9 g", "30.9 g"] })[0]).toBe("30.9 g is 96.9 % of the theory for CuSO₄");
+    const byFire = dry({ dried: "30.9 g", ignition: { before: "1.000 g", after: "0.990 g" } });
+    expect(byFire[0]).toMatch(/^30.6 g is 9[56]\.\d % of the theory for CuSO₄; by ignition 100 % likely/);
+  });
+
+  it("are not by their mass alone: the liquor keeps as much", () => {
+    expect(dry({ dried: "30.9 g" })).toEqual([]);
+    expect(found(vitriol, { dried: "30.9 g" })[0]!.code).toBe("loss-explained");
+  });
+
+  it("are never taken for what they are said to be", () => {
+    const texts = textsOf("other-hydrate-fits", found(vitriol, { dried: "49 g" }));
+    expect(texts.filter((text) => text.includes("CuSO₄·5H₂O"))).toEqual([]);
+  });
+});
