@@ -27,7 +27,7 @@ import { inItsFacts, plain, STEP, taken } from "./request/door";
 import { settingOf } from "./request/read-setting";
 import type { PlanRequest, Scale } from "./request/request";
 import { revived } from "./request/revived";
-import { type CostLine, lacksPrice } from "./shelf/cost";
+import { type CostLine, lacksPrice, ONE_CURRENCY } from "./shelf/cost";
 import { shareOf } from "./shelf/strength";
 
 /** One step: a preparation without its scale, which follows from the step after it. */
@@ -314,12 +314,10 @@ function inventoryOf(plans: readonly Plan[], made: ReadonlySet<string>): ChainMa
 
 function costOfChain(plans: readonly Plan[], made: ReadonlySet<string>, mass: Quantity): Chain["cost"] {
   const lines = plans.flatMap((plan) => plan.cost.lines.filter((line) => !made.has(line.material)));
-  const missing = [
-    ...new Set(
-      plans.flatMap((plan) => plan.cost.missing.filter((text) => ![...made].some((name) => text === lacksPrice(name)))),
-    ),
-  ];
-  if (new Set(lines.map((l) => l.cost.dimension)).size > 1) missing.push("one currency for all prices");
+  const isMade = (text: string): boolean => [...made].some((name) => text === lacksPrice(name));
+  const found = new Set(plans.flatMap((plan) => plan.cost.missing.filter((text) => !isMade(text))));
+  if (new Set(lines.map((l) => l.cost.dimension)).size > 1) found.add(ONE_CURRENCY);
+  const missing = [...found];
   const total =
     missing.length > 0 || lines.length === 0
       ? undefined

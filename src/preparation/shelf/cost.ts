@@ -38,6 +38,9 @@ export interface Cost {
   readonly missing: readonly string[];
 }
 
+/** What is missing where prices are in several currencies. */
+export const ONE_CURRENCY = "one currency for all prices";
+
 /** What is said of a material without a price. */
 export const lacksPrice = (name: string): string => `price of ${name}`;
 
@@ -85,7 +88,7 @@ export function costOf(
     lines.push({ material: name, cost, unitPrice: price.dividedBy(size), unused: cost.times(left).dividedBy(n) });
   });
   const currencies = new Set(lines.map((l) => l.cost.dimension));
-  if (currencies.size > 1) missing.push("one currency for all prices");
+  if (currencies.size > 1) missing.push(ONE_CURRENCY);
   const complete = missing.length === 0 && lines.length > 0;
   const total = complete
     ? sum(

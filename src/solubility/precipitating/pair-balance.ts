@@ -1,6 +1,9 @@
 // One pairing of ions against one constant, in liquors too strong for the activity model, where the measured solubility of the
 // salt stands for its product. One unknown, and no other reaction.
 
+/** More than the search ever needs. */
+const STEPS = 100;
+
 /** An ion of a solid that precipitates: how much is over when the scarcest ion is gone, and its count per scarce ion. */
 interface Remaining {
   readonly count: number;
@@ -15,7 +18,7 @@ interface Remaining {
  */
 export function solveResidue(ions: readonly Remaining[], lnK: number, lnStart: number): number {
   let at = lnStart;
-  for (let i = 0; i < 100; i += 1) {
+  for (let i = 0; i < STEPS; i += 1) {
     let [value, slope] = [0, 0];
     for (const { count, over, perScarce } of ions) {
       const own = perScarce * Math.exp(at);
