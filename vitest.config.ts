@@ -16,6 +16,8 @@ export default defineConfig({
     // the files share one copy of the library in each thread: no test depends on what another left (also in shuffled order)
     pool: "threads",
     isolate: false,
+    // all cores: the thread that only waits needs none
+    maxWorkers: "100%",
     testTimeout: 20_000,
   },
 });

@@ -43,7 +43,7 @@ vi.mock("preparative", async (original) => {
 });
 
 const root = fileURLToPath(new URL("../..", import.meta.url)).replace(/[\\/]$/, "");
-const folder = join(root, "test", ".examples", "printing");
+const folder = join(root, "test", ".examples-printing");
 
 it("holds for the answers of all examples", { timeout: 60_000 }, async () => {
   const names = Object.keys(await vi.importActual<object>("preparative"));
