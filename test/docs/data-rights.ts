@@ -69,6 +69,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   commonPractice: "own",
   clpAnnexVI: "law",
   clpLater: "law",
+  clp2026: "law",
   chemicalWeaponsConvention: "law",
   drugPrecursors: "law",
   explosivesPrecursors: "law",

@@ -75,14 +75,15 @@ describe("entries", () => {
     expect(only(formula).notes[0]).toContain(group);
   });
 
-  // Annex VI, from memory: 051-001-00-8, 051-004-00-4, 051-005-00-X, 035-002-01-8, 612-082-00-0, 605-001-00-5, 015-010-00-0.
+  // Annex VI, consolidated text of 1 May 2026: 051-001-00-8, 051-004-00-4, 051-005-00-X, 035-002-01-8, 612-082-00-0, 605-001-00-5,
+  // 015-010-00-0.
   it.each([
     ["SbCl3", ["H314", "H411"]],
     ["SbF3", ["H331", "H311", "H301", "H411"]],
     ["Sb2O3", ["H351"]],
     ["HBr", ["H314", "H335"]],
     ["thiourea", ["H351", "H361d", "H302", "H411"]],
-    ["formaldehyde", ["H350", "H341", "H331", "H311", "H301", "H314", "H317"]],
+    ["formaldehyde", ["H350", "H341", "H330", "H302", "H314", "H317"]],
     ["P2O5", ["H314"]],
   ])("gives %s its own entry, which the group leaves out", (material, statements) => {
     expect(codes(material)).toEqual(statements);

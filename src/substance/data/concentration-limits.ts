@@ -65,7 +65,23 @@ export const SOLUTION_LIMITS = /* @__PURE__ */ once((): readonly SolutionLimits[
     weak: ["stings in eyes and cuts"],
     source: "clpRecalled",
   },
-  { formula: "HCOOH", limits: [{ code: "H314", from: "10" }, { code: "H315", from: "2", below: "10" }, { code: "H319", from: "2", below: "10" }], weak: ["stings in eyes and cuts"], source: "clpRecalled" },
+  {
+    // acute toxicity by additivity from the estimates of the entry, 7.4 mg/L of vapour and 730 mg/kg by mouth; flammable only
+    // where it is carried as such, above 85 %
+    formula: "HCOOH",
+    limits: [
+      { code: "H226", from: "85" },
+      { code: "H290", from: "10" },
+      { code: "H331", from: "74" },
+      { code: "H332", from: "37", below: "74" },
+      { code: "H302", from: "36.5" },
+      { code: "H314", from: "10" },
+      { code: "H315", from: "2", below: "10" },
+      { code: "H319", from: "2", below: "10" },
+    ],
+    weak: ["stings in eyes and cuts"],
+    source: "clpRecalled",
+  },
   { formula: "NaOH", limits: [
     { code: "H314", from: "2" },
     { code: "H315", from: "0.5", below: "2" },

@@ -23,6 +23,7 @@ export const substanceSources = {
 export const hazardSources = {
   clpAnnexVI: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), harmonised classifications", year: 2021, where: "Annex VI, Table 3, consolidated with the 17th adaptation" },
   clpLater: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), harmonised classifications", year: 2025, where: "Annex VI, Table 3, with the 23rd adaptation", fromMemory: "partly" },
+  clp2026: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), harmonised classifications", year: 2026, where: "Annex VI, Table 3, consolidated text of 1 May 2026" },
   clpRecalled: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), entries and concentration limits", where: "Annex I, general limits of mixtures; Annex VI, Table 3", fromMemory: "all" },
   euCourtTitaniumDioxide: { title: "General Court of the European Union, cases T-279/20, T-283/20 and T-288/20: classification of titanium dioxide annulled", year: 2022, fromMemory: "partly" },
   echaDossiers: { title: "European Chemicals Agency, registration dossiers, section 2.1 (what the joint registrants notify)", fromMemory: "partly" },
@@ -43,7 +44,8 @@ export const hazardSources = {
 
 /** How the figures reached us, where they were not read in the source itself. */
 export const substanceAccess = {
-  clpAnnexVI: "read row by row from the agency's own spreadsheet; later adaptations may differ",
+  clpAnnexVI: "read row by row from the agency's own spreadsheet; entries 001 to 092 compared with the consolidated text of 1 May 2026",
+  clp2026: "public copy of index numbers, classes and statements, without supplemental statements (EUH) and concentration limits; a few index numbers are missing in it",
   clpLater: "public copy of index numbers, names, oral toxicity, skin, eye, cancer, genes and reproduction; other classes recalled",
   euCourtTitaniumDioxide: "upheld on appeal in 2025; several reports read, the judgments themselves from memory",
   echaDossiers: "pages of single dossiers read",
