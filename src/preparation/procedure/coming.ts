@@ -1,6 +1,7 @@
 // What comes out of a liquor: never more than there is of it, and of water for its crystals.
 
 import type { Quantity } from "../../quantity";
+import { massOf } from "../contents/entry";
 import { massOfWater, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import type { Coming } from "../operation/concentrate";
@@ -49,3 +50,7 @@ export function otherSalt(bench: Bench, mass: Quantity): Coming[] {
   const matter = matterOf(species.formula);
   return [{ matter, amount: mass.dividedBy(matter.molarMass).to("mol") }];
 }
+
+/** What crystallises while the liquor is boiled down, in words. */
+export const comesHot = ({ hand }: Bench, beside: readonly Coming[]): string =>
+  beside.map((one) => `; ${hand.grams(massOf(one))} of ${one.matter.name} crystallises hot`).join("");

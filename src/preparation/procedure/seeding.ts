@@ -1,0 +1,55 @@
+// Seed for a liquor that stays supersaturated: crystals that are on the table, or the advice to put some in, and when.
+
+import type { Quantity } from "../../quantity";
+import type { Crystallisation } from "../../solubility";
+import type { Matter } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import { seed } from "../operation/seed";
+import { exact } from "../planning/exact";
+import { keptByWater } from "../reaction/fate";
+import { putAsides } from "./asides";
+import { type Bench, POT } from "./bench";
+import type { Crystallising } from "./crystallising";
+import { useOf } from "./use";
+import { celsius } from "./words";
+
+/** Degrees between the temperatures that are tried for a seed. */
+const SEED_STEP = 5;
+
+/** Half way down at the most, and not before the liquor holds more than it can keep of the crystals: a seed would dissolve. */
+function seedingAt(
+  { books }: Pot,
+  { core }: Matter,
+  hot: Quantity<"temperature">,
+  cold: Quantity<"temperature">,
+): Quantity {
+  const there = books.dissolved
+    .find(({ matter }) => matter.key === core.key)
+    ?.amount.times(core.molarMass)
+    .to("g");
+  const [top, bottom] = [hot, cold].map((one) => one.toNumber("°C")) as [number, number];
+  for (let at = Math.round((top + bottom) / 2); at > bottom; at -= SEED_STEP) {
+    const T = exact(`${at} °C`) as Quantity<"temperature">;
+    const kept = keptByWater(core.formula, books.water, T);
+    if (there === undefined || kept === undefined || kept.compare(there) < 0) return T;
+  }
+  return cold;
+}
+
+/** Seed that is on the table goes in; without any, a few crystals where the salt is known to need them. */
+export function seedLiquor(
+  bench: Bench,
+  crop: Matter,
+  { warnings }: Crystallisation,
+  { hot, cold }: Crystallising,
+): void {
+  const { asides, product } = bench.frame.setting;
+  const hasSeed = asides.some((one) => useOf(one, product.formula) === "seed");
+  putAsides(bench, "seed");
+  const liquor = bench.pot;
+  if (hasSeed || !warnings.some((text) => text.includes("seed it"))) return;
+  bench.did(POT, seed(liquor), {
+    say: () =>
+      `When it has cooled to about ${celsius(seedingAt(liquor, crop, hot, cold))} put in a few crystals of ${crop.name}: it stays supersaturated easily.`,
+  });
+}

@@ -1,0 +1,47 @@
+// Crystals that form in the cold, of what must not be warmed in its liquor.
+
+import { type Quantity, sum } from "../../quantity";
+import { massOf } from "../contents/entry";
+import { matterOf } from "../contents/matter";
+import { cool } from "../operation/cool";
+import { exact } from "../planning/exact";
+import { keptByWater } from "../reaction/fate";
+import { putAsides } from "./asides";
+import { type Bench, POT } from "./bench";
+import { filterHot } from "./clearing";
+import { limited } from "./coming";
+import { evaporate } from "./evaporating";
+import { notWarmOf } from "./kind";
+import { filterAndRinse } from "./rinsing";
+import { celsius } from "./words";
+
+/** What must not be warmed comes out as it forms; the liquor keeps what it dissolves. */
+export function standCold(bench: Bench, cold: Quantity<"temperature">): void {
+  const { product } = bench.frame.setting;
+  filterHot(bench, cold);
+  const matter = matterOf(product.formula);
+  const { books } = bench.pot;
+  const there = books.dissolved.find((one) => one.matter.key === matter.core.key)?.amount ?? exact("0 mol");
+  const stays = keptByWater(product.formula, books.water, cold);
+  const amount = stays === undefined ? there : there.minus(stays.dividedBy(matter.molarMass).to("mol"));
+  const coming = amount.isPositive() ? limited(bench.pot, [{ matter, amount }]) : [];
+  if (coming.length === 0) {
+    evaporate(
+      bench,
+      `${product.name} stays dissolved`,
+      "Let the liquor evaporate in a wide dish in moving air, not warmed,",
+    );
+    return;
+  }
+  const mass = sum(coming.map(massOf));
+  const why = notWarmOf(product.formula)?.why;
+  putAsides(bench, "seed");
+  bench.did(POT, cool(bench.pot, cold, coming), {
+    care: "isolating",
+    target: cold,
+    blank: "temperature",
+    say: () =>
+      `Do not warm it${why === undefined ? "" : `: ${why}`}. Let it stand at ${celsius(cold)} or colder until no more crystallises: ${bench.hand.grams(mass)} of ${matter.name} in all${stays === undefined ? "" : `, and ${bench.hand.grams(stays)} stays dissolved`}.`,
+  });
+  filterAndRinse(bench, product.formula, mass, cold);
+}
