@@ -379,6 +379,7 @@ export const SOLUBILITY_PRODUCTS = /* @__PURE__ */ once((): readonly SolubilityP
   { solid: "K2PtCl6", name: "potassium hexachloroplatinate(IV)", dissolution: "-> 2 K+ + PtCl6^2-", pKsp: "5.13", source: "crcSolubilityProducts87" },
   { solid: "KHC4H4O6", name: "potassium hydrogentartrate", form: "cream of tartar", dissolution: "-> K+ + HC4H4O6-", pKsp: "3.52", source: "openStax2e", note: "to potassium and hydrogentartrate ions" },
   { solid: "CaC4H4O6·4H2O", name: "calcium tartrate tetrahydrate", dissolution: "-> Ca^2+ + C4H4O6^2- + 4 H2O", pKsp: "6.11", source: "memory" },
+  { solid: "SiO2", name: "silicon dioxide", form: "amorphous, silica gel", dissolution: "+ 2 H2O -> H4SiO4", pKsp: "2.71", source: "usgsEquilibria" },
   { solid: "Na2B4O7·10H2O", name: "sodium tetraborate decahydrate", form: "borax", dissolution: "-> 2 Na+ + 2 H3BO3 + 2 B(OH)4- + 3 H2O", pKsp: "6.10", source: "andraEquilibria", range: ["6.10", "6.48"], soluble: true, note: "written to boric acid and tetrahydroxidoborate, the species in a borax solution" },
   { solid: "Zn(BO2)2", name: "zinc metaborate", dissolution: "+ 4 H2O -> Zn^2+ + 2 B(OH)4-", pKsp: "10.18", source: "nbs1982", doubtful: true, note: "a free energy of the salt without water, from a product of fresh precipitates" },
   { solid: "Ni(BO2)2", name: "nickel(II) metaborate", dissolution: "+ 4 H2O -> Ni^2+ + 2 B(OH)4-", pKsp: "8.69", source: "nbs1982", doubtful: true, note: "a free energy of the salt without water, from a product of fresh precipitates" },

@@ -1,11 +1,22 @@
 // Precipitates that keep much liquor.
 import type { SourceKey } from "./sources";
 
-/** Solids beside hydroxides and cyanidoferrates that precipitate as slimes, by formula without crystal water, as the registry spells it. */
-export const GELS: readonly { readonly formula: string; readonly source: SourceKey }[] = [
+/** A solid that precipitates as a slime. */
+export interface GelRow {
+  /** Without crystal water, as the registry spells it. */
+  readonly formula: string;
+  /** The whole liquor stiffens to a jelly. */
+  readonly sets?: true;
+  readonly source: SourceKey;
+}
+
+/** Beside hydroxides and cyanidoferrates; none of them dissolves in water. */
+export const GELS: readonly GelRow[] = [
   { formula: "MnO2", source: "commonPractice" },
   { formula: "FeO(OH)", source: "commonPractice" },
   { formula: "AlO(OH)", source: "commonPractice" },
-  { formula: "SiO2", source: "commonPractice" },
+  { formula: "SiO2", sets: true, source: "commonPractice" },
+  { formula: "H2SiO3", sets: true, source: "commonPractice" },
+  { formula: "H4SiO4", sets: true, source: "commonPractice" },
   { formula: "SnO2", source: "commonPractice" },
 ];

@@ -1,11 +1,13 @@
 // One material into a vessel: dissolved, diluted, stirred in or poured.
 
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
+import { massOf } from "../contents/entry";
 import { massOfWater } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { add } from "../operation/add";
 import { dilute } from "../operation/dilute";
 import { dissolve } from "../operation/dissolve";
+import { filterLiquor } from "../operation/filter";
 import { done, justWater } from "../operation/operation";
 import { suspend } from "../operation/suspend";
 import { exact, planned } from "../planning/exact";
@@ -46,6 +48,19 @@ const clear = (look: Look, name: string): string => {
     : changes;
 };
 
+/** What a pack has beside its salt and water does not dissolve would end up in a precipitate: it is filtered off first. */
+function clearOf(bench: Bench, vessel: string, name: string): void {
+  const { solids } = bench.in(vessel).books;
+  if (solids.length === 0 || bench.frame.isolation.how !== "precipitate") return;
+  const mass = sum(solids.map(massOf));
+  if (mass.compare(bench.frame.setting.steps.mass) < 0) return;
+  const names = list(solids.map(({ matter }) => matter.name));
+  bench.did(vessel, filterLiquor(bench.in(vessel)), {
+    say: () =>
+      `Filter the solution of the ${name}: ${bench.hand.grams(mass)} of ${names} that the pack has beside it does not dissolve, and would stay with the product.`,
+  });
+}
+
 /** Dissolve, dilute or pour one material into a vessel. */
 export function putInto(bench: Bench, i: number, vessel: string): void {
   const { setting } = bench.frame;
@@ -78,10 +93,13 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     const unclear = short
       ? [`${name}: the water that is given is too little to dissolve it at ${celsius(feed.at)}`]
       : [];
+    const isAlone = before.isEmpty;
     const at = bench.drafts.length;
     const falling = (): string[] =>
       bench.drafts[at]!.after.books.solids.filter((one) => one.origin === "precipitated").map((one) => one.matter.name);
-    bench.did(vessel, dissolve(before, own, of, feed.at, unclear), {
+    const made = dissolve(before, own, of, feed.at, unclear);
+    const isCloudy = isAlone && made.after.books.solids.length > 0;
+    bench.did(vessel, made, {
       ...common,
       amounts: joins ? [bench.frame.portions[i]!] : [of],
       target: feed.at,
@@ -96,8 +114,9 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
               ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
               : short
                 ? `Stir the ${name}${into} with ${bench.hand.water(of)}${warm}: it is too little to dissolve all of it.`
-                : `Dissolve the ${name}${into} in ${bench.hand.water(of)}${warm}, stirring until it is clear${isHot ? "" : clear(look, name)}${care}${room(look)}.`,
+                : `Dissolve the ${name}${into} in ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isHot ? "" : clear(look, name)}${care}${room(look)}.`,
     });
+    if (isAlone && !short) clearOf(bench, vessel, name);
   } else if (feed.how === "unknown") {
     bench.did(vessel, dissolve(before, own, feed.water, setting.temperature, [feed.missing]), {
       ...common,

@@ -14,16 +14,13 @@ import {
 } from "../../solubility";
 import { madeOf } from "../../substance/internal";
 import { type Entry, massOf } from "../contents/entry";
-import { GELS } from "../data/gels";
 import { PLANNING } from "../data/planning";
 import { asMassOfWater, planned } from "../planning/exact";
-import { bySubstance } from "../reaction/by-substance";
 import { fateOf, keptByWater } from "../reaction/fate";
+import { gelRow } from "../reaction/gel";
 import { keptInSolution } from "../reaction/only-in-solution";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
-
-const gelRow = /* @__PURE__ */ bySubstance(GELS);
 
 /** How the product comes out of the batch. */
 export type Isolation =

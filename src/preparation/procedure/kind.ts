@@ -16,6 +16,7 @@ import { isAcid, isAmmonia } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
 import { firedOxide } from "../reaction/fired-oxide";
 import { gasRow, isGas } from "../reaction/fluids";
+import { gelRow } from "../reaction/gel";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { dryingOf, losesWaterAt } from "./drying";
@@ -149,6 +150,8 @@ export function digestionOf(kind: ProcedureKind, product: Formula): string | und
   const cold = notWarmOf(product);
   if (cold !== undefined) return `do not warm it in its liquor: ${cold.why} (common practice)`;
   if (kind !== "precipitation") return undefined;
+  if (gelRow(product)?.sets)
+    return "leave it until it sets to a jelly that does not run (minutes to a day), then break that up small: a whole jelly cannot be washed (common practice)";
   const turns = oxideFromWater(product)?.turns;
   if (turns !== undefined)
     return `warm it to ${turns.at} °C and keep it there, stirring, until ${turns.until}: in the cold the hydroxide stays what it is, and is weighed as such (common practice)`;

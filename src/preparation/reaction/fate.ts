@@ -13,6 +13,7 @@ import { exact, planned } from "../planning/exact";
 import { isAcid } from "./acids";
 import { isKnownCarbonate } from "./candidates";
 import { isMiscible } from "./fluids";
+import { gelRow } from "./gel";
 import { onlyInSolution } from "./only-in-solution";
 import { nameOfFormula } from "./species";
 
@@ -101,6 +102,7 @@ function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
   });
   if (formula.charge !== 0) return byRule(false, `${name} is an ion, in solution`);
   if (isInsolubleElement(formula)) return byRule(true, `${name} is an element that water does not dissolve`);
+  if (gelRow(formula) !== undefined) return byRule(true, `${name} precipitates as a gel (common practice)`);
   if (isMiscible(formula)) return byRule(false, `${name} mixes with water`);
   if (isAcid(formula)) return byRule(false, `${name} is an acid that dissolves`);
   if (isInsolubleCyanidoferrate(formula))

@@ -135,8 +135,11 @@ interface Ligand {
   readonly put: Quantity;
 }
 
+/** The metal of a salt, or the molecule of what dissolves as one. */
+const leading = (ions: readonly DissolvedIon[]): DissolvedIon => ions.find(({ charge }) => charge > 0) ?? ions[0]!;
+
 function ligandsOf(ions: readonly DissolvedIon[], given: readonly FreeLigand[]): Ligand[] {
-  const metal = ions.find(({ charge }) => charge > 0)!.formula;
+  const metal = leading(ions).formula;
   return given.map(({ ligand, concentration }) => {
     parseFormula(ligand);
     const known = COMPLEXES().some((row) => sameIon(row.metal, metal) && sameIon(row.ligand, ligand));
@@ -318,7 +321,7 @@ function saturated(
   const teller =
     ions.find(({ formula, charge }) => charge > 0 && !isOf(there, formula)) ??
     ions.find(({ formula }) => !isHydroxide(formula) && !isOf(there, formula)) ??
-    ions.find(({ charge }) => charge > 0)!;
+    leading(ions);
   const litre = quantity("1 L");
   for (let moles = 3 * alone; moles <= MOST; moles *= 10) {
     const liquor = mixtureOf(way, { ions: there, volume: litre, only: [nameOfForm(constant)], solid: { ions, moles } });
@@ -345,7 +348,7 @@ function figuresOf(
     rule: "ion set free in all its forms / count",
     ...(way.reactions !== undefined && { assumption: "no reactions but those named" }),
   }) as Quantity<"concentration">;
-  const metal = ions.find(({ charge }) => charge > 0)!;
+  const metal = leading(ions);
   const free = (formula: string) => freeIn(liquor, formula, `free ${formula} in the saturated solution`);
   return lazily<DissolvedAmount>({
     concentration: () => concentration,
