@@ -46,7 +46,29 @@ const hydroxide: PlanRequest = {
   ],
   scale: { material: "vitriol", portion: "25 g" },
 };
-const all = [zinc, thin, lime, nitrate, ammine, hydroxide];
+/** What air oxidises: it is washed with alcohol before it is dried. */
+const oxidised: PlanRequest = {
+  equation: "NaOH + MnSO4 -> Mn(OH)2 + Na2SO4",
+  product: "Mn(OH)2",
+  materials: [
+    { name: "lye", form: "NaOH", excess: "2 %" },
+    { name: "manganese", form: "MnSO4·H2O" },
+  ],
+  scale: { material: "manganese", portion: "17 g" },
+};
+/** Blue vitriol off its liquor with spirit, a little strong acid in it against hydrolysis: neither is in the equation. */
+const beside: PlanRequest = {
+  equation: "CuO + H2SO4 + 4 H2O -> CuSO4·5H2O",
+  product: "CuSO4·5H2O",
+  materials: [
+    { name: "oxide", form: "CuO" },
+    { name: "battery acid", form: "H2SO4", strength: "10 %" },
+    { name: "strong acid", form: "H2SO4", strength: "96 %", aside: true, portion: "2 g" },
+    { name: "spirit", form: "C2H5OH", strength: "95 %", aside: true, portion: "50 mL" },
+  ],
+  scale: { product: "25 g" },
+};
+const all = [zinc, thin, lime, nitrate, ammine, hydroxide, beside];
 
 const textsOf = (request: PlanRequest, step: string): string =>
   planPreparation(request)
@@ -106,7 +128,69 @@ describe("cautions of each step", () => {
         expect(given.filter((c) => c.source === one.source).some((c) => c.text.startsWith(one.what))).toBe(true);
       tested += 1;
     }
-    expect(tested).toBeGreaterThanOrEqual(6);
+    expect(tested).toBeGreaterThanOrEqual(7);
+  });
+});
+
+// Sulfuric acid above 15 % H314, ethanol H225: CLP Annex VI, table 3, 016-020-00-8 and 603-002-00-5 (from memory).
+describe("what takes no part in the equation", () => {
+  const { steps, stepCautions } = planPreparation(beside);
+  const textsAt = (words: RegExp): string =>
+    steps
+      .find(({ text }) => words.test(text))!
+      .cautions.map(({ text }) => text)
+      .join("; ");
+
+  it("is warned of where it is weighed, like all else", () => {
+    expect(textsAt(/^Weigh 2.* of the strong acid/)).toMatch(/goggles and gloves on.*\(H314\)/);
+    expect(textsAt(/^Measure 50 mL of the spirit/)).toMatch(/\(H225\)/);
+    expect(stepCautions.find(({ step }) => step === "weighing")!.handled).toEqual(["CuO", "H₂SO₄", "C₂H₅OH"]);
+  });
+
+  it("goes into the water where it is a strong acid, and foams in the waste", () => {
+    expect(textsAt(/^Put the 2.* of strong acid into the vessel/)).toMatch(/acid goes into the water/);
+    const copperas: PlanRequest = {
+      equation: "FeSO4·7H2O -> FeSO4·7H2O",
+      product: "FeSO4·7H2O",
+      materials: [{ name: "copperas", form: "FeSO4·7H2O" }],
+      scale: { material: "copperas", portion: "50 g" },
+    };
+    const soured = { ...copperas, materials: [...copperas.materials, beside.materials[2]!] };
+    expect(textsOf(soured, "waste")).toMatch(/soda foams with the acid/);
+    expect(textsOf(copperas, "waste")).not.toMatch(/soda foams/);
+  });
+
+  it("is got rid of with the waste", () => {
+    expect(textsOf(beside, "waste")).toMatch(/solvent collection/);
+  });
+});
+
+describe("alcohol", () => {
+  const flammable = /alcohol and acetone are very flammable|alcohol of the last wash is very flammable/;
+  const warned = ({ stepCautions }: ReturnType<typeof planPreparation>): boolean =>
+    stepCautions.some(({ cautions }) => cautions.some(({ text }) => flammable.test(text)));
+
+  it.each(BENCH_PREPARATIONS)("of $id is warned of where a step names it, and not where none does", (one) => {
+    const plan = planPreparation(requestOf(one));
+    expect(warned(plan)).toBe(plan.steps.some(({ text }) => text.includes("alcohol")));
+  });
+
+  it.each([
+    ["as a rinse that is asked for", { ...thin, washing: { rinse: "alcohol" } }, true],
+    ["and ice water not", thin, false],
+    ["on the table", beside, true],
+    ["before a hydroxide is dried without air", oxidised, true],
+    ["where it may bring an ammine out", ammine, true],
+    [
+      "and charcoal not",
+      {
+        ...beside,
+        materials: [...beside.materials.slice(0, 2), { name: "charcoal", form: "C", aside: true, portion: "1 g" }],
+      },
+      false,
+    ],
+  ] as const)("is warned of %s", (_, request, is) => {
+    expect(warned(planPreparation(request as PlanRequest))).toBe(is);
   });
 });
 

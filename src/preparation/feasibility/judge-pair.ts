@@ -30,15 +30,13 @@ function namedOnly(ions: readonly PooledIon[], kg: number, at: Temperature, c: C
 export function judgePair(c: Case): Ruling | undefined {
   const ions = ionsOf(c);
   const molecule = c.product.made.kind !== "salt";
-  const cations = ions.filter(({ charge }) => charge > 0);
-  const anions = ions.filter(({ charge }) => charge < 0);
   const own = new Set([...c.product.made.cations, ...c.product.made.anions].map(({ formula }) => formula));
   if (!molecule && ions.every(({ formula }) => own.has(formula))) return undefined;
-  if (cations.length === 0 || anions.length === 0) return undefined;
   const cold = c.setting.temperature as Temperature;
   const hot = planned("hot") as Temperature;
   const at = cold.toNumber("°C");
   const pairings = pairingsOf(ions, at);
+  if (pairings.length === 0) return undefined;
   const atCold = ranked(c, pairings, cold);
   const wanted = atCold.find((one) => one.wanted);
   if (atCold.length === 0) return undefined;

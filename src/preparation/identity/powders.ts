@@ -170,7 +170,7 @@ function agrees(one: Bench, { formula }: Candidate, found: string | number | Qua
   const text = (typeof found === "number" ? String(found) : found) as QuantityLike;
   const value = expectDimension(text, expected.dimension, one.test);
   const off = value.minus(expected).dividedBy(step).in("").abs();
-  return off.lessThanOrEqualTo(1);
+  return off.lessThan(1);
 }
 
 const REQUEST = { candidates: true, found: true, facts: true } as const satisfies Fields<PowdersRequest>;

@@ -183,7 +183,7 @@ export function batchOf(
         inner.work.drafts,
         batch,
         () => inner.cautions,
-        (name) => materials.find(({ shelf }) => shelf.name === name)?.formName,
+        (name) => [...materials, ...setting.asides].find(({ shelf }) => shelf.name === name)?.formName,
       ),
     filtrate: () => inner.work.filtrate?.contents,
     keptLiquor: () => (batch.isolation.how === "liquor" ? keptLiquorOf(setting, inner.work) : undefined),

@@ -55,6 +55,8 @@ export function putAsides(bench: Bench, use: Use): void {
       materials: [name],
       amounts: own === undefined ? [] : [own.portion],
       from: name,
+      // an acid goes into water
+      care: use === "acidify" ? "dissolving" : undefined,
       say: () => {
         if (own === undefined) return WORDS[use](name);
         const { portion } = own;

@@ -4,20 +4,26 @@ import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { IN_THE_DARK, PROTECTION, type ProtectionRow } from "../data/protection";
 
-const remembered = /* @__PURE__ */ remembering<string | undefined>(200);
+const remembered = /* @__PURE__ */ remembering<Pick<ProtectionRow, "text" | "alcohol"> | undefined>(200);
 
-/** What to do as a salt is dissolved, or as it is dried and kept; undefined where nothing is. */
-export const protectionOf = (formula: Formula, when: ProtectionRow["when"]): string | undefined =>
+const protecting = (formula: Formula, when: ProtectionRow["when"]) =>
   remembered(`${when} ${formula}`, () => {
     const { cations, groups, complex } = constitutionOf(formula);
     if (complex !== undefined) {
       const isShy = IN_THE_DARK.some((row) => formula.count(row.metal).n !== 0n && groups.includes(row.ligand));
-      return isShy && when === "drying" ? "keep it in the dark" : undefined;
+      return isShy && when === "drying" ? { text: "keep it in the dark" } : undefined;
     }
     return PROTECTION.find(
       (row) =>
         row.when === when &&
         cations.some((one) => row.cations.includes(one.formula)) &&
         (row.groups === undefined || row.groups.some((name) => groups.includes(name))),
-    )?.text;
+    );
   });
+
+/** What to do as a salt is dissolved, or as it is dried and kept; undefined where nothing is. */
+export const protectionOf = (formula: Formula, when: ProtectionRow["when"]): string | undefined =>
+  protecting(formula, when)?.text;
+
+/** Is it to be washed with alcohol before it is dried? */
+export const isWashedWithAlcohol = (formula: Formula): boolean => protecting(formula, "drying")?.alcohol === true;

@@ -25,6 +25,8 @@ import type { BatchFigures } from "../planning/batch-figures";
 import { planned } from "../planning/exact";
 import { dryingOf } from "../procedure/drying";
 import { kindOf as kindOfSetting } from "../procedure/kind";
+import { isWashedWithAlcohol } from "../procedure/protection";
+import { useOf } from "../procedure/use";
 import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { gasRow, isGas } from "../reaction/fluids";
@@ -82,6 +84,13 @@ const isWarm = (rise: Quantity): boolean => rise.compare(planned("warm")) >= 0;
 const isAmmoniaWater = (m: Material): boolean => m.isSolution && isAmmonia(m.species.formula) && isMoreThanDilute(m);
 const isStrongAlkali = (m: Material): boolean => isAlkali(m) && isMoreThanDilute(m);
 const kindOf = ({ setting }: Given): string => kindOfSetting(setting);
+/** All that is taken in hand, what takes no part in the equation with it. */
+const packsOf = ({ materials, asides }: Setting): readonly Material[] => [...materials, ...asides];
+/** Alcohol goes into the liquor or over the crystals, or the steps say that it may. */
+const meetsAlcohol = ({ setting: { request, asides, product }, batch: { isolation } }: Given): boolean =>
+  isolation.how === "unknown" ||
+  request.washing?.rinse === "alcohol" ||
+  asides.some((one) => useOf(one, product.formula) === "alcohol");
 const handlesAmmonia = ({ setting }: Given): boolean =>
   [...setting.reactants, ...setting.products].some((s) => isAmmonia(s.formula));
 
@@ -115,9 +124,9 @@ function isHurtByHeat(product: Formula): boolean {
 
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
-  "strong acid": ({ setting }) => setting.materials.some(isStrongAcid),
-  "strong alkali": ({ setting }) => setting.materials.some(isStrongAlkali),
-  "strong ammonia": ({ setting }) => setting.materials.some(isAmmoniaWater),
+  "strong acid": ({ setting }) => packsOf(setting).some(isStrongAcid),
+  "strong alkali": ({ setting }) => packsOf(setting).some(isStrongAlkali),
+  "strong ammonia": ({ setting }) => packsOf(setting).some(isAmmoniaWater),
   "dissolving warms": ({ batch }) => batch.dissolvingHeat.some((one) => "rise" in one && isWarm(one.rise.rise)),
   "mixing warms": ({ batch: { heat } }) => "rise" in heat && isWarm(heat.rise.rise),
   boils: ({ batch: { heat } }) => "rise" in heat && heat.rise.boils === true,
@@ -141,30 +150,30 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "ammonia in a hot liquor": (given) => handlesAmmonia(given) && given.batch.crystallising?.asItForms === false,
   "ammonia in a cold liquor": (given) => handlesAmmonia(given) && given.batch.crystallising?.asItForms !== false,
   redox: (given) => kindOf(given) === "redox",
-  antisolvent: (given) =>
-    kindOf(given) === "complex formation" &&
-    (given.batch.isolation.how === "unknown" || given.setting.asides.length > 0),
+  antisolvent: meetsAlcohol,
+  "washed with alcohol": ({ setting: { product, wet } }) => wet && isWashedWithAlcohol(product.formula),
   crystallising: ({ batch }) => batch.crystallising?.asItForms === false,
   "drying limit": ({ setting: { product, wet } }) => wet && isHurtByHeat(product.formula),
   "heat sets it off": ({ setting }) => isHeatSensitive(setting.product.formula),
   "acid left": ({ setting, batch }) =>
     setting.wet &&
-    setting.materials.some(({ form }, i) => isAcid(form) && batch.materialBalance.supplied[i]!.left.isPositive()),
+    (setting.asides.some(({ form }) => isAcid(form)) ||
+      setting.materials.some(({ form }, i) => isAcid(form) && batch.materialBalance.supplied[i]!.left.isPositive())),
   "metals left": ({ batch }) => batch.waste.metals.some((metal) => metal.precipitate),
   always: () => true,
 };
 
 /** Materials that a row is about, where it is about some of them and not the work as a whole. */
 function concerned({ step, when }: WorkCautionRow, { setting, batch }: Given): readonly Material[] | undefined {
-  const { materials } = setting;
   if (step !== "weighing" && step !== "dissolving") return undefined;
-  if (when === "strong acid") return materials.filter(isStrongAcid);
-  if (when === "strong alkali") return materials.filter(isStrongAlkali);
-  if (when === "strong ammonia") return materials.filter(isAmmoniaWater);
+  const packs = packsOf(setting);
+  if (when === "strong acid") return packs.filter(isStrongAcid);
+  if (when === "strong alkali") return packs.filter(isStrongAlkali);
+  if (when === "strong ammonia") return packs.filter(isAmmoniaWater);
   if (when !== "dissolving warms") return undefined;
   const warms = (name: string): boolean =>
     batch.dissolvingHeat.some((one) => one.material === name && "rise" in one && isWarm(one.rise.rise));
-  return materials.filter(({ shelf }) => warms(shelf.name));
+  return setting.materials.filter(({ shelf }) => warms(shelf.name));
 }
 
 /** Cautions of mixing that do not belong to every adding that reacts. */
@@ -230,7 +239,9 @@ const handledOf = ({ formula, name }: Pick<Species, "formula" | "name">): Handle
 function handledIn(given: Given): readonly (readonly [WorkStep, readonly Handled[]])[] {
   const { setting, batch } = given;
   const { materials, products, product, wet } = setting;
-  const taken = materials.map(({ form }) => ({ text: form.toString(), name: nameOfFormula(form) }));
+  const inHand = ({ form }: Material): Handled => ({ text: form.toString(), name: nameOfFormula(form) });
+  const taken = materials.map(inHand);
+  const aside = setting.asides.map(inHand);
   const isFluid = (species: Species): boolean => isGas(species.formula, wet);
   const gases = products.filter(isFluid).map(handledOf);
   const beside = products.filter((s) => s !== product && !s.isWater && !isFluid(s)).map(handledOf);
@@ -242,14 +253,14 @@ function handledIn(given: Given): readonly (readonly [WorkStep, readonly Handled
   const own = isFluid(product) ? [] : [handledOf(product)];
   const isKept = batch.isolation.how === "liquor";
   const steps: [WorkStep, readonly Handled[]][] = [
-    ["weighing", taken],
-    ["dissolving", wet ? dissolved : []],
-    ["mixing", wet ? [...taken, ...gases] : []],
-    ["heating", wet ? [] : [...taken, ...gases]],
+    ["weighing", [...taken, ...aside]],
+    ["dissolving", wet ? [...dissolved, ...setting.asides.filter(isStrongAcid).map(inHand)] : []],
+    ["mixing", wet ? [...taken, ...aside, ...gases] : []],
+    ["heating", wet ? [] : [...taken, ...aside, ...gases]],
     ["isolating", wet ? [...own, ...beside] : []],
     ["drying", isKept ? [] : own],
     ["ignition test", isKept || ignitionOf(setting) === undefined ? [] : own],
-    ["waste", [...over, ...beside, ...(isKept ? [] : own)]],
+    ["waste", [...over, ...aside, ...beside, ...(isKept ? [] : own)]],
   ];
   return steps.filter(([, handled]) => handled.length > 0);
 }

@@ -30,8 +30,18 @@ describe("a salt pair", () => {
   });
 
   it("gives a molecule that is no salt: boric acid, 5 g in 100 g, before salt", () => {
-    expect(ask("Na2B4O7 + HCl + H2O -> H3BO3 + NaCl", "H3BO3").verdict).toBe("goes");
+    const { verdict, reasons } = ask("Na2B4O7 + HCl + H2O -> H3BO3 + NaCl", "H3BO3");
+    expect(verdict).toBe("goes");
+    // 61.8 g / 0.05 and, for half a mole of sodium and of chloride, 29.2 g / 0.36
+    expect(reasons[0]!.text).toMatch(/: H₃BO₃ below 1200 g, NaCl below 81 g$/);
   });
+
+  it.each(["B2O3 + H2O -> H3BO3", "BCl3 + H2O -> H3BO3 + HCl"])(
+    "is none where no salt is in the liquor: %s",
+    (equation) => {
+      expect(ask(equation, "H3BO3").reasons.map(({ code }) => code)).not.toContain("salt-pair");
+    },
+  );
 
   it("is the soda process: of four salts sodium bicarbonate dissolves least", () => {
     expect(ask("NaCl + NH4HCO3 -> NaHCO3 + NH4Cl", "NaHCO3").verdict).toBe("goes");

@@ -140,6 +140,16 @@ describe("telling powders apart", () => {
     expect(jar.remaining).toEqual(["BaSO₄"]);
   });
 
+  // 3.8 and 3.9 g/cm3 (handbook values, from memory): a tenth is what the flask resolves
+  it("tells two apart that differ by just what a test resolves", () => {
+    const pair = { candidates: ["ZnSO4", "Zn5(CO3)2(OH)6"] };
+    const density = distinguishPowders(pair).tests.find(({ test }) => test === "density")!;
+    expect(density.outcomes.map(({ shows }) => shows)).toEqual(["about 3.8 g/cm3", "about 3.9 g/cm3"]);
+    expect(density.bits).toBeCloseTo(1, 9);
+    expect(distinguishPowders({ ...pair, found: { density: "3.9 g/cm3" } }).remaining).toEqual(["Zn₅(CO₃)₂(OH)₆"]);
+    expect(distinguishPowders({ ...pair, found: { density: "3.85 g/cm3" } }).remaining).toHaveLength(2);
+  });
+
   it("takes the name of a good of the shop, as distinguishMaterials does", () => {
     const jar = distinguishPowders({ candidates: "moss killer" });
     expect(jar.remaining).toHaveLength(distinguishMaterials("moss killer").length);
