@@ -1,0 +1,80 @@
+// Metals dissolved in what is left: how much of each, what brings it down, and what holds it in solution.
+
+import { molarMass } from "../../formula";
+import { lazily } from "../../foundation/lazy";
+import type { Quantity } from "../../quantity";
+import { HOLDS_CYANIDE, madeOf } from "../../substance/internal";
+import { complexesOf } from "../contents/complexes";
+import type { Pot } from "../contents/pot";
+import { LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "../data/waste";
+import type { Dissolved } from "../procedure/isolation";
+import type { Species } from "../reaction/species";
+import { asOxidiser, type DissolvedMetal } from "./waste-treatment";
+
+const rowOf = (symbol: string): WasteMetalRow | undefined => WASTE_METALS.find((row) => row.metal === symbol);
+
+/** A metal that is precipitated from a waste. */
+export const isWasteMetal = (symbol: string): boolean => rowOf(symbol) !== undefined;
+
+const isLeft = (symbol: string): boolean => LEFT_IN_WASTE.some((row) => row.metals.includes(symbol));
+
+/** Metals that hold cyanide are not precipitated by what precipitates their salts; those outside are. */
+const isHeld = ({ formula }: Species, symbol: string): boolean =>
+  madeOf(formula).cyanide === "fast" && symbol in HOLDS_CYANIDE;
+
+function amountsOf(solutes: readonly Dissolved[]): ReadonlyMap<string, Quantity> {
+  const amounts = new Map<string, Quantity>();
+  for (const { species, amount } of solutes) {
+    if (!amount.isPositive()) continue;
+    for (const { symbol, count } of species.metals) {
+      if (isHeld(species, symbol)) continue;
+      const before = amounts.get(symbol);
+      const more = amount.times(count);
+      amounts.set(symbol, before === undefined ? more : before.plus(more));
+    }
+  }
+  return amounts;
+}
+
+/** Metals in a vessel, those that cyanide holds left out. */
+export const metalsIn = (pot: Pot, solutes: readonly Dissolved[]): DissolvedMetal[] =>
+  [...amountsOf(solutes)].map(([symbol, amount]): DissolvedMetal => {
+    const named = amount.to("mol").named({ symbol: `n(${symbol}, waste)`, label: `${symbol} dissolved in the waste` });
+    const isKept = isLeft(symbol);
+    return lazily<DissolvedMetal>({
+      symbol: () => symbol,
+      amount: () => named as Quantity<"amount of substance">,
+      mass: () =>
+        named
+          .times(molarMass(symbol))
+          .to("g")
+          .named({ symbol: `m(${symbol}, waste)`, rule: "mass = amount × molar mass" }) as Quantity<"mass">,
+      precipitate: () => !isKept,
+      pH: () => rowOf(symbol)?.pH,
+      held: () =>
+        isKept
+          ? []
+          : complexesOf(pot)
+              .filter(({ metal }) => metal === symbol)
+              .map(({ ligand, formula, key, amount: n }) => ({ ligand, formula, key, amount: n })),
+    });
+  });
+
+/** What the table says of each metal, and of one that stands as an oxidiser. */
+export const metalNotes = (metals: readonly DissolvedMetal[], solutes: readonly Dissolved[]): string[] =>
+  metals.flatMap(({ symbol }) => {
+    const row = rowOf(symbol);
+    const oxidising = asOxidiser(symbol, solutes).length === 0 ? undefined : row?.oxidising?.note;
+    return [row?.note, oxidising].filter((note) => note !== undefined);
+  });
+
+/** Ligands that hold metals of the waste, and in which ions. */
+export function heldNotes(metals: readonly DissolvedMetal[]): string[] {
+  const held = metals.filter(({ precipitate }) => precipitate).flatMap((one) => one.held);
+  if (held.length === 0) return [];
+  const ligands = [...new Set(held.map(({ ligand }) => ligand))];
+  const ions = [...new Set(held.map(({ formula }) => formula))].join(" and ");
+  return [
+    `${ligands.join(" and ")} ${ligands.length > 1 ? "keep" : "keeps"} ${ions} in solution: count it by the ligand; soda does not precipitate it before the ligand is gone, sulfide does`,
+  ];
+}
