@@ -1,7 +1,7 @@
 // Basic carbonates of which no constant is published: what the liquor keeps is bounded by the hydroxide and the carbonate that they
 // are made of. A solid that lasts beside two others, of which it is the sum, has no greater solubility product than theirs together
 // (ΔG of 3 Co(OH)2 + 2 CoCO3 -> Co5(OH)6(CO3)2 is not above zero). That soda gives them is common practice, from memory.
-import { doesItGo, planPreparation } from "preparative";
+import { doesItGo, explain, planPreparation, type Quantity } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const COBALT = "5 CoSO4 + 5 Na2CO3 + 3 H2O -> Co5(OH)6(CO3)2 + 5 Na2SO4 + 3 CO2";
@@ -31,9 +31,12 @@ describe("a basic carbonate without a constant", () => {
       materials,
       scale: { product: "20 g" },
     });
-    const kept = completeness as { dissolved: { toNumber(unit: string): number }; limits: string };
+    const kept = completeness as { dissolved: Quantity; limits: string };
     expect(kept.dissolved.toNumber("g")).toBeGreaterThan(0);
     expect(kept.dissolved.toNumber("g")).toBeLessThan(0.02);
+    expect(explain(kept.dissolved).toString()).toMatch(
+      /kept = what a kilogram of the liquor keeps × water\n +n\(.*, kept\) = /,
+    );
     expect(kept.limits).toMatch(/CoCO₃.*, which it is made of/);
     expect(unknown.join()).toMatch(/its own solubility product is not known/);
   });

@@ -129,6 +129,7 @@ describe("a gas that is led in", () => {
     const step = saying(chalk, /^Lead the 7\.3 g of hydrogen chloride .* into \d+ mL of water .* upturned funnel/);
     // 10.0 g / 100.087 g/mol × 2
     expect(moles(step.after.dissolved, "HCl")).toBeCloseTo(0.2, 2);
+    expect(step.after.unknown).toEqual([]);
     expect(step.after.solids).toHaveLength(0);
     const { steps } = planPreparation(chalk);
     expect(steps.findIndex(({ text }) => text.startsWith("Add the 10.0 g of chalk"))).toBeGreaterThan(

@@ -443,6 +443,8 @@ describe("observations", () => {
     [{ lost: [{ mass: "1 g", off: "cake" }] }, "plan.unknown-option", /of/],
     [{ dried: { gross: "50 g", tare: "60 g" } }, "plan.observation", /gross/],
     [{ dried: { gross: "50 g" } }, "plan.observation", /tare/],
+    [{ dried: ["90 g", { gross: "50 g" }] }, "plan.observation", /dried\[1\]\.tare/],
+    [{ crops: ["90 g", { tare: "50 g" }] }, "plan.observation", /crops\[1\]\.gross/],
     [{ dried: { gros: "50 g", tare: "20 g" } }, "plan.unknown-option", /gross/],
     [{ dried: "90 g", crops: ["50 g"] }, "plan.observation", /crops/],
     [{ crops: "50 g" }, "plan.observation", /list/],

@@ -1,6 +1,7 @@
 // What the steps and checks name where several materials could be meant. Amounts by hand from molar masses (IUPAC weights).
 import { planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
+import { BENCH_PREPARATIONS, requestOf } from "../data/bench-preparations";
 
 describe("the excess that keeps a complex whole", () => {
   it("is that of the ammonia, whatever other ligand is listed before it", () => {
@@ -41,5 +42,15 @@ describe("a portion of what gives a gas", () => {
     )!;
     expect(found).toBe(unit);
     expect(Number(each) / (500 / Number(many))).toBeCloseTo(1, 1);
+  });
+});
+
+describe("a sentence of a step or a check", () => {
+  it.each(BENCH_PREPARATIONS)("of $id has nothing left open by mistake", (one) => {
+    const { steps, checks } = planPreparation(requestOf(one));
+    for (const { text } of [...steps, ...checks]) {
+      expect(text).not.toMatch(/\b(?:undefined|null|NaN|Infinity|true|false)\b|\[object/);
+      expect(text).not.toMatch(/ {2}|[ (][,.;:)]|[,;:][,;:.)]|\(\)/);
+    }
   });
 });

@@ -134,3 +134,55 @@ describe("copies that differ", () => {
     expect(found(chalk("CaCl2·2H2O", "14.70 g", ["100 mL"]), "recipe.readings-differ")).toEqual([]);
   });
 });
+
+// CuSO4 159.6, CuSO4·5H2O 249.7; alum written double, K2Al2(SO4)4·24H2O: 516.4 + 24 × 18.015 = 948.7 (sums of atomic weights)
+describe("a stated molar mass", () => {
+  const blue = (of: string, value: `${number} g/mol`) =>
+    found(
+      {
+        equation: "CuSO4 + NaOH -> Cu(OH)2 + Na2SO4",
+        product: "Cu(OH)2",
+        materials: [
+          { form: "CuSO4·5H2O", amount: "25.0 g" },
+          { form: "NaOH", amount: "12 g" },
+        ],
+        stated: { molarMasses: [{ of, value }] },
+      },
+      of === "K2Al2(SO4)4" ? "recipe.molar-mass" : "recipe.hydrate-mix-up",
+    );
+
+  it("that is right is no finding", () => {
+    expect([...blue("CuSO4", "159.6 g/mol"), ...blue("CuSO4·5H2O", "250 g/mol")]).toEqual([]);
+  });
+
+  it.each([
+    ["CuSO4", "249.7 g/mol", /^CuSO₄ weighs 159\.60 g\/mol, not the 249\.7 g\/mol stated, which is CuSO₄·5H₂O:/],
+    ["CuSO4·5H2O", "159.6 g/mol", /not the 159\.6 g\/mol stated, which is CuSO₄:/],
+    ["K2Al2(SO4)4", "948.8 g/mol", /which is K₂Al₂\(SO₄\)₄·24H₂O$/],
+  ] as const)("of %s that belongs to another hydrate is named with it: %s", (of, value, words) => {
+    const [finding, ...others] = blue(of, value);
+    expect(finding!.text).toMatch(words);
+    expect(others).toEqual([]);
+  });
+});
+
+// 31.9 g of KNO3 stay in 100 g of water at 20 °C: 500 g keep 159.5 g, more than the 101 g of a mole
+describe("what the water keeps", () => {
+  const saltpetre = (water: "500 g" | "500 mL" | "50 g"): Recipe => ({
+    equation: "NaNO3 + KCl -> KNO3 + NaCl",
+    product: "KNO3",
+    materials: [
+      { form: "NaNO3", amount: "85.0 g" },
+      { form: "KCl", amount: "74.6 g" },
+    ],
+    water: [water],
+  });
+
+  it("is told whether the water is weighed or measured", () => {
+    for (const water of ["500 g", "500 mL"] as const) {
+      const [kept] = found(saltpetre(water), "recipe.stays-dissolved");
+      expect(kept!.figure!.in("g").toNumber(), water).toBeCloseTo(159.5, 0);
+    }
+    expect(found(saltpetre("50 g"), "recipe.stays-dissolved")).toEqual([]);
+  });
+});

@@ -132,7 +132,7 @@ describe("cautions of each step", () => {
   });
 });
 
-// Sulfuric acid above 15 % H314, ethanol H225: CLP Annex VI, table 3, 016-020-00-8 and 603-002-00-5 (from memory).
+// Sulfuric acid above 15 % H314, ethanol H225: harmonised classification, from memory.
 describe("what takes no part in the equation", () => {
   const { steps, stepCautions } = planPreparation(beside);
   const textsAt = (words: RegExp): string =>

@@ -30,7 +30,7 @@ function namedOnly(ions: readonly PooledIon[], kg: number, at: Temperature, c: C
 export function judgePair(c: Case): Ruling | undefined {
   const ions = ionsOf(c);
   const molecule = c.product.made.kind !== "salt";
-  const own = new Set([...c.product.made.cations, ...c.product.made.anions].map(({ formula }) => formula));
+  const own = new Set(c.product.made.inWater.map(({ formula }) => formula));
   if (!molecule && ions.every(({ formula }) => own.has(formula))) return undefined;
   const cold = c.setting.temperature as Temperature;
   const hot = planned("hot") as Temperature;

@@ -14,14 +14,17 @@ export type Temperature = Quantity<"temperature">;
 /** Ions below this amount for one mole of product are a trace. */
 const TRACE = 0.05;
 
+/** Ions of water, or that become such: they make no salt. */
+const OF_WATER: ReadonlySet<string> = /* @__PURE__ */ new Set(["H+", "OH-", "O^2-"]);
+
 /** Ions of the liquor after the reaction, gases and solids left out. */
 export function ionsOf(c: Case): PooledIon[] {
   const pool = new Map<string, PooledIon>();
   const take = (formula: Parameters<typeof constitutionOf>[0], moles: number): void => {
-    const { inWater, acid, kind, cations, anions, complex } = constitutionOf(formula);
+    const { inWater, acid, kind } = constitutionOf(formula);
     if (kind !== "salt" && acid?.strong !== true) return;
-    for (const ion of complex === undefined ? [...cations, ...anions] : inWater) {
-      if (ion.formula === "H+" || ion.formula === "OH-" || ion.formula === "O^2-") continue;
+    for (const ion of inWater) {
+      if (OF_WATER.has(ion.formula)) continue;
       const before = pool.get(ion.formula)?.moles ?? 0;
       pool.set(ion.formula, {
         formula: ion.formula,

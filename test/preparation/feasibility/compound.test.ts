@@ -37,7 +37,14 @@ describe("what does not exist in water", () => {
   });
 
   it("knows that Mohr's salt has no sodium twin, and that bloedite is another type", () => {
-    expect(ask("ZnSO4 + Na2SO4 + H2O -> Na2Zn(SO4)2·6H2O", "Na2Zn(SO4)2·6H2O").verdict).toBe("does not go");
+    const { verdict, reasons } = ask("ZnSO4 + Na2SO4 + H2O -> Na2Zn(SO4)2·6H2O", "Na2Zn(SO4)2·6H2O");
+    expect(verdict).toBe("does not go");
+    // 53.8 g and 19.5 g in 100 g of water at 20 °C (CRC)
+    expect(reasons[0]!.text).toMatch(/100 g of water dissolves 54 g of ZnSO₄ and (?:19|20) g of Na₂SO₄$/);
+    const [zinc, sodium] = reasons[0]!.numbers;
+    expect(zinc!.in("g").toNumber()).toBeCloseTo(53.8, 0);
+    expect(zinc!.label).toBe("ZnSO₄, anhydrous, in 100 g of water");
+    expect(sodium!.in("g").toNumber()).toBeCloseTo(19.5, 0);
     expect(ask("ZnSO4 + K2SO4 + H2O -> K2Zn(SO4)2·6H2O", "K2Zn(SO4)2·6H2O").verdict).not.toBe("does not go");
     expect(ask("MgSO4 + Na2SO4 + H2O -> Na2Mg(SO4)2·4H2O", "Na2Mg(SO4)2·4H2O").verdict).not.toBe("does not go");
   });

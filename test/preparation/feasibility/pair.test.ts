@@ -43,6 +43,35 @@ describe("a salt pair", () => {
     },
   );
 
+  it("counts the acid that is over: two chlorides for one sodium", () => {
+    const materials = [
+      { name: "borax", form: "Na2B4O7·10H2O" },
+      { name: "acid", form: "HCl", strength: "20 %", excess: "100 %" },
+    ] as const;
+    const { reasons } = doesItGo({ equation: "Na2B4O7 + HCl + H2O -> H3BO3 + NaCl", product: "H3BO3", materials });
+    // 35.9 g of NaCl in 100 g of water are 6.14 mol/kg: √(0.5 × 1.0) / 6.14 = 0.115 kg
+    expect(reasons[0]!.text).toMatch(/NaCl below 120 g$/);
+  });
+
+  it.each([
+    ["NaOH + HCl -> NaCl + H2O", "NaCl", "HCl"],
+    ["NaOH + HCl -> NaCl + H2O", "NaCl", "NaOH"],
+    ["Na2O + HCl -> NaCl + H2O", "NaCl", "Na2O"],
+  ])("is none with acid, lye or an oxide of the same metal over: %s, %s, excess of %s", (equation, product, over) => {
+    const materials = equation
+      .split(" -> ")[0]!
+      .split(" + ")
+      .map((form) => ({
+        name: form,
+        form,
+        ...(form === "HCl" ? { strength: "20 %" as const } : {}),
+        ...(form === over ? { excess: "100 %" as const } : {}),
+      }));
+    const { verdict, reasons } = doesItGo({ equation, product, materials });
+    expect(verdict).toBe("goes");
+    expect(reasons.map(({ code }) => code)).not.toContain("salt-pair");
+  });
+
   it("is the soda process: of four salts sodium bicarbonate dissolves least", () => {
     expect(ask("NaCl + NH4HCO3 -> NaHCO3 + NH4Cl", "NaHCO3").verdict).toBe("goes");
   });
