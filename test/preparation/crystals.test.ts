@@ -110,6 +110,31 @@ describe("a second crop", () => {
   });
 });
 
+describe("a second crop of a pair whose other salt stays dissolved", () => {
+  // NaCl: 38.0 g in 100 g of water at 80 °C
+  it("has nothing to filter off hot", () => {
+    const { steps } = planPreparation({
+      equation: "NaClO3 + KCl -> KClO3 + NaCl",
+      product: "KClO3",
+      materials: [
+        { name: "sodium chlorate", form: "NaClO3" },
+        { name: "potash", form: "KCl" },
+      ],
+      scale: { material: "sodium chlorate", portion: "106 g" },
+    });
+    const boiled = saying(steps, /^For a second crop/);
+    const salt =
+      boiled.after.dissolved
+        .find(({ formula }) => formula === "NaCl")!
+        .amount.in("mol")
+        .toNumber() * 58.44;
+    expect(salt).toBeLessThan(0.38 * grams(boiled.after.water));
+    expect(boiled.after.solids.filter(({ formula }) => formula === "NaCl")).toEqual([]);
+    expect(boiled.text).toMatch(/ boiled off\)\.$/);
+    expect(steps.some(({ text }) => text.startsWith("Filter the mother liquor hot"))).toBe(false);
+  });
+});
+
 describe("a rinse", () => {
   const silver = (rinse?: "water" | "own solution" | "alcohol" | "none"): PlanRequest => ({
     equation: "AgNO3 -> AgNO3",

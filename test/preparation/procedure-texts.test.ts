@@ -50,6 +50,8 @@ describe("a sentence of a step or a check", () => {
     const { steps, checks } = planPreparation(requestOf(one));
     for (const { text } of [...steps, ...checks]) {
       expect(text).not.toMatch(/\b(?:undefined|null|NaN|Infinity|true|false)\b|\[object/);
+      // what no balance or cylinder shows is less than its finest step
+      expect(text).not.toMatch(/(?<![\d.])0(?:\.0+)? (?:k?g|m?L)\b|about less/);
       expect(text).not.toMatch(/ {2}|[ (][,.;:)]|[,;:][,;:.)]|\(\)/);
     }
   });

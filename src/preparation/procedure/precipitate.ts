@@ -20,7 +20,7 @@ import { type Bench, type Look, POT } from "./bench";
 import type { Completeness } from "./completeness";
 import { liquorHeldBy, settles, washingOf } from "./isolation";
 import { digestionOf } from "./kind";
-import { about, list, times, vesselSize } from "./words";
+import { about, list, nearly, times, vesselSize } from "./words";
 
 const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
 
@@ -93,8 +93,8 @@ export function isolatePrecipitate(bench: Bench): void {
       fills && decants
         ? `Let the ${cake} settle; it fills the space of all the liquor, and hardly any can be poured off: go on with the first wash.`
         : decants
-          ? `Let the ${cake} settle and pour the clear liquor off into the waste jar; about ${bench.hand.litres(retained)} stay with the sludge.`
-          : `Filter the ${cake} off on suction and press it; the cake keeps about ${bench.hand.litres(retained.compare(volume) > 0 ? volume : retained)} of liquor${settled.compare(volume) >= 0 ? "" : ` (settled and poured off it would be ${bench.hand.litres(settled)})`}.`,
+          ? `Let the ${cake} settle and pour the clear liquor off into the waste jar; ${nearly(bench.hand.litres(retained))} stay with the sludge.`
+          : `Filter the ${cake} off on suction and press it; the cake keeps ${nearly(bench.hand.litres(retained.compare(volume) > 0 ? volume : retained))} of liquor${settled.compare(volume) >= 0 ? "" : ` (settled and poured off it would be ${bench.hand.litres(settled)})`}.`,
   });
   bench.filtrate = parted.left[0]?.pot;
   if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);

@@ -21,7 +21,7 @@ import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
 import type { Isolation } from "./isolation";
 import { useOf } from "./use";
-import { about, atMost, celsius } from "./words";
+import { about, atMost, celsius, nearly } from "./words";
 
 /** Salts that give oxygen to what burns. */
 const OXIDISERS = ["nitrate", "chlorate", "perchlorate", "bromate", "permanganate", "dichromate", "chromate"];
@@ -59,7 +59,7 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
     care: "isolating",
     blank: "wetCake",
     say: () =>
-      `Filter the crystals off at ${celsius(cold)} and press them; they keep about ${bench.hand.litres(held)} of liquor${purityOf(parted.after)}.`,
+      `Filter the crystals off at ${celsius(cold)} and press them; they keep ${nearly(bench.hand.litres(held))} of liquor${purityOf(parted.after)}.`,
   });
   const liquor = parted.left[0]?.pot;
   if (liquor !== undefined) {

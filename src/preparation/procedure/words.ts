@@ -53,6 +53,7 @@ export function handOf(instruments: Instruments, lessThan = (mass: string): stri
     let step = cylinder;
     while (millilitres < step * FEWEST_STEPS && step / 10 >= FINEST_MILLILITRES)
       step = Number((step / 10).toPrecision(6));
+    if (Math.abs(millilitres) < step / 2) return lessThan(`${step} mL`);
     const shown = Number(stepped(millilitres, step));
     return shown >= 1000 ? `${Number((shown / 1000).toPrecision(FIGURES))} L` : `${shown} mL`;
   };
@@ -67,8 +68,13 @@ export function handOf(instruments: Instruments, lessThan = (mass: string): stri
   };
 }
 
+const qualified = (shown: string, by: string): string => shown.replace(/^(?=[\d.])/, `${by} `);
+
 /** A mass as an upper bound, in words; under half a step of the balance they are "less than" already. */
-export const atMost = (mass: Quantity, grams: Hand["grams"]): string => grams(mass).replace(/^(?=[\d.])/, "at most ");
+export const atMost = (mass: Quantity, grams: Hand["grams"]): string => qualified(grams(mass), "at most");
+
+/** What is shown of a volume or mass that is estimated; under half a step it is "less than" already. */
+export const nearly = (shown: string): string => qualified(shown, "about");
 
 /** The volume of a gas or of a vessel. */
 export const litres = (q: Quantity): string => about(q, q.toNumber("L") >= 1 ? "L" : "mL");
