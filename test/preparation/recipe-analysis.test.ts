@@ -133,6 +133,21 @@ describe("copies that differ", () => {
     expect(amount!.figure!.in("").toNumber()).toBeCloseTo(1.088, 3);
     expect(found(chalk("CaCl2·2H2O", "14.70 g", ["100 mL"]), "recipe.readings-differ")).toEqual([]);
   });
+
+  // 12 g / 10.60 g = 1.132, with soda for 1.00 of the calcium
+  it("are told of the material that they are of", () => {
+    const recipe = chalk("CaCl2·2H2O", "14.70 g");
+    const [, soda] = recipe.materials;
+    const [other, ...more] = found(
+      { ...recipe, materials: [recipe.materials[0]!, { ...soda!, amount: ["10.60 g", "12 g"] }] },
+      "recipe.readings-differ",
+    );
+    expect(other!.text).toBe(
+      "soda: another reading is 12 g, 1.13 instead of 1.00 times what the rest of the recipe uses",
+    );
+    expect(other!.material).toBe("soda");
+    expect(more).toEqual([]);
+  });
 });
 
 // CuSO4 159.6, CuSO4·5H2O 249.7; alum written double, K2Al2(SO4)4·24H2O: 516.4 + 24 × 18.015 = 948.7 (sums of atomic weights)

@@ -87,6 +87,9 @@ describe("a recipe", () => {
     const texts = checkRecipe(dried).findings.map((f) => f.text);
     expect(texts.join("\n")).toContain("a theory of 10.24 g is stated, more than the 10.0 g that go in");
     expect(texts.join("\n")).toMatch(/would promise 10\.0 g/);
+    // as much as goes in is no more than goes in
+    const [all] = checkRecipe({ ...dried, stated: { theory: "10.00 g" } }).findings;
+    expect(all!.text).toMatch(/^a theory of 10\.00 g is stated, it is 4\.88 g/);
     const excess: Recipe = {
       equation: "CuSO4 + NaOH -> Cu(OH)2 + Na2SO4",
       product: "Cu(OH)2",

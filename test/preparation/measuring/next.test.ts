@@ -48,6 +48,17 @@ describe("what to measure next, for a figure", () => {
     expect(whatToMeasureNext("25 ± 1 mL")[0]!.does).toMatch(/ring mark/);
   });
 
+  // z = x y of two tables, 1 % and 2 %: shares 1/5 and 4/5, and nothing takes any of it off
+  it("names first what weighs most, of what no measurement makes better", () => {
+    const small = quantity("10.0 ± 0.1", { label: "small", source: "a table" });
+    const great = quantity("50 ± 1", { label: "great", source: "a table" });
+    for (const figure of [small.times(great), great.times(small)])
+      expect(whatToMeasureNext(figure).map(({ input, share }) => [input, Number(share.toFixed(6))])).toEqual([
+        ["great", 0.8],
+        ["small", 0.2],
+      ]);
+  });
+
   it("counts a thermometer in degrees of difference", () => {
     const [t] = whatToMeasureNext(quantity("21.0 ± 1.0 °C", { label: "temperature" }));
     expect(t!.then.toNumber()).toBeCloseTo(0.1, 9);
