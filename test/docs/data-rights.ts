@@ -58,7 +58,7 @@ export const TERMS: Readonly<Partial<Record<SourceKey, string>>> = {
   nbs1982:
     "The Secretary of Commerce may secure copyright in compilations of standard reference data (15 U.S.C. 290e; pages of NIST on it, read). Figures of chosen substances stand here, not the compilation.",
   densityTable:
-    "A check alone: 263 densities that were recalled agree with it within 1 % and name it; no figure was taken over. It has no author and no licence.",
+    "A check alone: 219 densities that were recalled agree with it within 1 % and name it; no figure was taken over. It has no author and no licence.",
   niteGhs:
     "May be cited and copied for labels and safety data sheets, on the responsibility of whoever does (page of NITE Japan-GHS, read).",
 };
@@ -93,6 +93,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   livermoreEquilibria: "government",
   usgsEquilibria: "government",
   usgsMolarVolumes: "government",
+  safetySummaries: "government",
   pubchemElements: "government",
   nbs1982: "government",
   parker1965: "government",
