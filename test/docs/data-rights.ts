@@ -94,6 +94,8 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   usgsEquilibria: "government",
   usgsMolarVolumes: "government",
   safetySummaries: "government",
+  reactionSummaries: "government",
+  reactionSummariesFirst: "government",
   pubchemElements: "government",
   nbs1982: "government",
   parker1965: "government",
