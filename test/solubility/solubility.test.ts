@@ -315,6 +315,7 @@ describe("solubility rules", () => {
     /** Measured otherwise than the rule says, with the reason to leave the rule as it is. */
     const EXCEPTIONS: Readonly<Record<string, string>> = {
       "Co(NO2)2": "one old figure, 0.4 g; nitrites dissolve",
+      SrCrO4: "at the edge: 0.106 g, 0.085 in another table",
     };
     let judged = 0;
     const misses: string[] = [];

@@ -231,7 +231,7 @@ export const SOLUBILITY_PRODUCTS = /* @__PURE__ */ once((): readonly SolubilityP
   { solid: "Hg2C2O4", name: "mercury(I) oxalate", dissolution: "-> Hg2^2+ + C2O4^2-", pKsp: "12.76", source: "crcSolubilityProducts87" },
   { solid: "MgC2O4", name: "magnesium oxalate", form: "anhydrous entry", dissolution: "-> Mg^2+ + C2O4^2-", pKsp: "6.15", source: "openStax2e", bench: "never here" },
   { solid: "BaCrO4", name: "barium chromate", dissolution: "-> Ba^2+ + CrO4^2-", pKsp: "9.67", source: "epaEquilibria", range: ["9.67", "10.07"] },
-  { solid: "SrCrO4", name: "strontium chromate", dissolution: "-> Sr^2+ + CrO4^2-", pKsp: "4.65", source: "epaEquilibria", range: ["3.88", "4.65"], note: "less than half of this is measured to dissolve" },
+  { solid: "SrCrO4", name: "strontium chromate", dissolution: "-> Sr^2+ + CrO4^2-", pKsp: "4.65", source: "epaEquilibria", range: ["3.88", "4.65"], note: "half of this is measured to dissolve" },
   { solid: "CaCrO4", name: "calcium chromate", dissolution: "-> Ca^2+ + CrO4^2-", pKsp: "2.27", source: "epaEquilibria", range: ["2.27", "3.15"], soluble: true },
   { solid: "PbCrO4", name: "lead(II) chromate", dissolution: "-> Pb^2+ + CrO4^2-", pKsp: "12.60", source: "epaEquilibria", range: ["12.55", "12.72"], note: "2e-16 in older textbooks" },
   { solid: "Ag2CrO4", name: "silver chromate", dissolution: "-> 2 Ag+ + CrO4^2-", pKsp: "11.59", source: "epaEquilibria", range: ["11.05", "11.95"] },

@@ -92,7 +92,7 @@ export const SOLUBLE = /* @__PURE__ */ once((): readonly SolubleRow[] => [
   { solid: "KIO3", dissolution: "K+ + IO3-", name: "potassium iodate", points: [[10, "1.319"], [20, "1.104"], [25, "1.003"], [30, "0.908"], [40, "0.746"], [50, "0.577"], [60, "0.436"]], curve: "crcSolubility98" },
   { solid: "KNO3", dissolution: "K+ + NO3-", name: "potassium nitrate", points: [[10, "-0.388"]], curve: "crcSolubility98" },
   { solid: "KMnO4", dissolution: "K+ + MnO4-", name: "potassium permanganate", points: [[10, "1.390"], [20, "1.063"], [25, "0.906"], [30, "0.758"], [40, "0.480"], [50, "0.226"], [60, "-0.007"]], curve: "crcSolubility98" },
-  { solid: "K2S2O8", dissolution: "2 K+ + S2O8^2-", name: "potassium peroxodisulfate", points: [[20, "2.478"], [25, "2.484"]], curve: "encyclopediaSolubility" },
+  { solid: "K2S2O8", dissolution: "2 K+ + S2O8^2-", name: "potassium peroxodisulfate", points: [[20, "2.346"], [25, "2.353"]], curve: "safetySummaries" },
   { solid: "K2SO4", dissolution: "2 K+ + SO4^2-", name: "potassium sulfate", points: [[10, "1.705"], [20, "1.566"], [25, "1.498"], [30, "1.444"], [40, "1.344"], [50, "1.265"], [60, "1.201"]], curve: "crcSolubility98" },
   { solid: "KBF4", dissolution: "K+ + BF4-", name: "potassium tetrafluoroborate", points: [[10, "3.270"], [20, "3.043"], [25, "2.882"], [30, "2.622"], [40, "2.135"], [50, "1.800"], [60, "1.553"]], curve: "crcSolubility98" },
   { solid: "AgClO3", dissolution: "Ag+ + ClO3-", name: "silver chlorate", points: [[25, "0.342"]], curve: "crcSolubility98" },

@@ -10,7 +10,7 @@ import { ionSources } from "../../ion/internal";
 export const solubilitySources = {
   crcSolubility98: { title: "CRC Handbook of Chemistry and Physics, Aqueous Solubility of Inorganic Compounds at Various Temperatures", edition: "98th", year: 2017 },
   encyclopediaSolubility: { title: "Wikipedia, Solubility table", year: 2019 },
-  supplierSolubility: { title: "solubility table of a chemical supplier, 0 to 100 °C (unsigned)" },
+  supplierSolubility: { title: "Merck (Sigma-Aldrich), Solubility Table of Compounds in Water at Temperature" },
   mohos2010: { title: "Mohos, Confectionery and Chocolate Engineering, saturated solutions of sucrose", year: 2010, where: "Appendix 2, Tables A2.2 and A2.3" },
   dalman1937: { title: "Dalman, The Solubility of Citric and Tartaric Acids in Water, J. Am. Chem. Soc. 59, 2547", year: 1937 },
   perry: { title: "Perry's Chemical Engineers' Handbook, Solubilities of Inorganic Compounds in Water at Various Temperatures", where: "Table 2-122", fromMemory: "partly" },
@@ -36,6 +36,7 @@ export const solubilitySources = {
 export const solubilityAccess = {
   crcSolubility98: "public copy, compared with a second copy of the 91st ed.; mass % converted to g per 100 g water",
   encyclopediaSolubility: "public copy; an unreviewed collection, largely from older handbooks",
+  supplierSolubility: "page read in part; a teaching table of the supplier, which names no sources",
   mohos2010: "stored pages; of the two tables the figure at 30 °C is that of the second, at 90 °C that of the first: the others do not lie on the curve",
   dalman1937: "mass fractions at 10, 20 and 30 °C as safety data sheets quote them, converted",
   perry: "figures at 0, 10 and 20 °C read, of the first 24 rows at every temperature, others recalled",
