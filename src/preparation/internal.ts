@@ -10,6 +10,7 @@ export { type DryProduct, dryProductOf } from "./planning/dry-product";
 export { kindOfCake } from "./procedure/isolation";
 export { type Hand, handOf, type Instruments, list } from "./procedure/words";
 export { fateInRoom } from "./reaction/fate";
+export { isAntisolvent } from "./reaction/fluids";
 export { inItsFacts, MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/door";
 
 export { revived } from "./request/revived";

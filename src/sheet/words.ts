@@ -76,6 +76,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   filter: "filter, funnel and flask",
   dish: "wide dish for evaporating",
   hotPlate: "hot plate or burner",
+  flameless: "hot plate or water bath, no flame",
   weighedEmpty: "{item}, weighed empty",
   motherDish: "dish for the mother liquor",
   rinse: "{volume} of rinse, cold (step {step})",

@@ -164,7 +164,7 @@ describe("the bench sheet", () => {
       scale: { material: "old saltpetre", portion: "300 g" },
     });
     for (const item of [
-      "hot plate or burner",
+      "hot plate or water bath, no flame",
       "mL of rinse, cold (step 6)",
       "dish for the mother liquor, weighed empty",
     ])

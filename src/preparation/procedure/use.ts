@@ -1,7 +1,7 @@
 // What a material that takes no part in the equation is for, which follows from what it is.
 import { isOneOf } from "../../ion/internal";
 import { isAcid } from "../reaction/acids";
-import { liquidRow } from "../reaction/fluids";
+import { isAntisolvent } from "../reaction/fluids";
 import { sameCore } from "../reaction/species";
 import type { Material } from "../shelf/material";
 
@@ -11,6 +11,6 @@ export type Use = "acidify" | "with the first" | "charcoal" | "seed" | "alcohol"
 export function useOf({ form }: Material, product: Material["form"]): Use {
   if (isOneOf(form, "C")) return "charcoal";
   if (sameCore(form, product)) return "seed";
-  if (liquidRow(form)?.antisolvent === true) return "alcohol";
+  if (isAntisolvent(form)) return "alcohol";
   return isAcid(form) ? "acidify" : "with the first";
 }

@@ -18,6 +18,9 @@ export function isGas(formula: Formula, wet: boolean): boolean {
 export const isLedIn = ({ form, isSolution }: { readonly form: Formula; readonly isSolution: boolean }): boolean =>
   !isSolution && isGas(form, false);
 
+/** Alcohol or acetone, which bring a salt out of water or rinse it, and burn. */
+export const isAntisolvent = (formula: Formula): boolean => liquidRow(formula)?.antisolvent === true;
+
 /** A liquid that mixes with water. */
 export const isMiscible = (formula: Formula): boolean => liquidRow(formula) !== undefined;
 

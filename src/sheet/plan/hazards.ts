@@ -13,7 +13,7 @@ import { capital, pretty } from "../figures";
 import { pictogram } from "../pictures/pictogram";
 import { filled, type SheetWords } from "../words";
 import type { OnPaper } from "./context";
-import { isWarm } from "./weighing";
+import { isWarm, keepsFlamesOff } from "./heat";
 
 /** Materials, product and gases; a salt in the liquor only where it is classified. */
 function isHandled({ weighings, product, gas }: Plan, one: SubstanceCautions): boolean {
@@ -95,7 +95,7 @@ function protection({ plan, words }: OnPaper): string[] {
     ...(kinds.has("gloves") ? [words.gloves] : []),
     ...(kinds.has("apron") ? [words.apron] : []),
     ...(hood ? [words.hood] : gasses || kinds.has("air") ? [words.air] : []),
-    ...(kinds.has("flame") || plan.gas.some(({ formula }) => formula === "H₂") ? [words.flame] : []),
+    ...(keepsFlamesOff(plan) ? [words.flame] : []),
     ...(kinds.has("fuel") ? [words.fuel] : []),
     ...(kinds.has("dust") ? [words.dust] : []),
     ...(kinds.has("unborn") ? [words.unborn] : []),

@@ -5,6 +5,7 @@ import { BLANK, type Block, blankCell, type Cell } from "../document/blocks";
 import { about, pretty, sentence, sizeOf } from "../figures";
 import { filled } from "../words";
 import { asRead, handFor, instrumentsOf, numberOf, type OnPaper, stepsOnPaper, trapOf, waterOf } from "./context";
+import { isWarm, keepsFlamesOff } from "./heat";
 
 /** Smallest usual jug that takes a volume with room to stir. */
 const JUGS = [50, 100, 250, 500, 1000, 2000, 3000, 5000, 10_000, 20_000] as const;
@@ -18,19 +19,6 @@ function jugFor(on: OnPaper, volume: Quantity): string {
 
 /** Vessel of the work itself. */
 const POT = "pot";
-
-/** Operations that end in a liquid as hot as is written down. */
-const WARM = ["heat", "cool", "concentrate", "dissolve"] as const;
-
-/** Is a liquid warmed? */
-export const isWarm = ({ steps, temperature }: Plan): boolean =>
-  steps.some(
-    ({ operation, target, text }) =>
-      (WARM.some((one) => one === operation) &&
-        target?.dimension === "temperature" &&
-        target.compare(temperature) > 0) ||
-      (operation === "hold" && text.includes("°C")),
-  );
 
 /** Steps that boil down until the contents have a mass: the empty vessel is weighed before. */
 export const boiledByMass = ({ steps }: Plan): ProcedureStep[] =>
@@ -85,7 +73,7 @@ export function kitOf(on: OnPaper): string[] {
     ...(trap === undefined ? [] : [filled(words.trap, { volume: handFor(on).litres(trap) })]),
     ...jugs,
     ...(does("dissolve", "suspend", "add") && vessel !== undefined ? [words.stirrer] : []),
-    ...(warm || does("concentrate") ? [words.hotPlate] : []),
+    ...(warm || does("concentrate") ? [keepsFlamesOff(plan) ? words.flameless : words.hotPlate] : []),
     ...(warm || (vessel !== undefined && !("missing" in plan.heat)) ? [words.thermometer] : []),
     ...(steps.some(({ blank }) => blank === "pH") ? [words.paper] : []),
     ...(evaporates ? [words.dish] : []),

@@ -1,0 +1,31 @@
+// Is anything warmed, and may a flame do it?
+import { parseFormula } from "../../formula";
+import type { Plan } from "../../preparation";
+import { isAntisolvent } from "../../preparation/internal";
+import { protectionFor } from "../../substance/internal";
+
+/** Operations that end in a liquid as hot as is written down. */
+const WARM = ["heat", "cool", "concentrate", "dissolve"] as const;
+
+/** Is a liquid warmed? */
+export const isWarm = ({ steps, temperature }: Plan): boolean =>
+  steps.some(
+    ({ operation, target, text }) =>
+      (WARM.some((one) => one === operation) &&
+        target?.dimension === "temperature" &&
+        target.compare(temperature) > 0) ||
+      (operation === "hold" && text.includes("°C")),
+  );
+
+/** Alcohol or acetone that a step takes from elsewhere than the packs: a rinse. */
+const takesSolvent = ({ steps }: Plan): boolean =>
+  steps.some(({ put }) =>
+    put.some(({ dissolved }) => dissolved.some(({ formula }) => isAntisolvent(parseFormula(formula)))),
+  );
+
+/** Something in the work burns, or feeds a fire: no flame comes near, and none warms it. */
+export const keepsFlamesOff = (plan: Plan): boolean =>
+  takesSolvent(plan) ||
+  protectionFor(plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => code))).some(
+    ({ kind }) => kind === "flame",
+  );

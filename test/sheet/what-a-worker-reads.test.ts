@@ -1,0 +1,67 @@
+// What a worker reads on the printed sheet: preparations of the textbooks, read as a chemist at the bench read them. Grounds
+// are common practice of the bench (no source) unless a line names another.
+import { benchSheet, type PlanRequest, planPreparation } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const sheetOf = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
+
+/** The ticks under "Have ready". */
+const ready = (sheet: string): string => /Have ready -+ (.*?) Weigh and measure/.exec(sheet)![1]!;
+
+const GREEN_VITRIOL: PlanRequest = {
+  equation: "Fe + H2SO4 + 7 H2O -> FeSO4·7H2O + H2",
+  product: "FeSO4·7H2O",
+  materials: [
+    { name: "iron filings", form: "Fe", excess: "10 %" },
+    { name: "sulfuric acid", form: "H2SO4", strength: "96 %" },
+  ],
+  scale: { product: "27.8 g" },
+};
+const TETRAAMMINE: PlanRequest = {
+  equation: "CuSO4 + NH3 + H2O -> [Cu(NH3)4]SO4·H2O",
+  product: "[Cu(NH3)4]SO4·H2O",
+  materials: [
+    { name: "blue vitriol", form: "CuSO4·5H2O" },
+    { name: "ammonia", form: "NH3", strength: "25 %", excess: "50 %" },
+    { name: "spirit", form: "C2H5OH", strength: "95 %", aside: true, portion: "100 mL" },
+  ],
+  scale: { material: "blue vitriol", portion: "25.0 g" },
+};
+const BLUE_VITRIOL: PlanRequest = {
+  equation: "CuSO4·5H2O -> CuSO4·5H2O",
+  product: "CuSO4·5H2O",
+  materials: [{ name: "root killer", form: "CuSO4·5H2O", assay: "97 %" }],
+  scale: { material: "root killer", portion: "100 g" },
+};
+
+describe("heat", () => {
+  it("is no flame where hydrogen, spirit or what feeds a fire is in the work", () => {
+    // precautionary statement P210 of hydrogen (H220), spirit (H225) and saltpetre (H272): GHS, Annex 3
+    const saltpetre: PlanRequest = {
+      equation: "KNO3 -> KNO3",
+      product: "KNO3",
+      materials: [{ name: "old saltpetre", form: "KNO3" }],
+      scale: { material: "old saltpetre", portion: "300 g" },
+    };
+    for (const request of [GREEN_VITRIOL, saltpetre]) {
+      const sheet = sheetOf(request);
+      expect(sheet).toContain("[ ] no flame or spark near");
+      expect(ready(sheet)).toContain("[ ] hot plate or water bath, no flame");
+      expect(sheet).not.toContain("burner");
+    }
+    expect(sheetOf(TETRAAMMINE)).not.toContain("burner");
+  });
+
+  it("is whatever there is where nothing burns", () => {
+    const sheet = sheetOf(BLUE_VITRIOL);
+    expect(ready(sheet)).toContain("[ ] hot plate or burner");
+    expect(sheet).not.toContain("no flame or spark near");
+  });
+
+  it("is no flame where the crystals are rinsed with alcohol that no pack of the plan brings", () => {
+    const sheet = sheetOf({ ...BLUE_VITRIOL, washing: { rinse: "alcohol" } });
+    expect(sheet).toContain("of 50 % alcohol");
+    expect(sheet).toContain("[ ] no flame or spark near");
+    expect(ready(sheet)).toContain("[ ] hot plate or water bath, no flame");
+  });
+});
