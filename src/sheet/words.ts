@@ -67,6 +67,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   ready: "Have ready",
   vesselOf: "open vessel of {size}",
   jug: "jug for {volume} ({material})",
+  largerVessel: "vessel of {size} (step {step})",
   flaskOf: "flask of {size}, stopper with a tube",
   trap: "gas trap: empty bottle, wash bottle with {volume}, tubes",
   stirrer: "stirrer",

@@ -48,6 +48,8 @@ export interface Telling {
   readonly limit?: (look: Look) => Quantity | undefined;
   readonly blank?: string;
   readonly care?: Care;
+  /** The smallest vessel for it, where that of the batch is too small. */
+  readonly largerVessel?: (look: Look) => Quantity<"volume"> | undefined;
   /** Something is added to what is in the vessel. */
   readonly adds?: "solid" | "liquid";
   /** Gas of this step is stated in it: vessel and pace are for the adding. */

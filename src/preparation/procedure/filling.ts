@@ -132,7 +132,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       amounts: [of],
       target: to,
       say: (look) =>
-        `Pour the ${name} slowly into ${bench.hand.water(of)}, stirring${warns ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${clear(look, name) || dilutionHeat(bench, i, own.plusWater(of))}${room(look)}.`,
+        `Pour the ${name} slowly into ${bench.hand.water(of)}${vessel === POT ? "" : into}, stirring${warns ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${clear(look, name) || dilutionHeat(bench, i, own.plusWater(of))}${room(look)}.`,
     });
   } else pour(bench, i, vessel);
 }

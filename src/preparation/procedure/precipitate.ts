@@ -137,13 +137,15 @@ function keptIn(
     : `At equilibrium this liquor keeps ${mass} of the product${doubt}; ${about(precipitated, "%")} precipitates.`;
 }
 
-/** A vessel for what is stirred up, where the batch had a smaller one. */
-function roomFor(liquid: Quantity, vessel: Look["vessel"]): string {
+/** The vessel for what is stirred up, where that of the batch is too small. */
+function largerFor(liquid: Quantity, vessel: Look["vessel"]): Quantity<"volume"> | undefined {
   const size = smallestFor(liquid);
-  return size === undefined || vessel?.smallest === undefined || size.compare(vessel.smallest) <= 0
-    ? ""
-    : ` (in a vessel of ${vesselSize(size)} or larger)`;
+  return size === undefined || vessel?.smallest === undefined || size.compare(vessel.smallest) <= 0 ? undefined : size;
 }
+
+/** The same in brackets. */
+const inLarger = (size: Quantity | undefined): string =>
+  size === undefined ? "" : ` (in a vessel of ${vesselSize(size)} or larger)`;
 
 const remembered = /* @__PURE__ */ remembering<Result<WashAdvice>>(128);
 
@@ -194,9 +196,12 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
     ? "stirring it up, letting it settle and pouring off"
     : "stirring it up on the filter and sucking off";
   const stirred = before.volume.plus(plan.washVolume);
+  const larger = ({ vessel }: Look): Quantity<"volume"> | undefined =>
+    decants ? largerFor(stirred, vessel) : undefined;
   bench.did(POT, done, {
-    say: ({ vessel }) =>
-      `Wash ${times(plan.washes)} with ${bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${decants ? roomFor(stirred, vessel) : ""}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${bench.hand.grams(plan.residueUnwashed)} to ${bench.hand.grams(residue)}.`,
+    largerVessel: larger,
+    say: (look) =>
+      `Wash ${times(plan.washes)} with ${bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${bench.hand.grams(plan.residueUnwashed)} to ${bench.hand.grams(residue)}.`,
     amounts: [plan.washVolume],
     target: plan.target,
     blank: "washes",

@@ -27,6 +27,8 @@ export interface ProcedureStep {
   readonly text: string;
   /** The vessel worked on. */
   readonly vessel: string;
+  /** The smallest usual vessel for the step, where that of the batch is too small for it. */
+  readonly largerVessel: Quantity<"volume"> | undefined;
   /** The vessel that is emptied into it. */
   readonly from: string | undefined;
   /** Materials that are used in it, by their names in the request. */
@@ -104,6 +106,7 @@ export function stepsOf(
       operation: () => draft.operation,
       text: () => draft.say(look),
       vessel: () => draft.vessel,
+      largerVessel: () => draft.largerVessel?.(look),
       from: () => draft.from,
       materials: () => frozen([...(draft.materials ?? [])]),
       amounts: () => frozen([...(draft.amounts ?? [])]),

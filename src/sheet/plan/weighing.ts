@@ -41,6 +41,25 @@ function rinses(on: OnPaper): string[] {
     });
 }
 
+/** What fills a vessel with a solution. */
+const FILLS = ["dissolve", "dilute", "suspend"] as const;
+
+/** A jug for each solution that is made beside the vessel of the work, and whose it is. */
+function jugs(on: OnPaper): string[] {
+  const { plan, words } = on;
+  const filling = plan.steps.filter(
+    ({ operation, vessel, materials }) =>
+      vessel !== POT && materials.length > 0 && FILLS.some((one) => one === operation),
+  );
+  return [...new Set(filling.map(({ vessel }) => vessel))].flatMap((vessel) => {
+    const own = filling.filter((step) => step.vessel === vessel);
+    const volume = own.at(-1)?.after.volume;
+    if (volume === undefined) return [];
+    const material = own.flatMap(({ materials }) => materials).join(", ");
+    return [filled(words.jug, { volume: jugFor(on, volume), material })];
+  });
+}
+
 /** What the work is done with, in the order in which it is used. */
 export function kitOf(on: OnPaper): string[] {
   const { plan, words } = on;
@@ -49,11 +68,6 @@ export function kitOf(on: OnPaper): string[] {
   const instruments = instrumentsOf(plan);
   const does = (...operations: readonly string[]): boolean =>
     steps.some(({ operation }) => operations.includes(operation));
-  const jugs = steps.flatMap(({ operation, materials, vessel: name, after }) =>
-    operation === "dissolve" && name !== POT && after.volume !== undefined
-      ? [filled(words.jug, { volume: jugFor(on, after.volume), material: materials.join(", ") })]
-      : [],
-  );
   const room = plan.temperature;
   const warm = isWarm(plan);
   const byMass = boiledByMass(plan);
@@ -71,7 +85,12 @@ export function kitOf(on: OnPaper): string[] {
       ? []
       : [emptied(filled(trap === undefined ? words.vesselOf : words.flaskOf, { size: sizeOf(vessel.smallest) }), POT)]),
     ...(trap === undefined ? [] : [filled(words.trap, { volume: handFor(on).litres(trap) })]),
-    ...jugs,
+    ...jugs(on),
+    ...steps.flatMap((step) =>
+      step.largerVessel === undefined
+        ? []
+        : [filled(words.largerVessel, { size: sizeOf(step.largerVessel), step: numberOf(plan, step) })],
+    ),
     ...(does("dissolve", "suspend", "add") && vessel !== undefined ? [words.stirrer] : []),
     ...(warm || does("concentrate") ? [keepsFlamesOff(plan) ? words.flameless : words.hotPlate] : []),
     ...(warm || (vessel !== undefined && !("missing" in plan.heat)) ? [words.thermometer] : []),
