@@ -4,6 +4,7 @@ export { SETTLES, type SettlesRow, SYRUPS } from "./data/stands";
 export { leadOf } from "./feasibility/does-it-go";
 export { notInWater } from "./feasibility/judge-compound";
 export { type Room, roomOf } from "./feasibility/room";
+export { ignitionDecides } from "./identity/by-ignition";
 export { leftOnIgnition } from "./identity/tests";
 export { asRun, keptOf, TEACHES, wayOf } from "./learning/lesson";
 export { type DryProduct, dryProductOf } from "./planning/dry-product";

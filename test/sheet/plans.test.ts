@@ -35,7 +35,7 @@ const ownTexts = (plan: Plan): string[] =>
     ...plan.stepCautions.flatMap(({ cautions }) => cautions.map((one) => one.text.slice(1))),
     ...plan.weighings.flatMap(({ material, form, note }) => [material, form, note ?? ""]),
     ...plan.request.materials.flatMap(({ assay, strength }) => [String(assay ?? ""), String(strength ?? "")]),
-    ...plan.candidates.map(({ formula }) => formula),
+    ...plan.candidates.flatMap(({ formula }) => [formula, ...heated(formula).map(({ condition }) => condition ?? "")]),
     ...plan.byProducts.flatMap(({ formula, why }) => [formula, why]),
     ...plan.waste.notes.map((text) => text.slice(1)),
     ...plan.waste.metals.map(({ pH }) => pH ?? ""),
@@ -62,11 +62,15 @@ const ownTexts = (plan: Plan): string[] =>
     ...(plan.request.acknowledge ?? []),
   ].sort((a, b) => b.length - a.length);
 
-/** What heat leaves of a formula, as the identity of a heated sample has it. */
-function leftByHeat(formula: string): Quantity[] {
+/** What heat does to a formula, as the identity of a heated sample has it. */
+const heated = (formula: string) => {
   const found = attempt(() => identifyByMassLoss({ before: "2 g", after: "1 g", candidates: [formula] }));
-  return found.ok ? [quantity("100 %").minus(found.value.candidates[0]!.expectedLoss)] : [];
-}
+  return found.ok ? found.value.candidates.slice(0, 1) : [];
+};
+
+/** What it leaves. */
+const leftByHeat = (formula: string): Quantity[] =>
+  heated(formula).map(({ expectedLoss }) => quantity("100 %").minus(expectedLoss));
 
 /** The figures of a plan that a sheet has a place for. */
 function figuresOf(plan: Plan): Quantity[] {
@@ -86,7 +90,11 @@ function figuresOf(plan: Plan): Quantity[] {
     last.after.mass,
     ...again,
     ...plan.weighings.flatMap(({ portion, excess }) => [portion, excess.to("%")]),
-    ...plan.steps.flatMap(({ put, amounts }) => [...put.map(({ water }) => water), ...amounts]),
+    ...plan.steps.flatMap(({ put, amounts, largerVessel }) => [
+      ...put.map(({ water }) => water),
+      ...amounts,
+      ...some(largerVessel),
+    ]),
     ...plan.gas.map(({ volume }) => volume),
     ...some(plan.vessel?.smallest, plan.vessel?.needed, plan.vessel?.liquid, plan.waste.volume, plan.drying.upTo),
     ...("rise" in plan.heat ? [plan.heat.rise.rise, plan.heat.rise.rise.negated()] : []),

@@ -1,6 +1,6 @@
 // What a worker reads on the printed sheet: preparations of the textbooks, read as a chemist at the bench read them. Grounds
 // are common practice of the bench (no source) unless a line names another.
-import { benchSheet, type PlanRequest, planPreparation } from "preparative";
+import { benchSheet, evaluateRun, type PlanRequest, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const sheetOf = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
@@ -105,5 +105,78 @@ describe("vessels", () => {
     expect(Number(size)).toBeGreaterThan(Number(volume));
     // where it fits the vessel of the batch nothing is added
     expect(ready(sheetOf(ALUM))).not.toMatch(/\] vessel of/);
+  });
+});
+
+describe("ignition of a sample", () => {
+  const PRUSSIAN_BLUE: PlanRequest = {
+    equation: "FeCl3 + K4[Fe(CN)6] -> Fe4[Fe(CN)6]3 + KCl",
+    product: "Fe4[Fe(CN)6]3",
+    materials: [
+      { name: "ferric chloride", form: "FeCl3·6H2O" },
+      { name: "yellow prussiate", form: "K4[Fe(CN)6]·3H2O" },
+    ],
+    scale: { material: "ferric chloride", portion: "21.6 g" },
+  };
+  const SILVER_CHLORIDE: PlanRequest = {
+    equation: "AgNO3 + NaCl -> AgCl + NaNO3",
+    product: "AgCl",
+    materials: [
+      { name: "silver nitrate solution", form: "AgNO3", strength: "0.100 mol/L" },
+      { name: "table salt", form: "NaCl", excess: "10 %" },
+    ],
+    scale: { material: "silver nitrate solution", portion: "250 mL" },
+  };
+  const CEMENT_COPPER: PlanRequest = {
+    equation: "CuSO4 + Fe -> Cu + FeSO4",
+    product: "Cu",
+    materials: [
+      { name: "blue vitriol", form: "CuSO4·5H2O" },
+      { name: "iron powder", form: "Fe" },
+    ],
+    scale: { material: "blue vitriol", portion: "25.0 g" },
+  };
+  const AMMONIUM_SULFATE: PlanRequest = {
+    equation: "NH3 + H2SO4 -> (NH4)2SO4",
+    product: "(NH4)2SO4",
+    materials: [
+      { name: "ammonia", form: "NH3", strength: "25 %", excess: "5 %" },
+      { name: "sulfuric acid", form: "H2SO4", strength: "96 %" },
+    ],
+    scale: { material: "sulfuric acid", portion: "20.4 g" },
+  };
+  /** What a run of so much of the theory is told to do next, of every finding. */
+  const nextOf = (request: PlanRequest, share: number): string => {
+    const plan = planPreparation(request);
+    const grams = Number((plan.product.theoreticalYield.toNumber("g") * share).toPrecision(4));
+    return evaluateRun(plan, { dried: [`${grams} g`, `${grams} g`] })
+      .verdict.map(({ next }) => next)
+      .join("; ");
+  };
+
+  it("is asked for where it tells formulas apart, with how it is heated and what it leaves of a gram", () => {
+    const sheet = sheetOf(BLUE_VITRIOL);
+    // CuSO4 of CuSO4·5H2O: 159.60 of 249.68 (atomic weights of 2021, from memory)
+    expect((159.6 / 249.68) * 100).toBeCloseTo(63.9, 1);
+    expect(sheet).toContain(
+      "as expected, allowing for handling; a sample heated to constant mass (220 to 250 °C) leaves 63.9 %, CuSO₄",
+    );
+    expect(sheet).toContain("Ignition test: open crucible, tongs, heat-proof base");
+    expect(sheet).not.toContain(": heated,");
+    expect(nextOf(BLUE_VITRIOL, 0.6)).toContain("ignite");
+  });
+
+  it("is not asked for where there is nothing to tell apart, and its cautions are left out", () => {
+    for (const request of [SILVER_CHLORIDE, CEMENT_COPPER, AMMONIUM_SULFATE, TETRAAMMINE]) {
+      expect(sheetOf(request)).not.toContain("Ignition test");
+      expect(nextOf(request, 0.95)).not.toContain("ignite a sample");
+    }
+  });
+
+  it("is never asked for of a cyanide: at red heat it gives off poison", () => {
+    expect(sheetOf(PRUSSIAN_BLUE)).not.toContain("Ignition test");
+    for (const share of [0.6, 0.95, 1.1, 1.3, 1.6])
+      expect(nextOf(PRUSSIAN_BLUE, share)).not.toMatch(/(?<!never )ignite/);
+    expect(nextOf(PRUSSIAN_BLUE, 1.3)).toContain("never ignite it");
   });
 });

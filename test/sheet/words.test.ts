@@ -61,10 +61,11 @@ const own = (plan: Plan): string[] => [
   ...Object.values(plan.cautions).flatMap((one) => [...textsOf(one)]),
   // the statements of a label are a table of the law, not words of the sheet
   ...plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => officialText(code) ?? "")),
-  // what heat leaves of a formula is a formula
+  // what heat leaves of a formula is a formula, and how it is heated is known with it
   ...plan.candidates.flatMap(({ formula }) => {
     const found = attempt(() => identifyByMassLoss({ before: "2 g", after: "1 g", candidates: [formula] }));
-    return found.ok ? [found.value.candidates[0]!.residue] : [];
+    const [one] = found.ok ? found.value.candidates : [];
+    return one === undefined ? [] : [one.residue, one.condition ?? ""];
   }),
   ...plan.cautions.substances.flatMap(({ statements }) =>
     officialPrecautions(statements.map(({ code }) => code)).map(({ text }) => text),

@@ -98,6 +98,8 @@ export function acidOf({ acidPerGram }: MassLossRequest): Quantity | undefined {
 interface LeftByHeat {
   readonly residue: string;
   readonly share: Quantity;
+  /** How it is heated for that. */
+  readonly condition: string | undefined;
 }
 
 const left = /* @__PURE__ */ remembering<LeftByHeat | undefined>(300);
@@ -105,11 +107,12 @@ const left = /* @__PURE__ */ remembering<LeftByHeat | undefined>(300);
 /** What heat leaves of a solid; undefined where that is not known, or where all of it stays. */
 export const leftOnIgnition = (formula: Formula): LeftByHeat | undefined =>
   left(formula.toString(), () => {
-    const residue = residueOf(formula, undefined)?.residue;
-    if (residue === undefined || residue.hasSameComposition(formula)) return undefined;
+    const known = residueOf(formula, undefined);
+    if (known === undefined || known.residue.hasSameComposition(formula)) return undefined;
+    const { residue, condition } = known;
     const loss = attempt(() => expectedLossOf(formula, residue));
     if (!loss.ok || !loss.value.isPositive()) return undefined;
-    return { residue: nameOfFormula(residue), share: lessThanAll(loss.value).to("%") };
+    return { residue: nameOfFormula(residue), share: lessThanAll(loss.value).to("%"), condition };
   });
 
 export function expectedLossOf(formula: Formula, residue: Formula): Quantity {

@@ -10,7 +10,7 @@ import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import type { Cautions, SubstanceCautions } from "../../substance";
-import { classesOfFormula, type HazardClass, madeOf, thermalStepsOf } from "../../substance/internal";
+import { madeOf, thermalStepsOf } from "../../substance/internal";
 import { cite, type SourceKey } from "../data/sources";
 import {
   type FumeGround,
@@ -20,6 +20,7 @@ import {
   type WorkCondition,
   type WorkStep,
 } from "../data/work-cautions";
+import { isHeatSensitive } from "../identity/by-ignition";
 import { residueOf } from "../identity/ignition";
 import type { BatchFigures } from "../planning/batch-figures";
 import { planned } from "../planning/exact";
@@ -99,20 +100,6 @@ const isTrapped = ({ setting }: Given): boolean =>
   setting.products.some(
     (one) => one !== setting.product && isGas(one.formula, setting.wet) && absorbentOf(one.formula) !== undefined,
   );
-
-/** Products that heat alone may set off. */
-const HEAT_SENSITIVE: readonly HazardClass[] = [
-  "ammonium nitrate",
-  "chlorate",
-  "perchlorate",
-  "permanganate",
-  "persulfate",
-];
-
-const isHeatSensitive = (formula: Formula): boolean => {
-  const classes = classesOfFormula(formula);
-  return HEAT_SENSITIVE.some((name) => classes.has(name));
-};
 
 /** A dry product that an oven, or a mistake with one, changes. */
 function isHurtByHeat(product: Formula): boolean {

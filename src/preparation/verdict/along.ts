@@ -3,6 +3,7 @@ import { molarMass, parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { VARIABLE_WATER } from "../data/products";
 import { exact, lessThanAll } from "../planning/exact";
+import { nextByFire } from "./by-fire";
 import { belief, EXCLUDED, likelihoodWithin, percent } from "./difference";
 import type { Evidence } from "./evidence";
 import type { Finding } from "./finding";
@@ -10,7 +11,8 @@ import { neverWashedOut } from "./seen";
 import { shows } from "./test-outcome";
 
 /** A by-product that precipitates with the product is in every cake, and no washing takes it out. */
-export function secondSolid({ batch, grams }: Evidence, over: Quantity): Finding[] {
+export function secondSolid(evidence: Evidence, over: Quantity): Finding[] {
+  const { batch, grams } = evidence;
   return batch.byProducts
     .filter(({ where }) => where === "with the product")
     .map(({ formula, mass }): Finding => {
@@ -23,7 +25,7 @@ export function secondSolid({ batch, grams }: Evidence, over: Quantity): Finding
         figure: part.to("%"),
         likelihood: likelihoodWithin(over, exact("0 g"), mass),
         weight: belief("secondSolid") * (fits ? 1 : belief("inPart")),
-        next: `titrate or ignite a weighed sample: the share of ${formula} in it gives the yield`,
+        next: nextByFire(evidence, `titrate or ignite a weighed sample: the share of ${formula} in it gives the yield`),
       };
     });
 }
@@ -75,7 +77,7 @@ export function variableWater(evidence: Evidence): Finding[] {
       figure: dry.dividedBy(most).to("%"),
       likelihood,
       weight: likelihood * belief("otherForm"),
-      next: "count it by its metal: ignite a weighed sample",
+      next: nextByFire(evidence, "count it by its metal: ignite a weighed sample"),
     },
   ];
 }

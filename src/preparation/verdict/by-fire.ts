@@ -3,6 +3,7 @@ import type { Formula } from "../../formula";
 import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
+import { mayIgnite } from "../identity/by-ignition";
 import { residueOf } from "../identity/ignition";
 import { expectedLossOf } from "../identity/tests";
 import { planned } from "../planning/exact";
@@ -14,6 +15,12 @@ export function agreement(found: Quantity, asked: Quantity): number {
   const apart = found.minus(asked).toNumber("%");
   return likelihoodAt((COVERAGE * apart) / planned("sameWater").toNumber("%"));
 }
+
+/** What to do next, where that is to ignite a sample: what is dangerous in fire is titrated. */
+export const nextByFire = ({ observed: { setting } }: Pick<Evidence, "observed">, next: string): string =>
+  mayIgnite(setting.product.formula)
+    ? next
+    : "titrate a weighed sample; never ignite it: what heat makes of it is dangerous";
 
 /** What the sample was ignited to, where that is given; each solid by its own row otherwise. */
 function ignitedTo({ batch, identity }: Evidence): Formula | undefined {

@@ -6,7 +6,7 @@ import { exact, planned } from "../planning/exact";
 import { kindOfCake } from "../procedure/isolation";
 import { atMost } from "../procedure/words";
 import { saltsInCrop, secondSolid, variableWater } from "./along";
-import { agreement } from "./by-fire";
+import { agreement, nextByFire } from "./by-fire";
 import { belief, clearlyAbove, EXCLUDED, likelihoodWithin, percent } from "./difference";
 import { besidesOf, type Evidence } from "./evidence";
 import type { Finding } from "./finding";
@@ -97,7 +97,9 @@ function wet(evidence: Evidence, over: Quantity, inBand: boolean): Finding {
     figure: over.dividedBy(dry).to("%"),
     likelihood,
     weight: found === "" ? belief(usual) : Math.max(belief(usual), likelihood! * belief("wetByFire")),
-    next: keepsWater ? "ignite a weighed sample: water goes with the rest" : "dry again to constant mass",
+    next: keepsWater
+      ? nextByFire(evidence, "ignite a weighed sample: water goes with the rest")
+      : "dry again to constant mass",
   };
 }
 

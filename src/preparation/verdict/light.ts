@@ -1,6 +1,7 @@
 // Explanations of a mass that fits, and of one that is too small: the liquor, handling, a reagent that ran short.
 
 import type { Quantity } from "../../quantity";
+import { ignitionDecides } from "../identity/by-ignition";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
 import { atMost } from "../procedure/words";
 import { belief, clearlyAbove, isTooCoarse, likelihoodWithin, percent } from "./difference";
@@ -170,6 +171,9 @@ export function fits(
   const short = ranShort(evidence);
   // Too little for handling alone: it fits only because of what liquor and washing keep.
   const isByLiquor = byLiquor.length === 0 && clearlyAbove(expected.times(lessThanAll(handlingLoss)), dry);
+  // A sample is ignited where that tells the formulas apart that the product may have.
+  const listed = evidence.candidates.filter((candidate) => !evidence.onlyByTest.has(candidate.formula));
+  const isOpen = identity === undefined && ignitionDecides(observed.setting.product.formula, listed);
   const findings: Finding[] = [
     ...byLiquor,
     {
@@ -193,7 +197,7 @@ export function fits(
                   ? "besideSeen"
                   : "fits",
         ),
-      next: identity === undefined ? "ignite a sample if the formula matters" : "nothing more is needed",
+      next: isOpen ? "ignite a sample if the formula matters" : "nothing more is needed",
     },
   ];
   findings.push(...short);

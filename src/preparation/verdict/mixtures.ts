@@ -3,6 +3,7 @@
 import { type Quantity, quantity } from "../../quantity";
 import type { SampleMixture } from "../identity/mixtures";
 import { exact, lessThanAll, planned } from "../planning/exact";
+import { nextByFire } from "./by-fire";
 import { belief, EXCLUDED, likelihoodAt, likelihoodWithin, percent } from "./difference";
 import { afterLosses, type Evidence, leastExplained } from "./evidence";
 import type { Finding } from "./finding";
@@ -47,7 +48,7 @@ function byIgnition(evidence: Evidence, least: Quantity): Finding[] {
         figure: part.to("%"),
         likelihood,
         weight: likelihood * expects,
-        next: NEXT,
+        next: nextByFire(evidence, NEXT),
       },
     ];
   });
@@ -78,7 +79,7 @@ function byTitration(evidence: Evidence, least: Quantity): Finding[] {
         figure: part.to("%"),
         likelihood,
         weight: likelihood * expects,
-        next: NEXT,
+        next: nextByFire(evidence, NEXT),
       },
     ];
   });
@@ -110,7 +111,10 @@ function byMass(evidence: Evidence, least: Quantity): Finding[] {
         figure: quantity({ value: (100 * ends[0]!).toPrecision(3), unit: "%" }),
         likelihood: 1,
         weight: belief(isWideAndLight(evidence) ? "otherFormOfLight" : "mixture"),
-        next: `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite or titrate a weighed sample: it gives the share`,
+        next: nextByFire(
+          evidence,
+          `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite or titrate a weighed sample: it gives the share`,
+        ),
       },
     ];
   });

@@ -5,6 +5,7 @@ import type { IdentityCandidate } from "../identity/types";
 import { exact, lessThanAll, planned } from "../planning/exact";
 import { isOnBooksOnly } from "../reaction/candidates";
 import type { Setting } from "../request/setting";
+import { nextByFire } from "./by-fire";
 import { belief, COVERAGE, EXCLUDED, isTooCoarse, likelihoodAt, likelihoodWithin, percent } from "./difference";
 import { afterLosses, type Evidence, leastExplained, madeInPlace, othersByFire } from "./evidence";
 import type { Finding, FindingCode } from "./finding";
@@ -82,7 +83,10 @@ export function otherFormulas(evidence: Evidence): Finding[] {
         weight: byMass * byTests * (isMade ? Math.max(expects, belief("fits")) : expects),
         next:
           identity === undefined
-            ? `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite a weighed sample: the loss distinguishes the formulas`
+            ? nextByFire(
+                evidence,
+                `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite a weighed sample: the loss distinguishes the formulas`,
+              )
             : "titrate a weighed sample with acid to confirm it",
       },
     ];
@@ -149,7 +153,7 @@ export function exactHits(evidence: Evidence): Finding[] {
         figure: ratio,
         likelihood,
         weight: likelihood * belief("exactHit") * belief(isTooCoarse(dry) ? "coarseFits" : "fits"),
-        next: "ignite or titrate a weighed sample: the mass alone does not distinguish them",
+        next: nextByFire(evidence, "ignite or titrate a weighed sample: the mass alone does not distinguish them"),
       },
     ];
   });

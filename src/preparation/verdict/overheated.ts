@@ -7,7 +7,7 @@ import { residueOf } from "../identity/ignition";
 import { exact, lessThanAll, planned } from "../planning/exact";
 import { keyElement } from "../reaction/candidates";
 import { nameOfFormula } from "../reaction/species";
-import { likelihoodByFire } from "./by-fire";
+import { likelihoodByFire, nextByFire } from "./by-fire";
 import { belief, EXCLUDED, likelihoodWithin, percent } from "./difference";
 import { afterLosses, type Evidence, leastExplained } from "./evidence";
 import type { Finding } from "./finding";
@@ -58,7 +58,7 @@ export function overheated(evidence: Evidence): Finding[] {
           (byFire === undefined ? usual : Math.max(byFire * belief("otherFormByFire"), usual * belief("leastByFire"))),
         next: isFound
           ? "titrate a weighed sample to confirm it"
-          : "ignite a weighed sample: what heat has already changed loses less, or nothing",
+          : nextByFire(evidence, "ignite a weighed sample: what heat has already changed loses less, or nothing"),
       },
     ];
   });

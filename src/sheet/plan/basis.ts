@@ -13,13 +13,13 @@ import { titrationPicture } from "../pictures/titration";
 import { filled, type SheetWords } from "../words";
 import { handFor, massWithUncertainty, type OnPaper } from "./context";
 import { precautionsOf } from "./hazards";
-import { furtherCautions, OPTIONAL } from "./record";
+import { testCautions } from "./record";
 
 function checkBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   // The test for complete precipitation is a step of its own.
   const checks = plan.checks.filter(({ text }) => text !== plan.completeness?.test).map(({ text }) => sentence(text));
-  const items = [...checks, ...furtherCautions(on, (work) => work === OPTIONAL)];
+  const items = [...checks, ...testCautions(on)];
   return items.length === 0
     ? []
     : [

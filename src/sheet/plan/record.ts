@@ -1,7 +1,7 @@
 // What is written down at the end: drying, result, what the mass says, waste, label, deviations.
 import { molarMass, parseFormula } from "../../formula";
-import type { WasteVessel } from "../../preparation";
-import { leftOnIgnition } from "../../preparation/internal";
+import type { Plan, WasteVessel } from "../../preparation";
+import { ignitionDecides, leftOnIgnition } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import { BLANK, type Block, type Picture } from "../document/blocks";
 import { about, capital, pretty, sentence } from "../figures";
@@ -29,13 +29,21 @@ const chartOf = (on: OnPaper): Picture => {
   };
 };
 
-/** What a mass means, and what heat would leave of a sample, where it may be another formula and is not fired anyway. */
+/** May a heated sample tell which formula it is, where the work itself fires nothing? */
+const asksForIgnition = ({ isolation, product, candidates }: Plan): boolean =>
+  isolation.how !== "residue" &&
+  isolation.how !== "liquor" &&
+  ignitionDecides(parseFormula(product.formula), candidates);
+
+/** What a mass means, and what heat would leave of a sample, where that tells which formula it is. */
 function meaning({ plan, words }: OnPaper, means: string, formula: string): string {
-  const isKey = plan.isolation.how !== "residue" && plan.candidates.length > 1;
-  const left = isKey ? leftOnIgnition(parseFormula(formula)) : undefined;
-  return left === undefined
-    ? means
-    : filled(words.heatLeaves, { means, share: about(left.share, "%"), residue: left.residue });
+  const left = asksForIgnition(plan) ? leftOnIgnition(parseFormula(formula)) : undefined;
+  if (left === undefined) return means;
+  const { residue, condition } = left;
+  const share = about(left.share, "%");
+  return condition === undefined
+    ? filled(words.heatLeaves, { means, share, residue })
+    : filled(words.heatLeavesWhere, { means, share, residue, where: condition });
 }
 
 /** What the mass found says, before any candidate is looked at. */
@@ -108,11 +116,15 @@ export function recordBlocks(on: OnPaper): Block[] {
   ];
 }
 
-/** Work that is done where somebody wants to know: it stands with the checks. */
-export const OPTIONAL = "ignition test";
+/** Work that is done where somebody wants to know. */
+const OPTIONAL = "ignition test";
+
+/** Cautions of the ignition test, where the meaning of a mass asks for one. */
+export const testCautions = (on: OnPaper): string[] =>
+  asksForIgnition(on.plan) ? furtherCautions(on, (work) => work === OPTIONAL) : [];
 
 /** Cautions of work that is no step of its own: the ignition test, the waste. */
-export function furtherCautions({ plan }: OnPaper, about: (work: string) => boolean): string[] {
+function furtherCautions({ plan }: OnPaper, about: (work: string) => boolean): string[] {
   const said = new Set(plan.steps.flatMap(({ cautions }) => cautions.map(({ text }) => text)));
   return plan.stepCautions
     .filter(({ step }) => about(step))

@@ -1,0 +1,56 @@
+// What ignition of a sample may be asked for: where it tells formulas apart, and where nothing dangerous comes of it.
+
+import { type Formula, parseFormula } from "../../formula";
+import { remembering } from "../../foundation/memo";
+import type { Quantity } from "../../quantity";
+import { classesOfFormula, type HazardClass, madeOf } from "../../substance/internal";
+import { exact, planned } from "../planning/exact";
+import type { Candidate } from "../reaction/candidates";
+import { residueOf } from "./ignition";
+import { leftOnIgnition } from "./tests";
+
+/** Products that heat alone may set off. */
+const HEAT_SENSITIVE: readonly HazardClass[] = [
+  "ammonium nitrate",
+  "chlorate",
+  "perchlorate",
+  "permanganate",
+  "persulfate",
+];
+
+export const isHeatSensitive = (formula: Formula): boolean => {
+  const classes = classesOfFormula(formula);
+  return HEAT_SENSITIVE.some((name) => classes.has(name));
+};
+
+/** A cyanide, a cyanido complex or a thiocyanate gives off poison at red heat, whatever else it does. */
+const holdsCyanide = (formula: Formula): boolean => {
+  const { cyanide, groups } = madeOf(formula);
+  return cyanide !== undefined || groups.has("thiocyanate");
+};
+
+/** May a sample of it be ignited at a bench? */
+export const mayIgnite = (formula: Formula): boolean => !holdsCyanide(formula) && !isHeatSensitive(formula);
+
+/** Part of a solid that heat leaves; undefined where that is not known. */
+function leftOf(formula: Formula): Quantity | undefined {
+  const residue = residueOf(formula, undefined)?.residue;
+  if (residue === undefined) return undefined;
+  return residue.hasSameComposition(formula) ? exact("100 %") : leftOnIgnition(formula)?.share;
+}
+
+const remembered = /* @__PURE__ */ remembering<boolean>(200);
+
+/** Does ignition of a sample tell the product from another formula that it may be, and may it be done? */
+export function ignitionDecides(product: Formula, candidates: readonly Candidate[]): boolean {
+  const others = candidates.filter(({ wanted }) => !wanted).map(({ formula }) => formula);
+  return remembered([product, ...others].join(" "), () => {
+    const own = mayIgnite(product) ? leftOf(product) : undefined;
+    if (own === undefined) return false;
+    const least = planned("sampleScatter").toNumber("%");
+    return others.some((other) => {
+      const left = leftOf(parseFormula(other));
+      return left !== undefined && Math.abs(left.minus(own).toNumber("%")) > least;
+    });
+  });
+}
