@@ -179,6 +179,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   oxfordChemistry: "compilation",
   oxfordChemistryFirst: "compilation",
   sshade: "page",
+  heatStorage2023: "article",
   hydrateThesis: "page",
   webElements: "page",
   encyclopediaCompounds: "shareAlike",

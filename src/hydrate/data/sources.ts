@@ -14,6 +14,7 @@ export const hydrateSources = {
   sshade: { title: "SSHADE, database of the spectroscopy of solids (Observatory of Grenoble and partners), data of the solids" },
   tutton1890: { title: "Tutton, work of 1890 to 1915 on the monoclinic double sulfates R2M(SO4)2·6H2O, Royal Society of London", year: 1915 },
   richardsKelley1911: { title: "Richards and Kelley, The Transition Temperatures of Sodium Chromate as Convenient Fixed Points in Thermometry, Proc. Am. Acad. Arts Sci.", year: 1911 },
+  heatStorage2023: { title: "Freeman, Additive Manufacturing for Phase Change Thermal Energy Storage and Management, dissertation, Embry-Riddle Aeronautical University", year: 2023, where: "Tables 1.4 and 1.5" },
   hydrateThesis: { title: "thesis on changes of phase of hydrates (unsigned), appendix 14.1, transition points with their literature" },
 } as const satisfies Sources;
 
@@ -56,6 +57,7 @@ export const hydrateAccess = {
   sulz1888: "page read: half the water above 55 °C, all at 121 °C",
   columbiaSulfates: "entries read as a public reference site prints them",
   copperSulfateHeating: "stored page; a thermal analysis shows that the last step is really two",
+  heatStorage2023: "public copy; melting points of salts and hydrates, gathered from articles on heat storage",
   hydrateThesis: "stored page: magnesium sulfate 48.1, zinc sulfate 39.0, calcium chloride 45.3, borax 60.8 °C",
   frostWeier2004: "abstract: steps at 162, 479 and 684 °C, inside the ranges given",
   oxalates2014: "table read: losses by thermogravimetry",
