@@ -95,7 +95,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
 export type FumeGround = "sulfur" | "nitrogen oxides" | "ammonia" | "organic" | "cyanide" | "chlorine" | "carbonate";
 
 /** A fume and its ground. */
-interface FumeRow {
+export interface FumeRow {
   readonly of: FumeGround;
   /** Only where the residue is free of this element: sulfates and chlorides may be all that is left. */
   readonly element?: string;

@@ -1,0 +1,138 @@
+// When a caution of the work holds, by what is handled and by the figures of the batch, and which materials it is about.
+
+import { ALKALI_METALS } from "../../element/internal";
+import type { Formula } from "../../formula";
+import { once } from "../../foundation/memo";
+import { constitutionOf } from "../../ion";
+import { isOneOf } from "../../ion/internal";
+import type { Quantity } from "../../quantity";
+import { thermalStepsOf } from "../../substance/internal";
+import { WORK_CAUTIONS, type WorkCautionRow, type WorkCondition, type WorkStep } from "../data/work-cautions";
+import { isHeatSensitive } from "../identity/by-ignition";
+import type { BatchFigures } from "../planning/batch-figures";
+import { planned } from "../planning/exact";
+import { dryingOf } from "../procedure/drying";
+import { kindOf } from "../procedure/kind";
+import { isWashedWithAlcohol } from "../procedure/protection";
+import { useOf } from "../procedure/use";
+import { absorbentOf } from "../reaction/absorbing";
+import { isAcid, isAmmonia } from "../reaction/acids";
+import { gasRow, isGas } from "../reaction/fluids";
+import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
+
+/** What is asked about. */
+export interface Given {
+  readonly setting: Setting;
+  readonly batch: BatchFigures;
+}
+
+/** More than a tenth, up to which a liquid counts as dilute; a solution whose strength cannot be determined counts as strong. */
+export const isMoreThanDilute = ({ massFraction }: Material): boolean =>
+  (massFraction()?.compare(planned("dilute")) ?? 1) > 0;
+
+export const isStrongAcid = (m: Material): boolean => m.isSolution && isAcid(m.form) && isMoreThanDilute(m);
+
+const isAmmoniaWater = (m: Material): boolean => m.isSolution && isAmmonia(m.species.formula) && isMoreThanDilute(m);
+
+function isStrongAlkali(material: Material): boolean {
+  const { cations, anions } = constitutionOf(material.form);
+  const isHydroxide = anions.length === 1 && anions[0]!.formula === "OH-";
+  const isAlkali = isHydroxide && cations.every(({ element = "" }) => ALKALI_METALS.has(element));
+  return isAlkali && isMoreThanDilute(material);
+}
+
+/** All that is taken in hand, what takes no part in the equation with it. */
+const packsOf = ({ materials, asides }: Setting): readonly Material[] => [...materials, ...asides];
+
+/** Alcohol goes into the liquor or over the crystals, or the steps say that it may. */
+const meetsAlcohol = ({ setting: { request, asides, product }, batch: { isolation } }: Given): boolean =>
+  isolation.how === "unknown" ||
+  request.washing?.rinse === "alcohol" ||
+  asides.some((one) => useOf(one, product.formula) === "alcohol");
+
+const handlesAmmonia = ({ setting }: Given): boolean =>
+  [...setting.reactants, ...setting.products].some((s) => isAmmonia(s.formula));
+
+const isWarm = (rise: Quantity): boolean => rise.compare(planned("warm")) >= 0;
+
+/** Preparations that may get hot where no figure of heat is known. */
+const LIVELY: readonly string[] = ["redox", "displacement", "metal and acid"];
+
+/** Some of the gas goes through a wash bottle, and with it all. */
+const isTrapped = ({ setting }: Given): boolean =>
+  setting.products.some(
+    (one) => one !== setting.product && isGas(one.formula, setting.wet) && absorbentOf(one.formula) !== undefined,
+  );
+
+/** A dry product that an oven, or a mistake with one, changes. */
+function isHurtByHeat(product: Formula): boolean {
+  const { upTo } = dryingOf(product);
+  const changes = thermalStepsOf(product)[0]?.from;
+  if (changes !== undefined && changes.compare(planned("overheated")) <= 0) return true;
+  return upTo !== undefined && upTo.compare(planned("oven")) < 0;
+}
+
+/** When a row of the table holds. */
+const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
+  "strong acid": ({ setting }) => packsOf(setting).some(isStrongAcid),
+  "strong alkali": ({ setting }) => packsOf(setting).some(isStrongAlkali),
+  "strong ammonia": ({ setting }) => packsOf(setting).some(isAmmoniaWater),
+  "dissolving warms": ({ batch }) => batch.dissolvingHeat.some((one) => "rise" in one && isWarm(one.rise.rise)),
+  "mixing warms": ({ batch: { heat } }) => "rise" in heat && isWarm(heat.rise.rise),
+  boils: ({ batch: { heat } }) => "rise" in heat && heat.rise.boils === true,
+  "heat not known": ({ setting, batch: { heat } }) =>
+    "missing" in heat && (setting.materials.some(isStrongAcid) || LIVELY.includes(kindOf(setting))),
+  "diluted acid": ({ setting, batch }) =>
+    setting.materials.some((m, i) => {
+      const feed = batch.feeds[i]!;
+      return isStrongAcid(m) && feed.how === "solution" && feed.dilution !== undefined;
+    }),
+  gas: (given) => given.batch.gas.length > 0 && (!given.setting.wet || !isTrapped(given)),
+  "gas through a trap": (given) => given.setting.wet && isTrapped(given),
+  "gas for the hood": ({ batch }) => batch.gas.some((gas) => gas.hood),
+  "flammable gas": ({ setting }) =>
+    setting.products.some(({ formula }) => isGas(formula, setting.wet) && gasRow(formula)?.burns === true),
+  oxygen: ({ setting }) => setting.products.some(({ formula }) => isOneOf(formula, "O2")),
+  "solid into acid": ({ setting, batch }) =>
+    batch.vessel?.intoAcid === true && setting.materials.some(({ form }) => isAcid(form)),
+  ammonia: handlesAmmonia,
+  "ammonia in a hot liquor": (given) => handlesAmmonia(given) && given.batch.crystallising?.asItForms === false,
+  "ammonia in a cold liquor": (given) => handlesAmmonia(given) && given.batch.crystallising?.asItForms !== false,
+  redox: ({ setting }) => kindOf(setting) === "redox",
+  antisolvent: meetsAlcohol,
+  "washed with alcohol": ({ setting: { product, wet } }) => wet && isWashedWithAlcohol(product.formula),
+  crystallising: ({ batch }) => batch.crystallising?.asItForms === false,
+  "drying limit": ({ setting: { product, wet } }) => wet && isHurtByHeat(product.formula),
+  "heat sets it off": ({ setting }) => isHeatSensitive(setting.product.formula),
+  "acid left": ({ setting, batch }) =>
+    setting.wet &&
+    (setting.asides.some(({ form }) => isAcid(form)) ||
+      setting.materials.some(({ form }, i) => isAcid(form) && batch.materialBalance.supplied[i]!.left.isPositive())),
+  "metals left": ({ batch }) => batch.waste.metals.some((metal) => metal.precipitate),
+  always: () => true,
+};
+
+/** The rows of the table for each step, in its order. */
+const rowsOfSteps = /* @__PURE__ */ once(() => {
+  const rows = new Map<WorkStep, WorkCautionRow[]>();
+  for (const row of WORK_CAUTIONS()) rows.set(row.step, [...(rows.get(row.step) ?? []), row]);
+  return rows as ReadonlyMap<WorkStep, readonly WorkCautionRow[]>;
+});
+
+/** The rows of a step that hold for this work. */
+export const rowsThatHold = (step: WorkStep, given: Given): readonly WorkCautionRow[] =>
+  (rowsOfSteps().get(step) ?? []).filter(({ when }) => HOLDS[when](given));
+
+/** Materials that a row is about, where it is about some of them and not the work as a whole. */
+export function concerned({ step, when }: WorkCautionRow, { setting, batch }: Given): readonly Material[] | undefined {
+  if (step !== "weighing" && step !== "dissolving") return undefined;
+  const packs = packsOf(setting);
+  if (when === "strong acid") return packs.filter(isStrongAcid);
+  if (when === "strong alkali") return packs.filter(isStrongAlkali);
+  if (when === "strong ammonia") return packs.filter(isAmmoniaWater);
+  if (when !== "dissolving warms") return undefined;
+  const warms = (name: string): boolean =>
+    batch.dissolvingHeat.some((one) => one.material === name && "rise" in one && isWarm(one.rise.rise));
+  return setting.materials.filter(({ shelf }) => warms(shelf.name));
+}
