@@ -44,6 +44,33 @@ describe("handling loss from runs", () => {
     expect(percent(h!.interval.upper)).toBeGreaterThan(2.5);
   });
 
+  // Of a solution the strength was measured, not the pack: what is missing is handling alone, u² + s²/n with no part of a pack.
+  it("has no pack to share with where a solution runs out", () => {
+    const titrated = planPreparation({
+      ...request,
+      materials: [{ name: "brine", form: "CaCl2", strength: "1.000 mol/L" }, request.materials[1]!],
+    });
+    const losses = [0.022, 0.028, 0.025, 0.025];
+    const { dissolved: inLiquor } = titrated.completeness as { dissolved: Quantity };
+    const { plan: schedule } = titrated.washing as { plan: { productLost: Quantity } };
+    const stays = inLiquor.plus(schedule.productLost).in("g").toNumber();
+    const all = titrated.product.theoreticalYield.in("g").toNumber();
+    const runs = losses.map((loss) =>
+      evaluateRun(titrated, { dried: `${(all * (1 - loss) - stays).toFixed(2)} ± 0.05 g` as "1 g" }),
+    );
+    const { handlingLoss, assays } = learnFromRuns(runs);
+    expect(assays).toEqual([]);
+    const squares = losses.reduce((sum, loss) => sum + (loss - 0.025) ** 2, 0);
+    const scatter = (2 * 0.03 ** 2 + squares) / (2 + 3);
+    const u2 = 0.1 ** 2 / 12;
+    const whole = u2 + scatter / 4;
+    expect(percent(handlingLoss[0]!.value)).toBeCloseTo(100 * (0.05 + (u2 / whole) * (0.025 - 0.05)), 1);
+    expect(handlingLoss[0]!.value.standardUncertainty!.toNumber()).toBeCloseTo(
+      100 * Math.sqrt(u2 - u2 ** 2 / whole),
+      1,
+    );
+  });
+
   it("is surer with every run, and the same in any order", () => {
     const losses = [0.01, 0.03, 0.05, 0.02, 0.04];
     const learned = (list: readonly number[]) => learnFromRuns(list.map((loss) => losing(loss))).handlingLoss[0]!;
