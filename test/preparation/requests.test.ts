@@ -1,5 +1,15 @@
 // Requests in other shapes, and those that are refused for what they ask.
-import { attempt, checkRecipe, isPreparativeError, type PlanRequest, planPreparation, type Recipe } from "preparative";
+import {
+  attempt,
+  balance,
+  checkRecipe,
+  isPreparativeError,
+  type PlanRequest,
+  parseEquation,
+  planFromJSON,
+  planPreparation,
+  type Recipe,
+} from "preparative";
 import { describe, expect, it } from "vitest";
 
 const chalk: PlanRequest = {
@@ -176,5 +186,18 @@ describe("dissolving", () => {
       { name: "lead nitrate", form: "Pb(NO3)2" },
     ];
     expect(texts("Pb(NO3)2 + KI -> PbI2 + KNO3", "PbI2", materials, "16.6 g")[0]).toMatch(/; it cools by about 14 K/);
+  });
+});
+
+describe("an equation that is read already", () => {
+  const text = "CaCl2 + Na2CO3 -> CaCO3 + 2 NaCl";
+  it.each([
+    ["parsed", parseEquation(text)],
+    ["balanced", balance(text)],
+  ])("is taken %s, and kept as its text", (_, equation) => {
+    const plan = planPreparation({ ...chalk, equation });
+    expect(plan.request.equation).toBe(text);
+    const kept: unknown = JSON.parse(JSON.stringify(plan));
+    expect(planFromJSON(kept).product.theoreticalYield.toString()).toBe(plan.product.theoreticalYield.toString());
   });
 });

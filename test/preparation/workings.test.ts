@@ -46,7 +46,7 @@ const recipe = checkRecipe({
 
 const worked = (figure: unknown): string => explain(figure as Quantity).toString();
 const [calcium, soda] = chalk.materialBalance.supplied;
-const { plan: wash } = chalk.washing as { plan: Record<string, unknown> & { residueAfter: readonly Quantity[] } };
+const { plan: wash } = chalk.washing as { plan: { residueUnwashed: Quantity; productLost: Quantity } };
 const sodium = chalk.waste.vessels[0]!;
 const dryness = run.dryness as unknown as Record<string, Quantity>;
 
@@ -60,8 +60,8 @@ describe("the working of a figure", () => {
     ["vessel", chalk.vessel!.needed, "vessel = liquid × foam factor", "V(vessel)"],
     ["liquid", chalk.vessel!.liquid, "volume of liquid <= mass of everything / density of water", "V(liquid)"],
     ["water of the liquor", chalk.liquor.water, "water = added + from crystals and reaction", "m(H2O, liquor)"],
-    ["salts", wash["residueUnwashed"], "by-products and excess that stay in the liquor", "m(salts)"],
-    ["lost by washing", wash["productLost"], "kept = solubility for 100 g of water × water", "m(CaCO₃, kept)"],
+    ["salts", wash.residueUnwashed, "by-products and excess that stay in the liquor", "m(salts)"],
+    ["lost by washing", wash.productLost, "kept = solubility for 100 g of water × water", "m(CaCO₃, kept)"],
     ["metal in the waste", sodium.metals[0]!.mass, "mass = amount × molar mass", "m(Na, waste)"],
     ["cost of a material", chalk.cost!.lines[0]!.cost, "cost = portion × price / pack size", "cost(calcium)"],
     ["cost", chalk.cost!.total, "sum of the parts of the packs used", "cost"],
