@@ -2,7 +2,7 @@
 import type { SourceKey } from "./sources";
 
 /** A solid that precipitates as a slime. */
-interface GelRow {
+export interface GelRow {
   /** Without crystal water, as the registry spells it. */
   readonly formula: string;
   /** The whole liquor stiffens to a jelly. */
