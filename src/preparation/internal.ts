@@ -12,6 +12,7 @@ export { kindOfCake } from "./procedure/isolation";
 export { type Hand, handOf, type Instruments, list } from "./procedure/words";
 export { fateInRoom } from "./reaction/fate";
 export { isAntisolvent } from "./reaction/fluids";
+export { heldWaterOf, withGelWater } from "./reaction/held-water";
 export { inItsFacts, MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/door";
 
 export { revived } from "./request/revived";

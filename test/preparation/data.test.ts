@@ -33,7 +33,9 @@ import { GASES } from "../../src/preparation/data/gases";
 import { GELS } from "../../src/preparation/data/gels";
 import { BASIC_SALTS, IGNITION, OXIDES, PRECIPITATES } from "../../src/preparation/data/ignition";
 import {
+  INSOLUBLE_ACIDS,
   INSOLUBLE_NONMETALS,
+  OILY,
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,
   TAKES_BACK,
@@ -77,6 +79,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   HOT_SULFURIC: [HOT_SULFURIC],
   IGNITION,
   IGNITION_FUMES,
+  INSOLUBLE_ACIDS,
   INSOLUBLE_NONMETALS,
   IN_LYE: [IN_LYE],
   IN_WATER: [IN_WATER],
@@ -86,6 +89,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   LIQUIDS,
   NOT_MIXING,
   NOT_WARM,
+  OILY: [OILY],
   OXIDES,
   OXIDES_FROM_WATER,
   OXIDISING_ACIDS: [OXIDISING_ACIDS],

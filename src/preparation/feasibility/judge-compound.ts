@@ -10,7 +10,7 @@ import {
   OXIDE_OR_HYDROXIDE,
   TAKEN_APART,
 } from "../../solubility/internal";
-import { isLye } from "../procedure/roles";
+import { isLye } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import type { Case } from "./case";
 import type { Figure, Reason, Ruling } from "./feasibility";

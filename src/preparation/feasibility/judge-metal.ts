@@ -117,7 +117,9 @@ function withHydrogen(c: Case, metal: Put): Ruling | undefined {
 function passive(c: Case, metal: Put): { stops: boolean; reason: Reason } | undefined {
   const symbol = metal.species.formula.symbols[0]!;
   const acid = c.put.find(({ made }) => made.acid !== undefined);
-  if (acid === undefined) return undefined;
+  // lye takes the film, and the metal, before the acid comes
+  const inLye = c.put.some(({ made }) => made.anions.some(({ formula }) => formula === "OH-"));
+  if (acid === undefined || (inLye && (IN_LYE.metals as readonly string[]).includes(symbol))) return undefined;
   const oxidiser = c.put.some(({ species }) => isOneOf(species.formula, "H2O2", "O2"));
   const row = PASSIVE.find(
     (one) => one.metal === symbol && acid.made.anions.some(({ formula }) => one.anions.includes(formula)),

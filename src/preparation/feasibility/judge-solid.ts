@@ -1,8 +1,9 @@
 // Solids that do not do what their equation says: a new one coats the old, a fired oxide stays in acid.
+
 import { keyOf } from "../../aqueous/internal";
 import { ACID_STEPS } from "../../ion/internal";
 import { COATING } from "../data/unwilling-solids";
-import { isLye } from "../procedure/roles";
+import { isLye } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { firedOxide } from "../reaction/fired-oxide";
 import { coreOf } from "../reaction/species";

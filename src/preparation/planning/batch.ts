@@ -11,11 +11,12 @@ import { alternativesOf } from "../feasibility/oxide-or-hydroxide";
 import type { Bench, Work } from "../procedure/bench";
 import { completenessOf } from "../procedure/completeness";
 import { crystallisingOf } from "../procedure/crystallising";
+import { dropTestFor } from "../procedure/drop-test";
 import { feedsOf } from "../procedure/feeds";
 import { type Dissolved, isolationOf, type WashSchedule } from "../procedure/isolation";
 import { kindOf } from "../procedure/kind";
 import { mixedOf, workOf } from "../procedure/procedures";
-import { type Role, ranksOf, rolesOf } from "../procedure/roles";
+import { isByLye, type Role, ranksOf, rolesOf } from "../procedure/roles";
 import { type ProcedureStep, stepsOf } from "../procedure/step";
 import { accountFor, massFor } from "../reaction/account";
 import { type Candidate, candidatesFor } from "../reaction/candidates";
@@ -195,7 +196,8 @@ export function batchOf(
       const intoAcid =
         batch.gas.length > 0 &&
         batch.feeds.some((feed) => feed.how === "solid") &&
-        inner.roles.some((role) => role === "acid" || role === "metal");
+        inner.roles.some((role) => role === "acid" || role === "metal") &&
+        !isByLye(setting, inner.roles);
       if (!setting.wet) return undefined;
       const { mass, missing } = inner.full;
       return missing.length > 0 ? undefined : vesselFor([mass], temperature, batch.gas, intoAcid, request.vesselFactor);
@@ -216,7 +218,7 @@ export function batchOf(
         : completenessOf(
             setting,
             theoreticalYield,
-            inner.roles,
+            dropTestFor(setting, inner.roles, account, inner.work.kept?.amount, inner.work.liquor).text,
             inner.water === undefined ? undefined : inner.work.kept,
             inner.work.elsewhere,
           ),

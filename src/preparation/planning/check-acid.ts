@@ -1,9 +1,9 @@
 // What acids are watched for with bases and metals, and metals with the salt of another: which of the two is left, and how it
 // leaves the product.
 
-import { isAcidSalt, isMetal } from "../procedure/kind";
+import { isAcidSalt } from "../procedure/kind";
 import { isByLye } from "../procedure/roles";
-import { isAcid } from "../reaction/acids";
+import { isAcid, isMetal } from "../reaction/acids";
 import { isVolatile } from "../reaction/fluids";
 import { type Check, check, shown, type Watched } from "./check";
 import { planned } from "./exact";
@@ -30,6 +30,12 @@ export function neutralisation(watched: Watched): Check[] {
         leftOf(acid),
       ),
     ];
+  // What precipitates is washed free of acid; a solid base over the need would stay in it.
+  const precipitates = watched.batch.isolation.how === "precipitate";
+  if (precipitates && isOver(acid))
+    return [check(`${free(acid)} is left free: the washing takes it out of the precipitate`, leftOf(acid))];
+  if (precipitates && isOver(solid) && !solid.dissolves)
+    return [check(`${shown(leftOf(solid))} of ${name} is in excess and stays in the precipitate`, leftOf(solid))];
   if (isOver(acid))
     return [
       check(
@@ -61,6 +67,8 @@ export function neutralisation(watched: Watched): Check[] {
         }`,
       ),
     ];
+  if (precipitates && !solid.dissolves)
+    return [check(`no excess is planned: a little more acid is usual, so that no ${name} stays in the precipitate`)];
   return [
     check(
       `no excess is planned: ${shown(planned("usualExcess"), 2)} excess of ${name} is usual${solid.dissolves ? "" : ", filtered off at the end"}, so that no free acid is left`,
@@ -116,7 +124,7 @@ export function displacement(watched: Watched): Check[] {
       ]
     : [
         check(
-          `it is done when the last ${name} is gone; a drop of the liquor on a clean piece of it shows whether any salt is left`,
+          `it is done when the last ${name} is gone; a drop of the liquor on a bright piece of the same metal shows whether any salt is left`,
         ),
       ];
 }

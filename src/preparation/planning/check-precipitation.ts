@@ -4,7 +4,7 @@ import type { Formula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { TAKES_BACK } from "../data/insoluble";
-import { isLye } from "../procedure/roles";
+import { isLye } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { fateOf } from "../reaction/fate";
 import { type Check, check, shown, type Watched } from "./check";

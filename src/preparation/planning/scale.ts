@@ -7,7 +7,7 @@ import { PlanError } from "../error";
 import { isAcidSalt, isBase } from "../procedure/kind";
 import { reading, roundedTo } from "../reaction/account";
 import { keyElement } from "../reaction/candidates";
-import { baseAmong, baseForAcids, bringsAcid } from "../reaction/neutralising";
+import { acidAfterLye, baseAmong, baseForAcids, bringsAcid } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
 import { guard } from "../request/argument";
 import type { PlanRequest } from "../request/request";
@@ -103,6 +103,12 @@ function portionsFor({ materials, request }: Setting, extent: Quantity): Quantit
     const part = partOf(material, materials);
     return part === undefined ? need : need.times(part);
   });
+  const after = acidAfterLye(materials);
+  if (after !== undefined) {
+    const { lye, acid, takes } = after;
+    const over = needs[lye]!.minus(extent.times(materials[lye]!.species.coefficient));
+    needs[acid] = needs[acid]!.plus(over.times(takes));
+  }
   const asked = (material: Material, need: Quantity): Quantity => material.portionFor(need, askedAs(material, request));
   const portions = materials.map((material, i) => asked(material, needs[i]!));
   // Acid that a shop material brings along uses base before the product forms.

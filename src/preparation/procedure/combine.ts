@@ -12,7 +12,7 @@ import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
 import { absorbentOf } from "../reaction/absorbing";
-import { isAcid } from "../reaction/acids";
+import { isAcid, isLye } from "../reaction/acids";
 import { isGas, isLedIn } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import { putAsides } from "./asides";
@@ -21,7 +21,7 @@ import { putInto, putWater, vesselIn } from "./filling";
 import { isAcidSalt, notWarmOf } from "./kind";
 import { withOtherSolids } from "./other-solid";
 import { acidsUsed, baseLeft, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
-import { inOrder, isLye } from "./roles";
+import { inOrder } from "./roles";
 import { gasesIn, gasInRoom, notCaught, trapsFor } from "./trap";
 import { asRead } from "./weighing";
 import { about, celsius, lasting, list, litres } from "./words";
@@ -222,7 +222,7 @@ export function combine(bench: Bench): void {
     if (giving)
       bench.did(POT, hold(bench.pot), {
         say: () =>
-          `Let it stand until no more gas rises and the ${bench.name(i)} has gone into solution, warming at the end if it has become slow: only then comes the acid.`,
+          `Let it stand until no more gas rises and the ${bench.name(i)} has gone into solution, warming at the end if it has become slow; filter it if it is not clear: what the metal has beside it would dissolve in the acid. Only then comes the acid.`,
       });
   });
   if (rest.length === 0 || isLedLast) alone(bench, reactions, settle);

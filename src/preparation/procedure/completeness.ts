@@ -1,9 +1,7 @@
 // How much of a product that precipitates the liquor keeps.
 import type { Quantity } from "../../quantity";
 import { massFor } from "../reaction/account";
-import { isLedIn } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
-import type { Role } from "./roles";
 
 /** How much of the product the liquor keeps although it precipitates. */
 export type Completeness =
@@ -16,6 +14,7 @@ export type Completeness =
       readonly precipitated: Quantity<"number">;
       /** What the figures leave out. */
       readonly limits: string;
+      /** What shows at the bench that it is complete, or why no drop tells. */
       readonly test: string;
     }
   | { readonly missing: string; readonly test: string };
@@ -28,31 +27,16 @@ const AT_EQUILIBRIUM =
   "at the equilibrium of the whole liquor, with the solid as it first precipitates and the constants of the tables";
 
 /** The liquor is no pure water: what the reaction makes beside the product is not in the figure. */
-const LIMITS = "in pure water; acid, ammonium or CO2 of this reaction keep more in solution";
+const LIMITS = "in pure water; acid, ammonium, CO2 and salts of this reaction may keep more or less in solution";
 
 export function completenessOf(
   setting: Setting,
   theory: Quantity,
-  roles: readonly Role[],
+  test: string,
   keeps: { readonly amount: Quantity; readonly by: KeptBy } | undefined,
   elsewhere: Quantity | undefined,
 ): Completeness {
   const { product, temperature } = setting;
-  // An element comes by what oxidises or reduces, not by an ion that joins it.
-  const agent =
-    product.formula.symbols.length === 1
-      ? setting.materials.find((_, i) => roles[i] === "oxidiser" || roles[i] === "reducer")
-      : undefined;
-  const precipitant =
-    agent ?? setting.materials.find((_, i) => roles[i] === "precipitant" || roles[i] === "gas-giving base");
-  const drop =
-    precipitant === undefined
-      ? "the precipitant"
-      : `${precipitant.shelf.name}${agent === undefined || !agent.isSolution ? " solution" : ""}`;
-  const test =
-    precipitant !== undefined && isLedIn(precipitant)
-      ? `lead a little ${precipitant.shelf.name} through some of the clear liquor: a cloud means that more is needed`
-      : `let a little of the clear liquor stand with a drop of ${drop}: a cloud means that more is needed`;
   if (keeps === undefined) return { missing: `what the liquor keeps of ${product.name}`, test };
   const { amount, by } = keeps;
   const all = massFor(amount, product.formula, {

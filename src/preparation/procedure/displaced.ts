@@ -60,6 +60,9 @@ function rowFor({ frame: { setting } }: Bench, i: number): AcidTakesRow | undefi
 export const powderLeft = (bench: Bench, i: number): string =>
   rowFor(bench, i) === undefined ? " and lift them out; what is left as powder stays in the product" : "";
 
+/** Less gas than this is not given a figure. */
+const WORTH_A_FIGURE = exact("0.1 L");
+
 /** Take what is left of a metal out of the product, where dilute acid does. */
 export function takeOutMetal(bench: Bench, i: number): void {
   const { setting, account } = bench.frame;
@@ -68,7 +71,13 @@ export function takeOutMetal(bench: Bench, i: number): void {
   if (row === undefined) return;
   const { terms, metals, acids } = takingOf(row);
   const extent = account.supplied[i]!.left.dividedBy(exact(String(metals)));
-  const acid = acidFor(bench.pot, extent.times(acids).times(planned("overdose")));
+  // Metal powder coats itself: the liquor is made sour enough to eat through, whatever the sum asks for.
+  const sour = bench.pot.mass
+    .times(planned("cementSour"))
+    .dividedBy(matterOf(parseFormula("H2SO4")).molarMass)
+    .to("mol");
+  const needed = extent.times(acids).times(planned("overdose"));
+  const acid = acidFor(bench.pot, needed.compare(sour) < 0 ? sour : needed);
   const done = add(bench.pot, acid, [{ terms, extent }]);
   const gas = done.left[0]?.pot.books.solids[0]?.amount;
   const volume = gas?.times(exact("24 L/mol"));
@@ -76,7 +85,7 @@ export function takeOutMetal(bench: Bench, i: number): void {
     amounts: [acid.mass],
     later: true,
     say: () =>
-      `Lift out what is left of ${bench.name(i)} in pieces; what is powder dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${planned("cementAcid")})${row.warm ? ", warm," : ""} until no more gas rises${volume === undefined ? "" : ` (at most ${litres(volume)} of hydrogen: no flame)`}; the ${name} stays.`,
+      `Lift out what is left of ${bench.name(i)} in pieces; what is powder dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${planned("cementAcid")})${row.warm ? ", warm," : ""} until no more gas rises${volume === undefined ? "" : ` (${volume.compare(WORTH_A_FIGURE) < 0 ? "" : `at most ${litres(volume)} of `}hydrogen: no flame)`}; the ${name} stays.`,
   });
   bench.liquor = bench.pot;
 }

@@ -6,9 +6,9 @@ import { attempt } from "../../foundation/error";
 import { type Quantity, quantity } from "../../quantity";
 import { type DissolvingWater, waterToDissolve } from "../../solubility";
 import { exact, planned } from "../planning/exact";
+import { isLye } from "../reaction/acids";
 import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
-import { isLye } from "./roles";
 
 /** The least water that dissolves a mass at a temperature; undefined where no solubility is known. */
 export function leastWater(formula: Formula, mass: Quantity, at: Quantity<"temperature">): DissolvingWater | undefined {

@@ -118,11 +118,13 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     });
     if (isAlone && !short) clearOf(bench, vessel, name);
   } else if (feed.how === "unknown") {
+    const kept = protectionOf(bench.material(i).form, "dissolving");
+    const careUnknown = kept === undefined ? "" : `, ${kept}`;
     bench.did(vessel, dissolve(before, own, feed.water, setting.temperature, [feed.missing]), {
       ...common,
       amounts: [feed.water],
       say: (look) =>
-        `Dissolve the ${name}${into} in ${bench.hand.water(feed.water)}${room(look)}, stirring; no solubility is known: add more water, and write down how much, if it does not get clear.`,
+        `Dissolve the ${name}${into} in ${bench.hand.water(feed.water)}${careUnknown}${room(look)}, stirring; no solubility is known: add more water, and write down how much, if it does not get clear.`,
     });
   } else if (feed.how === "solution" && feed.dilution !== undefined) {
     const { water: of, to } = feed.dilution;

@@ -6,9 +6,11 @@ import { matterOf } from "../contents/matter";
 import { collect } from "../operation/collect";
 import { dry } from "../operation/dry";
 import { exact, planned } from "../planning/exact";
+import { heldWaterOf, withGelWater } from "../reaction/held-water";
 import { putTheRest, rinseWithAlcohol } from "./asides";
 import { type Bench, POT } from "./bench";
 import { dryingIn } from "./drying";
+import { kindOfCake } from "./isolation";
 import { protectionOf } from "./protection";
 import { celsius, list } from "./words";
 
@@ -80,10 +82,17 @@ export function weighProduct(bench: Bench, bottle: string): void {
         : `${bench.hand.grams(theory)} at 100 % yield`;
   const together = beside.length === 0 ? "" : `, and with it ${list(beside)}, ${bench.hand.grams(known)} in all`;
   const inert = isInert ? `; up to ${bench.hand.grams(all)}, if what the pack has besides stays in it` : "";
+  const held = heldWaterOf(formula);
+  const watery =
+    held === undefined
+      ? !bench.frame.setting.wet || kindOfCake(formula) !== "hydroxide gel"
+        ? ""
+        : `; a gel keeps up to ${planned("dampHolds")} of water at constant mass (${bench.hand.grams(withGelWater(all.compare(theory) < 0 ? theory : all))} then), which a glowed sample tells`
+      : `; dried in air it keeps ${held.from} to ${held.to} H₂O that no formula fixes, and weighs ${bench.hand.grams(mass.times(held.least))} to ${bench.hand.grams(mass.times(held.most))}`;
   const changed = isOther ? ` (not ${setting.product.name})` : "";
   bench.did(POT, collect(bench.pot), {
     target: all,
     blank: "dried",
-    say: () => `Weigh the dry ${name}${changed}: ${about}${together}${inert}. ${bottle}.`,
+    say: () => `Weigh the dry ${name}${changed}: ${about}${together}${inert}${watery}. ${bottle}.`,
   });
 }

@@ -12,7 +12,7 @@ import { madeOf } from "../../substance/internal";
 import { NOT_WARM, type NotWarmRow } from "../data/products";
 import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { exact } from "../planning/exact";
-import { isAcid, isAmmonia } from "../reaction/acids";
+import { isAcid, isAmmonia, isMetal } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
 import { firedOxide } from "../reaction/fired-oxide";
 import { gasRow, isGas } from "../reaction/fluids";
@@ -31,8 +31,6 @@ export interface Procedure {
   /** What to do with the product before it is filtered, where there is something to say. */
   readonly digestion: string | undefined;
 }
-
-export const isMetal = (formula: Formula): boolean => formula.symbols.length === 1 && !isNonmetal(formula.symbols[0]!);
 
 /** Oxides, hydroxides and carbonates: what an acid dissolves. */
 export function isBase(formula: Formula): boolean {
@@ -146,6 +144,15 @@ function notWarmRow(product: Formula): NotWarmRow | undefined {
   );
 }
 
+/** So much in 100 g of water that warming the liquor would cost some of the product. */
+const KEPT_WARM = exact("0.02 g");
+
+/** Does its liquor keep enough of a precipitate that it must not be warmed? By the table alone: what has no figure is as good as insoluble. */
+const isKeptWarm = (product: Formula): boolean => {
+  const { perHundredGramsWater } = fateInRoom(product);
+  return perHundredGramsWater !== undefined && perHundredGramsWater.compare(KEPT_WARM) > 0;
+};
+
 export function digestionOf(kind: ProcedureKind, product: Formula): string | undefined {
   const cold = notWarmOf(product);
   if (cold !== undefined) return `do not warm it in its liquor: ${cold.why} (common practice)`;
@@ -155,6 +162,8 @@ export function digestionOf(kind: ProcedureKind, product: Formula): string | und
   const turns = oxideFromWater(product)?.turns;
   if (turns !== undefined)
     return `warm it to ${turns.at} °C and keep it there, stirring, until ${turns.until}: in the cold the hydroxide stays what it is, and is weighed as such (common practice)`;
+  if (isKeptWarm(product))
+    return "let it stand in its liquor 30 minutes to overnight, no warmer than the room: warm liquor would keep more of it (common practice)";
   // what heat takes water from below the usual warmth is digested as cool as it is dried
   const { upTo } = dryingOf(product);
   if (upTo !== undefined && losesWaterAt(product)?.compare(exact("90 °C")) === -1)

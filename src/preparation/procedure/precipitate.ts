@@ -18,8 +18,10 @@ import { smallestFor } from "../planning/vessel";
 import { formulaFrom } from "../reaction/species";
 import { type Bench, type Look, POT } from "./bench";
 import type { Completeness } from "./completeness";
+import { dropTestFor } from "./drop-test";
 import { liquorHeldBy, settles, washingOf } from "./isolation";
 import { digestionOf } from "./kind";
+import { protectionOf } from "./protection";
 import { about, list, nearly, times, vesselSize } from "./words";
 
 const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
@@ -47,8 +49,12 @@ export function isolatePrecipitate(bench: Bench): void {
   if (turnsAt !== undefined) {
     const at = exact(`${turnsAt} °C`) as Quantity<"temperature">;
     bench.did(POT, heat(bench.pot, at), { target: at, say: () => `${capital(digestion!)}.` });
-  } else if (digestion !== undefined) bench.did(POT, hold(bench.pot), { say: () => `${capital(digestion)}.` });
-  if (roles.some((role) => role === "precipitant" || role === "gas-giving base"))
+  } else if (digestion !== undefined) {
+    const kept = protectionOf(product.formula, "standing");
+    bench.did(POT, hold(bench.pot), { say: () => `${capital(digestion)}${kept === undefined ? "" : `; ${kept}`}.` });
+  }
+  if (roles.some((role) => role === "precipitant" || role === "gas-giving base")) {
+    const { tells } = dropTestFor(setting, roles, bench.frame.account, bench.kept?.amount, bench.liquor);
     bench.did(POT, hold(bench.pot), {
       say: ({ completeness }) => {
         if (completeness === undefined) return "Test a little of the clear liquor.";
@@ -58,10 +64,11 @@ export function isolatePrecipitate(bench: Bench): void {
             : bench.others.size > 0
               ? ` ${standingIn(bench)}`
               : ` How much the liquor keeps is not known: ${completeness.missing} is missing.`;
-        return `Test: ${completeness.test}.${kept}`;
+        return tells ? `Test: ${completeness.test}.${kept}` : `${capital(completeness.test)}.${kept}`;
       },
-      blank: "tests.filtrate",
+      ...(tells ? { blank: "tests.filtrate" } : {}),
     });
+  }
   const salts = saltsIn(bench, bench.pot);
   const volume = bench.pot.volume;
   const { solids } = bench.pot.books;
@@ -133,7 +140,7 @@ function keptIn(
   const doubt =
     least === undefined || least === most ? "" : ` (${least} to ${most} by the uncertainty of its constant)`;
   return limits.includes("pure water")
-    ? `As much pure water keeps ${mass} of the product; acid, ammonium or CO2 of this reaction keep more in solution.`
+    ? `As much pure water keeps ${mass} of the product; acid, ammonium, CO2 and salts of this reaction may keep more or less in solution.`
     : `At equilibrium this liquor keeps ${mass} of the product${doubt}; ${about(precipitated, "%")} precipitates.`;
 }
 
@@ -177,7 +184,11 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
   if (plan.washes === 0) {
     bench.did(POT, testWash(before), {
       say: () =>
-        `Leave it unwashed: ${bench.hand.grams(residue)} of ${list(salts)} stay in it, and ${bench.hand.grams(plan.target)} may.`,
+        `It need not be washed: ${bench.hand.grams(residue)} of ${list(salts)} ${salts.length === 1 ? "stays" : "stay"} in it${
+          bench.hand.grams(residue) === bench.hand.grams(plan.target)
+            ? ""
+            : `, and ${bench.hand.grams(plan.target)} may`
+        }.`,
       target: plan.target,
       blank: "washes",
     });

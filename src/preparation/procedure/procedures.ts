@@ -9,7 +9,7 @@ import { SLOW_IN_THE_COLD } from "../data/firing";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact } from "../planning/exact";
-import { isAmmonia } from "../reaction/acids";
+import { isAmmonia, isMetal } from "../reaction/acids";
 import { isGas } from "../reaction/fluids";
 import { Bench, type Frame, POT, type Work } from "./bench";
 import { combine } from "./combine";
@@ -18,7 +18,6 @@ import { finish } from "./finish";
 import { takeOutIodine } from "./iodine";
 import { isolate } from "./isolate";
 import { kiln } from "./kiln";
-import { isMetal } from "./kind";
 import type { ProcedureKind } from "./kinds";
 import { isByLye } from "./roles";
 import { weighAll } from "./weighing";
@@ -74,7 +73,9 @@ function metalAndAcid(bench: Bench): void {
   until(
     bench,
     isByLye(bench.frame.setting, bench.frame.roles)
-      ? "Stir until the white hydroxide that forms at first has dissolved again."
+      ? bench.frame.isolation.how === "precipitate"
+        ? "Stir until what precipitates is the same all through, and test the liquor with indicator paper: it must be neutral to weakly alkaline, or hydroxide stays dissolved."
+        : "Stir until the white hydroxide that forms at first has dissolved again."
       : "Let it stand until no more gas rises, warming at the end if it has become slow.",
   );
   isolate(bench);
@@ -87,8 +88,8 @@ function displacement(bench: Bench): void {
   until(
     bench,
     over < 0
-      ? "Stir until the added metal is gone; a clean piece of it held in a drop of the clear liquor stays bright."
-      : `Stir until a clean piece of ${bench.name(over)} stays bright in a drop of the clear liquor: some of it is left over. Shake the ${matterOf(setting.product.formula).name} off what is left in pieces${powderLeft(bench, over)}.`,
+      ? "Stir until the added metal is gone; a bright piece of the same metal held in a drop of the clear liquor stays bright."
+      : `Stir until a bright piece of the same metal as the ${bench.name(over)} stays bright in a drop of the clear liquor: some of it is left over. Shake the ${matterOf(setting.product.formula).name} off what is left in pieces${powderLeft(bench, over)}.`,
   );
   if (over >= 0) takeOutMetal(bench, over);
   isolate(bench);

@@ -6,6 +6,9 @@ import { IN_THE_DARK, PROTECTION, type ProtectionRow } from "../data/protection"
 
 const remembered = /* @__PURE__ */ remembering<Pick<ProtectionRow, "text" | "alcohol"> | undefined>(200);
 
+const isElement = ({ elements = [] }: ProtectionRow, { symbols }: Formula): boolean =>
+  symbols.length === 1 && elements.includes(symbols[0]!);
+
 const protecting = (formula: Formula, when: ProtectionRow["when"]) =>
   remembered(`${when} ${formula}`, () => {
     const { cations, groups, complex } = constitutionOf(formula);
@@ -16,7 +19,7 @@ const protecting = (formula: Formula, when: ProtectionRow["when"]) =>
     return PROTECTION.find(
       (row) =>
         row.when === when &&
-        cations.some((one) => row.cations.includes(one.formula)) &&
+        (cations.some((one) => row.cations.includes(one.formula)) || isElement(row, formula)) &&
         (row.groups === undefined || row.groups.some((name) => groups.includes(name))),
     );
   });

@@ -12,14 +12,14 @@ import { dissolve as redissolve, type Term } from "../contents/react";
 import { standsInstead, staysDissolved } from "../contents/solids-standing";
 import type { Reaction } from "../operation/add";
 import { exact, planned } from "../planning/exact";
-import { isAcid } from "../reaction/acids";
+import { isAcid, isLye } from "../reaction/acids";
 import { fateOf, keptByWater } from "../reaction/fate";
 import { isGas, isLedIn } from "../reaction/fluids";
-import { acidsIn, baseAmong, neutralisation } from "../reaction/neutralising";
+import { acidAfterLye, acidsIn, baseAmong, neutralisation } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
 import type { Bench } from "./bench";
 import { fizzed } from "./other-solid";
-import { isByLye, isLye, isPeroxide } from "./roles";
+import { isByLye, isPeroxide } from "./roles";
 
 /** Where the products go. */
 function wheretoOf(bench: Bench, species: Species): Term["whereto"] {
@@ -100,8 +100,14 @@ export function acidsUsed(bench: Bench): Reaction[] {
 }
 
 /** Lye and acid that are both more than the equation uses neutralise each other. */
-export function baseLeft({ frame: { setting, account } }: Bench): Reaction[] {
-  const left = (i: number): Quantity => account.supplied[i]!.left;
+export function baseLeft({ frame: { setting, account, portions } }: Bench): Reaction[] {
+  const staged = acidAfterLye(setting.materials)?.acid;
+  // Acid that the account leaves to the lye is in the vessel all the same.
+  const left = (i: number): Quantity => {
+    const material = setting.materials[i]!;
+    if (i !== staged) return account.supplied[i]!.left;
+    return material.amountIn(portions[i]!).minus(account.extent.times(material.species.coefficient));
+  };
   const over = (of: (form: Formula) => boolean): number =>
     setting.materials.findIndex(({ form }, i) => of(form) && left(i).isPositive());
   const [base, acid] = [over(isLye), over(isAcid)];

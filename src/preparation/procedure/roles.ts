@@ -1,6 +1,5 @@
 // The part each material plays, read from what it is made of and what the product is: never from the order of the request.
 
-import { ALKALI_METALS } from "../../element/internal";
 import { redoxAnalysis } from "../../equation";
 import type { Formula } from "../../formula";
 import { attempt } from "../../foundation/error";
@@ -8,12 +7,12 @@ import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import { madeOf } from "../../substance/internal";
 import { AGENTS } from "../data/agents";
-import { isAcid, isAmmonia } from "../reaction/acids";
+import { isAcid, isAmmonia, isLye, isMetal } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { isGas, isLedIn, staysInWater } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
-import { isBase, isMetal } from "./kind";
+import { isBase } from "./kind";
 import type { ProcedureKind } from "./kinds";
 
 /** Parts that materials play. */
@@ -37,11 +36,6 @@ const GIVES_GAS: Readonly<Record<string, string>> = {
   hydrogensulfite: "S",
   sulfide: "S",
 };
-
-/** Lye: it dissolves aluminium, zinc and tin. */
-export const isLye = (formula: Formula): boolean =>
-  madeOf(formula).groups.has("hydroxide") &&
-  formula.symbols.every((s) => s === "H" || s === "O" || ALKALI_METALS.has(s));
 
 function givesGas(form: Formula, setting: Setting): boolean {
   const gases = setting.products.filter(({ formula }) => isGas(formula, setting.wet));

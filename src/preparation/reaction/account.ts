@@ -6,7 +6,7 @@ import { minimum, type Quantity, quantity } from "../../quantity";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import type { Material } from "../shelf/material";
-import { baseAmong, baseForAcids, bringsAcid } from "./neutralising";
+import { baseAmong, baseForAcids, bringsAcid, lessForLye } from "./neutralising";
 import { keyed, nameOfFormula, type Species } from "./species";
 
 /** What one material contributes. */
@@ -100,7 +100,8 @@ export function accountFor(
         : portions[i]!;
     return material.amountIn(portion);
   });
-  return accountOfAmounts(materials, portions, lessForAcids(materials, portions, amounts), reactants, products);
+  const effective = lessForLye(materials, lessForAcids(materials, portions, amounts));
+  return accountOfAmounts(materials, portions, effective, reactants, products);
 }
 
 /** Base that acid in the shop materials uses makes no product. */

@@ -1,7 +1,10 @@
-// What counts as an acid, and how much hydrogen a base takes from it.
+// What counts as an acid, a lye or a metal, and how much hydrogen a base takes from an acid.
+import { ALKALI_METALS } from "../../element/internal";
+import { isNonmetal } from "../../equation/internal";
 import type { Formula } from "../../formula";
 import { type AcidHydrogen, constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
+import { madeOf } from "../../substance/internal";
 
 /** The hydrogen of an acid that a base neutralises; acids as weak as boric and hydrocyanic acid are none here. */
 function acidOf(formula: Formula): AcidHydrogen | undefined {
@@ -15,3 +18,10 @@ export const isAcid = (formula: Formula): boolean => acidOf(formula) !== undefin
 
 /** Hydrogen that a base takes from a molecule of an acid; 0 for what is no acid. */
 export const protonsOf = (formula: Formula): bigint => BigInt(acidOf(formula)?.protons ?? 0);
+
+/** Lye: it dissolves aluminium, zinc and tin. */
+export const isLye = (formula: Formula): boolean =>
+  madeOf(formula).groups.has("hydroxide") &&
+  formula.symbols.every((s) => s === "H" || s === "O" || ALKALI_METALS.has(s));
+
+export const isMetal = (formula: Formula): boolean => formula.symbols.length === 1 && !isNonmetal(formula.symbols[0]!);

@@ -7,13 +7,13 @@ import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { saltFormula } from "../../ion/internal";
-import type { Quantity } from "../../quantity";
+import { minimum, type Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import type { Term } from "../contents/react";
 import { exact } from "../planning/exact";
 import type { Material } from "../shelf/material";
-import { isAcid, isAmmonia, protonsOf } from "./acids";
+import { isAcid, isAmmonia, isLye, isMetal, protonsOf } from "./acids";
 import { isGas } from "./fluids";
 
 /** Hydrons that a formula unit of a base takes: charges of hydroxide, carbonate and ammonia. */
@@ -55,6 +55,48 @@ export function baseForAcids(materials: readonly Material[], portions: readonly 
       ),
     exact("0 mol"),
   );
+}
+
+/** Lye dissolves a metal, and acid comes after: what is left of the lye takes acid before that has done its own work. */
+interface AfterLye {
+  /** Places among the materials. */
+  readonly lye: number;
+  readonly acid: number;
+  /** Moles of acid that a mole of lye takes. */
+  readonly takes: Quantity;
+}
+
+/** Undefined where no lye comes before an acid, or several packs bring one of them. */
+export function acidAfterLye(materials: readonly Material[]): AfterLye | undefined {
+  const places = (of: (form: Formula) => boolean): number[] =>
+    materials.flatMap(({ form }, i) => (of(form) ? [i] : []));
+  const [lyes, acids] = [places(isLye), places(isAcid)];
+  const isByLye = lyes.length === 1 && acids.length === 1 && places(isMetal).length > 0;
+  if (!isByLye) return undefined;
+  const [lye, acid] = [lyes[0]!, acids[0]!];
+  const takes = exact(String(hydronsTakenBy(materials[lye]!.form))).dividedBy(protonsOf(materials[acid]!.form));
+  return { lye, acid, takes };
+}
+
+/**
+ * Amounts of which an account is drawn up: acid that falls short of the metal, once the lye over the need has had its own,
+ * counts as what it leaves of the product. Where there is enough it counts whole, and what is left of both neutralises.
+ */
+export function lessForLye(materials: readonly Material[], amounts: readonly Quantity[]): readonly Quantity[] {
+  const after = acidAfterLye(materials);
+  if (after === undefined) return amounts;
+  const { lye, acid, takes } = after;
+  const needOf = (i: number): Quantity => exact(String(materials[i]!.species.coefficient));
+  const [put, base] = [amounts[acid]!, amounts[lye]!];
+  const without = amounts.flatMap((amount, i) => (i === acid ? [] : [amount.dividedBy(needOf(i))]));
+  const most = minimum(without);
+  const over = base.minus(most.times(needOf(lye)));
+  if (!over.isPositive() || put.minus(over.times(takes)).compare(most.times(needOf(acid))) >= 0) return amounts;
+  // the lye that the smaller batch leaves takes acid too: extent × acid + (lye - extent × need) × takes = all the acid
+  const each = needOf(acid).minus(needOf(lye).times(takes));
+  const rest = put.minus(base.times(takes));
+  if (!each.isPositive() || !rest.isPositive()) return amounts;
+  return amounts.map((amount, i) => (i === acid ? rest.dividedBy(each).times(needOf(acid)) : amount));
 }
 
 /** The neutral salt of a base and an acid, as text; undefined where either is not so simple. */

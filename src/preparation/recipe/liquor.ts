@@ -1,15 +1,14 @@
 // What of a recipe's product stays in its water, and what its liquor leaves in the product.
 
-import { molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
 import { lossToLiquor, retainedLiquor } from "../../solubility";
 import { PLANNING } from "../data/planning";
-import { VARIABLE_WATER } from "../data/products";
 import { asMassOfWater, asVolumeOfWater } from "../planning/exact";
 import { kindOfCake } from "../procedure/isolation";
 import { fateInRoom } from "../reaction/fate";
+import { heldWaterOf } from "../reaction/held-water";
 import type { RecipeFigures } from "./figures";
 import type { Recipe, RecipeFinding } from "./types";
 import { shown } from "./words";
@@ -69,13 +68,12 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
         s.excess,
       );
   }
-  const variable = VARIABLE_WATER.find((row) => parseFormula(row.formula).hasSameComposition(formula));
-  if (variable !== undefined) {
-    const M = molarMass(formula);
-    const [low, high] = [variable.from, variable.to].map((n) => molarMass("H2O").times(n).dividedBy(M).to("%"));
+  const held = heldWaterOf(formula);
+  if (held !== undefined) {
+    const [low, high] = [held.least, held.most].map((times) => times.minus("1").to("%"));
     add(
       "recipe.variable-water",
-      `${name} as it dries contains ${variable.from} to ${variable.to} H₂O: ${shown(low!, 2)} to ${shown(high!, 2)} more than the anhydrous theory`,
+      `${name} as it dries contains ${held.from} to ${held.to} H₂O: ${shown(low!, 2)} to ${shown(high!, 2)} more than the anhydrous theory`,
       high,
     );
   }

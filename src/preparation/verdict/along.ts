@@ -1,8 +1,7 @@
 // What comes along with a product and makes it too heavy: a second solid, water that no formula fixes, salts of the liquor.
-import { molarMass, parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
-import { VARIABLE_WATER } from "../data/products";
 import { exact, lessThanAll } from "../planning/exact";
+import { heldWaterOf } from "../reaction/held-water";
 import { nextByFire } from "./by-fire";
 import { belief, EXCLUDED, likelihoodWithin, percent } from "./difference";
 import type { Evidence } from "./evidence";
@@ -59,20 +58,17 @@ export function saltsOfWork({ batch, candidates, dry, grams, handlingLoss, obser
 export function variableWater(evidence: Evidence): Finding[] {
   const { dry, expected, grams, handlingLoss, observed } = evidence;
   const { formula, name } = observed.setting.product;
-  const row = VARIABLE_WATER.find((one) => parseFormula(one.formula).hasSameComposition(formula));
-  if (row === undefined) return [];
-  const M = molarMass(formula);
-  const withWater = (waters: number): Quantity =>
-    expected.times(M.plus(molarMass("H2O").times(waters)).dividedBy(M)).to("g");
-  const most = withWater(row.to);
+  const held = heldWaterOf(formula);
+  if (held === undefined) return [];
+  const most = expected.times(held.most).to("g");
   // Salts that the run itself knows of are no part of it.
   const pure = dry.minus(neverWashedOut(evidence) ?? exact("0 g"));
-  const likelihood = likelihoodWithin(pure, withWater(row.from).times(lessThanAll(handlingLoss)), most);
+  const likelihood = likelihoodWithin(pure, expected.times(held.least).times(lessThanAll(handlingLoss)).to("g"), most);
   if (likelihood < EXCLUDED) return [];
   return [
     {
       code: "other-hydrate-fits",
-      text: `${grams(dry)} is what ${name} gives as it dries in air, with ${row.from} to ${row.to} H₂O that no formula fixes: up to ${grams(most)}`,
+      text: `${grams(dry)} is what ${name} gives as it dries in air, with ${held.from} to ${held.to} H₂O that no formula fixes: up to ${grams(most)}`,
       mass: most as Quantity<"mass">,
       figure: dry.dividedBy(most).to("%"),
       likelihood,

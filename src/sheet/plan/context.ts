@@ -1,6 +1,7 @@
 // What the parts of a plan's sheet share: the plan, the words, and figures no finer than the instrument.
+import { parseFormula } from "../../formula";
 import type { Plan, ProcedureStep } from "../../preparation";
-import { type Hand, handOf, type Instruments } from "../../preparation/internal";
+import { type Hand, handOf, heldWaterOf, type Instruments } from "../../preparation/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { withUncertainty } from "../figures";
 import { filled, type SheetWords } from "../words";
@@ -118,7 +119,11 @@ function expectedBy(plan: Plan): Expected {
   const kept = quantity("1").minus(handlingLoss);
   const last = steps.at(-1);
   const weighed = last?.target?.dimension === "mass" ? last.target : theory;
-  const isCrop = isolation.how === "crystallise" && weighed.compare(theory.times(quantity(WELL_BELOW))) < 0;
+  const isParted = isolation.how === "crystallise" || isolation.how === "precipitate";
+  const held = heldWaterOf(parseFormula(product.formula));
+  if (held !== undefined)
+    return { low: weighed.times(held.least).times(kept), high: weighed.times(held.most), isOpen: false };
+  const isCrop = isParted && weighed.compare(theory.times(quantity(WELL_BELOW))) < 0;
   if (!isCrop) {
     const most = isolation.how === "residue" && last !== undefined ? larger(weighed, last.after.mass) : weighed;
     return { low: theory.times(kept), high: larger(theory, most), isOpen: isolation.how === "unknown" };

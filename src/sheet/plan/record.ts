@@ -1,7 +1,7 @@
 // What is written down at the end: drying, result, what the mass says, waste, label, deviations.
 import { molarMass, parseFormula } from "../../formula";
 import type { Plan, WasteVessel } from "../../preparation";
-import { ignitionDecides, leftOnIgnition } from "../../preparation/internal";
+import { heldWaterOf, ignitionDecides, kindOfCake, leftOnIgnition, withGelWater } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import { BLANK, type Block, type Picture } from "../document/blocks";
 import { about, capital, pretty, sentence } from "../figures";
@@ -46,14 +46,23 @@ function meaning({ plan, words }: OnPaper, means: string, formula: string): stri
     : filled(words.heatLeavesWhere, { means, share, residue, where: condition });
 }
 
+/** The most that a gel may weigh at constant mass; undefined for what is none. */
+function gelMost(plan: Plan): Quantity | undefined {
+  const formula = parseFormula(plan.product.formula);
+  const isGel = plan.isolation.how === "precipitate" && kindOfCake(formula) === "hydroxide gel";
+  return isGel && heldWaterOf(formula) === undefined ? withGelWater(expectedOf(plan).high) : undefined;
+}
+
 /** What the mass found says, before any candidate is looked at. */
 function keyRows(on: OnPaper): string[][] {
   const { plan, words } = on;
   const hand = handFor(on);
   const { low, high } = rangeOf(on);
   const theory = hand.grams(plan.product.theoreticalYield);
-  const { high: most, isOpen } = expectedOf(plan);
-  const isCrop = most.compare(plan.product.theoreticalYield) < 0 && high !== theory;
+  const { high: expected, isOpen } = expectedOf(plan);
+  const isCrop = expected.compare(plan.product.theoreticalYield) < 0 && high !== theory;
+  const most = gelMost(plan);
+  const gel = most === undefined ? undefined : hand.grams(most);
   const others = plan.candidates.filter(({ wanted }) => !wanted);
   const within = low === high ? high : filled(words.within, { low: bare(low), high });
   if (isOpen)
@@ -62,8 +71,14 @@ function keyRows(on: OnPaper): string[][] {
       [filled(words.atMost, { mass: high }), filled(words.keepsUnknown, { formula: plan.product.formula })],
     ];
   return [
-    [filled(words.above, { mass: isCrop ? theory : high }), plan.isolation.how === "residue" ? words.raw : words.wet],
-    ...(isCrop ? [[filled(words.within, { low: bare(high), high: theory }), words.lessStayed]] : []),
+    [
+      filled(words.above, { mass: gel ?? (isCrop ? theory : high) }),
+      plan.isolation.how === "residue" ? words.raw : words.wet,
+    ],
+    ...(gel === undefined ? [] : [[filled(words.within, { low: bare(high), high: gel }), words.gelWater]]),
+    ...(isCrop && gel === undefined
+      ? [[filled(words.within, { low: bare(high), high: theory }), words.lessStayed]]
+      : []),
     [within, meaning(on, words.consistent, plan.product.formula)],
     [filled(words.below, { mass: low }), words.lost],
     ...others.map(({ formula, theoreticalYield }) => [

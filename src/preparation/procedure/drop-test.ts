@@ -1,0 +1,74 @@
+// What shows at the bench that a precipitation is complete: a drop of what was put in over the need, to some of the clear liquor.
+
+import { isOneOf } from "../../ion/internal";
+import type { Quantity } from "../../quantity";
+import type { Pot } from "../contents/pot";
+import { exact } from "../planning/exact";
+import type { Account } from "../reaction/account";
+import { isAcid } from "../reaction/acids";
+import { fateOf } from "../reaction/fate";
+import { isLedIn } from "../reaction/fluids";
+import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
+import { isByLye, type Role } from "./roles";
+
+/** The test of the clear liquor. */
+interface DropTest {
+  /** What to do and what it means; or why no drop tells. */
+  readonly text: string;
+  /** Does it tell? */
+  readonly tells: boolean;
+}
+
+/** A liquor that keeps more of the product than this gives a cloud with any drop that shares an ion with it. */
+const CLOUDS = exact("0.5 mmol/L");
+
+/** What is put in for an element: it comes by what oxidises or reduces, not by an ion that joins it. */
+const agentOf = ({ product, materials }: Setting, roles: readonly Role[]): Material | undefined =>
+  product.formula.symbols.length === 1
+    ? materials.find((_, i) => roles[i] === "oxidiser" || roles[i] === "reducer")
+    : undefined;
+
+/** What the drop is of: the partner that is there over the need, which is the precipitant or the salt of the metal. */
+function reagentOf(setting: Setting, roles: readonly Role[], { supplied }: Account): Material | undefined {
+  const { materials } = setting;
+  // lye has dissolved the metal, and acid brings the hydroxide back
+  if (isByLye(setting, roles)) return materials.find(({ form }) => isAcid(form));
+  const of = (...wanted: readonly Role[]) => materials.map((_, i) => i).filter((i) => wanted.includes(roles[i]!));
+  const precipitants = of("precipitant", "gas-giving base");
+  const isOver = (i: number): boolean => !supplied[i]!.limiting;
+  const chosen = precipitants.find(isOver) ?? of("metal salt", "salt", "acid", "base").find(isOver) ?? precipitants[0];
+  return chosen === undefined ? undefined : materials[chosen];
+}
+
+/** The test for a batch; `kept` is what the liquor keeps of the product. */
+export function dropTestFor(
+  setting: Setting,
+  roles: readonly Role[],
+  account: Account,
+  kept: Quantity | undefined,
+  liquor: Pot | undefined,
+): DropTest {
+  if (roles.includes("gas-giving base") && roles.includes("acid"))
+    return { text: "it is complete when no more gas rises and paper shows the pH that is expected", tells: false };
+  const agent = agentOf(setting, roles);
+  const reagent = agent ?? reagentOf(setting, roles, account);
+  const name = reagent?.shelf.name ?? "precipitant";
+  const tells = (text: string): DropTest => ({ text, tells: true });
+  if (isOneOf(setting.product.formula, "I2"))
+    return tells(`shake a little of the clear liquor with a drop of ${name}: if it gets darker, more is needed`);
+  if (reagent !== undefined && isLedIn(reagent))
+    return tells(`lead a little ${name} through some of the clear liquor: a cloud means that more is needed`);
+  if (reagent !== undefined && fateOf(reagent.form, setting.temperature).precipitated === true)
+    return tells(
+      `stir a pinch of ${name} into a little of the clear liquor: where it fizzes or dissolves, more is needed`,
+    );
+  const drop = `${reagent === undefined ? "the precipitant" : name}${reagent === undefined || (agent ?? reagent).isSolution ? "" : " solution"}`;
+  const strength = kept === undefined || liquor === undefined ? undefined : kept.dividedBy(liquor.volume).to("mol/L");
+  if (agent === undefined && !isByLye(setting, roles) && strength !== undefined && strength.compare(CLOUDS) > 0)
+    return {
+      text: `no drop shows the end, for the liquor keeps so much of the product that any drop of ${drop} gives a cloud: what was weighed decides`,
+      tells: false,
+    };
+  return tells(`let a little of the clear liquor stand with a drop of ${drop}: a cloud means that more is needed`);
+}
