@@ -5,7 +5,7 @@ import { LIQUIDS, type LiquidRow, NOT_MIXING } from "../data/liquids";
 import { bySubstance } from "./by-substance";
 
 export const gasRow: (formula: Formula) => GasRow | undefined = /* @__PURE__ */ bySubstance(GASES);
-export const liquidRow: (formula: Formula) => LiquidRow | undefined = /* @__PURE__ */ bySubstance(LIQUIDS);
+const liquidRow: (formula: Formula) => LiquidRow | undefined = /* @__PURE__ */ bySubstance(LIQUIDS);
 
 /** Does this species leave as gas? A phase written in the equation decides; else the table. */
 export function isGas(formula: Formula, wet: boolean): boolean {
