@@ -195,7 +195,7 @@ describe("an equation that is read already", () => {
     ["parsed", parseEquation(text)],
     ["balanced", balance(text)],
   ])("is taken %s, and kept as its text", (_, equation) => {
-    const plan = planPreparation({ ...chalk, equation });
+    const plan = planPreparation({ ...chalk, equation: equation as unknown as string });
     expect(plan.request.equation).toBe(text);
     const kept: unknown = JSON.parse(JSON.stringify(plan));
     expect(planFromJSON(kept).product.theoreticalYield.toString()).toBe(plan.product.theoreticalYield.toString());
