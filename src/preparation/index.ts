@@ -63,7 +63,7 @@ export type {
 } from "./recipe/types";
 export type { PlanRequest, Rinse, Scale, ShelfMaterial, Washing } from "./request/request";
 export type { Room } from "./request/setting";
-export type { Change, Run, RunRecord } from "./run";
+export type { Run, RunRecord } from "./run";
 export { evaluateRun, runFromJSON, tryEvaluateRun } from "./run";
 export type { StepCaution, StepCautions } from "./safety/step-cautions";
 export type { Waste, WasteVessel } from "./safety/waste";
@@ -75,6 +75,7 @@ export { receive, receiveProduct } from "./stock/taking-in";
 export { issue, issueForRun } from "./stock/taking-out";
 export { stocktake } from "./stock/taking-stock";
 export type { Count, Issue, Kept, Lot, Reach, Receipt, ShoppingLine, Stock, StockEntry } from "./stock/types";
+export type { Change } from "./verdict/changes";
 export type { Dryness } from "./verdict/dryness";
 export type { Finding, FindingCode, Yield } from "./verdict/finding";
 export type { Loss, Lost } from "./verdict/losses";

@@ -1,48 +1,31 @@
 // The run: the plan recomputed from what was really weighed and found, and the verdict on what came out. Only what is
 // looked at is worked out; a batch that went as planned is the plan's own.
 
-import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { under } from "../foundation/facts";
-import { frozen } from "../foundation/frozen";
 import { lazily, type Parts } from "../foundation/lazy";
 import { type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
-import { anhydrousOf, crystalWater } from "../hydrate";
-import { type Quantity, quantity } from "../quantity";
-import { expectDimension } from "../quantity/internal";
+import type { Quantity } from "../quantity";
 import { PlanError, type PlanRefusal } from "./error";
-import { alternativesOf } from "./feasibility/oxide-or-hydroxide";
-import { identified } from "./identity/identity";
-import { lossOf } from "./identity/tests";
 import type { Identity } from "./identity/types";
 import { behindPlan, type Plan, type PlanRecord, planFromJSON, recordOf } from "./plan";
 import { type Batch, type Before, batchOf } from "./planning/batch";
-import { exact, planned } from "./planning/exact";
 import { type Figure, figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./planning/figures";
 import { handOf } from "./procedure/words";
-import { type Candidate, candidatesLike, changedInAir } from "./reaction/candidates";
-import { guard } from "./request/argument";
 import { plain } from "./request/door";
 import type { ShelfMaterial } from "./request/request";
-import { clearlyAbove } from "./verdict/difference";
+import { candidatesOf } from "./verdict/candidates";
+import { type Change, changesBetween } from "./verdict/changes";
 import { type Dryness, drynessOf } from "./verdict/dryness";
-import type { Evidence } from "./verdict/evidence";
 import type { Finding, Yield } from "./verdict/finding";
-import type { Loss } from "./verdict/losses";
-import { lossesIn, type Observations, type Observed, readObservations } from "./verdict/observations";
+import { materialMade } from "./verdict/handed-on";
+import { identityOf } from "./verdict/identity";
+import { expectedOf, type Loss } from "./verdict/losses";
+import { lossesIn, type Observations, readObservations } from "./verdict/observations";
 import { takenObservations } from "./verdict/taken-observations";
+import { pureIn } from "./verdict/titrated";
 import { findingsFor, notWeighed, yieldsOf } from "./verdict/verdict";
-
-/** How the run differs from the plan, for one figure. */
-export interface Change {
-  /** Figure or fact that differs, in words. */
-  readonly what: string;
-  /** As the plan has it. */
-  readonly planned: Quantity | string;
-  /** As it really was. */
-  readonly now: Quantity | string;
-}
 
 /** A preparation as it really went. Figures are worked out when asked for. */
 export interface Run extends Batch {
@@ -144,128 +127,6 @@ class RunMethods {
   }
 }
 
-/** Theory less all that was lost, which is no more than there was. */
-function expectedOf({ product }: Batch, losses: readonly Loss[]): Quantity<"mass"> {
-  const theory = product.theoreticalYield;
-  if (losses.length === 0) return theory;
-  const naming = { symbol: "m(expected)", label: "expected after losses", rule: "theory - lost" };
-  const left = losses.reduce<Quantity>((rest, one) => rest.minus(one.product), theory);
-  return (left.isPositive() ? left.to("g").named(naming) : quantity("0 g", naming)) as Quantity<"mass">;
-}
-
-function changesBetween(plan: Plan, batch: Batch): Change[] {
-  const changes: Change[] = [];
-  plan.materialBalance.supplied.forEach((planned, i) => {
-    const now = batch.materialBalance.supplied[i]!;
-    if (planned.portion.compare(now.portion) !== 0)
-      changes.push({ what: `${now.material} taken`, planned: planned.portion, now: now.portion });
-  });
-  const figures = (what: string, planned: Quantity, now: Quantity): void => {
-    if (planned.compare(now) !== 0) changes.push({ what, planned, now });
-  };
-  if (plan.materialBalance.limiting !== batch.materialBalance.limiting) {
-    changes.push({
-      what: "limiting material",
-      planned: plan.materialBalance.limiting,
-      now: batch.materialBalance.limiting,
-    });
-  }
-  batch.materialBalance.supplied.forEach((now, i) => {
-    figures(`excess of ${now.material}`, plan.materialBalance.supplied[i]!.excess, now.excess);
-  });
-  figures("theoretical yield", plan.product.theoreticalYield, batch.product.theoreticalYield);
-  batch.gas.forEach((gas, i) => {
-    figures(`${gas.formula} evolved`, plan.gas[i]!.volume, gas.volume);
-  });
-  return changes;
-}
-
-/** What air makes of the product, but for what was put in: what is left of that is reported with the materials. */
-const inAirOf = ({ setting: { materials, product } }: Observed): Formula[] =>
-  changedInAir(product.formula).filter((formula) => !materials.some(({ form }) => form.hasSameComposition(formula)));
-
-/** The product without its water, which every hydrate may lose. */
-const driedOf = ({ setting: { product } }: Observed): Formula[] =>
-  crystalWater(product.formula).waters.n === 0n ? [] : [anhydrousOf(product.formula)];
-
-/** What the product may be: what the plan counts on, what air makes of it, the salt without its water. */
-function candidatesOf(observed: Observed, batch: Batch): Pick<Evidence, "candidates" | "inAir" | "onlyByTest"> {
-  const more = (formulas: readonly Formula[]) =>
-    candidatesLike(formulas, observed.setting.product.formula, batch.product.amount).filter(
-      (one) => !batch.candidates.some(({ formula }) => formula === one.formula),
-    );
-  const [inAir, dried] = [more(inAirOf(observed)), more(driedOf(observed))];
-  const names = (list: readonly Candidate[]) => new Set(list.map(({ formula }) => formula));
-  return { candidates: [...batch.candidates, ...inAir, ...dried], inAir: names(inAir), onlyByTest: names(dried) };
-}
-
-/** What another sample of the same powder may lose beside this one. */
-const scatterOfSamples = (): Quantity =>
-  quantity(
-    { value: "0", unit: "%", standardUncertainty: planned("sampleScatter").in("%").toString() },
-    { symbol: "s", label: "scatter of samples", assumption: "one sample represents all of the product" },
-  );
-
-/** No sample of a product weighs more than all of it: what does is the charge of the kiln, and its ignition the firing itself. */
-function isFiring(batch: Batch, { dry, dried }: Observed, { before, after }: NonNullable<Observations["ignition"]>) {
-  if (batch.isolation.how !== "residue") return false;
-  const charge = expectDimension(before, "mass", "ignition.before");
-  const weighings = dry === undefined ? [batch.product.theoreticalYield] : [dry, ...dried];
-  if (!weighings.every((one) => clearlyAbove(charge, one))) return false;
-  // Refused like any ignition that makes heavier.
-  lossOf(charge, expectDimension(after, "mass", "ignition.after"), exact("0 %"));
-  return true;
-}
-
-function identityOf(
-  observed: Observed,
-  batch: Batch,
-  { ignition, acidPerGram }: Observations,
-  isDry: boolean,
-): Identity | undefined {
-  const sample = ignition === undefined || isFiring(batch, observed, ignition) ? undefined : ignition;
-  if (sample === undefined && acidPerGram === undefined) return undefined;
-  const { product } = observed.setting;
-  const residue = sample?.residue;
-  return identified(
-    {
-      before: sample?.before,
-      after: sample?.after,
-      product: product.formula,
-      candidates: [...inAirOf(observed), ...driedOf(observed), ...alternativesOf(observed.setting)],
-      ...(residue === undefined ? {} : { residue }),
-      // Nothing comes damp out of a fire.
-      adsorbedWater: planned(isDry || !observed.setting.wet ? "dryHolds" : "dampHolds"),
-      acidPerGram: acidPerGram as "1 mmol/g" | undefined,
-    },
-    scatterOfSamples(),
-  );
-}
-
-/** Purity that washing and yield allow: no more than the theory can be in it, no less than the salts left behind. */
-function assayEstimate(batch: Batch, dry: Quantity, washes: number | undefined): Quantity | undefined {
-  const { theoreticalYield } = batch.product;
-  const { washing } = batch;
-  if (washing === undefined || !("plan" in washing)) return undefined;
-  const { residueAfter, residueUnwashed } = washing.plan;
-  const done = Math.min(washes ?? residueAfter.length, residueAfter.length);
-  const salt = done === 0 ? residueUnwashed : (residueAfter[done - 1] ?? residueUnwashed);
-  const most = theoreticalYield.compare(dry) < 0 ? theoreticalYield.dividedBy(dry).toNumber("") : 1;
-  const least = Math.max(0.01, most - salt.dividedBy(dry).toNumber(""));
-  const [middle, half] = [(50 * (most + least)).toFixed(2), (50 * (most - least)).toFixed(2)];
-  return quantity(
-    { value: middle, unit: "%", halfWidth: half, distribution: "rectangular" },
-    {
-      label: `assay of ${batch.product.name}, estimated`,
-      assumption: "between pure and holding the salts that the washing leaves",
-    },
-  );
-}
-
-/** A titration says what an estimate can only bound; nothing is purer than pure. */
-const titrated = (assay: Quantity | undefined): Quantity | undefined =>
-  assay === undefined || assay.compare("100 %") > 0 ? undefined : assay;
-
 /**
  * Record what was really weighed and found, and recompute everything from it.
  *
@@ -312,12 +173,7 @@ function computed(plan: Plan, planned: Before, observations: Observations, store
     expected: () => expected,
     dryings: () => observed.dried as readonly Quantity<"mass">[],
     dryMass: () => dryMass,
-    pureMass: () => {
-      if (dryMass === undefined || observed.assay === undefined) return undefined;
-      const pure = dryMass.times(observed.assay).to("g");
-      const label = `pure ${batch.product.name}`;
-      return pure.named({ symbol: "m(pure)", label, rule: "dry mass × assay" }) as Quantity<"mass">;
-    },
+    pureMass: () => pureIn(batch, observed),
     pureYield: () =>
       run.pureMass
         ?.dividedBy(batch.product.theoreticalYield)
@@ -346,24 +202,8 @@ function computed(plan: Plan, planned: Before, observations: Observations, store
     moved: () => movedSince(stored, () => run.figures()),
     asMaterial:
       () =>
-      (options = {}) => {
-        guard.fields(options, { name: true, assay: true });
-        const { name = batch.product.name, assay } = options;
-        const estimate =
-          assay ??
-          titrated(observed.assay) ??
-          (dryMass === undefined ? undefined : assayEstimate(batch, dryMass, observed.washes));
-        return frozen({
-          name,
-          form: observed.setting.product.formula.toString(),
-          ...(estimate === undefined ? {} : { assay: estimate }),
-          ...(dryMass === undefined ? {} : { available: dryMass }),
-          ...(dryMass === undefined || batch.cost.total === undefined
-            ? {}
-            : { pack: { size: dryMass, price: batch.cost.total } }),
-          note: `from ${plan.title}`,
-        });
-      },
+      (options = {}) =>
+        materialMade(batch, observed, plan.title, options),
   };
   const run = lazily<Run, Batch, RunMethods>(own, batch, RunMethods.prototype);
   return run;

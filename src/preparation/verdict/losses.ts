@@ -222,3 +222,12 @@ export const lossesOf = (
   batch: Batch,
   wetCake: Quantity | undefined,
 ): readonly Loss[] => lost.map((one) => lossOf(one, setting, batch, wetCake));
+
+/** Theory less all that was lost, which is no more than there was. */
+export function expectedOf({ product }: Batch, losses: readonly Loss[]): Quantity<"mass"> {
+  const theory = product.theoreticalYield;
+  if (losses.length === 0) return theory;
+  const naming = { symbol: "m(expected)", label: "expected after losses", rule: "theory - lost" };
+  const left = losses.reduce<Quantity>((rest, one) => rest.minus(one.product), theory);
+  return (left.isPositive() ? left.to("g").named(naming) : quantity("0 g", naming)) as Quantity<"mass">;
+}

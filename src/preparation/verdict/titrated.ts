@@ -1,11 +1,21 @@
 // What a titration of the product says: how pure it is, and how likely another form of the same metal.
 
 import type { Quantity } from "../../quantity";
+import type { Batch } from "../planning/batch";
 import { exact, lessThanAll, planned } from "../planning/exact";
 import { belief, clearlyAbove, likelihoodOf, likelihoodWithin, percent } from "./difference";
 import type { Evidence } from "./evidence";
 import type { Finding } from "./finding";
+import type { Observed } from "./observations";
 import type { Standing } from "./seen";
+
+/** Pure product in the dry mass; undefined where it was not titrated. */
+export function pureIn({ product }: Batch, { dry, assay }: Observed): Quantity<"mass"> | undefined {
+  if (dry === undefined || assay === undefined) return undefined;
+  const pure = dry.times(assay).to("g");
+  const label = `pure ${product.name}`;
+  return pure.named({ symbol: "m(pure)", label, rule: "dry mass × assay" }) as Quantity<"mass">;
+}
 
 /** Likelihood of what a titration of the product found, if all of it were another form of the same metal. */
 export const assayLikelihood = ({ batch, observed: { assay } }: Evidence, theory: Quantity): number | undefined =>
