@@ -42,12 +42,20 @@ describe("a planning value", () => {
     expect(lists({ ...zinc, ...given } as PlanRequest, name)).toBe(false);
   });
 
-  it.each(["foamWithGas", "foamWithoutGas", "foamIntoAcid", "washesOf", "residue", "feedStrength", "hot"] as const)(
-    "%s is not assumed where no vessel of liquid is used",
-    (name) => {
-      expect(lists(lime, name)).toBe(false);
-    },
-  );
+  it.each([
+    "foamWithGas",
+    "foamWithoutGas",
+    "foamIntoAcid",
+    "washesOf",
+    "residue",
+    "feedStrength",
+    "hot",
+    "roomVolume",
+    "airChanges",
+    "leastPortions",
+  ] as const)("%s is not assumed where no vessel of liquid is used", (name) => {
+    expect(lists(lime, name)).toBe(false);
+  });
 
   it("is listed with its source, and none twice", () => {
     for (const request of [zinc, lime]) {
