@@ -21,9 +21,11 @@ import { handedOn } from "./planning/dry-product";
 import { planned } from "./planning/exact";
 import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./planning/figures";
 import { weigh } from "./planning/scale";
+import { strengthIn } from "./planning/strength-in-liquor";
 import { type Drying, dryingIn } from "./procedure/drying";
 import { type Procedure, procedureOf } from "./procedure/kind";
 import { checkRinse } from "./procedure/rinsing";
+import { checkStated } from "./procedure/stated-water";
 import { refuseWithoutProcedure } from "./procedure/without-procedure";
 import { keyed } from "./reaction/species";
 import { guard } from "./request/argument";
@@ -32,7 +34,7 @@ import { settingOf } from "./request/read-setting";
 import type { PlanRequest, ShelfMaterial } from "./request/request";
 import { revived } from "./request/revived";
 import { usualLossOf } from "./request/setting";
-import { mixOf, passGate } from "./safety/combinations";
+import { judge, mixOf, passGate } from "./safety/combinations";
 import { type StepCautions, stepCautionsOf } from "./safety/step-cautions";
 import { contradictionOf } from "./shelf/pack-name";
 import { shareOf } from "./shelf/strength";
@@ -153,25 +155,26 @@ function make(given: PlanRequest, stored?: readonly Figure[]): Before & { readon
 function computed(request: PlanRequest, stored: readonly Figure[] | undefined): Before & { readonly plan: Plan } {
   const setting = settingOf(request);
   // Whatever the request can be refused for is refused here; what can only be unknown is worked out when asked for.
-  const { cautions: found, acknowledged } = passGate(
-    mixOf({
-      ...setting,
-      aside: [...setting.asides, ...setting.materials.flatMap(({ also }) => also)].map(({ form }) => form.toString()),
-    }),
-    request,
-  );
+  const mix = mixOf({
+    ...setting,
+    aside: [...setting.asides, ...setting.materials.flatMap(({ also }) => also)].map(({ form }) => form.toString()),
+  });
+  const { acknowledged } = passGate(mix, request);
   const handlingLoss = shareOf(request.handlingLoss ?? planned(usualLossOf(setting)), "handlingLoss", "1", {
     symbol: "handling loss",
     label: "share that may stay on filters and vessels",
   });
   const { exact, portions } = weigh(setting);
-  const cautionsOf: Gate = (done) => stepCautionsOf(setting, done, found, acknowledged);
+  // the gate knows no batch yet; what is printed is as strong as the batch makes it
+  const found = once(() => judge(mix, strengthIn(setting, batch)).cautions);
+  const cautionsOf: Gate = (done) => stepCautionsOf(setting, done, found(), acknowledged);
   const own = once(() => cautionsOf(batch));
   const gate: Gate = (done) => (done === batch ? own() : cautionsOf(done));
   const batch = batchOf(setting, portions, undefined, gate);
   if (setting.materials.some((m) => m.shelf.pack !== undefined)) void batch.cost;
   if (request.alternatives !== undefined) void batch.candidates;
   checkRinse(setting, batch.isolation);
+  if (request.materials.some(({ dissolve }) => dissolve !== undefined)) checkStated(setting, batch.feeds);
   if (request.washing !== undefined) void batch.washing;
   const { materialBalance } = batch;
   const feasibility = feasibilityOf(setting, batch);
@@ -207,7 +210,7 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
         request.productName === undefined ? undefined : contradictionOf(request.productName, setting.product.formula),
       ].filter((one) => one !== undefined),
     assumptions: () => assumptionsOf(setting, batch, acknowledged),
-    cautions: () => found,
+    cautions: found,
     asMaterial:
       () =>
       (options = {}) => {

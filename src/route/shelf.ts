@@ -131,15 +131,23 @@ function build(shelf: readonly ShelfMaterial[], extra: readonly string[]): Index
 const kept = /* @__PURE__ */ remembering<Index>(8);
 
 /** All that a plan reads of a jar: one that differs in anything is another jar. */
-const contents = (jar: ShelfMaterial): string =>
-  [
-    ...[jar.name, jar.form, jar.assay, jar.strength, jar.density, jar.pack?.size, jar.pack?.price, jar.available],
-    ...[jar.excess, jar.inExcess, jar.aside, jar.portion, jar.note],
-    ...[jar.dissolve?.water, jar.dissolve?.concentration, jar.dissolve?.temperature],
-    ...(jar.also ?? []).flatMap(({ form, share }) => [form, share]),
-  ]
-    .map(toText)
-    .join("\t");
+const contents = (jar: ShelfMaterial): string => {
+  const { dissolve, also = [] } = jar;
+  const own: readonly unknown[] = [
+    jar.name,
+    jar.form,
+    jar.assay,
+    jar.strength,
+    jar.density,
+    jar.pack?.size,
+    jar.pack?.price,
+  ];
+  const use: readonly unknown[] = [jar.available, jar.excess, jar.inExcess, jar.aside, jar.portion, jar.note];
+  const water: unknown[] = [dissolve?.water, dissolve?.temperature];
+  if (dissolve !== undefined) water.push(dissolve.concentration);
+  const beside: readonly unknown[] = also.flatMap(({ form, share }): unknown[] => [form, share]);
+  return [...own, ...use, ...water, ...beside].map(toText).join("\t");
+};
 
 /** The index of a shelf, kept while the same things stand on it, in whatever order. */
 export function indexOf(shelf: readonly ShelfMaterial[], extra: readonly string[]): Index {

@@ -40,6 +40,7 @@ import {
   SOLUBLE_OXIDES,
   TAKES_BACK,
 } from "../../src/preparation/data/insoluble";
+import { LATE_START } from "../../src/preparation/data/late-start";
 import { LIQUIDS, NOT_MIXING } from "../../src/preparation/data/liquids";
 import { DECIDING, MEASURING } from "../../src/preparation/data/measuring";
 import { PLANNING } from "../../src/preparation/data/planning";
@@ -102,6 +103,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   PROTECTION,
   SETTLES,
   SYRUPS,
+  LATE_START,
   SLOW_METALS,
   SLOW_IN_THE_COLD,
   SOLUBLE_CYANIDOFERRATES,

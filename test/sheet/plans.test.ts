@@ -98,6 +98,7 @@ function figuresOf(plan: Plan): Quantity[] {
     ...plan.gas.map(({ volume }) => volume),
     ...some(plan.vessel?.smallest, plan.vessel?.needed, plan.vessel?.liquid, plan.waste.volume, plan.drying.upTo),
     ...("rise" in plan.heat ? [plan.heat.rise.rise, plan.heat.rise.rise.negated()] : []),
+    ...plan.dissolvingHeat.flatMap((one) => ("rise" in one ? [one.rise.rise] : [])),
     ...plan.candidates.map(({ theoreticalYield }) => theoreticalYield),
     ...plan.candidates.flatMap(({ formula }) => leftByHeat(formula)),
     ...plan.waste.metals.map(({ mass }) => mass),

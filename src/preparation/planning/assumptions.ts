@@ -40,6 +40,8 @@ function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds
     [wet, "precipitatesBelow"],
     [request.vesselFactor === undefined && vessel !== undefined, foam],
     [additionRate !== undefined, "leastPortions"],
+    [additionRate !== undefined, "portionLasts"],
+    [additionRate !== undefined, "gasFlow"],
     [washing?.washVolume === undefined && isolation.how === "precipitate", "washesOf"],
     [washing?.residue === undefined && isolation.how === "precipitate", "residue"],
     [isolation.how === "crystallise", "hot"],

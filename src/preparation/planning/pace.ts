@@ -1,4 +1,5 @@
-// How fast to add what gives off gas: so that each portion's gas fits the headspace, and the room stays under its limit.
+// How fast to add what gives off gas: so that each portion's gas fits the headspace, hand and vessel can follow, and the room stays
+// under its limit.
 
 import type { Quantity } from "../../quantity";
 import { PLANNING } from "../data/planning";
@@ -21,8 +22,10 @@ export interface Pace {
     readonly share: Quantity<"number">;
     readonly limit: Quantity<"number"> | undefined;
   }[];
-  /** Least time for the whole addition, with the room's air changes; undefined for gases that need a hood. */
-  readonly leastTime: Quantity<"time"> | undefined;
+  /** Least time for the whole addition: by hand, by the foam in the vessel, and by the air of the room. */
+  readonly leastTime: Quantity<"time">;
+  /** Least time by the air changes of the room alone; undefined for gases that need a hood, or have no limit. */
+  readonly leastTimeInRoom: Quantity<"time"> | undefined;
   /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
@@ -69,12 +72,23 @@ export function paceOf(
     ];
   });
   const hood = gases.some((g) => g.hood);
+  const longest = (all: readonly Quantity[]): Quantity => all.reduce((a, b) => (b.compare(a) > 0 ? b : a));
+  const inRoom = hood || times.length === 0 ? undefined : longest(times);
+  const byHand = planned("portionLasts").times(portions);
+  const byFoam = total.dividedBy(size).dividedBy(planned("gasFlow")).to("min");
   return {
     portions,
     gasPerPortion: total.dividedBy(portions),
     headspace,
     atOnce,
-    leastTime: hood || times.length === 0 ? undefined : times.reduce((a, b) => (b.compare(a) > 0 ? b : a)),
+    leastTime: longest([byHand, byFoam, ...(inRoom === undefined ? [] : [inRoom])])
+      .to("min")
+      .named({
+        symbol: "t",
+        label: "least time for the addition",
+        rule: "the longest of portions × half a minute, gas / (vessel in a minute), and the time that the room asks for",
+      }) as Quantity<"time">,
+    leastTimeInRoom: inRoom as Quantity<"time"> | undefined,
     warnings,
   };
 }

@@ -5,7 +5,7 @@ import { minimum, type Quantity, quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
 import { isAcidSalt, isBase } from "../procedure/kind";
-import { reading, roundedTo } from "../reaction/account";
+import { type Rounding, reading, roundedTo } from "../reaction/account";
 import { keyElement } from "../reaction/candidates";
 import { acidAfterLye, baseAmong, baseForAcids, bringsAcid } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
@@ -87,12 +87,26 @@ function extentFor(setting: Setting): Quantity {
   return mass.dividedBy(asked.molarMass).dividedBy(product.coefficient);
 }
 
+/** The portion of a material that the scale asks for. */
+const portionIn = ({ scale }: PlanRequest): Quantity | undefined =>
+  typeof scale === "object" && scale !== null && "material" in scale ? quantity(scale.portion as Quantity) : undefined;
+
+const isAskedPortion = ({ shelf }: Material, { scale }: PlanRequest): boolean =>
+  typeof scale === "object" && scale !== null && "material" in scale && scale.material === shelf.name;
+
+/** Less than this share is the rounding of the sums. */
+const TRACE = 1e-7;
+
+/** Acid that comes along may ask for more of a base than was asked for. */
+function isAsAsked(portion: Quantity, request: PlanRequest): boolean {
+  const asked = portionIn(request);
+  if (asked === undefined || asked.dimension !== portion.dimension) return false;
+  return Math.abs(portion.dividedBy(asked).minus(exact("1")).toNumber("")) <= TRACE;
+}
+
 /** A portion comes back in the dimension it was asked in. */
-function askedAs({ shelf }: Material, { scale }: PlanRequest): PortionDimension | undefined {
-  const asked =
-    typeof scale === "object" && scale !== null && "material" in scale && scale.material === shelf.name
-      ? quantity(scale.portion as Quantity).dimension
-      : undefined;
+function askedAs(material: Material, request: PlanRequest): PortionDimension | undefined {
+  const asked = isAskedPortion(material, request) ? portionIn(request)?.dimension : undefined;
   return asked === "mass" || asked === "volume" ? asked : undefined;
 }
 
@@ -137,11 +151,11 @@ export function weigh(setting: Setting): { exact: Quantity[]; portions: Quantity
   const extent = extentFor(setting);
   const exactly = portionsFor(setting, extent);
   const limiting = limitingIn(setting);
-  const asTaken = (i: number, portion: Quantity, up: boolean): Quantity => {
+  const asTaken = (i: number, portion: Quantity, way: Rounding): Quantity => {
     const { name } = materials[i]!.shelf;
     const step = portion.dimension === "mass" ? steps.mass : steps.volume;
     const symbol = `${portion.dimension === "mass" ? "m" : "V"}(${name})`;
-    const rounded = roundedTo(step, portion, name, up);
+    const rounded = roundedTo(step, portion, name, way);
     const available = availableOf(materials[i]!);
     // Nobody can take more than there is.
     const isTooMuch =
@@ -151,15 +165,27 @@ export function weigh(setting: Setting): { exact: Quantity[]; portions: Quantity
       rounded.compare(available) > 0;
     return reading(isTooMuch ? roundedTo(step, portion, name) : rounded, step, { symbol, label: `${name} to take` });
   };
-  // What limits is rounded to the nearest step; of everything else there is then enough.
-  const own = exactly.map((portion, i) =>
-    materials[i]!.species === limiting ? asTaken(i, portion, false) : undefined,
-  );
+  // What is asked for is taken. What limits is rounded to the nearest step; of everything else there is then enough.
+  const asked = materials.findIndex((material) => isAskedPortion(material, request));
+  const isFixed = asked >= 0 && materials[asked]!.species !== limiting && isAsAsked(exactly[asked]!, request);
+  const fixed = isFixed ? asTaken(asked, exactly[asked]!, "nearest") : undefined;
+  const limits = (i: number): boolean => materials[i]!.species === limiting;
+  const ofLimiting = (way: Rounding) => exactly.map((portion, i) => (limits(i) ? asTaken(i, portion, way) : undefined));
+  const amountOf = (some: readonly (Quantity | undefined)[]): Quantity =>
+    sum(some.flatMap((portion, i) => (portion === undefined ? [] : [materials[i]!.amountIn(portion)])));
+  const nearest = ofLimiting("nearest");
+  /** A step more of what limits, and what was asked for would run out first. */
+  const isOver =
+    fixed !== undefined &&
+    materials[asked]!.amountIn(fixed)
+      .dividedBy(materials[asked]!.species.coefficient)
+      .compare(amountOf(nearest).dividedBy(limiting.coefficient)) < 0;
+  const own = (isOver ? ofLimiting("down") : nearest).map((portion, i) => (i === asked ? (fixed ?? portion) : portion));
   const { excess } = materials.find(({ species }) => species === limiting)!;
   const over = exact("1").plus(excess);
-  const taken = sum(own.flatMap((portion, i) => (portion === undefined ? [] : [materials[i]!.amountIn(portion)])));
+  const taken = amountOf(own.map((portion, i) => (limits(i) ? portion : undefined)));
   const needed = portionsFor(setting, exactText(taken.dividedBy(over).dividedBy(limiting.coefficient)));
-  return { exact: exactly, portions: own.map((portion, i) => portion ?? asTaken(i, needed[i]!, true)) };
+  return { exact: exactly, portions: own.map((portion, i) => portion ?? asTaken(i, needed[i]!, "up")) };
 }
 
 /** The figure by itself: what to take for it is read off the instrument, whatever the other portion's uncertainty. */

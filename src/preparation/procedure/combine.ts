@@ -19,6 +19,7 @@ import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { putInto, putWater, vesselIn } from "./filling";
 import { isAcidSalt, notWarmOf } from "./kind";
+import { nextPortion, warmedForStart } from "./late-start";
 import { withOtherSolids } from "./other-solid";
 import { acidsUsed, baseLeft, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
 import { inOrder } from "./roles";
@@ -99,18 +100,19 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
     return solid || roles[i] === "oxidiser"
       ? `${verb} ${into} in small portions, stirring${cool}${room}.`
       : `${verb} ${into}, slowly and stirring${cool}${room}.`;
-  const least = additionRate.leastTime && lasting(additionRate.leastTime);
+  const least = lasting(additionRate.leastTime);
   // Where heat sets the pace minutes mean nothing: the thermometer says when.
   const isHot = "rise" in warming && warming.rise.rise.compare(planned("needsCooling")) > 0;
   const over = least === undefined || isHot ? "" : ` over at least ${least}`;
+  const { sign, otherwise } = nextPortion(bench, i);
   const wait = isHot
-    ? `until the foam has subsided and it is below ${celsius(planned("coolsDownTo"))} again, in a bath of cold water,`
-    : "until the foam subsides";
+    ? `until ${sign} and it is below ${celsius(planned("coolsDownTo"))} again, in a bath of cold water,`
+    : `until ${sign}`;
   const volumes = gas.map((one) => `${litres(one.volume)} of ${one.formula}`).join(" and ");
   const poison = notCaught(gasesLeft(bench));
   const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
   const portion = alone ? ` (${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))})` : "";
-  return `${verb} ${into} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}.`;
+  return `${verb} ${into} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${otherwise}${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}.`;
 }
 
 /** Gas that the pot has given off. */
@@ -193,6 +195,7 @@ export function combine(bench: Bench): void {
     const isLast = at === rest.length - 1;
     // Charcoal that is to help an oxidiser along is there before it.
     if (isLast && roles[i] === "oxidiser") putAsides(bench, "charcoal");
+    if (isLast) warmedForStart(bench, i);
     if (isLast && roles.includes("acid") && isOneOf(bench.material(i).form, ...WARM_IN_ACID.oxides))
       warmed(bench, bench.name(i));
     const own = vesselOf(bench, i);

@@ -23,7 +23,7 @@ import { filterAndRinse } from "./rinsing";
 import { secondCrop } from "./second-crop";
 import { seedLiquor } from "./seeding";
 import { standCold } from "./standing-cold";
-import { celsius, percent } from "./words";
+import { about, celsius, percent } from "./words";
 
 export function isolateCrystals(bench: Bench): void {
   const { crystallising } = bench.frame;
@@ -164,7 +164,7 @@ function growCrystals(bench: Bench, crystallising: Crystallising, cooling: Cryst
     target: cold,
     blank: "temperature",
     say: () =>
-      `Let it cool undisturbed to ${celsius(cold)}, overnight if there is time: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${saltPair === undefined ? `${percent(cooling.crop.share)} of it` : `${percent(saltPair.purity)} pure`}${unlikeAsked(bench, crop, crystallising)}.`,
+      `Let it cool undisturbed to ${celsius(cold)}, overnight if there is time: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${saltPair === undefined ? `${percent(cooling.crop.share)} of it` : `${about(saltPair.purity, "%")} pure`}${unlikeAsked(bench, crop, crystallising)}.`,
   });
   filterAndRinse(bench, crop.formula, mass, cold);
   secondCrop(bench, crop, cold);

@@ -9,6 +9,7 @@ import { exact, planned } from "../planning/exact";
 import { isLye } from "../reaction/acids";
 import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
+import { isStated, waterForSolid } from "./stated-water";
 
 /** The least water that dissolves a mass at a temperature; undefined where no solubility is known. */
 export function leastWater(formula: Formula, mass: Quantity, at: Quantity<"temperature">): DissolvingWater | undefined {
@@ -22,6 +23,9 @@ function waterFor(material: Material, amount: Quantity, strength: Quantity): Qua
   return water.isPositive() ? water : exact("0 g");
 }
 
+/** Why a feed has the water that the request says. */
+const AS_ASKED = "as asked for";
+
 /** Materials whose way of dissolving is given, as the request says. */
 function asStated(
   material: Material,
@@ -30,13 +34,9 @@ function asStated(
   at: Quantity<"temperature">,
 ): Feed | undefined {
   const { dissolve, name } = material.shelf;
-  if (dissolve?.water === undefined && dissolve?.concentration === undefined) return undefined;
-  const water =
-    dissolve.water === undefined
-      ? waterFor(material, amount, quantity(dissolve.concentration as Quantity).dividedBy(exact("1 kg/L")))
-      : quantity(dissolve.water as Quantity);
-  const mass = water.dimension === "volume" ? water.times(exact("1 g/mL")).to("g") : water.to("g");
-  const warm = dissolve.temperature === undefined ? warmEnough(material, amount, mass, at) : undefined;
+  const mass = waterForSolid(material, amount);
+  if (mass === undefined) return undefined;
+  const warm = dissolve?.temperature === undefined ? warmEnough(material, amount, mass, at) : undefined;
   const dissolving = {
     ...(warm?.known ?? known),
     water: mass as Quantity<"mass">,
@@ -47,7 +47,7 @@ function asStated(
     how: "dissolve",
     dissolving: dissolving as DissolvingWater,
     at: warm?.at ?? at,
-    why: "as asked for",
+    why: AS_ASKED,
   };
 }
 
@@ -77,7 +77,7 @@ function warmEnough(
 
 /** Does the water of a feed dissolve it at its temperature? Undefined where no figure is known. */
 export function isTooLittle(feed: Feed, material: Material, amount: Quantity): boolean {
-  if (feed.how !== "dissolve" || feed.why !== "as asked for") return false;
+  if (feed.how !== "dissolve" || feed.why !== AS_ASKED) return false;
   const mass = amount.times(molarMass(material.form)).to("g");
   const least = leastWater(material.form, mass, feed.at);
   return least !== undefined && least.water.compare(feed.dissolving.water) > 0;
@@ -116,7 +116,10 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
       material: name,
       how: "unknown",
       missing: `solubility of ${formName}: ${found.error.message.split("\n")[0]}`,
-      water: waterToAdd(waterFor(material, amount, planned("thinFeed")), "chosen: 0.5 mol in each kg of water"),
+      water: waterToAdd(
+        waterForSolid(material, amount) ?? waterFor(material, amount, planned("thinFeed")),
+        isStated(material) ? AS_ASKED : "chosen: 0.5 mol in each kg of water",
+      ),
     };
   const stated = asStated(material, amount, found.value, at);
   if (stated !== undefined) return stated;

@@ -3,6 +3,7 @@
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
+import { PlanError } from "../error";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
@@ -13,6 +14,7 @@ import { type Dilution, type Feed, type Feeding, waterToAdd } from "./feed";
 import { dissolved } from "./feed-dissolved";
 import { isBase } from "./kind";
 import { isPeroxide } from "./roles";
+import { isStated, waterForSolution } from "./stated-water";
 
 /** Acids whose own reduction gives the gas are used as strong as they are: nothing else that reacts brings the element of the gas. */
 function isOxidisingAcid({ form }: Material, { products, reactants, wet }: Setting): boolean {
@@ -24,11 +26,24 @@ function isOxidisingAcid({ form }: Material, { products, reactants, wet }: Setti
   );
 }
 
-/** Strong solutions are poured into water first; thin ones, ammonia for a complex and peroxide are not. */
+/** Strong solutions are poured into water first; thin ones, ammonia for a complex and peroxide are not; and what is asked for is done. */
 function dilutionOf(material: Material, i: number, feeding: Feeding): Dilution | undefined {
   const { setting, portions, account, roles, crystals } = feeding;
   const role = roles[i]!;
   const w = material.massFraction();
+  if (isStated(material)) {
+    const all = material.massOf(portions[i]!);
+    const stated = all === undefined ? undefined : waterForSolution(material, all);
+    if (all === undefined || w === undefined || stated === undefined)
+      throw new PlanError(
+        "plan.strength",
+        `how strong ${material.shelf.name} is by mass is not known: it cannot be diluted as asked for`,
+        {
+          hint: "give its density, or its strength as a mass fraction",
+        },
+      );
+    return stated.isPositive() ? dilutedBy(all, w, stated) : undefined;
+  }
   if (w === undefined || w.compare(planned("dilute")) <= 0) return undefined;
   if (isPeroxide(material) || role === "ligand" || role === "oxidiser" || isOxidisingAcid(material, setting))
     return undefined;
@@ -76,10 +91,9 @@ export function feedOf(material: Material, i: number, feeding: Feeding): Feed {
     };
   if (isLedIn(material)) return asSolid(`${formName} is a gas: lead it into the liquid`);
   if (form.symbols.length === 1) return asSolid(`${formName} goes into solution only as it reacts`);
-  const isStated = material.shelf.dissolve?.water !== undefined || material.shelf.dissolve?.concentration !== undefined;
   const fate = fateOf(form, temperature);
   if (fate.precipitated === true) return asSolid(`${fate.why}: stir it in as a solid`);
-  if (roles[i] === "gas-giving base" && !isStated)
+  if (roles[i] === "gas-giving base" && !isStated(material))
     return asSolid(`${formName} gives off gas: it goes in dry, in portions`, fate.precipitated === false);
   const feed = dissolved(material, i, feeding);
   if (feed.how !== "unknown" || !takesTheWater(setting)) return feed;

@@ -13,6 +13,7 @@ import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
 import { leastWater } from "./feed-dissolved";
 import { dilutedBy, feedOf } from "./feed-single";
 import { inOrder, ranksOf } from "./roles";
+import { isStated } from "./stated-water";
 
 /** Water that a feed brings beside crystal water. */
 function waterOf(feed: Feed): Quantity | undefined {
@@ -164,11 +165,14 @@ export function feedsOf(feeding: Feeding): readonly Feed[] {
   const more = waterWanting(sum(waters), feeding);
   if (!more.isPositive()) return feeds;
   // Water that a strong solution is poured into comes first. Of salts that share a hot water the first has all of it.
-  const strong = feeds.findIndex((feed) => feed.how === "solution" && feed.dilution !== undefined);
-  const takes = (feed: Feed): boolean =>
-    feed.how === "unknown" ||
-    (feed.how === "solid" && feed.reacts === true) ||
-    (feed.how === "dissolve" && (feed.shares !== true || feed.dissolving.water.isPositive()));
+  // What the request says of the water of a feed stands.
+  const isOpen = (i: number): boolean => !isStated(setting.materials[i]!);
+  const strong = feeds.findIndex((feed, i) => isOpen(i) && feed.how === "solution" && feed.dilution !== undefined);
+  const takes = (feed: Feed, i: number): boolean =>
+    isOpen(i) &&
+    (feed.how === "unknown" ||
+      (feed.how === "solid" && feed.reacts === true) ||
+      (feed.how === "dissolve" && (feed.shares !== true || feed.dissolving.water.isPositive())));
   const at = strong >= 0 ? strong : feeds.findIndex(takes);
   return feeds.map((feed, i) => (i === at ? withMore(feed, i, more, feeding) : feed));
 }

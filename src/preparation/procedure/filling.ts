@@ -3,7 +3,6 @@
 import { type Quantity, sum } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { massOfWater } from "../contents/matter";
-import type { Pot } from "../contents/pot";
 import { add } from "../operation/add";
 import { dilute } from "../operation/dilute";
 import { dissolve } from "../operation/dissolve";
@@ -16,8 +15,6 @@ import { isLedIn, staysInWater } from "../reaction/fluids";
 import { waterOfReaction } from "../reaction/water-of-reaction";
 import { type Bench, type Look, POT } from "./bench";
 import { isTooLittle } from "./feed-dissolved";
-import { warmingOfDilution } from "./heat-of-dilution";
-import { isBase } from "./kind";
 import { protectionOf } from "./protection";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";
@@ -134,7 +131,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       amounts: [of],
       target: to,
       say: (look) =>
-        `Pour the ${name} slowly into ${bench.hand.water(of)}${vessel === POT ? "" : into}, stirring${warns ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${clear(look, name) || dilutionHeat(bench, i, own.plusWater(of))}${room(look)}.`,
+        `Pour the ${name} slowly into ${bench.hand.water(of)}${vessel === POT ? "" : into}, stirring${warns ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${dilutionHeat(look, name)}${room(look)}.`,
     });
   } else pour(bench, i, vessel);
 }
@@ -198,13 +195,10 @@ function pour(bench: Bench, i: number, vessel: string): void {
 }
 
 /** How warm dilution makes an acid or a base, where figures are known. */
-function dilutionHeat(bench: Bench, i: number, after: Pot): string {
-  const { form } = bench.material(i);
-  const { amount } = bench.frame.account.supplied[i]!;
-  if (!isAcid(form) && !isBase(form)) return "";
-  const own = bench.material(i).solventIn(bench.frame.portions[i]!);
-  const rise = own === undefined ? undefined : warmingOfDilution(form, amount, own, after);
-  if (rise === undefined) return "; it warms, how much is not known: let it cool";
-  const kelvin = rise.toNumber("ΔK");
+function dilutionHeat({ dissolvingHeat }: Look, name: string): string {
+  const heat = dissolvingHeat.find((one) => one.material === name);
+  if (heat === undefined) return "";
+  if (!("rise" in heat)) return "; it warms, how much is not known: let it cool";
+  const kelvin = heat.rise.rise.toNumber("ΔK");
   return kelvin < 5 ? "" : `; it warms by about ${Number(kelvin.toPrecision(2))} K: let it cool`;
 }

@@ -54,6 +54,8 @@ function keepDissolved(bench: Bench, own: Entry | undefined): void {
 function keepProduct(bench: Bench): void {
   const { core } = matterOf(bench.frame.setting.product.formula);
   keepDissolved(bench, inLiquor(bench.pot, core.key));
+  // Rinsing thins a liquor: only what stays in a filter is worth it.
+  const isFiltered = bench.pot.books.solids.length > 0;
   filterHot(bench, bench.pot.books.temperature);
   const { books, mass } = bench.pot;
   const own = inLiquor(bench.pot, core.key);
@@ -72,7 +74,7 @@ function keepProduct(bench: Bench): void {
     say: () =>
       inside === undefined
         ? `Keep the clear liquor with the ${core.name}: it is used as it is${why}.`
-        : `Rinse vessel and filter into it with a little water. The clear liquor, ${bench.hand.grams(mass)} with ${bench.hand.grams(inside)} of ${core.name} (${percent(inside.dividedBy(mass).to("%"))})${beside}, is used as it is: nothing is boiled down${why}.`,
+        : `${isFiltered ? "Rinse vessel and filter into it with as little water as does it. The clear liquor" : "The liquor"}, ${bench.hand.grams(mass)} with ${bench.hand.grams(inside)} of ${core.name} (${percent(inside.dividedBy(mass).to("%"))})${beside}, is used as it is: nothing is boiled down${isFiltered ? `; its strength is ${bench.hand.grams(inside)} over what it weighs` : ""}${why}.`,
   });
 }
 

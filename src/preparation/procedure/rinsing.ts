@@ -3,10 +3,9 @@
 
 import type { Formula } from "../../formula";
 import { parseFormula } from "../../formula";
-import { type Quantity, quantity, sum } from "../../quantity";
+import { type Quantity, quantity } from "../../quantity";
 import { retainedLiquor } from "../../solubility";
 import { madeOf } from "../../substance/internal";
-import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { PlanError } from "../error";
@@ -21,7 +20,7 @@ import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
 import type { Isolation } from "./isolation";
 import { useOf } from "./use";
-import { about, atMost, celsius, nearly } from "./words";
+import { atMost, celsius, nearly } from "./words";
 
 /** Salts that give oxygen to what burns. */
 const OXIDISERS = ["nitrate", "chlorate", "perchlorate", "bromate", "permanganate", "dichromate", "chromate"];
@@ -59,7 +58,7 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
     care: "isolating",
     blank: "wetCake",
     say: () =>
-      `Filter the crystals off at ${celsius(cold)} and press them; they keep ${nearly(bench.hand.litres(held))} of liquor${purityOf(parted.after)}.`,
+      `Filter the crystals off at ${celsius(cold)} and press them; they keep ${nearly(bench.hand.litres(held))} of liquor${besides(parted.after, bench.hand)}.`,
   });
   const liquor = parted.left[0]?.pot;
   if (liquor !== undefined) {
@@ -164,10 +163,8 @@ function halfAlcohol(bench: Bench, mass: Quantity): Pot {
   return empty(bench).plusWater(half).plusDissolved(matter, half.dividedBy(matter.molarMass).to("mol"));
 }
 
-/** How pure crystals are with the liquor that they keep, where a pack has something beside its form. */
-function purityOf({ books }: Pot): string {
-  if (!books.other.isPositive()) return "";
-  const own = sum(books.solids.map(massOf));
-  const share = own.dividedBy(own.plus(books.other)).to("%");
-  return `, and with it some of what the packs have besides: about ${about(share, "%")} pure before rinsing, if that stays dissolved`;
-}
+/** What crystals keep with their liquor of what the packs have beside their form. */
+const besides = ({ books }: Pot, { grams }: Bench["hand"]): string =>
+  books.other.isPositive()
+    ? `, and with it ${grams(books.other)} of what the packs have besides, if that stays dissolved`
+    : "";

@@ -91,7 +91,8 @@ export const percent = (q: Quantity): string => about(q, "%", 2);
 export function lasting(time: Quantity): string | undefined {
   const minutes = time.toNumber("min");
   if (minutes < 1) return undefined;
-  return about(time, minutes < 120 ? "min" : "h", 2);
+  // a least time is never rounded down
+  return minutes < 120 ? `${Math.ceil(minutes - 0.01)} min` : about(time, "h", 2);
 }
 
 export const times = (n: number): string => ["", "once", "twice"][n] ?? `${n} times`;

@@ -210,8 +210,11 @@ const MOST_STEPS = "1000000000000";
 /** Less than this share of a step over it is no reason for one more. */
 const HAIR = 1e-6;
 
-/** A portion rounded to what the instrument can show, to the nearest step or up; refuses one that rounds to nothing. */
-export function roundedTo(step: Quantity, portion: Quantity, name: string, up = false): Quantity {
+/** Which way a portion is rounded; down only where a step is left. */
+export type Rounding = "nearest" | "up" | "down";
+
+/** A portion rounded to what the instrument can show; refuses one that rounds to nothing. */
+export function roundedTo(step: Quantity, portion: Quantity, name: string, way: Rounding = "nearest"): Quantity {
   const inSteps = portion.dividedBy(step);
   if (inSteps.compare(exact(MOST_STEPS)) > 0) {
     throw new PlanError(
@@ -222,7 +225,13 @@ export function roundedTo(step: Quantity, portion: Quantity, name: string, up = 
       },
     );
   }
-  const steps = up ? inSteps.in("").minus(HAIR).ceil().toFixed(0) : inSteps.format({ decimals: 0 });
+  const floor = inSteps.in("").plus(HAIR).floor();
+  const steps =
+    way === "up"
+      ? inSteps.in("").minus(HAIR).ceil().toFixed(0)
+      : way === "down" && floor.greaterThan(0)
+        ? floor.toFixed(0)
+        : inSteps.format({ decimals: 0 });
   if (Number(steps) <= 0) {
     throw new PlanError(
       "plan.too-small",

@@ -1,4 +1,4 @@
-// How warm or cold the feeds get as they dissolve, before anything is mixed.
+// How warm or cold the feeds get as they are dissolved or diluted, before anything is mixed.
 
 import { attempt, type Result } from "../../foundation/error";
 import { lazily } from "../../foundation/lazy";
@@ -6,10 +6,13 @@ import { remembering } from "../../foundation/memo";
 import { type Quantity, sum } from "../../quantity";
 import { solutionEnthalpy, type TemperatureRise, temperatureRise } from "../../thermochemistry";
 import type { Feed } from "../procedure/feed";
+import { isBase } from "../procedure/kind";
 import type { Setting } from "../request/setting";
 import type { Account } from "./account";
+import { isAcid } from "./acids";
+import { enthalpyOfDilution } from "./heat-of-dilution";
 
-/** Heat of dissolving one feed in its water. */
+/** Heat of dissolving one feed in its water, or of diluting an acid or a base in it. */
 export type DissolvingHeat =
   | {
       readonly material: string;
@@ -35,9 +38,22 @@ export function dissolvingHeatOf(
           : [],
       ),
     ).to("g");
+  const diluting = (i: number, water: Quantity): DissolvingHeat[] => {
+    const { form, massOf, solventIn, shelf } = materials[i]!;
+    if (!isAcid(form) && !isBase(form)) return [];
+    const { portion, amount } = account.supplied[i]!;
+    const [mass, own] = [massOf(portion), solventIn(portion)];
+    const enthalpy = own === undefined ? undefined : enthalpyOfDilution(form, amount, own, own.plus(water));
+    const material = shelf.name;
+    if (mass === undefined || enthalpy === undefined)
+      return [{ material, missing: `heat of dilution: no figure for ${form}` }];
+    const rise = temperatureRise({ enthalpy, amount, mass: mass.plus(water).to("g"), start: temperature });
+    return [{ material, enthalpy, rise }];
+  };
   return feeds.flatMap((feed, i): DissolvingHeat[] => {
-    if (feed.how !== "dissolve") return [];
     const { material } = feed;
+    if (feed.how === "solution") return feed.dilution === undefined ? [] : diluting(i, feed.dilution.water);
+    if (feed.how !== "dissolve") return [];
     const { form, massOf } = materials[i]!;
     const enthalpy = remembered(form.toString(), () => attempt(() => solutionEnthalpy(form)));
     if (!enthalpy.ok) return [{ material, missing: `heat of dissolving: ${enthalpy.error.message.split("\n")[0]}` }];

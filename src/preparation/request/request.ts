@@ -36,11 +36,15 @@ export interface ShelfMaterial {
   readonly portion?: PortionLike | undefined;
   /** Taken in excess on purpose: never the limiting reagent. */
   readonly inExcess?: boolean | undefined;
-  /** How to dissolve it: in how much water or how strong, and how warm; chosen and said unless given. */
+  /** How to dissolve it, or how to dilute a solution: in how much water or how strong, and a solid how warm; chosen and said unless given. */
   readonly dissolve?:
     | {
         readonly water?: MassLike | VolumeLike | undefined;
-        readonly concentration?: QuantityLike<"concentration", ConcentrationText> | undefined;
+        readonly concentration?:
+          | MassFractionLike
+          | QuantityLike<"density", DensityText>
+          | QuantityLike<"concentration", ConcentrationText>
+          | undefined;
         readonly temperature?: TemperatureLike | undefined;
       }
     | undefined;

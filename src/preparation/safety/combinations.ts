@@ -78,9 +78,16 @@ function withStrength(material: Material): string | MaterialOfStrength {
 /** What a reaction sets free in water is thin: the water that dissolves the feeds is more than ten times an acid's mass. */
 const SET_FREE = "5 %";
 
-/** A product; an acid that is set free in the liquor is no strong acid. */
-const asFormed = ({ formula }: Species, wet: boolean): string | MaterialOfStrength =>
-  wet && isAcid(formula) ? { material: formula.toString(), strength: SET_FREE } : formula.toString();
+/** Mass fraction of a product in its liquor; undefined where it is not dissolved there, or nothing is known of it. */
+type StrengthInLiquor = (product: Species) => Quantity | undefined;
+
+/** A product as strong as it is in its liquor; of an acid that is set free, and of which that is not known yet: no strong acid. */
+function asFormed(species: Species, { wet, product }: Mix, strengthIn: StrengthInLiquor): string | MaterialOfStrength {
+  const material = species.formula.toString();
+  const percent = wet ? strengthIn(species)?.toNumber("%") : undefined;
+  if (percent !== undefined) return { material, strength: `${Number(percent.toPrecision(2))} %` };
+  return wet && species !== product && isAcid(species.formula) ? { material, strength: SET_FREE } : material;
+}
 
 const WATER = "H2O";
 const nameIn = (m: string | MaterialOfStrength): string => (typeof m === "string" ? m : m.material);
@@ -138,13 +145,13 @@ function lookedUp(
   });
 }
 
-/** Every danger in what comes together. */
-export function judge(mix: Mix): Judged {
+/** Every danger in what comes together; with the strengths that products have in their liquor, where the batch is known. */
+export function judge(mix: Mix, strengthIn: StrengthInLiquor = () => undefined): Judged {
   const given = putIn(mix);
   const names = new Set(given.map(nameIn));
   const products = mix.products
     .filter(({ isWater }) => !isWater)
-    .map((species) => asFormed(species, mix.wet && species !== mix.product))
+    .map((species) => asFormed(species, mix, strengthIn))
     .filter((one) => !names.has(nameIn(one)));
   const cautions = lookedUp(given, products, mix);
   const isPutIn = (one: Incompatibility): boolean => one.materials.every((m) => names.has(m) || m === WATER);

@@ -6,7 +6,7 @@ import { type Facts, lookingIn } from "../../foundation/facts";
 import type { Plan, Run } from "../../preparation";
 import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
-import { type Cautions, cautions, type SubstanceCautions, substance } from "../../substance";
+import { type Cautions, cautions, type MaterialOfStrength, type SubstanceCautions, substance } from "../../substance";
 import { officialPrecautions } from "../../substance/internal";
 import type { SheetFormat } from "../document/blocks";
 import { FORMATS, formatGuard, guard, SheetError, type SheetRefusal } from "../error";
@@ -16,6 +16,7 @@ import { ownCautions, statementsOf } from "../plan/hazards";
 import { filled, type SheetWords } from "../words";
 import { wordsInUse } from "../words-in-use";
 import { type Label, type LabelSize, labelHTML, labelText } from "./label";
+import { liquorOnLabel } from "./liquor-label";
 
 /** What a label may be for: what a plan or run makes, or any substance by name or formula. */
 export type LabelSubject = Plan | Run | string;
@@ -61,6 +62,18 @@ type Texts = Pick<Label, "title" | "name" | "lines">;
 
 /** Mass and purity as far as they are known. */
 function contentOf(of: Plan | Run, words: SheetWords): string[] {
+  const { isolation, keptLiquor } = of;
+  if (isolation.how === "liquor")
+    return [
+      liquorOnLabel(of, words),
+      ...(keptLiquor === undefined
+        ? []
+        : [
+            filled(words.plannedLiquor, {
+              mass: handFor({ plan: of.kind === "plan" ? of : of.plan, words }).grams(keptLiquor.mass),
+            }),
+          ]),
+    ];
   if (of.kind === "plan")
     return [filled(words.plannedMass, { mass: handFor({ plan: of, words }).grams(of.product.theoreticalYield) })];
   const { dryMass, percentYield, dryness, pureMass, plan } = of;
@@ -82,7 +95,8 @@ function contentOf(of: Plan | Run, words: SheetWords): string[] {
 function ofProduct(of: Plan | Run, words: SheetWords): Texts {
   const plan = of.kind === "plan" ? of : of.plan;
   const { product } = of;
-  const { upTo, deliquescent } = plan.drying;
+  const isLiquor = plan.isolation.how === "liquor";
+  const { upTo, deliquescent } = isLiquor ? { upTo: undefined, deliquescent: false } : plan.drying;
   const from = plan.materialBalance.supplied.map(({ material }) => material).join(", ");
   return {
     title: product.formula,
@@ -199,11 +213,21 @@ export function bottleLabel(of: LabelSubject, options: LabelOptions = {}): strin
           }
         : {
             ...ofProduct(made(of), words),
-            ...hazardsOf(cautions([of.product.formula.normalize("NFKC")]), words),
+            ...hazardsOf(cautions(insideOf(of)), words),
             foot,
           };
     return format === "html" ? labelHTML(label, size, words.language) : labelText(label, format);
   }
+}
+
+/** What the hazards of a bottle come from: the product, or each solute of a liquor at its strength. */
+function insideOf({ product, keptLiquor }: Plan | Run): (string | MaterialOfStrength)[] {
+  if (keptLiquor === undefined) return [product.formula.normalize("NFKC")];
+  const { key, strength, also } = keptLiquor;
+  return [{ key, share: strength }, ...also].map((one) => ({
+    material: one.key,
+    strength: `${one.share.in("%").toNumber()} %`,
+  }));
 }
 
 function made(of: Plan | Run): Plan | Run {

@@ -1,5 +1,6 @@
 // The head of a sheet: what is made, from what, and the figures that are looked for first.
-import { quantity } from "../../quantity";
+import type { Plan } from "../../preparation";
+import { type Quantity, quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { about, handy, sizeOf } from "../figures";
 import { filled } from "../words";
@@ -41,8 +42,29 @@ function vesselCell(on: OnPaper) {
 /** Less than this nobody feels. */
 const FELT = "1 ΔK";
 
+/** The feed that warms its own cold water the most, where that is more than the reaction does. */
+function hottestFeed({ heat, dissolvingHeat, feeds, temperature }: Plan) {
+  const isCold = (name: string): boolean =>
+    feeds.some((feed) => feed.material === name && (feed.how !== "dissolve" || feed.at.compare(temperature) <= 0));
+  const reaction = "rise" in heat ? heat.rise.rise : quantity("0 ΔK");
+  return dissolvingHeat
+    .flatMap((one) => ("rise" in one ? [{ material: one.material, rise: one.rise.rise as Quantity }] : []))
+    .filter(({ material, rise }) => isCold(material) && rise.compare(reaction) > 0 && rise.compare(quantity(FELT)) >= 0)
+    .sort((one, other) => other.rise.compare(one.rise))[0];
+}
+
+const kelvins = (rise: Quantity): string =>
+  rise.format({ unit: "ΔK", decimals: 0, uncertainty: "none" }).split(" ")[0]!;
+
 function heatCell({ plan, words }: OnPaper) {
   const { heat } = plan;
+  const feed = "missing" in heat ? undefined : hottestFeed(plan);
+  if (feed !== undefined)
+    return {
+      label: words.heat,
+      value: filled(words.degrees, { rise: kelvins(feed.rise) }),
+      note: filled(words.warmsFeed, { material: feed.material }),
+    };
   if ("missing" in heat) return { label: words.heat, value: words.unknown, note: "" };
   const { rise } = heat.rise;
   const phrase = rise.value.isNegative() ? words.cools : words.warms;
@@ -50,9 +72,7 @@ function heatCell({ plan, words }: OnPaper) {
   if (size.compare(quantity(FELT)) < 0) return { label: words.heat, value: words.hardly, note: "" };
   return {
     label: words.heat,
-    value: filled(words.degrees, {
-      rise: size.format({ unit: "ΔK", decimals: 0, uncertainty: "none" }).split(" ")[0]!,
-    }),
+    value: filled(words.degrees, { rise: kelvins(size) }),
     note: phrase,
   };
 }

@@ -5,6 +5,7 @@ import { heldWaterOf, ignitionDecides, kindOfCake, leftOnIgnition, withGelWater 
 import type { Quantity } from "../../quantity";
 import { BLANK, type Block, type Picture } from "../document/blocks";
 import { about, capital, pretty, sentence } from "../figures";
+import { liquorOnLabel } from "../label/liquor-label";
 import { dryingChart } from "../pictures/charts";
 import { filled, type SheetWords } from "../words";
 import { bare, expectedOf, handFor, instrumentsOf, type OnPaper, rangeOf } from "./context";
@@ -249,7 +250,7 @@ function labelBlocks({ plan, words }: OnPaper): Block[] {
     {
       kind: "paragraph",
       text: filled(words.labelLine, {
-        product: plan.isolation.how === "liquor" ? plan.product.name : plan.product.formula,
+        product: plan.isolation.how === "liquor" ? liquorOnLabel(plan, words) : plan.product.formula,
         limit,
       }).replace(/, $/, ""),
     },

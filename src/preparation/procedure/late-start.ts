@@ -1,0 +1,45 @@
+// When the next portion goes in, where a reaction starts late.
+import { isOneOf } from "../../ion/internal";
+import type { Quantity } from "../../quantity";
+import { madeOf } from "../../substance/internal";
+import { LATE_START } from "../data/late-start";
+import { heat } from "../operation/heat";
+import { exact } from "../planning/exact";
+import { type Bench, POT } from "./bench";
+import { isMetal } from "./kind";
+import { celsius } from "./words";
+
+/** The row for what is added to all the rest; undefined where the reaction starts at once, as far as is known. */
+function lateStart({ frame: { setting } }: Bench, i: number) {
+  const own = setting.materials[i]!.form;
+  const others = setting.materials.filter((_, j) => j !== i).map(({ form }) => form);
+  return LATE_START.find(
+    ({ added, to }) =>
+      (added === "a metal" ? isMetal(own) : madeOf(own).groups.has(added)) &&
+      (to === undefined ||
+        others.some((form) => isOneOf(form, ...to.flatMap((one) => [one, `${one}·H2O`, `${one}·2H2O`])))),
+  );
+}
+
+/** Warm the vessel for the first portion, where it would not start. */
+export function warmedForStart(bench: Bench, i: number): void {
+  const row = lateStart(bench, i);
+  if (row?.warm === undefined) return;
+  const at = exact(row.warm) as Quantity<"temperature">;
+  if (bench.pot.books.temperature.compare(at) >= 0) return;
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    say: () => `Warm the contents to ${celsius(at)} for the first portion of what comes next: ${row.why}.`,
+  });
+}
+
+/** What shows that a portion has reacted, before the next one goes in. */
+export function nextPortion(bench: Bench, i: number): { readonly sign: string; readonly otherwise: string } {
+  const row = lateStart(bench, i);
+  const { kind } = bench.frame;
+  const otherwise = row?.otherwise === undefined ? "" : ` (${row.otherwise})`;
+  if (row !== undefined) return { sign: `${row.done} and the foam has subsided`, otherwise };
+  // a metal or a redox reaction may take its time: no foam yet is no sign
+  const isSlow = kind === "redox" || kind === "metal and acid";
+  return { sign: isSlow ? "its gas has come and the foam has subsided" : "the foam has subsided", otherwise };
+}
