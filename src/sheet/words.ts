@@ -50,6 +50,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   careful: "What to do",
   noClass: "no hazard listed in the source, which is not the same as safe",
   dilute: "too dilute for any statement of its class, which is not the same as safe",
+  ofForm: "{form}: {hazard}",
   notListed: "not in the harmonised list of the EU; the supplier's safety data sheet decides",
   notLookedUp: "not looked up here: read the safety data sheet",
   food: "sold as food; no hazard listed",

@@ -1,5 +1,6 @@
 // Substance: names, forms on the shelf, what heat does, cautions.
 
+export type { SolidForm } from "./data/hazards";
 export type { Circumstance, MeetingCondition } from "./data/incompatibilities";
 export type { StatedAssay } from "./data/shop-materials";
 export type { StatementRow } from "./data/statements";

@@ -1,4 +1,5 @@
 // What the layers above use of this one and callers do not see.
+export { DRIES_TO_OXIDISER } from "./data/concentration-limits";
 export { HOLDS_CYANIDE } from "./data/hazard-classes";
 export { type HazardClass, INCOMPATIBILITIES, type IncompatibilityRow } from "./data/incompatibilities";
 export type { OfficialPrecaution } from "./data/official-precautions";
@@ -13,6 +14,7 @@ export type { AddsHazard } from "./hazards/entries";
 export { classOfOne, everyRule } from "./hazards/incompatibility";
 export { madeOf } from "./hazards/make-up";
 export { type DangerousProduct, dangerOf } from "./hazards/never-made";
+export { solidFormsIn } from "./hazards/solid-form";
 export { pictogramsOf, signalWordOf, statementRow } from "./names/label-elements";
 export { officialPrecautions, officialText } from "./names/official-text";
 export { formulasMeant } from "./names/readings";

@@ -52,12 +52,12 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "cautions for formulas": {
     uses: { substance: "cautionsForFormulas" },
-    ceiling: 68.1,
+    ceiling: 69.4,
     without: /decimal|src\/(facts|quantity)\/|data\/(registry|shop|ambiguous|molecules|ligands|physical|thermal)/,
   },
   "plan and sheet": {
     uses: { preparation: "planPreparation", sheet: "benchSheet" },
-    ceiling: 416,
+    ceiling: 424,
     without: /isotopic|src\/facts\//,
   },
 };
@@ -166,6 +166,6 @@ describe("size of a program", () => {
   it("has nothing that it does not use", { timeout: 60_000 }, async () => {
     const left = await leftOver();
     expect(left).not.toMatch(/=>|function|new Set|\.\.\./);
-    expect(left.length).toBeLessThan(600);
+    expect(left.length).toBeLessThan(620);
   });
 });

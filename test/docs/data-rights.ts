@@ -220,4 +220,5 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   copperSulfateHeating: "page",
   teachingRochelle: "page",
   practicalSheets: "page",
+  spiritFlashPoints: "page",
 };

@@ -85,6 +85,9 @@ function figuresOf(plan: Plan): Quantity[] {
   return [
     theory,
     theory.times(kept),
+    // a gel at constant mass, a fifth of it water
+    theory.dividedBy("0.8"),
+    weighed.dividedBy("0.8"),
     weighed,
     weighed.times(kept),
     last.after.mass,

@@ -1,6 +1,6 @@
 // What a worker reads on the printed sheet: preparations of the textbooks, read as a chemist at the bench read them. Grounds
 // are common practice of the bench (no source) unless a line names another.
-import { benchSheet, evaluateRun, type PlanRequest, planPreparation } from "preparative";
+import { benchSheet, bottleLabel, evaluateRun, type PlanRequest, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const sheetOf = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
@@ -178,5 +178,157 @@ describe("ignition of a sample", () => {
     for (const share of [0.6, 0.95, 1.1, 1.3, 1.6])
       expect(nextOf(PRUSSIAN_BLUE, share)).not.toMatch(/(?<!never )ignite/);
     expect(nextOf(PRUSSIAN_BLUE, 1.3)).toContain("never ignite it");
+  });
+});
+
+describe("the drying limit", () => {
+  const CAUTION = "Keep below the drying limit: more heat changes the product";
+  const from = (equation: string, product: string, feeds: readonly string[]): PlanRequest => ({
+    equation,
+    product,
+    materials: feeds.map((form) => ({ name: `jar of ${form}`, form })),
+    scale: { product: "10 g" },
+  });
+
+  it("is a caution and a line of the label where more heat changes the product", () => {
+    for (const request of [
+      BLUE_VITRIOL, // loses water from 63 °C on
+      TETRAAMMINE, // loses ammonia in warm air
+      from("CuSO4 + 2 NaOH -> Cu(OH)2 + Na2SO4", "Cu(OH)2", ["CuSO4·5H2O", "NaOH"]), // black from 80 °C on
+    ]) {
+      const sheet = sheetOf(request);
+      expect(sheet).toContain(CAUTION);
+      expect(sheet).toMatch(/batch, do not warm above \d+ °C/);
+    }
+  });
+
+  it("is neither where it is only as warm as an oven: what analysis dries hotter or ignites", () => {
+    // BaSO4 is ignited at 800 °C and CaCO3 dried at 250 °C by every textbook of gravimetry; (NH4)2SO4 decomposes from 235 °C on,
+    // Mg(OH)2 from 350 °C on (from memory)
+    for (const request of [
+      from("BaCl2 + Na2SO4 -> BaSO4 + 2 NaCl", "BaSO4", ["BaCl2·2H2O", "Na2SO4"]),
+      from("CaCl2 + Na2CO3 -> CaCO3 + 2 NaCl", "CaCO3", ["CaCl2·2H2O", "Na2CO3"]),
+      from("MgSO4 + 2 NaOH -> Mg(OH)2 + Na2SO4", "Mg(OH)2", ["MgSO4·7H2O", "NaOH"]),
+      from("(NH4)2SO4 -> (NH4)2SO4", "(NH4)2SO4", ["(NH4)2SO4"]),
+    ]) {
+      const sheet = sheetOf(request);
+      expect(sheet).toMatch(/Dry at no more than 1\d\d °C/);
+      expect(sheet).not.toContain(CAUTION);
+      expect(sheet).not.toContain("do not warm above");
+    }
+  });
+
+  it("is on no label of what comes out of a fire", () => {
+    // copper oxide decomposes above 1000 °C; gypsum was just fired at more than any drying oven has
+    for (const request of [
+      from("Cu2(OH)2CO3 -> CuO + CO2 + H2O", "CuO", ["Cu2(OH)2CO3"]),
+      from("CaSO4·2H2O -> CaSO4·0.5H2O + 1.5 H2O", "CaSO4·0.5H2O", ["CaSO4·2H2O"]),
+    ]) {
+      expect(sheetOf(request)).not.toContain("do not warm above");
+      expect(bottleLabel(planPreparation(request))).not.toContain("do not warm above");
+    }
+  });
+});
+
+describe("the hazards of a sheet", () => {
+  const hazards = (sheet: string): string => /Hazards and protection -+ (.*?) Have ready/.exec(sheet)![1]!;
+  const SILVER: PlanRequest = {
+    equation: "AgNO3 + NaCl -> AgCl + NaNO3",
+    product: "AgCl",
+    materials: [
+      { name: "silver nitrate solution", form: "AgNO3", strength: "0.100 mol/L" },
+      { name: "table salt", form: "NaCl", excess: "10 %" },
+    ],
+    scale: { material: "silver nitrate solution", portion: "250 mL" },
+  };
+  const alum = (metal: string): PlanRequest => ({
+    equation: "Al + KOH + H2SO4 + H2O -> KAl(SO4)2·12H2O + H2",
+    product: "KAl(SO4)2·12H2O",
+    materials: [
+      { name: metal, form: "Al" },
+      { name: "caustic potash", form: "KOH", assay: "85 %", excess: "20 %" },
+      { name: "sulfuric acid", form: "H2SO4", strength: "96 %" },
+    ],
+    scale: { material: metal, portion: "5.00 g" },
+  });
+
+  it("say of thin solutions and of salts in the liquor no fire, and once what they dry to", () => {
+    // silver nitrate of 0.1 mol/L is 0.1 × 169.87 / 1010 = 1.7 %: its bottles carry no flame over a circle (common practice)
+    const sheet = sheetOf(SILVER);
+    expect(sheet).not.toMatch(/H272|oxidiser \(H|no flame or spark|nothing near that burns|feeds a fire|P210|P220/);
+    expect(sheet.split("dries to an oxidiser").length - 1).toBe(1);
+    expect(hazards(sheet)).toContain("AgNO₃ + NaNO₃: dries to an oxidiser: do not let it dry on paper or cloth.");
+    // what poisons and what water life suffers from is said by strength as before
+    expect(hazards(sheet)).toContain("Very toxic to aquatic life with long lasting effects (H410)");
+    // the same salts as they are weighed are oxidisers
+    const dry = sheetOf({
+      ...SILVER,
+      materials: [
+        { name: "silver nitrate", form: "AgNO3" },
+        { name: "table salt", form: "NaCl", excess: "10 %" },
+      ],
+      scale: { material: "silver nitrate", portion: "4.25 g" },
+    });
+    expect(hazards(dry)).toContain("May intensify fire; oxidiser (H272)");
+    expect(hazards(dry)).toContain("[ ] nothing near that burns");
+  });
+
+  it("say of a metal what its form is, and both in one row where nothing says it", () => {
+    const foil = hazards(sheetOf(alum("aluminium foil")));
+    expect(foil).toContain("aluminium foil, Al Hazard: no hazard listed in the source");
+    expect(foil).not.toMatch(/H228|H261|powder/);
+    expect(sheetOf(alum("aluminium foil"))).not.toContain("P223");
+    const powder = hazards(sheetOf(alum("aluminium powder")));
+    expect(powder).toContain("DANGER: Flammable solid (H228). In contact with water releases flammable gases (H261).");
+    expect(powder).not.toContain("massive");
+    const either = hazards(sheetOf(alum("aluminium")));
+    expect(either).toMatch(
+      /aluminium, Al Pictogram: GHS02 Hazard: powder, stabilised: DANGER: Flammable solid \(H228\)\. .*?; massive: no hazard listed/,
+    );
+    expect(either.match(/aluminium, Al/g)).toHaveLength(1);
+  });
+
+  it("ask for gloves with lead, and for none of quartz dust where water gives the silica", () => {
+    const lead = sheetOf({
+      equation: "Pb(NO3)2 + 2 KI -> PbI2 + 2 KNO3",
+      product: "PbI2",
+      materials: [
+        { name: "lead nitrate", form: "Pb(NO3)2" },
+        { name: "potassium iodide", form: "KI" },
+      ],
+      scale: { material: "lead nitrate", portion: "3.31 g" },
+      readability: { mass: "0.01 g" },
+    });
+    expect(hazards(lead)).toContain("[ ] gloves");
+    const silica = sheetOf({
+      equation: "Na2SiO3 + 2 HCl -> SiO2 + 2 NaCl + H2O",
+      product: "SiO2",
+      materials: [
+        { name: "water glass", form: "Na2SiO3", strength: "20 %" },
+        { name: "hydrochloric acid", form: "HCl", strength: "10 %", excess: "5 %" },
+      ],
+      scale: { material: "water glass", portion: "61 g" },
+    });
+    expect(hazards(silica)).not.toMatch(/H350|H372/);
+  });
+});
+
+describe("the waste of a sheet", () => {
+  it("asks for no precipitation of a metal that no balance would find in it", () => {
+    // BaSO4 keeps 2.4 mg/L in pure water and less with sulfate over (solubility product 1.08e-10, CRC Handbook)
+    const sheet = sheetOf({
+      equation: "BaCl2 + Na2SO4 -> BaSO4 + 2 NaCl",
+      product: "BaSO4",
+      materials: [
+        { name: "barium chloride", form: "BaCl2·2H2O" },
+        { name: "sodium sulfate", form: "Na2SO4", excess: "5 %" },
+      ],
+      scale: { material: "barium chloride", portion: "24.4 g" },
+    });
+    expect(sheet).not.toMatch(/Metals are dissolved|metals are dissolved|Ba dissolved|Barium is precipitated/);
+    // a liquor of crystals has grams of its metal
+    expect(sheetOf(BLUE_VITRIOL)).toMatch(
+      /Cu dissolved: [\d.]+ g; pH .*? metals are dissolved in it: precipitate them/,
+    );
   });
 });

@@ -54,6 +54,8 @@ export const PLANNING = {
   constantMass: { value: "0.2 %", what: "between two weighings is constant mass, where two steps of the balance are less", source: "commonPractice" },
   belowChange: { value: "20 Δ°C", what: "kept below the temperature at which heat begins to change a product; it moves by tens", source: "commonPractice" },
   oven: { value: "105 °C", what: "highest in a drying oven, however stable the product: water is gone, and more only changes it", source: "commonPractice" },
+  waterBoils: { value: "100 °C", what: "and more dries everything: who stays below does so for the sake of the product", source: "commonPractice" },
+  ovenIsOff: { value: "40 ΔK", what: "is what an oven may be off, its hot places counted", source: "commonPractice" },
   inAir: { value: "25 °C", what: "highest for a product that changes near room temperature: a warm day", source: "commonPractice" },
   looseDensity: { value: "0.7 g/mL", what: "of a loose powder, for the room it takes: chalk 0.5, oxides of heavy metals to 1.5", source: "commonPractice" },
   redHeat: { value: "1000 °C", what: "highest of an ignition: a burner or a small kiln gives it", source: "commonPractice" },

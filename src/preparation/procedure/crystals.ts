@@ -104,7 +104,7 @@ const isMixed = ({ pot, frame }: Bench): boolean => {
 /** What leaves with the steam. */
 const isFleeting = (formula: Formula): boolean => isOneOf(formula, "NH3", "HCl", "CH3COOH", "HCOOH", "CO2");
 
-/** The liquor boiled down or thinned to the water it is cooled with; what comes hot is filtered off. */
+/** The liquor boiled down or diluted to the water it is cooled with; what comes hot is filtered off. */
 function bringToWater(bench: Bench, crystallising: Crystallising, water: Quantity): void {
   const { hot } = crystallising;
   const off = bench.pot.books.water.minus(water);

@@ -17,6 +17,8 @@ export interface Drying {
   readonly upTo: Quantity<"temperature"> | undefined;
   /** Reason of the limit, in words. */
   readonly why: string;
+  /** Does more heat soon change the product? False where the limit is only the warmth of a drying oven, or nothing is known. */
+  readonly changesAbove: boolean;
   /** It is deliquescent: desiccator, and bottle it warm. */
   readonly deliquescent: boolean;
   /** What the limit rests on, in words; undefined where nothing is known. */
@@ -42,7 +44,18 @@ function rows(): Rows {
 
 const remembered = /* @__PURE__ */ remembering<Drying>(256);
 
-export const dryingOf = (product: Formula): Drying => remembered(product.toString(), () => lookedUp(product));
+export const dryingOf = (product: Formula): Drying =>
+  remembered(product.toString(), () => {
+    const found = lookedUp(product);
+    return { ...found, changesAbove: found.upTo !== undefined && isOfProduct(found.upTo, product) };
+  });
+
+/** Is a limit there for the product's sake: below the boiling point of water, or as near as an oven may be off to where heat changes it? */
+function isOfProduct(upTo: Quantity<"temperature">, product: Formula): boolean {
+  if (upTo.compare(planned("waterBoils")) < 0) return true;
+  const changes = thermalStepsOf(product)[0]?.from;
+  return changes !== undefined && changes.minus(upTo).compare(planned("ovenIsOff")) <= 0;
+}
 
 /** The same in a room: what may not be as warm as the room is dried in its air all the same, and no oven is cooler. */
 export function dryingIn(product: Formula, room: Quantity<"temperature">): Drying {
@@ -56,7 +69,7 @@ export function losesWaterAt(product: Formula): Quantity<"temperature"> | undefi
   return thermalStepsOf(product)[0]?.from;
 }
 
-function lookedUp(product: Formula): Drying {
+function lookedUp(product: Formula): Omit<Drying, "changesAbove"> {
   const { limits, deliquescent } = rows();
   const runs = deliquescent.some((f) => sameCore(f, product));
   const own = limits.find(({ formula }) => formula.hasSameComposition(product))?.row;

@@ -5,8 +5,8 @@ import { madeOf } from "../../substance/internal";
 import { LATE_START } from "../data/late-start";
 import { heat } from "../operation/heat";
 import { exact } from "../planning/exact";
+import { isMetal } from "../reaction/acids";
 import { type Bench, POT } from "./bench";
-import { isMetal } from "./kind";
 import { celsius } from "./words";
 
 /** The row for what is added to all the rest; undefined where the reaction starts at once, as far as is known. */

@@ -8,13 +8,16 @@ import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/internal";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import type { Cautions, Incompatibility, MaterialOfStrength } from "../../substance";
-import { cautionsWhere, type DangerousProduct, dangerOf, everyRule } from "../../substance/internal";
+import { cautionsWhere, type DangerousProduct, dangerOf, everyRule, solidFormsIn } from "../../substance/internal";
 import type { SourceKey } from "../data/sources";
 import { PlanError } from "../error";
 import { DOES_NOT_GO } from "../feasibility/feasibility";
 import { OTHER_HYDRATE } from "../feasibility/form-in-water";
 import { exact, planned } from "../planning/exact";
-import { isAcid } from "../reaction/acids";
+import { isAcid, isMetal } from "../reaction/acids";
+import { fateInRoom } from "../reaction/fate";
+import { isGas } from "../reaction/fluids";
+import { gelRow } from "../reaction/gel";
 import type { Species } from "../reaction/species";
 import type { PlanRequest } from "../request/request";
 import type { Material } from "../shelf/material";
@@ -68,11 +71,14 @@ function fractionOf({ shelf, form, massFraction }: Material): Quantity | undefin
   return perVolume.dividedBy(exact("1 g/mL"));
 }
 
-/** A material with its strength, where it is a solution; what is no solution is as strong as it can be. */
+/** A material with its strength, where it is a solution; what is no solution is as strong as it can be, and a solid in the form that its name or its note says. */
 function withStrength(material: Material): string | MaterialOfStrength {
   const text = material.form.toString();
   const percent = fractionOf(material)?.toNumber("%");
-  return percent === undefined ? text : { material: text, strength: `${Math.min(percent, 100).toFixed(4)} %` };
+  if (percent !== undefined) return { material: text, strength: `${Math.min(percent, 100).toFixed(4)} %` };
+  const { name, note = "" } = material.shelf;
+  const [state, another] = solidFormsIn(`${name} ${note}`);
+  return state === undefined || another !== undefined ? text : { material: text, state };
 }
 
 /** What a reaction sets free in water is thin: the water that dissolves the feeds is more than ten times an acid's mass. */
@@ -81,12 +87,29 @@ const SET_FREE = "5 %";
 /** Mass fraction of a product in its liquor; undefined where it is not dissolved there, or nothing is known of it. */
 type StrengthInLiquor = (product: Species) => Quantity | undefined;
 
-/** A product as strong as it is in its liquor; of an acid that is set free, and of which that is not known yet: no strong acid. */
+/** A by-product of wet work: an acid that is set free is no strong acid, and a salt that stays in the liquor is not handled dry. */
+function besideInWater(species: Species): string | MaterialOfStrength {
+  const { formula } = species;
+  const text = formula.toString();
+  if (isAcid(formula)) return { material: text, strength: SET_FREE };
+  if (isGas(formula, true)) return text;
+  return fateInRoom(formula).precipitated === true ? asSolid(species, true) : { material: text, dissolved: true };
+}
+
+/** A product: a metal that water work gives is a powder, a gel no crystal. */
+function asSolid({ formula }: Species, wet: boolean): string | MaterialOfStrength {
+  const material = formula.toString();
+  if (wet && isMetal(formula)) return { material, state: "powder" };
+  return wet && gelRow(formula) !== undefined ? { material, state: "amorphous" } : material;
+}
+
+/** A product as strong as it is in its liquor, else as it forms. */
 function asFormed(species: Species, { wet, product }: Mix, strengthIn: StrengthInLiquor): string | MaterialOfStrength {
-  const material = species.formula.toString();
-  const percent = wet ? strengthIn(species)?.toNumber("%") : undefined;
-  if (percent !== undefined) return { material, strength: `${Number(percent.toPrecision(2))} %` };
-  return wet && species !== product && isAcid(species.formula) ? { material, strength: SET_FREE } : material;
+  // a gas leaves its liquor: it is as dangerous as without the water
+  const percent = wet && !isGas(species.formula, false) ? strengthIn(species)?.toNumber("%") : undefined;
+  if (percent !== undefined)
+    return { material: species.formula.toString(), strength: `${Number(percent.toPrecision(2))} %` };
+  return wet && species !== product ? besideInWater(species) : asSolid(species, wet);
 }
 
 const WATER = "H2O";

@@ -86,7 +86,9 @@ function wordsFor(name: string, entry: SubstanceCautions): StepCaution[] {
   const signal = entry.signalWord === undefined ? "" : `${entry.signalWord}: `;
   const codes = entry.statements.map((one) => `${one.paraphrase} (${one.code})`).join("; ");
   const none =
-    entry.strength === undefined ? "no hazard listed in the source" : "too dilute for any statement of its class";
+    entry.strength === undefined && entry.dissolved !== true
+      ? "no hazard listed in the source"
+      : "too dilute for any statement of its class";
   const said = codes === "" ? `${none}, which is not the same as safe` : `${signal}${codes}`;
   const which = entry.strength ?? entry.form;
   const form = which === undefined ? "" : ` [${which}]`;

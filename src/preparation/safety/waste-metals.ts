@@ -1,4 +1,4 @@
-// Metals dissolved in what is left: how much of each, what brings it down, and what holds it in solution.
+// Metals dissolved in what is left: how much of each, what precipitates it, and what holds it in solution.
 
 import { molarMass } from "../../formula";
 import { lazily } from "../../foundation/lazy";
@@ -60,12 +60,17 @@ export const metalsIn = (pot: Pot, solutes: readonly Dissolved[]): DissolvedMeta
     });
   });
 
-/** What the table says of each metal, and of one that stands as an oxidiser. */
-export const metalNotes = (metals: readonly DissolvedMetal[], solutes: readonly Dissolved[]): string[] =>
-  metals.flatMap(({ symbol }) => {
+/** What the table says of each metal of which there is something to precipitate, and of each that stands as an oxidiser. */
+export const metalNotes = (
+  metals: readonly DissolvedMetal[],
+  solutes: readonly Dissolved[],
+  least: Quantity,
+): string[] =>
+  metals.flatMap(({ symbol, mass }) => {
     const row = rowOf(symbol);
+    const own = mass.compare(least) < 0 ? undefined : row?.note;
     const oxidising = asOxidiser(symbol, solutes).length === 0 ? undefined : row?.oxidising?.note;
-    return [row?.note, oxidising].filter((note) => note !== undefined);
+    return [own, oxidising].filter((note) => note !== undefined);
   });
 
 /** Ligands that hold metals of the waste, and in which ions. */

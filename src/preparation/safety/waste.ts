@@ -153,7 +153,7 @@ export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quanti
   const sour = cyanide ? [] : gasesByAcid(solutes, steps.mass);
   const isLiquor = wet && all !== undefined && fateOf(product.formula, setting.temperature).precipitated !== true;
   const notes = [
-    ...metalNotes(metals, solutes),
+    ...metalNotes(metals, solutes, steps.mass),
     ...heldNotes(metals),
     ...(cyanide ? [CYANIDE] : []),
     ...sourNotes(sour, solutes, steps.mass),

@@ -1,12 +1,10 @@
 // When a caution of the work holds, by what is handled and by the figures of the batch, and which materials it is about.
 
 import { ALKALI_METALS } from "../../element/internal";
-import type { Formula } from "../../formula";
 import { once } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
-import { thermalStepsOf } from "../../substance/internal";
 import { WORK_CAUTIONS, type WorkCautionRow, type WorkCondition, type WorkStep } from "../data/work-cautions";
 import { isHeatSensitive } from "../identity/by-ignition";
 import type { BatchFigures } from "../planning/batch-figures";
@@ -65,14 +63,6 @@ const isTrapped = ({ setting }: Given): boolean =>
     (one) => one !== setting.product && isGas(one.formula, setting.wet) && absorbentOf(one.formula) !== undefined,
   );
 
-/** A dry product that an oven, or a mistake with one, changes. */
-function isHurtByHeat(product: Formula): boolean {
-  const { upTo } = dryingOf(product);
-  const changes = thermalStepsOf(product)[0]?.from;
-  if (changes !== undefined && changes.compare(planned("overheated")) <= 0) return true;
-  return upTo !== undefined && upTo.compare(planned("oven")) < 0;
-}
-
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong acid": ({ setting }) => packsOf(setting).some(isStrongAcid),
@@ -103,13 +93,14 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   antisolvent: meetsAlcohol,
   "washed with alcohol": ({ setting: { product, wet } }) => wet && isWashedWithAlcohol(product.formula),
   crystallising: ({ batch }) => batch.crystallising?.asItForms === false,
-  "drying limit": ({ setting: { product, wet } }) => wet && isHurtByHeat(product.formula),
+  "drying limit": ({ setting: { product, wet } }) => wet && dryingOf(product.formula).changesAbove,
   "heat sets it off": ({ setting }) => isHeatSensitive(setting.product.formula),
   "acid left": ({ setting, batch }) =>
     setting.wet &&
     (setting.asides.some(({ form }) => isAcid(form)) ||
       setting.materials.some(({ form }, i) => isAcid(form) && batch.materialBalance.supplied[i]!.left.isPositive())),
-  "metals left": ({ batch }) => batch.waste.metals.some((metal) => metal.precipitate),
+  "metals left": ({ setting, batch }) =>
+    batch.waste.metals.some(({ precipitate, mass }) => precipitate && mass.compare(setting.steps.mass) >= 0),
   always: () => true,
 };
 

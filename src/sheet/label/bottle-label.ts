@@ -11,7 +11,7 @@ import { officialPrecautions } from "../../substance/internal";
 import type { SheetFormat } from "../document/blocks";
 import { FORMATS, formatGuard, guard, SheetError, type SheetRefusal } from "../error";
 import { about, handy, pretty } from "../figures";
-import { handFor, massWithUncertainty } from "../plan/context";
+import { handFor, massWithUncertainty, warmestOf } from "../plan/context";
 import { ownCautions, statementsOf } from "../plan/hazards";
 import { filled, type SheetWords } from "../words";
 import { wordsInUse } from "../words-in-use";
@@ -96,7 +96,8 @@ function ofProduct(of: Plan | Run, words: SheetWords): Texts {
   const plan = of.kind === "plan" ? of : of.plan;
   const { product } = of;
   const isLiquor = plan.isolation.how === "liquor";
-  const { upTo, deliquescent } = isLiquor ? { upTo: undefined, deliquescent: false } : plan.drying;
+  const deliquescent = !isLiquor && plan.drying.deliquescent;
+  const upTo = isLiquor ? undefined : warmestOf(plan);
   const from = plan.materialBalance.supplied.map(({ material }) => material).join(", ");
   return {
     title: product.formula,

@@ -86,6 +86,10 @@ export function numberOf(plan: Plan, step: ProcedureStep): string {
   return String(rest.indexOf(step) + (first ? 2 : 1));
 }
 
+/** What a product is not warmed above, where more would change it; what is kept in its liquor or was fired is not dried. */
+export const warmestOf = ({ isolation, drying }: Plan): Quantity<"temperature"> | undefined =>
+  drying.changesAbove && isolation.how !== "liquor" && isolation.how !== "residue" ? drying.upTo : undefined;
+
 /** Dry product that the work should bring, by its steps. */
 interface Expected {
   readonly low: Quantity;

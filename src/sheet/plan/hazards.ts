@@ -2,6 +2,7 @@
 import type { Plan } from "../../preparation";
 import type { SubstanceCautions } from "../../substance";
 import {
+  DRIES_TO_OXIDISER,
   firstAidFor,
   type OfficialPrecaution,
   officialPrecautions,
@@ -36,32 +37,66 @@ function hazardOf(one: SubstanceCautions, words: SheetWords): string {
     return one.additive === undefined ? words.food : filled(words.additive, { number: one.additive });
   if (one.status === "not listed") return words.notListed;
   if (one.status === "not looked up" || one.status === "not read") return words.notLookedUp;
-  if (one.status === "not classified") return one.strength === undefined ? words.noClass : words.dilute;
+  if (one.status === "not classified")
+    return one.strength === undefined && one.dissolved !== true ? words.noClass : words.dilute;
   const statements = statementsOf(one);
   return one.signalWord === undefined
     ? statements
     : `${one.signalWord === "Danger" ? words.dangerWord : words.warningWord}: ${statements}`;
 }
 
-/** What to care for, without the line that only says that nothing was found. */
+/** What to care for, without the line that only says that nothing was found, and without what is said once for all. */
 export const ownCautions = ({ status, cautions }: SubstanceCautions): readonly string[] =>
-  status === "food" ? [] : cautions.filter((text) => status !== "not looked up" || !text.startsWith(status));
+  status === "food"
+    ? []
+    : cautions.filter((text) => text !== DRIES_TO_OXIDISER && (status !== "not looked up" || !text.startsWith(status)));
 
-function nameOf({ weighings, product, cautions }: Plan, one: SubstanceCautions): string {
+function nameOf(plan: Plan, one: SubstanceCautions): string {
+  const { weighings, product } = plan;
   const name = pretty(one.material);
   const material = weighings.find(({ form }) => form === name)?.material;
   const own = material ?? (name === product.formula && product.name !== name ? product.name : undefined);
   const strength = one.strength === undefined ? "" : `, ${one.strength}`;
-  // of several forms each says which it is: aluminium as powder is not aluminium as sheet
-  const isOne = cautions.substances.filter(({ material: other }) => other === one.material).length === 1;
-  const form = one.form === undefined || isOne ? "" : ` (${one.form})`;
-  return `${own === undefined ? "" : `${own}, `}${name}${strength}${form}`;
+  return `${own === undefined ? "" : `${own}, `}${name}${strength}`;
 }
 
-const pictogramsOf = ({ pictograms }: SubstanceCautions): Cell => ({
-  svg: pictograms.map(({ code, paraphrase }) => pictogram(code, paraphrase)).join(""),
-  text: pictograms.map(({ code }) => code).join(" "),
-});
+/** Entries of one material in several forms: aluminium as powder is not aluminium as sheet. */
+const formsOf = ({ cautions }: Plan, { material }: SubstanceCautions): readonly SubstanceCautions[] =>
+  cautions.substances.filter((other) => other.material === material);
+
+/** The name with the form, where there are several. */
+const nameWithForm = (plan: Plan, one: SubstanceCautions): string =>
+  one.form === undefined || formsOf(plan, one).length === 1 ? nameOf(plan, one) : `${nameOf(plan, one)} (${one.form})`;
+
+function pictogramsOf(entries: readonly SubstanceCautions[]): Cell {
+  const pictograms = new Map(
+    entries.flatMap((one) => one.pictograms.map(({ code, paraphrase }) => [code, paraphrase])),
+  );
+  return {
+    svg: [...pictograms].map(([code, paraphrase]) => pictogram(code!, paraphrase!)).join(""),
+    text: [...pictograms.keys()].join(" "),
+  };
+}
+
+/** One row for a material, whatever forms it may be in. */
+function rowOf({ plan, words }: OnPaper, entries: readonly SubstanceCautions[]): Cell[] {
+  const [first] = entries;
+  const hazard =
+    entries.length === 1
+      ? hazardOf(first!, words)
+      : entries
+          .map((one) => filled(words.ofForm, { form: one.form ?? "", hazard: hazardOf(one, words).replace(/\.$/, "") }))
+          .join("; ");
+  return [nameOf(plan, first!), pictogramsOf(entries), hazard, [...new Set(entries.flatMap(ownCautions))].join("; ")];
+}
+
+/** What dries to an oxidiser, said once. */
+function driesLine({ plan }: OnPaper): string[] {
+  const names = plan.cautions.substances
+    .filter(({ cautions }) => cautions.includes(DRIES_TO_OXIDISER))
+    .map(({ material }) => pretty(material));
+  return names.length === 0 ? [] : [`${[...new Set(names)].join(" + ")}: ${DRIES_TO_OXIDISER}.`];
+}
 
 /** A precautionary statement with the names of what asks for it. */
 interface AskedPrecaution extends Pick<OfficialPrecaution, "code" | "text" | "source"> {
@@ -72,7 +107,7 @@ interface AskedPrecaution extends Pick<OfficialPrecaution, "code" | "text" | "so
 export function precautionsOf({ plan }: OnPaper): readonly AskedPrecaution[] {
   const handled = plan.cautions.substances
     .filter((one) => isHandled(plan, one))
-    .map((one) => ({ name: nameOf(plan, one), codes: one.statements.map(({ code }) => code) }));
+    .map((one) => ({ name: nameWithForm(plan, one), codes: one.statements.map(({ code }) => code) }));
   return officialPrecautions(handled.flatMap(({ codes }) => codes)).map(({ code, text, source }) => ({
     code,
     text,
@@ -108,12 +143,13 @@ export function hazardBlocks(on: OnPaper): Block[] {
   const { substances, incompatibilities, closing } = plan.cautions;
   const handled = substances.filter((one) => isHandled(plan, one));
   const aid = firstAidFor(handled.flatMap(({ statements }) => statements.map(({ code }) => code)));
-  const rows = handled.map((one): Cell[] => [
-    nameOf(plan, one),
-    pictogramsOf(one),
-    hazardOf(one, words),
-    ownCautions(one).join("; "),
-  ]);
+  const materials = [...new Set(handled.map(({ material }) => material))];
+  const rows = materials.map((material) =>
+    rowOf(
+      on,
+      handled.filter((one) => one.material === material),
+    ),
+  );
   const apart = incompatibilities.map(
     ({ materials, what, condition }) =>
       `${words.together}: ${materials.map(pretty).join(" + ")}: ${what}${condition === undefined ? "" : ` (${condition})`}.`,
@@ -121,7 +157,7 @@ export function hazardBlocks(on: OnPaper): Block[] {
   const known = plan.assumptions
     .filter(({ value }) => plan.request.acknowledge?.includes(value) === true)
     .map(({ value, what }) => `${words.check}: ${value} (${what}).`);
-  const items = [...new Set([...apart, ...known])];
+  const items = [...new Set([...apart, ...driesLine(on), ...known])];
   return [
     { kind: "heading", text: words.hazards },
     { kind: "table", head: [words.material, words.pictogram, words.statement, words.careful], rows },

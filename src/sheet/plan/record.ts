@@ -8,7 +8,7 @@ import { about, capital, pretty, sentence } from "../figures";
 import { liquorOnLabel } from "../label/liquor-label";
 import { dryingChart } from "../pictures/charts";
 import { filled, type SheetWords } from "../words";
-import { bare, expectedOf, handFor, instrumentsOf, type OnPaper, rangeOf } from "./context";
+import { bare, expectedOf, handFor, instrumentsOf, type OnPaper, rangeOf, warmestOf } from "./context";
 import { observationName } from "./observation";
 
 const grams = (q: Quantity): number => q.toNumber("g");
@@ -215,7 +215,7 @@ function wasteItems(on: OnPaper): string[] {
   const hand = handFor(on);
   const vessels = waste.vessels.map((one) => vesselLine(on, one));
   const metals = waste.metals
-    .filter(({ precipitate, mass }) => precipitate && mass.compare("0.1 mg") > 0)
+    .filter(({ precipitate, mass }) => precipitate && mass.compare(instrumentsOf(plan).mass) >= 0)
     .map(({ symbol, mass, pH }) =>
       filled(words.dissolvedMetal, { metal: symbol, mass: hand.grams(mass), pH: pH ?? words.unknown }),
     );
@@ -240,7 +240,7 @@ function wasteItems(on: OnPaper): string[] {
 }
 
 function labelBlocks({ plan, words }: OnPaper): Block[] {
-  const upTo = plan.isolation.how === "liquor" ? undefined : plan.drying.upTo;
+  const upTo = warmestOf(plan);
   const limit =
     upTo === undefined
       ? ""

@@ -123,6 +123,14 @@ export const SOLUTION_LIMITS = /* @__PURE__ */ once((): readonly SolutionLimits[
     { code: "H411", from: "2.5", below: "25" },
     { code: "H412", from: "0.25", below: "2.5" },
   ], weak: ["never with acid, ammonia, urea, alcohol, acetone"], source: "clpRecalled" },
+  {
+    // flash points of spirit, 24 °C at 50 and 62 °C at 5 %, against the 23 and 60 °C of a flammable liquid; where the figures
+    // should be by volume these limits are still on the safe side
+    formula: "C2H5OH",
+    limits: [{ code: "H225", from: "45" }, { code: "H226", from: "5", below: "45" }],
+    weak: ["no bleach, no permanganate, no silver/nitric"],
+    source: "spiritFlashPoints",
+  },
   { formula: "HClO4", limits: [
     { code: "H271", from: "50" },
     { code: "H272", from: "0", below: "50" },
@@ -131,6 +139,27 @@ export const SOLUTION_LIMITS = /* @__PURE__ */ once((): readonly SolutionLimits[
     { code: "H319", from: "1", below: "10" },
   ], weak: ["never let it dry in paper, wood or cloth"], source: "clpRecalled" },
 ]);
+
+/** What a statement about fire holds for. */
+interface FireLimitRow {
+  readonly codes: readonly string[];
+  /** Mass % of a salt in water from which it is said of the solution as well; left out where it is of the dry substance alone. */
+  readonly from?: string;
+  readonly source: HazardSourceKey;
+}
+
+/**
+ * Dangers by fire of a solid that is dissolved in water. A solution is tested as a liquid, against nitric acid of 65 % (CLP,
+ * Annex I, Table 2.13.1), and no list says where a salt begins to count: below a tenth the trade says nothing of a fire. What
+ * burns as a solid, heats itself or gives a gas with water does none of it once it is dissolved.
+ */
+export const FIRE_LIMITS: readonly FireLimitRow[] = [
+  { codes: ["H271", "H272"], from: "10", source: "commonPractice" },
+  { codes: ["H228", "H250", "H251", "H252", "H260", "H261", "EUH014"], source: "commonPractice" },
+];
+
+/** Of an oxidiser that is dissolved: what is left of it once the water has gone. */
+export const DRIES_TO_OXIDISER = "dries to an oxidiser: do not let it dry on paper or cloth";
 
 /**
  * General limits for mixtures, by the code of the substance: what is left of it at which strength. Classes that need more

@@ -42,6 +42,9 @@ export const HAZARD_FIELD_SOURCES = {
   disposal: "commonPractice",
 } as const satisfies Record<string, HazardSourceKey>;
 
+/** A metal in pieces or as powder; an oxide as it grows in rock or as water gives it. */
+export type SolidForm = "massive" | "powder" | "crystalline" | "amorphous";
+
 /** One classified substance, or a group of them. */
 export interface HazardRow {
   readonly formula?: string;
@@ -69,6 +72,10 @@ export interface HazardRow {
   /** The entry has concentration limits of its own, which are not stored here. */
   readonly concentrationLimits?: true;
   readonly cautions?: readonly string[];
+  /** What else to mind of it dry: thin in water it neither feeds a fire nor burns. */
+  readonly dry?: readonly string[];
+  /** Of a solid whose forms are different dangers, as powder and pieces of a metal: which of them the entry is about. */
+  readonly state?: SolidForm;
   /** Of a gas that is also sold frozen: what is added where it is asked for by that name. */
   readonly frozen?: { readonly name: string; readonly cautions: readonly string[] };
   readonly disposal: DisposalKey;
@@ -85,6 +92,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "H3PO4", cas: "7664-38-2", codes: ["H314"], cautions: ["syrup above 25 %: warms on dilution"], disposal: "neutraliseAcid", index: "015-011-00-6", source: "clpAnnexVI" },
   { formula: "CH3COOH", cas: "64-19-7", codes: ["H226", "H314"], cautions: ["stings the nose: ventilate"], disposal: "neutraliseAcid", index: "607-002-00-6", source: "clpAnnexVI" },
   { formula: "HCOOH", cas: "64-18-6", codes: ["H226", "H290", "H331", "H302", "H314"], cautions: ["carbon monoxide with concentrated sulfuric acid"], disposal: "neutraliseAcid", index: "607-001-00-0", source: "clp2026" },
+  { formula: "C3H6O3", cas: "79-33-4", codes: ["H314", "EUH071"], disposal: "neutraliseAcid", index: "607-743-00-5", source: "clpRecalled" },
   { formula: "H2C2O4·2H2O", cas: "144-62-7", classifiedAs: "H2C2O4", codes: ["H312", "H302"], minimum: true, cautions: ["binds the calcium of the blood"], disposal: "diluteOrHandIn", index: "607-006-00-8", source: "clpAnnexVI" },
   { formula: "SbCl3", cas: "10025-91-9", codes: ["H314", "H411"], cautions: ["stibine with zinc and acid"], disposal: "handIn", index: "051-001-00-8", source: "clp2026" },
   { formula: "SbCl5", cas: "7647-18-9", codes: ["H314", "H411"], cautions: ["stibine with zinc and acid", "fumes in humid air: hydrogen chloride"], disposal: "handIn", index: "051-002-00-3", source: "clp2026" },
@@ -101,7 +109,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "C6H5CH3", cas: "108-88-3", codes: ["H225", "H361d", "H304", "H373", "H315", "H336"], minimum: true, cautions: ["hood or open air"], disposal: "solventCollection", index: "601-021-00-3", source: "clp2026" },
   { formula: "CH2Cl2", cas: "75-09-2", codes: ["H351"], cautions: ["hood or open air", "hydrogen chloride in flames"], disposal: "solventCollection", index: "602-004-00-3", source: "clp2026" },
   { formula: "TiCl4", cas: "7550-45-0", codes: ["H314", "EUH014"], codesFromMemory: ["EUH014"], cautions: ["fumes in humid air: hydrogen chloride"], disposal: "neutraliseAcid", index: "022-001-00-5", source: "clp2026" },
-  { formula: "K2S", cas: "1312-73-8", codes: ["H314", "H400", "EUH031"], codesFromMemory: ["EUH031"], cautions: ["H2S with acid"], disposal: "handIn", index: "016-006-00-1", source: "clp2026" },
+  { formula: "K2S", cas: "1312-73-8", codes: ["H314", "H400", "EUH031"], codesFromMemory: ["EUH031"], cautions: ["H2S with acid"], disposal: "sulfide", index: "016-006-00-1", source: "clp2026" },
   { group: "salts of oxalic acid", codes: ["H312", "H302"], minimum: true, cautions: ["binds the calcium of the blood"], disposal: "diluteOrHandIn", index: "607-007-00-3", source: "clpAnnexVI" },
   { formula: "C6H8O7", cas: "77-92-9", codes: ["H319", "H335"], disposal: "neutraliseAcid", index: "607-750-00-3", source: "clpAnnexVI" },
   { formula: "C4H6O6", cas: "87-69-4", codes: ["H318"], disposal: "neutraliseAcid", source: "memory" },
@@ -127,20 +135,20 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "Ca(ClO)2", cas: "7778-54-3", codes: ["H272", "H302", "H314", "H400", "EUH031"], minimum: true, concentrationLimits: true, cautions: ["fire with oils", "toxic gas with acid", "never mix pool chlorines"], disposal: "reduceOxidiser", index: "017-012-00-7", source: "clpAnnexVI" },
   { formula: "C3N3O3Cl3", cas: "87-90-1", codes: ["H272", "H302", "H319", "H335", "H410", "EUH031"], minimum: true, cautions: ["damp with other pool chlorine may explode", "gives chlorine"], disposal: "reduceOxidiser", index: "613-031-00-5", source: "clpAnnexVI" },
   { formula: "C3N3O3Cl2Na·2H2O", cas: "51580-86-0", codes: ["H302", "H319", "H335", "H410", "EUH031"], minimum: true, cautions: ["gives chlorine with acid"], disposal: "reduceOxidiser", index: "613-030-01-7", source: "clpAnnexVI" },
-  { formula: "KMnO4", cas: "7722-64-7", codes: ["H272", "H302", "H361d", "H410"], minimum: true, cautions: ["ignites glycerol, sugar", "no concentrated HCl or H2SO4", "stains"], disposal: "manganeseMud", index: "025-002-00-9", source: "clpAnnexVI" },
+  { formula: "KMnO4", cas: "7722-64-7", codes: ["H272", "H302", "H361d", "H410"], minimum: true, cautions: ["no concentrated HCl or H2SO4", "stains"], dry: ["ignites glycerol, sugar"], disposal: "manganeseMud", index: "025-002-00-9", source: "clpAnnexVI" },
   { formula: "K2MnO4", cas: "10294-64-1", codes: ["H272", "H315", "H319", "H335"], weaker: ["H272"], disposal: "manganeseMud", source: "memory" },
-  { formula: "NaNO3", cas: "7631-99-4", codes: ["H272", "H319"], weaker: ["H272"], cautions: ["no organics, no heating with fuels"], disposal: "nutrientOxidiser", source: "memory" },
+  { formula: "NaNO3", cas: "7631-99-4", codes: ["H272", "H319"], weaker: ["H272"], dry: ["no organics, no heating with fuels"], disposal: "nutrientOxidiser", source: "memory" },
   { formula: "KNO3", cas: "7757-79-1", codes: ["H272"], weaker: ["H272"], cautions: ["some places regulate purchase"], disposal: "nutrientOxidiser", source: "memory" },
-  { formula: "NH4NO3", cas: "6484-52-2", codes: ["H319", "H272"], weaker: ["H272"], codesFromMemory: ["H272"], cautions: ["decomposes explosively when hot or mixed with fuels; bought under the law of the place", "regulated"], disposal: "handIn", source: "safeWorkAustralia" },
+  { formula: "NH4NO3", cas: "6484-52-2", codes: ["H319", "H272"], weaker: ["H272"], codesFromMemory: ["H272"], cautions: ["regulated"], dry: ["decomposes explosively when hot or mixed with fuels; bought under the law of the place"], disposal: "handIn", source: "safeWorkAustralia" },
   { formula: "Ca(NO3)2·4H2O", cas: "10124-37-5", classifiedAs: "Ca(NO3)2", codes: ["H272", "H302", "H318"], weaker: ["H272"], disposal: "nutrientOxidiser", source: "memory" },
   { formula: "Sr(NO3)2", cas: "10042-76-9", codes: ["H272", "H318"], disposal: "nutrientOxidiser", source: "memory" },
   { formula: "Ba(NO3)2", cas: "10022-31-8", codes: ["H272", "H301", "H332", "H319"], disposal: "bariumSulfate", source: "memory" },
   { formula: "Mg(NO3)2·6H2O", cas: "10377-60-3", classifiedAs: "Mg(NO3)2", codes: ["H272", "H319"], weaker: ["H272"], disposal: "nutrientOxidiser", source: "memory" },
   { formula: "NaNO2", cas: "7632-00-0", codes: ["H272", "H301", "H400"], minimum: true, cautions: ["NOx with acids", "no ammonium salts, no amines"], disposal: "diluteOrHandIn", index: "007-010-00-4", source: "clpAnnexVI" },
   { formula: "KNO2", cas: "7758-09-0", codes: ["H272", "H301", "H400"], minimum: true, cautions: ["NOx with acids"], disposal: "diluteOrHandIn", index: "007-011-00-X", source: "clpAnnexVI" },
-  { formula: "KClO3", cas: "3811-04-9", codes: ["H271", "H301"], cautions: ["explosive mixtures with sulfur, metals, sugar, acids: forbid"], disposal: "handIn", index: "017-004-00-3", source: "clp2026" },
-  { formula: "NaClO3", cas: "7775-09-9", codes: ["H271", "H301"], cautions: ["explosive mixtures with fuels", "regulated"], disposal: "handIn", index: "017-005-00-9", source: "clp2026" },
-  { formula: "KClO4", cas: "7778-74-7", codes: ["H271", "H302"], minimum: true, cautions: ["explosive mixtures"], disposal: "handIn", index: "017-008-00-5", source: "clpAnnexVI" },
+  { formula: "KClO3", cas: "3811-04-9", codes: ["H271", "H301"], dry: ["explosive mixtures with sulfur, metals, sugar, acids: forbid"], disposal: "handIn", index: "017-004-00-3", source: "clp2026" },
+  { formula: "NaClO3", cas: "7775-09-9", codes: ["H271", "H301"], cautions: ["regulated"], dry: ["explosive mixtures with fuels"], disposal: "handIn", index: "017-005-00-9", source: "clp2026" },
+  { formula: "KClO4", cas: "7778-74-7", codes: ["H271", "H302"], minimum: true, dry: ["explosive mixtures"], disposal: "handIn", index: "017-008-00-5", source: "clpAnnexVI" },
   { formula: "NaClO2", cas: "7758-19-2", codes: ["H314", "H373", "H301", "H310", "H271", "H410"], codesFromMemory: ["H271", "H410"], cautions: ["gives ClO2 with acid: explosive toxic gas"], disposal: "handIn", source: "safeWorkAustralia" },
   { formula: "HClO4", cas: "7601-90-3", codes: ["H271", "H314"], cautions: ["explosive with organics", "not a bench reagent here"], disposal: "handIn", index: "017-006-00-4", source: "clpAnnexVI" },
   { formula: "NH4ClO4", cas: "7790-98-9", codes: ["H201", "H271"], disposal: "handIn", index: "017-009-00-0", source: "clpAnnexVI" },
@@ -183,14 +191,15 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "Cu(CH3COO)2·H2O", cas: "142-71-2", classifiedAs: "Cu(CH3COO)2", codes: ["H302", "H314", "H410"], codesFromMemory: ["H410"], disposal: "precipitateMetal", source: "echaDossiers" },
   { formula: "CuI", cas: "7681-65-4", codes: ["H320", "H335", "H410"], codesFromMemory: ["H410"], disposal: "precipitateMetal", source: "niteGhs" },
   { formula: "CuSCN", cas: "1111-67-7", codes: ["H410", "EUH032"], cautions: ["HCN with strong hot acid"], disposal: "precipitateMetal", index: "029-015-00-0", source: "clpAnnexVI" },
-  { formula: "Cu", form: "powder", cas: "7440-50-8", codes: ["H411"], cautions: ["the massive metal is harmless"], disposal: "precipitateMetal", index: "029-024-00-X", source: "clpAnnexVI" },
+  { formula: "Cu", form: "powder", state: "powder", cas: "7440-50-8", codes: ["H411"], cautions: ["the massive metal is harmless"], disposal: "precipitateMetal", index: "029-024-00-X", source: "clpAnnexVI" },
+  { formula: "Cu", form: "massive", state: "massive", cas: "7440-50-8", disposal: "handIn", source: "memory" },
   { formula: "[Cu(NH3)4]SO4·H2O", cas: "10380-29-7", codes: ["H302", "H315", "H319", "H335", "H410"], cautions: ["gives off ammonia"], disposal: "precipitateMetal", source: "memory" },
   { formula: "ZnSO4·7H2O", cas: "7446-20-0", codes: ["H302", "H318", "H410"], disposal: "precipitateMetal", source: "safeWorkAustralia" },
   { formula: "ZnSO4·H2O", cas: "7446-19-7", codes: ["H302", "H318", "H410"], minimum: true, disposal: "precipitateMetal", index: "030-006-00-9", source: "clpAnnexVI" },
   { formula: "ZnCl2", cas: "7646-85-7", codes: ["H302", "H314", "H410"], minimum: true, concentrationLimits: true, disposal: "precipitateMetal", index: "030-003-00-2", source: "clpAnnexVI" },
   { formula: "ZnO", cas: "1314-13-2", codes: ["H410"], cautions: ["hot fume gives fever"], disposal: "precipitateMetal", index: "030-013-00-7", source: "clpAnnexVI" },
-  { formula: "Zn", form: "dust, stabilised", cas: "7440-66-6", codes: ["H410"], cautions: ["fine dust burns", "hydrogen with acid or lye, and when damp"], disposal: "precipitateMetal", index: "030-001-01-9", source: "clpAnnexVI" },
-  { formula: "Zn", form: "massive", cas: "7440-66-6", cautions: ["hydrogen with acid or lye"], disposal: "handIn", source: "memory" },
+  { formula: "Zn", form: "dust, stabilised", state: "powder", cas: "7440-66-6", codes: ["H410"], cautions: ["fine dust burns", "hydrogen with acid or lye, and when damp"], disposal: "precipitateMetal", index: "030-001-01-9", source: "clpAnnexVI" },
+  { formula: "Zn", form: "massive", state: "massive", cas: "7440-66-6", cautions: ["hydrogen with acid or lye"], disposal: "handIn", source: "memory" },
   { formula: "Zn(NO3)2·6H2O", cas: "7779-88-6", classifiedAs: "Zn(NO3)2", codes: ["H302", "H318", "H272", "H410"], codesFromMemory: ["H272", "H410"], disposal: "precipitateMetal", source: "safeWorkAustralia" },
   { formula: "Zn3(PO4)2", cas: "7779-90-0", codes: ["H410"], disposal: "precipitateMetal", index: "030-011-00-6", source: "clpAnnexVI" },
   { formula: "Zn(CH3COO)2·2H2O", cas: "557-34-6", classifiedAs: "Zn(CH3COO)2", codes: ["H302", "H318", "H411"], codesFromMemory: ["H411"], disposal: "precipitateMetal", source: "safeWorkAustralia" },
@@ -243,8 +252,8 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "SrCO3", cas: "1633-05-2", cautions: ["avoid dust"], disposal: "wrapAndBin", source: "memory" },
   { formula: "SrCl2·6H2O", cas: "10476-85-4", classifiedAs: "SrCl2", codes: ["H341", "H318"], codesFromMemory: ["H318"], disposal: "diluteDrain", source: "niteGhs" },
   { formula: "Sr(OH)2·8H2O", cas: "18480-07-4", classifiedAs: "Sr(OH)2", codes: ["H314"], disposal: "neutraliseBase", source: "memory" },
-  { formula: "Al", form: "powder, stabilised", cas: "7429-90-5", codes: ["H228", "H261"], cautions: ["hydrogen with lye or acid"], disposal: "wrapAndBin", index: "013-002-00-1", source: "clpAnnexVI" },
-  { formula: "Al", form: "massive", cas: "7429-90-5", cautions: ["hydrogen with lye or acid"], disposal: "handIn", source: "memory" },
+  { formula: "Al", form: "powder, stabilised", state: "powder", cas: "7429-90-5", codes: ["H228", "H261"], cautions: ["hydrogen with lye or acid"], disposal: "wrapAndBin", index: "013-002-00-1", source: "clpAnnexVI" },
+  { formula: "Al", form: "massive", state: "massive", cas: "7429-90-5", cautions: ["hydrogen with lye or acid"], disposal: "handIn", source: "memory" },
   { formula: "AlCl3", cas: "7446-70-0", codes: ["H314"], cautions: ["violent with water, HCl fumes"], disposal: "neutraliseAcid", index: "013-003-00-7", source: "clpAnnexVI" },
   { formula: "Al2(SO4)3·18H2O", cas: "10043-01-3", classifiedAs: "Al2(SO4)3", codes: ["H318"], codesFromMemory: ["H318"], cautions: ["acidic solution"], disposal: "diluteDrain", source: "safeWorkAustralia" },
   { formula: "KAl(SO4)2·12H2O", cas: "10043-67-1", classifiedAs: "KAl(SO4)2", cautions: ["mild acid"], disposal: "diluteDrain", source: "memory" },
@@ -260,7 +269,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "Na2S2O5", cas: "7681-57-4", codes: ["H302", "H318", "EUH031"], minimum: true, cautions: ["SO2 with acid or heat", "asthma trigger"], disposal: "oxidiseReducer", index: "016-063-00-2", source: "clpAnnexVI" },
   { formula: "K2S2O5", cas: "16731-55-8", codes: ["H302", "H318"], cautions: ["SO2 with acid or heat", "asthma trigger"], disposal: "oxidiseReducer", source: "safeWorkAustralia" },
   { formula: "Na2SO3", cas: "7757-83-7", codes: ["H302", "H318"], cautions: ["SO2 with acid"], disposal: "oxidiseReducer", source: "safeWorkAustralia" },
-  { formula: "Na2S2O4", cas: "7775-14-6", codes: ["H251", "H302", "EUH031"], minimum: true, cautions: ["fire when damp", "SO2"], disposal: "oxidiseReducer", index: "016-028-00-1", source: "clpAnnexVI" },
+  { formula: "Na2S2O4", cas: "7775-14-6", codes: ["H251", "H302", "EUH031"], minimum: true, cautions: ["SO2"], dry: ["fire when damp"], disposal: "oxidiseReducer", index: "016-028-00-1", source: "clpAnnexVI" },
   { formula: "Na2S", cas: "1313-82-2", codes: ["H311", "H302", "H314", "H400", "EUH031"], codesFromMemory: ["EUH031"], minimum: true, cautions: ["H2S with acid"], disposal: "sulfide", index: "016-009-00-8", source: "clpAnnexVI" },
   { formula: "H2S", cas: "7783-06-4", gas: true, codes: ["H220", "H330", "H400"], cautions: ["smell fades at dangerous levels"], disposal: "scrubGas", index: "016-001-00-4", source: "clp2026" },
   { formula: "SO2", cas: "7446-09-5", gas: true, codes: ["H331", "H370", "H314"], cautions: ["asthma trigger"], disposal: "scrubGas", index: "016-011-00-9", source: "clp2026" },
@@ -302,8 +311,8 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "SnCl2·2H2O", cas: "7772-99-8", classifiedAs: "SnCl2", codes: ["H319", "H410", "H335", "H372"], disposal: "precipitateMetal", source: "niteGhs" },
   { formula: "SnCl4", cas: "7646-78-8", codes: ["H314", "H412"], concentrationLimits: true, cautions: ["fumes HCl with water"], disposal: "neutraliseAcid", index: "050-001-00-5", source: "clpAnnexVI" },
   { formula: "SnO2", cas: "18282-10-5", cautions: ["avoid dust"], disposal: "wrapAndBin", source: "memory" },
-  { formula: "Pb", form: "powder", cas: "7439-92-1", codes: ["H360FD", "H362", "H410"], concentrationLimits: true, cautions: ["wash hands", "no melting indoors"], disposal: "handIn", index: "082-013-00-1", source: "clpAnnexVI" },
-  { formula: "Pb", form: "massive", cas: "7439-92-1", codes: ["H360FD", "H362", "H410"], concentrationLimits: true, cautions: ["wash hands", "no melting indoors"], disposal: "handIn", index: "082-014-00-7", source: "clp2026" },
+  { formula: "Pb", form: "powder", state: "powder", cas: "7439-92-1", codes: ["H360FD", "H362", "H410"], concentrationLimits: true, cautions: ["wash hands", "no melting indoors"], disposal: "handIn", index: "082-013-00-1", source: "clpAnnexVI" },
+  { formula: "Pb", form: "massive", state: "massive", cas: "7439-92-1", codes: ["H360FD", "H362", "H410"], concentrationLimits: true, cautions: ["wash hands", "no melting indoors"], disposal: "handIn", index: "082-014-00-7", source: "clp2026" },
   { group: "lead compounds", codes: ["H360Df", "H332", "H302", "H373", "H410"], minimum: true, concentrationLimits: true, cautions: ["builds up in the body: forbidden here", "no home work"], disposal: "handIn", index: "082-001-00-6", source: "clpAnnexVI" },
   { formula: "Pb(NO3)2", cas: "10099-74-8", codes: ["H302", "H332", "H351", "H341", "H318", "H373", "H360Df", "H272", "H410"], codesFromMemory: ["H272", "H410"], cautions: ["builds up in the body; not at home"], disposal: "handIn", source: "safeWorkAustralia" },
   { formula: "Pb(CH3COO)2·3H2O", cas: "301-04-2", classifiedAs: "Pb(CH3COO)2", codes: ["H360Df", "H373", "H410"], minimum: true, cautions: ["builds up in the body; not at home", "soluble, sweet to the taste"], disposal: "handIn", index: "082-005-00-8", source: "clpAnnexVI" },
@@ -335,7 +344,8 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "MoO3", cas: "1313-27-5", codes: ["H351", "H319", "H335"], cautions: ["no dust: work wet and closed, not at home"], disposal: "precipitateMetal", index: "042-001-00-9", source: "clpAnnexVI" },
   { formula: "(NH4)6Mo7O24·4H2O", cas: "12054-85-2", codes: ["H302"], disposal: "precipitateMetal", source: "memory" },
   { formula: "NH4VO3", cas: "7803-55-6", codes: ["H301", "H332", "H340", "H361", "H402", "H412", "H370", "H372"], disposal: "handIn", source: "niteGhs" },
-  { formula: "SiO2", form: "fine crystalline dust", cas: "14808-60-7", codes: ["H350i", "H372"], cautions: ["silica dust scars the lungs"], disposal: "wrapAndBin", source: "safeWorkAustralia" },
+  { formula: "SiO2", form: "fine crystalline dust", state: "crystalline", cas: "14808-60-7", codes: ["H350i", "H372"], cautions: ["silica dust scars the lungs"], disposal: "wrapAndBin", source: "safeWorkAustralia" },
+  { formula: "SiO2", form: "amorphous", state: "amorphous", cas: "7631-86-9", cautions: ["no dust: it dries skin and nose"], disposal: "wrapAndBin", source: "memory" },
   { formula: "TiO2", cas: "13463-67-7", cautions: ["do not breathe fine dust"], disposal: "wrapAndBin", source: "euCourtTitaniumDioxide" },
   { formula: "CH3COCH3", form: "acetone", cas: "67-64-1", codes: ["H225", "H319", "H336", "EUH066"], cautions: ["no peroxide, no bleach"], disposal: "solventCollection", index: "606-001-00-8", source: "clpAnnexVI" },
   { formula: "C2H5OH", cas: "64-17-5", codes: ["H225"], cautions: ["no bleach, no permanganate, no silver/nitric"], disposal: "solventCollection", index: "603-002-00-5", source: "clpAnnexVI" },
@@ -349,8 +359,8 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "Na2C10H14N2O8·2H2O", cas: "6381-92-6", codes: ["H332", "H373"], cautions: ["mobilises metals in water"], disposal: "diluteDrain", source: "memory" },
   { formula: "CO(NH2)2", cas: "57-13-6", cautions: ["never with nitric acid or hypochlorite"], disposal: "diluteDrain", source: "memory" },
   { formula: "NH4Br", cas: "12124-97-9", codes: ["H360FD", "H362", "H319", "H336", "H372"], cautions: ["no dust; not for anybody who is or may become pregnant"], disposal: "handIn", index: "035-005-00-7", source: "clp2026" },
-  { formula: "Ag", form: "pieces of a millimetre or more", cas: "7440-22-4", codes: ["H361f", "H373"], cautions: ["jewellery and coins are handled without harm; filings and dust are meant here"], disposal: "silverScrap", index: "047-004-00-9", source: "clp2026" },
-  { formula: "Ag", form: "powder", cas: "7440-22-4", codes: ["H361f", "H373", "H410"], cautions: ["no dust"], disposal: "silverScrap", index: "047-005-00-4", source: "clp2026" },
+  { formula: "Ag", form: "pieces of a millimetre or more", state: "massive", cas: "7440-22-4", codes: ["H361f", "H373"], cautions: ["jewellery and coins are handled without harm; filings and dust are meant here"], disposal: "silverScrap", index: "047-004-00-9", source: "clp2026" },
+  { formula: "Ag", form: "powder", state: "powder", cas: "7440-22-4", codes: ["H361f", "H373", "H410"], cautions: ["no dust"], disposal: "silverScrap", index: "047-005-00-4", source: "clp2026" },
   { formula: "Se", cas: "7782-49-2", codes: ["H331", "H301", "H373", "H413"], minimum: true, cautions: ["heated it gives off poisonous fume: red and selenium glazes are fired under a vent"], disposal: "handIn", index: "034-001-00-2", source: "clp2026" },
   { formula: "Na2SeO3", cas: "10102-18-8", codes: ["H300", "H331", "H317", "H411", "EUH031"], codesFromMemory: ["EUH031"], minimum: true, cautions: ["a few milligrams poison: not at home"], disposal: "handIn", index: "034-003-00-3", source: "clp2026" },
   { formula: "CaS", cas: "20548-54-3", codes: ["H315", "H319", "H335", "H400", "EUH031"], codesFromMemory: ["EUH031"], cautions: ["hydrogen sulfide with acid, and slowly in damp air"], disposal: "sulfide", index: "016-004-00-0", source: "clp2026" },
@@ -359,7 +369,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "K2PtCl4", cas: "10025-99-7", codes: ["H301", "H315", "H318", "H317", "H334"], minimum: true, cautions: ["a trace in the air makes people allergic for life: solutions only, no dust"], disposal: "handIn", index: "078-004-00-7", source: "clp2026" },
   { formula: "K2PtCl6", cas: "16921-30-5", codes: ["H301", "H318", "H317", "H334"], minimum: true, cautions: ["a trace in the air makes people allergic for life: solutions only, no dust"], disposal: "handIn", index: "078-007-00-3", source: "clp2026" },
   { formula: "H2PtCl6", cas: "16941-12-1", codes: ["H301", "H314", "H317", "H334"], minimum: true, cautions: ["a trace in the air makes people allergic for life: solutions only, no dust"], disposal: "handIn", index: "078-009-00-4", source: "clp2026" },
-  { formula: "NaClO4", cas: "7601-89-0", codes: ["H271", "H302"], minimum: true, cautions: ["explosive mixtures"], disposal: "handIn", index: "017-010-00-6", source: "clp2026" },
+  { formula: "NaClO4", cas: "7601-89-0", codes: ["H271", "H302"], minimum: true, dry: ["explosive mixtures"], disposal: "handIn", index: "017-010-00-6", source: "clp2026" },
   { formula: "CdCO3", cas: "513-78-0", codes: ["H350", "H340", "H332", "H312", "H302", "H372", "H410"], minimum: true, cautions: ["no dust: work wet and closed, not at home"], disposal: "handIn", index: "048-012-00-5", source: "clp2026" },
   { formula: "Cd(OH)2", cas: "21041-95-2", codes: ["H350", "H340", "H332", "H312", "H302", "H372", "H410"], minimum: true, cautions: ["no dust: work wet and closed, not at home"], disposal: "handIn", index: "048-013-00-0", source: "clp2026" },
   { formula: "Cd(NO3)2", cas: "10325-94-7", codes: ["H350", "H340", "H332", "H312", "H302", "H372", "H410"], minimum: true, cautions: ["no dust: work wet and closed, not at home"], disposal: "handIn", index: "048-014-00-6", source: "clp2026" },
@@ -387,7 +397,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "C6H7NO3S", form: "sulfanilic acid", cas: "121-57-3", codes: ["H319", "H315", "H317"], disposal: "neutraliseAcid", index: "612-014-00-X", source: "clp2026" },
   { formula: "LiF", cas: "7789-24-4", codes: ["H301", "H315", "H319", "EUH032"], cautions: ["poisons when swallowed; hydrofluoric acid with acid"], disposal: "calciumFluoride", source: "memory" },
   { formula: "LiBr", cas: "7550-35-8", codes: ["H302", "H315", "H317", "H319"], disposal: "diluteOrHandIn", source: "memory" },
-  { formula: "LiNO3", cas: "7790-69-4", codes: ["H272", "H302", "H319"], cautions: ["keep dry from what burns"], disposal: "nutrientOxidiser", source: "memory" },
+  { formula: "LiNO3", cas: "7790-69-4", codes: ["H272", "H302", "H319"], dry: ["keep dry from what burns"], disposal: "nutrientOxidiser", source: "memory" },
   { formula: "Li2SO4·H2O", cas: "10102-25-7", classifiedAs: "Li2SO4", codes: ["H302"], disposal: "diluteOrHandIn", source: "memory" },
   { formula: "Li2O", cas: "12057-24-8", codes: ["H314"], cautions: ["hot lye with water"], disposal: "neutraliseBase", source: "memory" },
   { formula: "Na2O", cas: "1313-59-3", codes: ["H314", "EUH014"], cautions: ["reacts violently with water"], disposal: "neutraliseBase", source: "memory" },
@@ -407,7 +417,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "(NH4)2CO3", cas: "506-87-6", codes: ["H302", "H319"], cautions: ["gives off ammonia"], disposal: "diluteDrain", source: "memory" },
   { formula: "Na2[Fe(CN)5NO]·2H2O", cas: "13755-38-9", codes: ["H301"], cautions: ["never acidify or heat it: hydrogen cyanide"], disposal: "cyanidoComplex", source: "memory" },
   { formula: "Cr(NO3)3·9H2O", cas: "7789-02-8", classifiedAs: "Cr(NO3)3", codes: ["H272", "H315", "H317", "H319"], cautions: ["turned into chromium(VI) by oxidisers in hot lye"], disposal: "precipitateMetal", source: "memory" },
-  { formula: "(NH4)2Ce(NO3)6", cas: "16774-21-3", codes: ["H272", "H302", "H314", "H317", "H410"], cautions: ["keep from what burns"], disposal: "handIn", source: "memory" },
+  { formula: "(NH4)2Ce(NO3)6", cas: "16774-21-3", codes: ["H272", "H302", "H314", "H317", "H410"], dry: ["keep from what burns"], disposal: "handIn", source: "memory" },
   { formula: "Ce(SO4)2", cas: "13590-82-4", codes: ["H315", "H319", "H335"], cautions: ["oxidises what burns"], disposal: "precipitateMetal", source: "memory" },
   { formula: "Bi(NO3)3·5H2O", cas: "10035-06-0", classifiedAs: "Bi(NO3)3", codes: ["H272", "H315", "H319", "H335"], cautions: ["nitric acid with water: keep from what burns"], disposal: "precipitateMetal", source: "memory" },
   { formula: "5Ca(NO3)2·NH4NO3·10H2O", cas: "15245-12-2", codes: ["H302", "H318"], cautions: ["keep dry from what burns"], disposal: "nutrientOxidiser", source: "memory" },
@@ -446,8 +456,8 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { group: "salts of hydrogen cyanide", codes: ["H330", "H310", "H300", "H410", "EUH032"], codesFromMemory: ["EUH032"], minimum: true, cautions: ["HCN with acid: forbidden here"], disposal: "handIn", index: "006-007-00-5", source: "clp2026" },
   { group: "soluble fluorides", codes: ["H301", "H315", "H319", "EUH032"], cautions: ["binds the calcium of the blood"], disposal: "calciumFluoride", source: "memory" },
   { group: "nitrites", codes: ["H272", "H301", "H400"], cautions: ["brown gas with acid", "a gram or two poisons"], disposal: "handIn", source: "memory" },
-  { group: "salts of acids that feed a fire", codes: ["H272"], cautions: ["nothing that burns near it, no acid on it"], disposal: "reduceOxidiser", source: "memory" },
+  { group: "salts of acids that feed a fire", codes: ["H272"], cautions: ["no acid on it"], dry: ["nothing that burns near it"], disposal: "reduceOxidiser", source: "memory" },
 ]);
 
 /** What cautions are made from: materials are known by formula or group, not by registry number. */
-export const HAZARD_ENTRIES = /* @__PURE__ */ columns(HAZARDS, ["formula", "form", "group", "classifiedAs", "upTo", "above", "gas", "codes", "weaker", "codesFromMemory", "minimum", "concentrationLimits", "cautions", "disposal", "index", "source"]);
+export const HAZARD_ENTRIES = /* @__PURE__ */ columns(HAZARDS, ["formula", "form", "group", "classifiedAs", "upTo", "above", "gas", "codes", "weaker", "codesFromMemory", "minimum", "concentrationLimits", "cautions", "dry", "state", "disposal", "index", "source"]);

@@ -15,5 +15,6 @@ export function firstAidFor(codes: readonly string[]): string[] {
 /** The protection that a set of codes asks for, a line of each kind. */
 export function protectionFor(codes: readonly string[]): readonly { kind: ProtectionKind; does: string }[] {
   const bare = new Set(codes.flatMap((code) => [code, code.slice(0, 4)]));
-  return PROTECTION_BY_CODE().filter((row) => row.codes.some((code) => bare.has(code)));
+  const asked = PROTECTION_BY_CODE().filter((row) => row.codes.some((code) => bare.has(code)));
+  return asked.filter(({ kind }, i) => asked.findIndex((row) => row.kind === kind) === i);
 }

@@ -7,8 +7,9 @@ import { factsInForce, lookingIn, under } from "../../foundation/facts";
 import { readNotation, tryReadNotation } from "../../ion/internal";
 import { quantity } from "../../quantity";
 import { guard } from "../argument";
+import type { SolidForm } from "../data/hazards";
 import type { Circumstance } from "../data/incompatibilities";
-import { readableText, type SubstanceRefusal } from "../error";
+import { badInput, readableText, type SubstanceRefusal } from "../error";
 import { nearestNames } from "../names/formula-of";
 import { goodNamed } from "../names/goods";
 import { withoutLabelWords } from "../names/label-words";
@@ -30,6 +31,8 @@ const OF_STRENGTH = {
   material: true,
   strength: true,
   inCylinder: true,
+  dissolved: true,
+  state: true,
 } as const satisfies Fields<MaterialOfStrength>;
 
 /** A material with its strength, on which statements and rules for strong solutions rest, or in its cylinder. */
@@ -40,6 +43,10 @@ export interface MaterialOfStrength {
   readonly strength?: string;
   /** A gas under pressure: statements and pictogram of the cylinder are added. */
   readonly inCylinder?: boolean;
+  /** It stays dissolved in water, at a strength that is not known: dangers by fire of the dry solid are left out. */
+  readonly dissolved?: boolean;
+  /** The form of a solid, where its forms are classified apart, as powder and pieces of a metal; read from the name where it is left out. */
+  readonly state?: SolidForm;
 }
 
 /** Formulas a text may stand for: a formula, or all readings of a name with the forms sold under it. */
@@ -62,6 +69,13 @@ function meanings(material: string): Resolved[] {
 /** Names near to a text that was not read, of substances and of goods. */
 const nearestTo = (text: string): string[] =>
   [...new Set([...nearestNames(text), ...nearestShopNames(text)])].slice(0, MOST_NEAREST);
+
+const STATES: readonly SolidForm[] = ["massive", "powder", "crystalline", "amorphous"];
+
+function checkedState(state: SolidForm): SolidForm {
+  if (STATES.includes(state)) return state;
+  throw badInput(`state out of: ${STATES.join(", ")}`);
+}
 
 /** Mass fraction in percent. */
 function percentOf(strength: string | undefined): number | undefined {
@@ -87,7 +101,7 @@ function percentsOf(text: string, formula: string, strength: string | undefined)
  *
  * @param materials - names, shop names or formulas; with `strength` (mass fraction in water) the statements that apply at
  * that strength, and rules for strong solutions left out at 10 % and below and met above; shop solutions as strong as they are sold; with
- * `inCylinder` a gas under pressure
+ * `inCylinder` a gas under pressure; with `dissolved` a solid in its liquor, and with `state` a solid in one of its forms
  * @param options - `circumstances`: "closed vessel", "kitchen"; `facts`: facts of the caller's own, whose hazards and rules are
  * added to ours and take none away
  * @returns one or more entries per material (a shop name may stand for several substances, a substance for several forms)
@@ -100,6 +114,8 @@ function percentsOf(text: string, formula: string, strength: string | undefined)
  * cautions(["CuSO4·5H2O"]).substances[0]?.statements[0]?.source // => "clpAnnexVI"
  * cautions(["CuSO4·3H2O"]).substances[0]?.classifiedAs // => "CuSO4"
  * cautions([{ material: "CH3COOH", strength: "20 %" }]).substances[0]?.statements.map((one) => one.code) // => ["H315", "H319"]
+ * cautions(["aluminium foil"]).substances.map((one) => one.form) // => ["massive"]
+ * cautions([{ material: "NaNO3", dissolved: true }]).substances[0]?.statements.map((one) => one.code) // => ["H319"]
  * cautions(["white vinegar"]).substances[0]?.status // => "not classified"
  * cautions(["moon dust"]).substances[0]?.status // => "not read"
  * cautions(["viengar"]).notRead[0]?.nearest // => ["vinegar"]
@@ -122,6 +138,8 @@ export function cautionsWhere(
       material,
       strength,
       inCylinder = false,
+      dissolved = false,
+      state,
     }: MaterialOfStrength = typeof one === "object" && one !== null ? one : { material: one };
     const text = readableText(material, "a name or a formula");
     const read = meanings(text);
@@ -134,6 +152,8 @@ export function cautionsWhere(
           ...meaning,
           given: text,
           inCylinder: inCylinder === true,
+          dissolved: dissolved === true,
+          ...(state === undefined ? {} : { state: checkedState(state) }),
           ...(percent === undefined ? {} : { percent }),
         };
       }),

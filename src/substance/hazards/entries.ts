@@ -14,10 +14,10 @@ import { badInput, SubstanceError } from "../error";
 import { pictogramsOf, signalWordOf, statementRow } from "../names/label-elements";
 import { firstAidFor, protectionFor } from "./advice";
 import type { Asked, SubstanceCautions } from "./entry";
-import { ofStrength, rowsFor } from "./hazard-rows";
+import { ofState, ofStrength, rowsFor } from "./hazard-rows";
 import { classed, DILUTE, type Incompatibility, incompatibilities, type Meeting } from "./incompatibility";
 import { noEntry, unread, withoutFormula } from "./no-entry";
-import { type Diluted, dilutedEntry } from "./solution-limits";
+import { type Diluted, dilutedEntry, dissolvedEntry } from "./solution-limits";
 
 const CAUTIONS = { circumstances: true, facts: true } as const satisfies Fields<CautionOptions>;
 
@@ -82,7 +82,14 @@ function fromRow(given: Asked, row: HazardRow, how: "own" | "hydrate" | "group")
   const stand = row.classifiedAs ?? (how === "own" ? undefined : (row.group ?? row.formula));
   const classifiedAs = stand === given.formula ? undefined : stand;
   const { percent } = given;
-  const diluted = percent === undefined ? undefined : dilutedEntry(given.notation, row, percent);
+  const diluted =
+    percent !== undefined
+      ? dilutedEntry(given.notation, row, percent)
+      : given.dissolved === true
+        ? dissolvedEntry(given.notation, row)
+        : undefined;
+  // What keeps all its statements in water is minded as if it were dry.
+  const isThin = diluted !== undefined && diluted.dried.length > 0;
   const own = diluted?.codes ?? row.codes ?? [];
   const codes = row.gas && given.inCylinder ? [...own, CYLINDER] : own;
   const signalWord = signalWordOf(codes, diluted?.weaker ?? row.weaker);
@@ -96,11 +103,13 @@ function fromRow(given: Asked, row: HazardRow, how: "own" | "hydrate" | "group")
     status: codes.length > 0 ? "classified" : "not classified",
     ...(row.form === undefined ? {} : { form: row.form }),
     ...(percent === undefined ? {} : { strength: percentText(percent) }),
+    ...(diluted !== undefined && percent === undefined ? { dissolved: true as const } : {}),
     pictograms: pictogramsOf(codes).map((code) => ({ code, paraphrase: paraphraseOf(code)! })),
     ...(signalWord === undefined ? {} : { signalWord }),
     statements: codes.map((code) => ({ code, paraphrase: paraphraseOf(code)!, source: sourceOf(code) })),
     cautions: [
-      ...(diluted?.cautions ?? row.cautions ?? []),
+      ...(diluted?.cautions ?? [...(row.cautions ?? []), ...(isThin ? [] : (row.dry ?? []))]),
+      ...(diluted?.dried ?? []),
       ...(row.frozen?.name === given.given.trim().toLowerCase() ? row.frozen.cautions : []),
     ],
     firstAid: firstAidFor(codes),
@@ -132,12 +141,12 @@ function entriesOf({ text, asked, nearest }: Asking): SubstanceCautions[] {
   const found = new Map<string, SubstanceCautions>();
   for (const given of asked) {
     const { rows: all, how } = rowsFor(given.notation);
-    const rows = ofStrength(all, given.percent);
+    const rows = ofState(ofStrength(all, given.percent), given);
     for (const entry of (rows.length === 0 ? [noEntry(text, given)] : rows.map((row) => fromRow(given, row, how))).map(
       (one) => withOwn(one, given.notation),
     )) {
       // two goods of one name that say the same: the stronger stands for both
-      const same = `${entry.formula} ${entry.form} ${entry.statements.map((one) => one.code).join(" ")}`;
+      const same = `${entry.formula} ${entry.form} ${entry.dissolved} ${entry.statements.map((one) => one.code).join(" ")}`;
       const before = found.get(same)?.strength;
       if (before === undefined || Number.parseFloat(before) < (given.percent ?? 100)) found.set(same, entry);
     }

@@ -1,5 +1,6 @@
 // What is asked about a material and what is said of it.
 import type { Notation } from "../../ion/internal";
+import type { SolidForm } from "../data/hazards";
 import type { HazardSourceKey } from "../data/sources";
 
 /** A statement code and our paraphrase of it. */
@@ -31,6 +32,8 @@ export interface SubstanceCautions {
   readonly additive?: string;
   /** The form the entry is about: solution, gas, powder ... */
   readonly form?: string;
+  /** Read for what stays dissolved, at a strength that is not known. */
+  readonly dissolved?: true;
   /** Mass fraction the entry was read for, where it was given or a shop sells the good at it (its strongest). */
   readonly strength?: string;
   /** GHS pictograms by code, with what each says. */
@@ -67,5 +70,9 @@ export interface Asked {
   readonly notation: Notation;
   /** Mass %. */
   readonly percent?: number;
+  /** It stays dissolved, at whatever strength. */
+  readonly dissolved?: boolean;
+  /** The form of a solid, where something says it. */
+  readonly state?: SolidForm;
   readonly inCylinder: boolean;
 }

@@ -4,7 +4,9 @@ import { anhydrousKey, compositionKey, formulaKey, type Notation, readNotation, 
 import { HAZARD_ENTRIES, type HazardRow } from "../data/hazards";
 import { addTo } from "../names/multimap";
 import { classesOf } from "./classes";
+import type { Asked } from "./entry";
 import { makeUpOf } from "./make-up";
+import { solidFormsIn } from "./solid-form";
 
 const entriesWith = /* @__PURE__ */ byElements(
   HAZARD_ENTRIES,
@@ -98,6 +100,14 @@ export function ofStrength(rows: readonly HazardRow[], percent: number | undefin
     if (gas && rows.length > 1) return false;
     return (upTo === undefined || percent <= Number(upTo)) && (above === undefined || percent > Number(above));
   });
+}
+
+/** Entries for the form that a solid is in, by its name or as stated; all where nothing says it, or none is about that form. */
+export function ofState(rows: readonly HazardRow[], { given, state }: Asked): readonly HazardRow[] {
+  if (rows.every((row) => row.state === undefined)) return rows;
+  const said = state === undefined ? solidFormsIn(given) : [state];
+  const own = rows.filter((row) => row.state === undefined || said.includes(row.state));
+  return own.length === 0 ? rows : own;
 }
 
 /** Rows for a formula and what they stand for: its own entry, its kin by crystal water, or its group. */

@@ -1,6 +1,8 @@
 // What is left of a classification in water, by strength: the entry's own limits first, the general ones for the rest.
 import { formulaKey, type Notation, readNotation } from "../../ion/internal";
 import {
+  DRIES_TO_OXIDISER,
+  FIRE_LIMITS,
   GENERAL_LIMITS,
   GENERAL_LIMITS_SOURCE,
   type LimitRow,
@@ -17,6 +19,8 @@ export interface Diluted {
   readonly weaker: readonly string[];
   /** In place of the reminders of the entry, where those are about burns that such a solution does not give. */
   readonly cautions?: readonly string[];
+  /** Beside the reminders of the entry: what is left when the water has gone. */
+  readonly dried: readonly string[];
   readonly note: string;
   readonly source: HazardSourceKey;
 }
@@ -43,6 +47,38 @@ function generally(code: string, percent: number): string[] {
   return limits.filter(applies(percent)).map((limit) => (limit.code === bare ? code : limit.code));
 }
 
+/** A metal is in no water as itself. */
+const isElement = ({ parts }: Notation): boolean => parts.length === 1 && parts[0]!.counts.size === 1;
+
+/** What a solution does not do of what the dry solid does: feed a fire where it is thin, burn, or give a gas with water. */
+function goneInWater(notation: Notation, codes: readonly string[], percent: number | undefined): readonly string[] {
+  if (isElement(notation)) return [];
+  const gone = FIRE_LIMITS.filter(({ from }) => from === undefined || percent === undefined || percent < Number(from));
+  return codes.filter((code) => gone.some((row) => row.codes.includes(code)));
+}
+
+const FEEDS_FIRE = /^H27[12]$/;
+
+const driedOf = (gone: readonly string[]): readonly string[] =>
+  gone.some((code) => FEEDS_FIRE.test(code)) ? [DRIES_TO_OXIDISER] : [];
+
+/** An entry without what it does not do in water; undefined where it keeps all. */
+function thinned(notation: Notation, { codes = [], weaker = [], source }: HazardRow, percent: number | undefined) {
+  const gone = goneInWater(notation, codes, percent);
+  if (gone.length === 0) return undefined;
+  return {
+    codes: codes.filter((code) => !gone.includes(code)),
+    weaker,
+    dried: driedOf(gone),
+    note: "of the dry substance more is said than of it dissolved",
+    source,
+  };
+}
+
+/** The entry of what stays dissolved, at a strength that nobody knows: only its dangers by fire are gone. */
+export const dissolvedEntry = (notation: Notation, row: HazardRow): Diluted | undefined =>
+  row.gas || ownLimits(notation) !== undefined ? undefined : thinned(notation, row, undefined);
+
 /** A pure substance is no solution. */
 const PURE = 99;
 
@@ -62,17 +98,22 @@ export function dilutedEntry(notation: Notation, row: HazardRow, percent: number
       codes: left.map((one) => one.code),
       weaker: left.filter((one) => one.weaker).map((one) => one.code),
       ...(burns ? {} : { cautions: limits.weak }),
+      dried: [],
       note: noteOf(left.length, "by the limits of its entry"),
       source: limits.source,
     };
   }
-  if (row.concentrationLimits || (row.codes ?? []).length === 0) return undefined;
-  const codes = [...new Set(row.codes!.flatMap((code) => generally(code, percent)))];
+  if ((row.codes ?? []).length === 0) return undefined;
+  if (row.concentrationLimits) return thinned(notation, row, percent);
+  const gone = goneInWater(notation, row.codes!, percent);
+  const kept = row.codes!.filter((code) => !gone.includes(code));
+  const codes = [...new Set(kept.flatMap((code) => generally(code, percent)))];
   // where skin is burnt, irritation is part of it
   const burns = codes.includes("H314");
   return {
     codes: codes.filter((code) => !(burns && /^H31[589]$/.test(code))),
     weaker: row.weaker ?? [],
+    dried: driedOf(gone),
     note: noteOf(codes.length, "by the general limits of mixtures"),
     source: GENERAL_LIMITS_SOURCE,
   };
