@@ -85,8 +85,8 @@ describe("figures at the bench", () => {
   it("are minutes up to two hours", () => {
     expect(lasting(q("59 s"))).toBeUndefined();
     expect([lasting(q("1 min")), lasting(q("119 min")), lasting(q("120 min")), lasting(q("36 h"))]).toEqual([
-      "1.0 min",
-      "120 min",
+      "1 min",
+      "119 min",
       "2.0 h",
       "36 h",
     ]);

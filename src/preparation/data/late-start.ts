@@ -20,20 +20,7 @@ interface LateRow {
 }
 
 export const LATE_START: readonly LateRow[] = [
-  {
-    added: "permanganate",
-    to: ["H2C2O4", "Na2C2O4", "K2C2O4", "(NH4)2C2O4", "NaHC2O4", "KHC2O4"],
-    warm: "45 °C",
-    why: "cold the first portion does not start, and all that is added meanwhile reacts at once when it does; the manganese that forms keeps it going",
-    done: "the purple is gone",
-    source: "commonPractice",
-  },
+  { added: "permanganate", to: ["H2C2O4", "Na2C2O4", "K2C2O4", "(NH4)2C2O4", "NaHC2O4", "KHC2O4"], warm: "45 °C", why: "cold the first portion does not start, and all that is added meanwhile reacts at once when it does; the manganese that forms keeps it going", done: "the purple is gone", source: "commonPractice" },
   { added: "permanganate", done: "the purple is gone", source: "commonPractice" },
-  {
-    added: "a metal",
-    to: ["HNO3"],
-    done: "its gas has come and gone",
-    otherwise: "the first portion may take minutes to start: if it does not, warm the vessel to 40 °C with no more than that portion in it",
-    source: "commonPractice",
-  },
+  { added: "a metal", to: ["HNO3"], done: "its gas has come and gone", otherwise: "the first portion may take minutes to start: if it does not, warm the vessel to 40 °C with no more than that portion in it", source: "commonPractice" },
 ];
