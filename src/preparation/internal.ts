@@ -8,7 +8,7 @@ export { ignitionDecides } from "./identity/by-ignition";
 export { leftOnIgnition } from "./identity/tests";
 export { asRun, keptOf, TEACHES, wayOf } from "./learning/lesson";
 export { type DryProduct, dryProductOf } from "./planning/dry-product";
-export { kindOfCake } from "./procedure/isolation";
+export { isGel, kindOfCake } from "./procedure/isolation";
 export { type Hand, handOf, type Instruments, list } from "./procedure/words";
 export { fateInRoom } from "./reaction/fate";
 export { isAntisolvent } from "./reaction/fluids";

@@ -34,7 +34,7 @@ import { settingOf } from "./request/read-setting";
 import type { PlanRequest, ShelfMaterial } from "./request/request";
 import { revived } from "./request/revived";
 import { usualLossOf } from "./request/setting";
-import { judge, mixOf, passGate } from "./safety/combinations";
+import { cautionsOfMix, mixOf, passGate } from "./safety/combinations";
 import { type StepCautions, stepCautionsOf } from "./safety/step-cautions";
 import { contradictionOf } from "./shelf/pack-name";
 import { shareOf } from "./shelf/strength";
@@ -166,7 +166,7 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
   });
   const { exact, portions } = weigh(setting);
   // the gate knows no batch yet; what is printed is as strong as the batch makes it
-  const found = once(() => judge(mix, strengthIn(setting, batch)).cautions);
+  const found = once(() => cautionsOfMix(mix, strengthIn(setting, batch)));
   const cautionsOf: Gate = (done) => stepCautionsOf(setting, done, found(), acknowledged);
   const own = once(() => cautionsOf(batch));
   const gate: Gate = (done) => (done === batch ? own() : cautionsOf(done));

@@ -128,7 +128,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   wet: "wet, unwashed or another compound: dry on first",
   raw: "not heated through: heat again",
   lessStayed: "as expected, if it is dry: the liquor kept less",
-  gelWater: "as expected of a gel at constant mass, which keeps water: glow a sample",
+  gelWater: "as expected of a gel at constant mass, which keeps water",
   consistent: "as expected, allowing for handling",
   lost: "more was lost than handling explains",
   ifItIs: "about {mass}",

@@ -166,6 +166,6 @@ describe("size of a program", () => {
   it("has nothing that it does not use", { timeout: 60_000 }, async () => {
     const left = await leftOver();
     expect(left).not.toMatch(/=>|function|new Set|\.\.\./);
-    expect(left.length).toBeLessThan(620);
+    expect(left.length).toBeLessThan(600);
   });
 });

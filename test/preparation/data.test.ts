@@ -33,7 +33,6 @@ import { GASES } from "../../src/preparation/data/gases";
 import { GELS } from "../../src/preparation/data/gels";
 import { BASIC_SALTS, IGNITION, OXIDES, PRECIPITATES } from "../../src/preparation/data/ignition";
 import {
-  INSOLUBLE_ACIDS,
   INSOLUBLE_NONMETALS,
   OILY,
   SOLUBLE_CYANIDOFERRATES,
@@ -80,7 +79,6 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   HOT_SULFURIC: [HOT_SULFURIC],
   IGNITION,
   IGNITION_FUMES,
-  INSOLUBLE_ACIDS,
   INSOLUBLE_NONMETALS,
   IN_LYE: [IN_LYE],
   IN_WATER: [IN_WATER],

@@ -1,29 +1,21 @@
 // Faults that a bench chemist found who wrote fifty-seven requests down before he saw a sheet, and read every sheet line by line.
 // Grounds beside each: plain sums, solubilities of the tables, and common practice, no source, where nothing else is named.
 import { describe, expect, it } from "vitest";
+import { parseFormula } from "../../src/formula";
 import { type Plan, type PlanRequest, planPreparation } from "../../src/preparation";
+import { fateInRoom } from "../../src/preparation/reaction/fate";
 import { benchSheet } from "../../src/sheet";
 import { cautionsForFormulas } from "../../src/substance";
 import { HAZARDS } from "../../src/substance/data/hazards";
+import { FOIL_ALUM } from "../data/foil-alum";
 
 const sheetOf = (plan: Plan): string => benchSheet(plan, { format: "text" }).replace(/\s+/g, " ");
 const gramsOf = (plan: Plan, material: string): number =>
   plan.weighings.find((one) => one.material === material)!.exact.toNumber("g");
 
 describe("acid that comes after lye", () => {
-  const alum: PlanRequest = {
-    equation: "Al + KOH + H2SO4 + H2O -> KAl(SO4)2·12H2O + H2",
-    product: "KAl(SO4)2·12H2O",
-    materials: [
-      { name: "foil", form: "Al" },
-      { name: "caustic potash", form: "KOH", assay: "85 %", excess: "20 %" },
-      { name: "sulfuric acid", form: "H2SO4", strength: "96 %" },
-    ],
-    scale: { material: "foil", portion: "5.00 g" },
-  };
-
   it("is enough for the lye over the need as well", () => {
-    const plan = planPreparation(alum);
+    const plan = planPreparation(FOIL_ALUM);
     // 5.00 g / 26.982 = 0.18531 mol of Al; acid 2 × 0.18531 mol for the salt, 0.2 × 0.18531 / 2 for the lye that is over
     const moles = 5 / 26.9815;
     expect(gramsOf(plan, "sulfuric acid")).toBeCloseTo(((2 + 0.1) * moles * 98.08) / 0.96, 1);
@@ -36,8 +28,8 @@ describe("acid that comes after lye", () => {
 
   it("leaves product out where it is short of that", () => {
     const short = planPreparation({
-      ...alum,
-      materials: alum.materials.map((one) => ({
+      ...FOIL_ALUM,
+      materials: FOIL_ALUM.materials.map((one) => ({
         ...one,
         ...(one.form === "H2SO4" ? { available: "37.9 g" } : { available: "100 g" }),
         excess: undefined,
@@ -48,7 +40,7 @@ describe("acid that comes after lye", () => {
   });
 
   it("says nothing of a film in acid, and filters before the acid", () => {
-    const sheet = sheetOf(planPreparation(alum));
+    const sheet = sheetOf(planPreparation(FOIL_ALUM));
     expect(sheet).not.toMatch(/oxide film|The solid goes into the acid/);
     expect(sheet).toMatch(/filter it if it is not clear: .* Only then comes the acid/);
   });
@@ -93,14 +85,13 @@ describe("the drop that tests a liquor", () => {
     ["CaCl2 + KIO3 -> Ca(IO3)2 + KCl", "Ca(IO3)2", "KIO3", "CaCl2·2H2O"],
     ["KCl + NaHC4H4O6 -> KHC4H4O6 + NaCl", "KHC4H4O6", "NaHC4H4O6·H2O", "KCl"],
   ])("%s has none, and is not digested warm", (equation, product, limiting, over) => {
-    const sheet = sheetOf(
-      plan(equation, product, [
-        { name: "first", form: limiting },
-        { name: "second", form: over, excess: "10 %" },
-      ]),
-    );
+    const made = plan(equation, product, [
+      { name: "first", form: limiting },
+      { name: "second", form: over, excess: "10 %" },
+    ]);
+    const sheet = sheetOf(made);
     expect(sheet).toContain("No drop shows the end");
-    expect(sheet).not.toContain("clear [ ] cloudy test of the clear");
+    expect(made.steps.map(({ blank }) => blank)).not.toContain("tests.filtrate");
     expect(sheet).toContain("no warmer than the room: warm liquor would keep more of it");
     expect(sheet).not.toContain("60 to 90 °C");
   });
@@ -151,7 +142,38 @@ describe("what a table has no figure for", () => {
   });
 });
 
+// g in 100 g of water: phenol 8.3, benzyl alcohol 4, both from memory; paraffin, lauric acid and fat next to nothing
+it.each([
+  ["C6H5OH", false],
+  ["C7H8O", false],
+  ["C57H110O6", true],
+  ["C15H31COOH", true],
+  ["C20H42", true],
+])("of %s oil or fat is %s", (formula, isOily) => {
+  const { precipitated, why } = fateInRoom(parseFormula(formula));
+  expect(precipitated === true && /oil or a fat/.test(why)).toBe(isOily);
+});
+
 describe("water that no formula fixes", () => {
+  it("a gel with cyanide is not to be ignited for it, others are", () => {
+    const ofCopper = (equation: string, product: string, other: string): string =>
+      sheetOf(
+        planPreparation({
+          equation,
+          product,
+          materials: [
+            { name: "blue vitriol", form: "CuSO4·5H2O" },
+            { name: "other", form: other },
+          ],
+          scale: { material: "blue vitriol", portion: "25.0 g" },
+        }),
+      );
+    const cyanide = ofCopper("CuSO4 + K4[Fe(CN)6] -> Cu2[Fe(CN)6] + K2SO4", "Cu2[Fe(CN)6]", "K4[Fe(CN)6]·3H2O");
+    expect(cyanide).toContain("a gel keeps up to 20 % of water");
+    expect(cyanide).not.toMatch(/ignit/);
+    expect(ofCopper("CuSO4 + NaOH -> Cu(OH)2 + Na2SO4", "Cu(OH)2", "NaOH")).toContain("the ignition of a sample tells");
+  });
+
   it("Prussian blue: the sheet expects it, and calls no mass with it wet", () => {
     const plan = planPreparation({
       equation: "FeCl3 + K4[Fe(CN)6] -> Fe4[Fe(CN)6]3 + KCl",
@@ -207,7 +229,7 @@ describe("how to get rid of it", () => {
   });
 });
 
-it("silver is kept in the dark while it stands, and copper powder is dried at once with alcohol", () => {
+it("silver is kept in the dark while it stands, and copper powder is dried at once with alcohol (common practice)", () => {
   const silver = planPreparation({
     equation: "AgNO3 + NaCl -> AgCl + NaNO3",
     product: "AgCl",
@@ -218,4 +240,14 @@ it("silver is kept in the dark while it stands, and copper powder is dried at on
     scale: { material: "silver nitrate", portion: "5.0 g" },
   });
   expect(silver.steps.find(({ operation }) => operation === "hold")!.text).toContain("in the dark");
+  const copper = planPreparation({
+    equation: "CuSO4 + Fe -> FeSO4 + Cu",
+    product: "Cu",
+    materials: [
+      { name: "blue vitriol", form: "CuSO4·5H2O" },
+      { name: "iron powder", form: "Fe" },
+    ],
+    scale: { material: "blue vitriol", portion: "25.0 g" },
+  });
+  expect(copper.steps.find(({ operation }) => operation === "dry")!.text).toContain("wash the last time with alcohol");
 });

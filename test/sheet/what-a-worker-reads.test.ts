@@ -2,6 +2,7 @@
 // are common practice of the bench (no source) unless a line names another.
 import { benchSheet, bottleLabel, evaluateRun, type PlanRequest, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
+import { FOIL_ALUM } from "../data/foil-alum";
 
 const sheetOf = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
 
@@ -32,6 +33,16 @@ const BLUE_VITRIOL: PlanRequest = {
   product: "CuSO4·5H2O",
   materials: [{ name: "root killer", form: "CuSO4·5H2O", assay: "97 %" }],
   scale: { material: "root killer", portion: "100 g" },
+};
+
+const PRUSSIAN_BLUE: PlanRequest = {
+  equation: "FeCl3 + K4[Fe(CN)6] -> Fe4[Fe(CN)6]3 + KCl",
+  product: "Fe4[Fe(CN)6]3",
+  materials: [
+    { name: "ferric chloride", form: "FeCl3·6H2O" },
+    { name: "yellow prussiate", form: "K4[Fe(CN)6]·3H2O" },
+  ],
+  scale: { material: "ferric chloride", portion: "21.6 g" },
 };
 
 describe("heat", () => {
@@ -67,57 +78,29 @@ describe("heat", () => {
 });
 
 describe("vessels", () => {
-  const ALUM: PlanRequest = {
-    equation: "Al + KOH + H2SO4 + H2O -> KAl(SO4)2·12H2O + H2",
-    product: "KAl(SO4)2·12H2O",
-    materials: [
-      { name: "aluminium foil", form: "Al" },
-      { name: "caustic potash", form: "KOH", assay: "85 %", excess: "20 %" },
-      { name: "sulfuric acid", form: "H2SO4", strength: "96 %" },
-    ],
-    scale: { material: "aluminium foil", portion: "5.00 g" },
-  };
-
   it("have one for acid that is diluted beside the work, and the step says in what", () => {
-    const sheet = sheetOf(ALUM);
+    const sheet = sheetOf(FOIL_ALUM);
     expect(sheet).toMatch(/Pour the sulfuric acid slowly into \d+ mL of water in a jug of its own, stirring/);
     const [, size] = /jug for (\d+) mL \(sulfuric acid\)/.exec(ready(sheet))!;
     // by the contents of the step the jug has room left to stir in
-    const step = planPreparation(ALUM).steps.find(
+    const step = planPreparation(FOIL_ALUM).steps.find(
       ({ operation, vessel }) => operation === "dilute" && vessel !== "pot",
     )!;
     expect(Number(size)).toBeGreaterThan(step.after.volume!.toNumber("mL"));
   });
 
   it("have the larger one in which a sludge is washed, once, with its step", () => {
-    const sheet = sheetOf({
-      equation: "FeCl3 + K4[Fe(CN)6] -> Fe4[Fe(CN)6]3 + KCl",
-      product: "Fe4[Fe(CN)6]3",
-      materials: [
-        { name: "ferric chloride", form: "FeCl3·6H2O" },
-        { name: "yellow prussiate", form: "K4[Fe(CN)6]·3H2O" },
-      ],
-      scale: { material: "ferric chloride", portion: "21.6 g" },
-    });
+    const sheet = sheetOf(PRUSSIAN_BLUE);
     const [, step, volume, size] =
       /(\d+)\. \[ \] Wash \d+ times with (\S+) L of water.*?\(in a vessel of (\d+) L or larger\)/.exec(sheet)!;
     expect(ready(sheet)).toContain(`[ ] vessel of ${size} L (step ${step})`);
     expect(Number(size)).toBeGreaterThan(Number(volume));
     // where it fits the vessel of the batch nothing is added
-    expect(ready(sheetOf(ALUM))).not.toMatch(/\] vessel of/);
+    expect(ready(sheetOf(FOIL_ALUM))).not.toMatch(/\] vessel of/);
   });
 });
 
 describe("ignition of a sample", () => {
-  const PRUSSIAN_BLUE: PlanRequest = {
-    equation: "FeCl3 + K4[Fe(CN)6] -> Fe4[Fe(CN)6]3 + KCl",
-    product: "Fe4[Fe(CN)6]3",
-    materials: [
-      { name: "ferric chloride", form: "FeCl3·6H2O" },
-      { name: "yellow prussiate", form: "K4[Fe(CN)6]·3H2O" },
-    ],
-    scale: { material: "ferric chloride", portion: "21.6 g" },
-  };
   const SILVER_CHLORIDE: PlanRequest = {
     equation: "AgNO3 + NaCl -> AgCl + NaNO3",
     product: "AgCl",

@@ -18,5 +18,6 @@ export const GELS: readonly GelRow[] = [
   { formula: "SiO2", sets: true, source: "commonPractice" },
   { formula: "H2SiO3", sets: true, source: "commonPractice" },
   { formula: "H4SiO4", sets: true, source: "commonPractice" },
+  { formula: "H2WO4", source: "commonPractice" },
   { formula: "SnO2", source: "commonPractice" },
 ];

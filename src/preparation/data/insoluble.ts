@@ -13,16 +13,8 @@ export const INSOLUBLE_NONMETALS: readonly { readonly elements: readonly string[
   { elements: ["B", "C", "Si", "P", "S", "Se", "Te", "As"], source: "commonPractice" },
 ];
 
-/** Acids that water does not dissolve. */
-export const INSOLUBLE_ACIDS: readonly { readonly formula: string; readonly source: SourceKey }[] = [
-  { formula: "C17H35COOH", source: "commonPractice" },
-  { formula: "C17H33COOH", source: "commonPractice" },
-  { formula: "C15H31COOH", source: "commonPractice" },
-  { formula: "H2WO4", source: "commonPractice" },
-];
-
 /** A molecule of carbon, hydrogen and oxygen alone with so many carbon atoms for each oxygen is an oil, a fat or a wax. */
-export const OILY = { carbonsPerOxygen: 6, source: "commonPractice" } as const satisfies {
+export const OILY = { carbonsPerOxygen: 8, source: "commonPractice" } as const satisfies {
   readonly carbonsPerOxygen: number;
   readonly source: SourceKey;
 };

@@ -34,6 +34,8 @@ export const PLANNING = {
   precipitatesBelow: { value: "1 g", what: "in 100 g of water: below this a feed is stirred in as a solid, and a product is filtered off; above it dissolves and crystallises", source: "commonPractice" },
   thinEnough: { value: "50 %", what: "of a liquid by mass: above it heats at great dilution say nothing", source: "commonPractice" },
   cementAcid: { value: "10 %", what: "by mass of the acid that a precipitated metal is stirred with, to dissolve the metal it was cemented by", source: "commonPractice" },
+  cloudsAbove: { value: "0.5 mmol/L", what: "of a product in its clear liquor, above which any drop that shares an ion with it gives a cloud", source: "commonPractice" },
+  keptWarm: { value: "0.02 g", what: "of a precipitate in 100 g of cold water and more: its liquor is not warmed, which would cost some of it", source: "commonPractice" },
   cementSour: { value: "2.5 %", what: "by mass of sulfuric acid in the liquor, at least, where it takes the powder of a metal out of the one that it precipitated", source: "commonPractice" },
   dilute: { value: "10 %", what: "of an acid, alkali or ammonia by mass and less is dilute: above it goes into water, never water into it", source: "commonPractice" },
   warm: { value: "10 ΔK", what: "and more of warming asks for adding slowly", source: "commonPractice" },

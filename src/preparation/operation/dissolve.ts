@@ -1,5 +1,6 @@
 // A weighed solid into water, cold or hot, until it is clear.
 import type { Quantity } from "../../quantity";
+import type { SolidEntry } from "../contents/entry";
 import type { Pot } from "../contents/pot";
 import { fateOf } from "../reaction/fate";
 import { type Done, done, justWater } from "./operation";
@@ -12,11 +13,13 @@ export function dissolve(
   temperature: Quantity<"temperature">,
   unknown: readonly string[] = [],
 ): Done {
-  const [own, ...beside] = solid.books.solids;
-  const stays = beside.filter(({ matter }) => fateOf(matter.formula, temperature).precipitated === true);
-  const clear = [own, ...beside]
-    .filter((one) => one !== undefined && !stays.includes(one))
-    .reduce((pot, one) => pot.plusDissolved(one!.matter, one!.amount), solid.with({ solids: stays }));
+  // the salt comes first, what the pack has beside it after
+  const isLeft = ({ matter }: SolidEntry, i: number): boolean =>
+    i > 0 && fateOf(matter.formula, temperature).precipitated === true;
+  const { solids } = solid.books;
+  const clear = solids
+    .filter((one, i) => !isLeft(one, i))
+    .reduce((pot, one) => pot.plusDissolved(one.matter, one.amount), solid.with({ solids: solids.filter(isLeft) }));
   const after = before.plusAll(clear).plusWater(water).with({ temperature });
   const known = unknown.length === 0 ? after : after.with({ unknown: [...after.books.unknown, ...unknown] });
   return done("dissolve", before, known, [solid, justWater(before, water)]);

@@ -60,9 +60,6 @@ function rowFor({ frame: { setting } }: Bench, i: number): AcidTakesRow | undefi
 export const powderLeft = (bench: Bench, i: number): string =>
   rowFor(bench, i) === undefined ? " and lift them out; what is left as powder stays in the product" : "";
 
-/** Less gas than this is not given a figure. */
-const WORTH_A_FIGURE = exact("0.1 L");
-
 /** Take what is left of a metal out of the product, where dilute acid does. */
 export function takeOutMetal(bench: Bench, i: number): void {
   const { setting, account } = bench.frame;
@@ -85,7 +82,7 @@ export function takeOutMetal(bench: Bench, i: number): void {
     amounts: [acid.mass],
     later: true,
     say: () =>
-      `Lift out what is left of ${bench.name(i)} in pieces; what is powder dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${planned("cementAcid")})${row.warm ? ", warm," : ""} until no more gas rises${volume === undefined ? "" : ` (${volume.compare(WORTH_A_FIGURE) < 0 ? "" : `at most ${litres(volume)} of `}hydrogen: no flame)`}; the ${name} stays.`,
+      `Lift out what is left of ${bench.name(i)} in pieces; what is powder dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${planned("cementAcid")})${row.warm ? ", warm," : ""} until no more gas rises${volume === undefined ? "" : ` (${volume.compare(exact("0.1 L")) < 0 ? "" : `at most ${litres(volume)} of `}hydrogen: no flame)`}; the ${name} stays.`,
   });
   bench.liquor = bench.pot;
 }

@@ -3,7 +3,7 @@
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import type { Pot } from "../contents/pot";
-import { exact } from "../planning/exact";
+import { planned } from "../planning/exact";
 import type { Account } from "../reaction/account";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
@@ -19,9 +19,6 @@ interface DropTest {
   /** Does it tell? */
   readonly tells: boolean;
 }
-
-/** A liquor that keeps more of the product than this gives a cloud with any drop that shares an ion with it. */
-const CLOUDS = exact("0.5 mmol/L");
 
 /** What is put in for an element: it comes by what oxidises or reduces, not by an ion that joins it. */
 const agentOf = ({ product, materials }: Setting, roles: readonly Role[]): Material | undefined =>
@@ -65,7 +62,12 @@ export function dropTestFor(
     );
   const drop = `${reagent === undefined ? "the precipitant" : name}${reagent === undefined || (agent ?? reagent).isSolution ? "" : " solution"}`;
   const strength = kept === undefined || liquor === undefined ? undefined : kept.dividedBy(liquor.volume).to("mol/L");
-  if (agent === undefined && !isByLye(setting, roles) && strength !== undefined && strength.compare(CLOUDS) > 0)
+  if (
+    agent === undefined &&
+    !isByLye(setting, roles) &&
+    strength !== undefined &&
+    strength.compare(planned("cloudsAbove")) > 0
+  )
     return {
       text: `no drop shows the end, for the liquor keeps so much of the product that any drop of ${drop} gives a cloud: what was weighed decides`,
       tells: false,

@@ -3,6 +3,7 @@ import type { Formula } from "../../formula";
 import { sum } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
+import { mayIgnite } from "../identity/by-ignition";
 import { collect } from "../operation/collect";
 import { dry } from "../operation/dry";
 import { exact, planned } from "../planning/exact";
@@ -10,7 +11,7 @@ import { heldWaterOf, withGelWater } from "../reaction/held-water";
 import { putTheRest, rinseWithAlcohol } from "./asides";
 import { type Bench, POT } from "./bench";
 import { dryingIn } from "./drying";
-import { kindOfCake } from "./isolation";
+import { isGel } from "./isolation";
 import { protectionOf } from "./protection";
 import { celsius, list } from "./words";
 
@@ -85,9 +86,9 @@ export function weighProduct(bench: Bench, bottle: string): void {
   const held = heldWaterOf(formula);
   const watery =
     held === undefined
-      ? !bench.frame.setting.wet || kindOfCake(formula) !== "hydroxide gel"
+      ? !bench.frame.setting.wet || !isGel(formula)
         ? ""
-        : `; a gel keeps up to ${planned("dampHolds")} of water at constant mass (${bench.hand.grams(withGelWater(all.compare(theory) < 0 ? theory : all))} then), which a glowed sample tells`
+        : `; a gel keeps up to ${planned("dampHolds")} of water at constant mass (${bench.hand.grams(withGelWater(all.compare(theory) < 0 ? theory : all))} then)${mayIgnite(formula) ? ", which the ignition of a sample tells" : ""}`
       : `; dried in air it keeps ${held.from} to ${held.to} H₂O that no formula fixes, and weighs ${bench.hand.grams(mass.times(held.least))} to ${bench.hand.grams(mass.times(held.most))}`;
   const changed = isOther ? ` (not ${setting.product.name})` : "";
   bench.did(POT, collect(bench.pot), {

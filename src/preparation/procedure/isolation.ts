@@ -103,11 +103,12 @@ export function kindOfCake(formula: Formula): KindOfSolid {
     : "fine crystals";
 }
 
+/** Does a precipitate hold its liquor as a jelly does? */
+export const isGel = (formula: Formula): boolean => kindOfCake(formula) === "hydroxide gel";
+
 /** Slimes are washed by decantation, before a filter is clogged by them. */
 export const settles = ({ request, product }: Pick<Setting, "request" | "product">): boolean =>
-  request.washing?.method === undefined
-    ? kindOfCake(product.formula) === "hydroxide gel"
-    : request.washing.method === "decantation";
+  request.washing?.method === undefined ? isGel(product.formula) : request.washing.method === "decantation";
 
 /** Liquor that a gram of a solid keeps, settled or on the filter: of the product, or of what precipitates with it. */
 export function liquorHeldBy(

@@ -11,7 +11,7 @@ import { isHydrogenAnion, isOneOf } from "../../ion/internal";
 import { madeOf } from "../../substance/internal";
 import { NOT_WARM, type NotWarmRow } from "../data/products";
 import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { isAcid, isAmmonia, isMetal } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
 import { firedOxide } from "../reaction/fired-oxide";
@@ -144,13 +144,10 @@ function notWarmRow(product: Formula): NotWarmRow | undefined {
   );
 }
 
-/** So much in 100 g of water that warming the liquor would cost some of the product. */
-const KEPT_WARM = exact("0.02 g");
-
 /** Does its liquor keep enough of a precipitate that it must not be warmed? By the table alone: what has no figure is as good as insoluble. */
 const isKeptWarm = (product: Formula): boolean => {
   const { perHundredGramsWater } = fateInRoom(product);
-  return perHundredGramsWater !== undefined && perHundredGramsWater.compare(KEPT_WARM) > 0;
+  return perHundredGramsWater !== undefined && perHundredGramsWater.compare(planned("keptWarm")) > 0;
 };
 
 export function digestionOf(kind: ProcedureKind, product: Formula): string | undefined {

@@ -8,10 +8,9 @@ import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { lossToLiquor, solubilityRule, trySolubilityOf } from "../../solubility";
 import { madeOf } from "../../substance/internal";
-import { INSOLUBLE_ACIDS, INSOLUBLE_NONMETALS, OILY, SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "../data/insoluble";
+import { INSOLUBLE_NONMETALS, OILY, SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "../data/insoluble";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "./acids";
-import { bySubstance } from "./by-substance";
 import { isKnownCarbonate } from "./candidates";
 import { isMiscible } from "./fluids";
 import { gelRow } from "./gel";
@@ -48,9 +47,7 @@ function isInsolubleElement({ symbols }: Formula): boolean {
   return !isNonmetal(symbol) || INSOLUBLE_NONMETALS.some((row) => row.elements.includes(symbol));
 }
 
-const insolubleAcid = /* @__PURE__ */ bySubstance(INSOLUBLE_ACIDS);
-
-/** Hydrocarbons, fats and their like. */
+/** Hydrocarbons, fatty acids, fats and their like; phenol and the alcohols of wine are none. */
 function isOily(formula: Formula): boolean {
   const [carbon, oxygen] = ["C", "O"].map((symbol) => formula.count(symbol));
   const isOrganic = formula.count("H").n !== 0n && formula.symbols.every((s) => ["C", "H", "O"].includes(s));
@@ -114,7 +111,6 @@ function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
   if (isInsolubleElement(formula)) return byRule(true, `${name} is an element that water does not dissolve`);
   if (gelRow(formula) !== undefined) return byRule(true, `${name} precipitates as a gel (common practice)`);
   if (isMiscible(formula)) return byRule(false, `${name} mixes with water`);
-  if (insolubleAcid(formula) !== undefined) return byRule(true, `${name} is an acid that water does not dissolve`);
   if (isOily(formula)) return byRule(true, `${name} is an oil or a fat, which water does not dissolve`);
   if (isAcid(formula)) return byRule(false, `${name} is an acid that dissolves`);
   if (isInsolubleCyanidoferrate(formula))

@@ -168,15 +168,21 @@ function lookedUp(
   });
 }
 
-/** Every danger in what comes together; with the strengths that products have in their liquor, where the batch is known. */
-export function judge(mix: Mix, strengthIn: StrengthInLiquor = () => undefined): Judged {
+/** Cautions of a mix; with the strengths that products have in their liquor, where the batch is known. */
+export function cautionsOfMix(mix: Mix, strengthIn: StrengthInLiquor = () => undefined): Cautions {
   const given = putIn(mix);
   const names = new Set(given.map(nameIn));
   const products = mix.products
     .filter(({ isWater }) => !isWater)
     .map((species) => asFormed(species, mix, strengthIn))
     .filter((one) => !names.has(nameIn(one)));
-  const cautions = lookedUp(given, products, mix);
+  return lookedUp(given, products, mix);
+}
+
+/** Every danger in what comes together. */
+export function judge(mix: Mix): Judged {
+  const cautions = cautionsOfMix(mix);
+  const names = new Set(putIn(mix).map(nameIn));
   const isPutIn = (one: Incompatibility): boolean => one.materials.every((m) => names.has(m) || m === WATER);
   return {
     cautions,

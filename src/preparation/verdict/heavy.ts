@@ -3,7 +3,7 @@
 import { type Quantity, quantity } from "../../quantity";
 import type { PlanningName } from "../data/planning";
 import { exact, planned } from "../planning/exact";
-import { kindOfCake } from "../procedure/isolation";
+import { isGel } from "../procedure/isolation";
 import { atMost } from "../procedure/words";
 import { saltsInCrop, secondSolid, variableWater } from "./along";
 import { agreement, nextByFire } from "./by-fire";
@@ -78,9 +78,11 @@ function wet(evidence: Evidence, over: Quantity, inBand: boolean): Finding {
       ? `; ignition finds ${percent(own.water, 2)} of water, as this asks for`
       : "";
   // A gel is at constant mass with water in it.
-  const isGel =
-    batch.isolation.how === "precipitate" && kindOfCake(observed.setting.product.formula) === "hydroxide gel";
-  const keepsWater = isGel && dryness.constant === true && over.dividedBy(expected).compare(planned("dampHolds")) <= 0;
+  const keepsWater =
+    batch.isolation.how === "precipitate" &&
+    isGel(observed.setting.product.formula) &&
+    dryness.constant === true &&
+    over.dividedBy(expected).compare(planned("dampHolds")) <= 0;
   // Of a cake that was washed until nothing showed, or as often as planned, it is water that nobody dried out, as long as the drained cake keeps so much.
   const isUndried = dryness.constant === undefined && isClean(evidence) && over.compare(liquorOfCake(evidence)) <= 0;
   const usual = keepsWater

@@ -1,7 +1,7 @@
 // What is written down at the end: drying, result, what the mass says, waste, label, deviations.
 import { molarMass, parseFormula } from "../../formula";
 import type { Plan, WasteVessel } from "../../preparation";
-import { heldWaterOf, ignitionDecides, kindOfCake, leftOnIgnition, withGelWater } from "../../preparation/internal";
+import { heldWaterOf, ignitionDecides, isGel, leftOnIgnition, withGelWater } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import { BLANK, type Block, type Picture } from "../document/blocks";
 import { about, capital, pretty, sentence } from "../figures";
@@ -50,8 +50,8 @@ function meaning({ plan, words }: OnPaper, means: string, formula: string): stri
 /** The most that a gel may weigh at constant mass; undefined for what is none. */
 function gelMost(plan: Plan): Quantity | undefined {
   const formula = parseFormula(plan.product.formula);
-  const isGel = plan.isolation.how === "precipitate" && kindOfCake(formula) === "hydroxide gel";
-  return isGel && heldWaterOf(formula) === undefined ? withGelWater(expectedOf(plan).high) : undefined;
+  const isWet = plan.isolation.how === "precipitate" && isGel(formula) && heldWaterOf(formula) === undefined;
+  return isWet ? withGelWater(expectedOf(plan).high) : undefined;
 }
 
 /** What the mass found says, before any candidate is looked at. */
