@@ -22,6 +22,7 @@ export type PlanErrorCode =
   | "plan.forbidden-combination"
   | "plan.dangerous-product"
   | "plan.does-not-go"
+  | "plan.no-procedure"
   | "plan.acknowledge"
   | "plan.json";
 

@@ -179,7 +179,7 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
   const { materialBalance } = batch;
   const feasibility = feasibilityOf(setting, batch);
   refuseWhatDoesNotGo(feasibility, request);
-  refuseWithoutProcedure(setting);
+  refuseWithoutProcedure(setting, feasibility);
   const parts: Parts<Omit<Plan, keyof Batch | keyof PlanMethods>> = {
     kind: () => "plan" as const,
     title: () =>
@@ -258,7 +258,8 @@ export function behindPlan(plan: Plan): Before {
  * @returns the plan; what could not be computed is listed in `unknown` with what is missing
  * @throws {PlanError} `plan.request`, `plan.unknown-option`, `plan.no-such-product`, `plan.no-such-material`, `plan.unmatched-material`,
  *   `plan.missing-material`, `plan.scale`, `plan.strength`, `plan.too-small`, `plan.not-positive`,
- *   `plan.forbidden-combination`, `plan.dangerous-product`, `plan.does-not-go`, `plan.acknowledge`; and the codes of `balance`, `parseFormula`
+ *   `plan.forbidden-combination`, `plan.dangerous-product`, `plan.does-not-go`, `plan.no-procedure`, `plan.acknowledge`; and the codes of
+ *   `balance`, `parseFormula`
  *   and `quantity` for what they read
  * @category Planning
  * @example

@@ -179,22 +179,6 @@ describe("a gas that is led in", () => {
     expect(steps.some(({ operation }) => operation === "concentrate")).toBe(false);
   });
 
-  it("may be the product: it leaves, and nothing is filtered", () => {
-    const sulfur: PlanRequest = {
-      equation: "Na2SO3 + H2SO4 -> Na2SO4 + SO2 + H2O",
-      product: "SO2",
-      materials: [
-        { name: "sulfite", form: "Na2SO3" },
-        { name: "acid", form: "H2SO4", strength: "30 %" },
-      ],
-      scale: { material: "sulfite", portion: "12.6 g" },
-      acknowledge: ["poison-gas"],
-    };
-    const { steps } = planPreparation(sulfur);
-    expect(steps.some(({ operation }) => ["filter", "rinse", "dry"].includes(operation))).toBe(false);
-    expect(steps.at(-1)!.text).toMatch(/SO₂ leaves as gas/);
-  });
-
   it("goes although water holds some of it: sulfurous acid has pKa 1.85, most of it is the gas itself in strong acid", () => {
     const ask = (acid: string, salt: string) =>
       doesItGo({

@@ -44,3 +44,10 @@ export const GASES: readonly GasRow[] = [
   { formula: "C2H2", burns: true, source: "commonPractice" },
   { formula: "PH3", hood: true, burns: true, source: "commonPractice" },
 ];
+
+/** What is written for a gas in water, and is known in no other way. */
+export const GASES_IN_WATER: readonly { readonly formula: string; readonly gas: string; readonly source: SourceKey }[] = [
+  { formula: "H2CO3", gas: "CO2", source: "commonPractice" },
+  { formula: "H2SO3", gas: "SO2", source: "commonPractice" },
+  { formula: "NH4OH", gas: "NH3", source: "commonPractice" },
+];

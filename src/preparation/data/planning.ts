@@ -69,6 +69,7 @@ export const PLANNING = {
   crystalPurity: { value: "80 %", what: "of the product and more is a second crop of it, from a pair of salts", source: "commonPractice" },
   littleMore: { value: "2 %", what: "of water or of the theory makes no difference to a crop", source: "commonPractice" },
   staysInLiquor: { value: "15 %", what: "of a product stays in the liquor it is boiled down to, where a hot saturated solution is not known and other salts are in it", source: "commonPractice" },
+  noLiquor: { value: "10 %", what: "of the theory and less in a liquor, the rest as another solid, is no liquor to keep", source: "commonPractice" },
   // -- excess
   usualExcess: { value: "5 %", what: "excess of the cheap reagent that washes or filters off; a plan takes it only where the request does", source: "commonPractice" },
   asGoodAsNone: { value: "1 %", what: "over comes from rounding to the balance", source: "commonPractice" },

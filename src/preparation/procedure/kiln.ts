@@ -111,7 +111,6 @@ export function kiln(bench: Bench): void {
       ? `between ${bench.hand.grams(least)} and ${bench.hand.grams(most)}`
       : bench.hand.grams(least);
   const air = inAir(bench);
-  const gas = isGas(setting.product.formula, false);
   const warm =
     at === undefined
       ? `(how hot is not known: no firing temperature of ${setting.product.name} is tabulated)`
@@ -127,15 +126,15 @@ export function kiln(bench: Bench): void {
       care: "heating",
       blank: "ignition",
       say: (look) =>
-        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air}${gas ? `, in a vessel with a tube that leads the ${setting.product.name} to where it is used,` : ""} and keep it there until the mass stands still at ${range}, from ${bench.hand.grams(done.before.mass)}${leaving(look)}${gas ? "; take the tube out of any water before the heat goes, or it sucks back" : ""}.`,
+        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air} and keep it there until the mass stands still at ${range}, from ${bench.hand.grams(done.before.mass)}${leaving(look)}.`,
     },
   );
   bench.did(POT, cool(bench.pot, setting.temperature), {
     target: setting.temperature,
     say: () => `Let it cool to ${celsius(setting.temperature)} in the closed vessel or a desiccator.`,
   });
-  // what is left is no product: it is weighed for the balance, and goes to the waste
-  if (gas) return;
+  // gas that is wanted is judged, and never planned
+  if (isGas(setting.product.formula, false)) return;
   if (account.supplied.length > 1)
     bench.did(POT, hold(bench.pot), {
       say: () =>

@@ -156,15 +156,6 @@ function redox(bench: Bench): void {
   finish(bench);
 }
 
-/** A product that leaves as gas: nothing is filtered. */
-function gasMaking(bench: Bench): void {
-  const { product } = bench.frame.setting;
-  until(
-    bench,
-    `The ${matterOf(product.formula).name} leaves as gas: lead it through a tube to where it is used, and warm the vessel at the end for what stays dissolved.`,
-  );
-}
-
 const PROCEDURE: Readonly<Record<ProcedureKind, Procedure>> = {
   precipitation,
   neutralisation,
@@ -191,7 +182,9 @@ export function mixedOf(frame: Frame): Bench {
 export function workOf(bench: Bench): Work {
   const { setting, kind } = bench.frame;
   const { wet, product } = setting;
-  (!wet ? kiln : isGas(product.formula, wet) ? gasMaking : PROCEDURE[kind])(bench);
+  // Gas that is wanted is judged, and never planned: nothing of it is filtered.
+  if (!wet) kiln(bench);
+  else if (!isGas(product.formula, wet)) PROCEDURE[kind](bench);
   const { drafts, reacted, liquor, mixed, kept, elsewhere, filtrate, washing } = bench;
   return { drafts, reacted, liquor, mixed, kept, elsewhere, filtrate, washing };
 }

@@ -68,10 +68,7 @@ export const gasInRoom = ({ frame: { setting } }: Bench, amount: Quantity): Quan
 
 /** Fill the wash bottles; what is returned leads the gas through them, once it is there. */
 export function trapsFor(bench: Bench, gases: readonly Entry[]): () => void {
-  const { product } = bench.frame.setting;
-  // A gas that is the product goes where it is wanted.
-  const unwanted = gases.filter(({ matter }) => matter.key !== matterOf(product.formula).key);
-  const found = unwanted.flatMap((gas) => {
+  const found = gases.flatMap((gas) => {
     const absorbing = absorbingOf(gas);
     return absorbing === undefined ? [] : [{ gas, absorbing }];
   });

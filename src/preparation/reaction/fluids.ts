@@ -1,11 +1,15 @@
 // Which species leave as gas, and which leave with the water a cake dries from.
 import type { Formula } from "../../formula";
-import { GASES, type GasRow } from "../data/gases";
+import { GASES, GASES_IN_WATER, type GasRow } from "../data/gases";
 import { LIQUIDS, type LiquidRow, NOT_MIXING } from "../data/liquids";
 import { bySubstance } from "./by-substance";
 
 export const gasRow: (formula: Formula) => GasRow | undefined = /* @__PURE__ */ bySubstance(GASES);
 const liquidRow: (formula: Formula) => LiquidRow | undefined = /* @__PURE__ */ bySubstance(LIQUIDS);
+
+/** The gas that is meant where a formula is written for it in water, such as H2SO3. */
+export const gasInWater: (formula: Formula) => { readonly gas: string } | undefined =
+  /* @__PURE__ */ bySubstance(GASES_IN_WATER);
 
 /** Does this species leave as gas? A phase written in the equation decides; else the table. */
 export function isGas(formula: Formula, wet: boolean): boolean {

@@ -11,6 +11,7 @@ import { bySubstance } from "./by-substance";
 /** Why a salt is kept in its solution. */
 interface Kept {
   readonly why: string;
+  readonly sold?: true;
   readonly source: SourceKey;
 }
 

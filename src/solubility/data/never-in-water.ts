@@ -81,8 +81,11 @@ export const APART_IN_LYE = {
 } as const satisfies { formulas: readonly string[]; why: string; instead: string; source: SourceKey };
 
 /** Salts known as solutions only: what a liquor of them gives, boiled down or left open, is another solid. */
-export const ONLY_IN_SOLUTION: readonly Pick<NeverInWaterRow, "cations" | "anions" | "why" | "source">[] = [
+export const ONLY_IN_SOLUTION: readonly (Pick<NeverInWaterRow, "cations" | "anions" | "why" | "source"> & {
+  /** Jars are sold by the name, whatever is in them. */
+  readonly sold?: true;
+})[] = [
   { cations: ["Li+", "Mg^2+", "Ca^2+", "Sr^2+", "Ba^2+", "Mn^2+", "Fe^2+", "Co^2+", "Ni^2+", "Zn^2+"], anions: ["HCO3-"], why: "it stays dissolved under carbon dioxide only: left open or warmed the gas leaves and the carbonate precipitates", source: "commonPractice" },
   { cations: ["Mg^2+", "Ca^2+", "Sr^2+", "Ba^2+", "Mn^2+", "Fe^2+", "Co^2+", "Ni^2+", "Zn^2+"], anions: ["HSO3-"], why: "it stays dissolved with sulfur dioxide only: left open or warmed the gas leaves and the sulfite precipitates", source: "commonPractice" },
-  { cations: ["Na+", "K+", "NH4+"], anions: ["HSO3-"], why: "what crystallises from its solution is the disulfite", source: "commonPractice" },
+  { cations: ["Na+", "K+", "NH4+"], anions: ["HSO3-"], why: "what crystallises from its solution is the disulfite", sold: true, source: "commonPractice" },
 ];
