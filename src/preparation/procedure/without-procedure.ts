@@ -70,10 +70,7 @@ function refuseGas(setting: Setting): void {
   const beside =
     others.length === 0
       ? ""
-      : `; or plan for ${list(
-          others.map((one) => one.name),
-          "or",
-        )}, and the gas leaves beside it`;
+      : `; or plan for ${others.map((one) => one.name).join(" or ")}, and the gas leaves beside it`;
   throw refusal(
     `${name} is a gas: it is driven over from a closed flask and caught, and no procedure here does that`,
     isSoluble
