@@ -17,4 +17,5 @@ export { inItsFacts, MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/
 
 export { revived } from "./request/revived";
 
+export { theoryLeft } from "./verdict/losses";
 export { isRun } from "./verdict/working";

@@ -21,7 +21,7 @@ import { type Dryness, drynessOf } from "./verdict/dryness";
 import type { Finding, Yield } from "./verdict/finding";
 import { materialMade } from "./verdict/handed-on";
 import { identityOf } from "./verdict/identity";
-import { expectedOf, type Loss } from "./verdict/losses";
+import { broughtOf, type Loss, theoryLeft } from "./verdict/losses";
 import { lossesIn, type Observations, readObservations } from "./verdict/observations";
 import { takenObservations } from "./verdict/taken-observations";
 import { pureIn } from "./verdict/titrated";
@@ -39,7 +39,7 @@ export interface Run extends Batch {
   readonly changes: readonly Change[];
   /** What was lost on the way, and what of the product went with it. */
   readonly losses: readonly Loss[];
-  /** Theory less what was lost on the way. */
+  /** What the steps should bring: the theory, or of crystals their crops; less what was lost on the way. */
   readonly expected: Quantity<"mass">;
   /** Successive weighings of the drying product, in order. */
   readonly dryings: readonly Quantity<"mass">[];
@@ -161,7 +161,8 @@ function computed(plan: Plan, planned: Before, observations: Observations, store
   const batch = observed.asPlanned ? planned.batch : batchOf(observed.setting, observed.portions, planned);
   const dryMass = observed.dry as Quantity<"mass"> | undefined;
   const losses = lossesIn(observed, batch);
-  const expected = expectedOf(batch, losses);
+  const whole = theoryLeft(batch, losses);
+  const expected = broughtOf(batch, whole);
   const dryness = drynessOf(observed.dried, observed.wetCake, observed.setting.steps.mass);
   const identity = identityOf(observed, batch, observations, dryness.constant === true);
   const own: Parts<Omit<Run, keyof Batch | keyof RunMethods>> = {
@@ -193,7 +194,7 @@ function computed(plan: Plan, planned: Before, observations: Observations, store
             dry: dryMass,
             grams: handOf(observed.setting.steps).grams,
             losses,
-            expected,
+            expected: whole,
             dryness,
             identity,
             handlingLoss: plan.handlingLoss,

@@ -6,7 +6,7 @@ import { attempt } from "../foundation/error";
 import { under } from "../foundation/facts";
 import { once } from "../foundation/memo";
 import { type LearnedFigure, learnFromRuns, type Run, type RunRecord } from "../preparation";
-import { asRun, keptOf, plain, TEACHES, wayOf } from "../preparation/internal";
+import { asRun, keptOf, plain, TEACHES, theoryLeft, wayOf } from "../preparation/internal";
 import { type Quantity, quantity } from "../quantity";
 import { guard } from "./argument";
 import { gramsOn } from "./balance";
@@ -171,8 +171,9 @@ export const yieldOf = ({ pureYield, percentYield }: Run): Quantity<"number"> | 
 /** What there should have been, but for handling. */
 function expectedOf(run: Run): Quantity<"mass"> {
   const kept = run.plan.request.isolate === false ? undefined : keptOf(run);
-  const left = kept === undefined ? run.expected : run.expected.minus(kept).to("g");
-  return (left.isPositive() ? left : run.expected) as Quantity<"mass">;
+  const whole = theoryLeft(run, run.losses);
+  const left = kept === undefined ? whole : whole.minus(kept).to("g");
+  return (left.isPositive() ? left : whole) as Quantity<"mass">;
 }
 
 function said(run: Run, expected: Quantity, figures: string, ended: TrialEndCode | undefined): Said {
@@ -283,9 +284,9 @@ function missingOf(run: Run): number {
   const { keptLiquor, product } = plan;
   const there =
     keptLiquor === undefined
-      ? numberOf(expectedOf(run).dividedBy(run.expected))
+      ? numberOf(expectedOf(run).dividedBy(theoryLeft(run, run.losses)))
       : numberOf(keptLiquor.amount.dividedBy(product.amount));
-  return there - numberOf(foundIn(run)!.dividedBy(run.expected));
+  return there - numberOf(foundIn(run)!.dividedBy(theoryLeft(run, run.losses)));
 }
 
 function taughtBy(went: readonly TrialRead[]): Taught {

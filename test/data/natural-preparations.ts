@@ -396,7 +396,7 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
     says: [
       /below 40 °C again, in a bath of cold water/,
       /keep it acid with a little hydrochloric acid/,
-      /about 38\.0 g of AlCl₃·6H₂O crystallises/,
+      /: 38\.0 g of AlCl₃·6H₂O crystallises/,
     ],
     never: [/over at least 1\.7 min/, /4\.7 g of AlCl₃·6H₂O crystallises/],
   },

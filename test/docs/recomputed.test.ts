@@ -117,12 +117,12 @@ const FIGURES: readonly Figure[] = [
   [sheet("double-salt"), "boiled off, # g of water left", 131.0 - n4 * (potassiumSulfate + 2 * Al + 3 * SO4) - 0.0],
 
   [sheet("metal-and-acid"), "H₂SO₄ # g ______ g 5.0 % excess", acid5],
-  [sheet("metal-and-acid"), "into acid): it is then # %", (acid5 * 0.37 * 100) / (acid5 + 62)],
+  [sheet("metal-and-acid"), "into acid): it is then # %", (acid5 * 0.37 * 100) / (acid5 + 48)],
   [sheet("metal-and-acid"), "Gas # L H₂", n5 * GAS],
-  [sheet("metal-and-acid"), "H₂ in all, # mL from one", (n5 * GAS * 1000) / 21],
-  [sheet("metal-and-acid"), "portions (about # g", 20 / 21],
+  [sheet("metal-and-acid"), "H₂ in all, # mL from one", (n5 * GAS * 1000) / 20],
+  [sheet("metal-and-acid"), "portions (about # g", 20 / 20],
   [sheet("metal-and-acid"), "(100 % = # g)", n5 * (Fe + SO4 + 7 * H2O)],
-  [sheet("metal-and-acid"), "FeSO₄·7H₂O crystallises, # % of it", 50.7 / (n5 * (Fe + SO4 + 7 * H2O)) / 0.01],
+  [sheet("metal-and-acid"), "FeSO₄·7H₂O crystallises, # % of it", 66.5 / (n5 * (Fe + SO4 + 7 * H2O)) / 0.01],
 
   [sheet("neutralisation"), "(100 % = # g)", n6 * 5 * (Zn + 2 * acetate + 2 * H2O)],
   [sheet("neutralisation"), "______ mL # % excess", ((870 * 1.006 * 0.05) / aceticAcid / (10 * n6) - 1) * 100],

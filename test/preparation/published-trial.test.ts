@@ -237,14 +237,14 @@ describe("read as a bench worker", () => {
 
   it("adds spirit last to dichromate and acid, cooled and never above 60 °C, and dries no acid into the alum", () => {
     expect(
-      inTurn("chrome alum", /Pour the oil of vitriol/, /Pour the dichromate/, /of spirit .*never above 60 °C/),
+      inTurn("chrome alum", /Dissolve the dichromate/, /Pour the oil of vitriol/, /of spirit .*never above 60 °C/),
     ).toBe(true);
     const { solids } = planOf("chrome alum").steps.at(-1)!.after;
     expect(solids[0]!.formula).toBe("KCr(SO₄)₂·12H₂O");
     // 15 % stays in the liquor, and of the acid over only what clings to the crystals
     expect(solids[0]!.mass.in("g").toNumber()).toBeCloseTo(0.85 * 20.03, 0);
     for (const other of solids.slice(1)) expect(other.mass.in("g").toNumber()).toBeLessThan(0.2);
-    expect(stepOf("chrome alum", /^Boil the liquor down/).text).toMatch(/at no more than 60 °C/);
+    expect(stepOf("chrome alum", /^Evaporate the liquor/).text).toMatch(/at no more than 60 °C/);
   });
 
   it("puts the lye to the bisulfite, not to the copper", () => {

@@ -67,21 +67,20 @@ describe("copper acetate from blue vitriol and calcium acetate", () => {
     expect(texts.join("\n")).toMatch(/Add the blue vitriol to it and stir .*: CaSO₄·2H₂O precipitates/);
   });
 
-  it("gypsum that the smaller water no longer keeps is filtered off before the crystals come", () => {
-    // 0.2 g of anhydrite in 100 g of water at 80 °C: 278 g keep 0.56 g, 43 g of them 0.09 g (0.21 and 0.19 g/100 g, handbooks)
-    const boiled = plan.steps.findIndex(({ operation }) => operation === "concentrate");
-    const [gypsum] = plan.steps[boiled]!.after.solids;
-    expect(gypsum!.formula).toBe("CaSO₄·2H₂O");
-    expect(gypsum!.mass.toNumber("g")).toBeGreaterThan(0.3);
-    expect(gypsum!.mass.toNumber("g")).toBeLessThan(0.6);
-    expect(plan.steps[boiled + 1]!.operation).toBe("filter");
-    expect(plan.steps[boiled + 1]!.after.solids).toEqual([]);
+  it("gypsum that the smaller water no longer keeps is told with the crystals: hot no filter takes it off alone", () => {
+    // 0.2 g of anhydrite in 100 g of water: 278 g keep 0.56 g, 43 g of them 0.09 g (0.21 and 0.19 g/100 g, handbooks); the 18.2 g of
+    // acetate in 43 g are twice what even boiling water dissolves (20 g in 100 g, from memory)
+    const { solids } = plan.steps.at(-1)!.after;
+    const gypsum = solids.find(({ formula }) => formula === "CaSO₄·2H₂O")!;
+    expect(gypsum.mass.toNumber("g")).toBeGreaterThan(0.3);
+    expect(gypsum.mass.toNumber("g")).toBeLessThan(0.7);
+    expect(plan.steps.at(-1)!.text).toMatch(/and with it 0\.\d g of CaSO₄·2H₂O/);
   });
 });
 
 describe("a second crop", () => {
   it("comes from a liquor that is boiled down no further than hot water dissolves", () => {
-    // zinc sulfate: 53.8 g in 100 g of water at 20 °C, 71.1 g at 80 °C (CRC): less than twice as much
+    // zinc sulfate: 53.8 g in 100 g of water at 20 °C, 75.4 g at 50 °C where it dissolves best (CRC): less than twice as much
     const plan = planPreparation({
       equation: "Zn + H2SO4 + H2O -> ZnSO4·7H2O + H2",
       product: "ZnSO4·7H2O",
@@ -97,7 +96,7 @@ describe("a second crop", () => {
       return (salt.amount.toNumber("mol") * 161.44) / after.water.toNumber("g");
     });
     expect(strengths).toHaveLength(2);
-    for (const strength of strengths) expect(strength).toBeLessThan(0.73);
+    for (const strength of strengths) expect(strength).toBeLessThan(0.755);
     // both are boiled down to the same strength
     expect(strengths[1]).toBeCloseTo(strengths[0]!, 2);
   });

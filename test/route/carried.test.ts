@@ -142,7 +142,9 @@ describe("the next plan of a washed solid", () => {
       expect(pure).toBeGreaterThanOrEqual(assays[i - 1]!.pure - 1e-9);
     }
     expect(assays.at(-1)!.washes).toBeGreaterThan(assays[0]!.washes);
-    expect(assays.at(-1)!.pure).toBeGreaterThan(assays[0]!.pure);
+    // rinsed crystals leave what is beside them in their liquor, however much it is: nothing is carried that could be counted
+    if (acid) expect(assays.map(({ pure }) => pure)).toEqual(assays.map(() => 100));
+    else expect(assays.at(-1)!.pure).toBeGreaterThan(assays[0]!.pure);
   });
 
   it("is not changed by traces: less than 0.01 % has no name and is not weighed for", () => {

@@ -15,7 +15,7 @@ import {
 } from "preparative";
 import { describe, expect, it } from "vitest";
 import { attempt } from "../../src/foundation/error";
-import { settle, shareOf } from "../../src/solubility/crystallising/crop-balance";
+import { settleSalts, shareOf } from "../../src/solubility/crystallising/crop-balance";
 import { branchesOf } from "../../src/solubility/curves/branch";
 import { gramsAt, ordinateOf, solidScale } from "../../src/solubility/curves/solid-scale";
 import { soluteOf } from "../../src/solubility/curves/solute";
@@ -38,7 +38,7 @@ describe("several salts that precipitate together", () => {
   // each gram of Na2SO4 takes 180.15/142.04 = 1.26830 g of water with it: of 100 g
   // (100 - 1.26830 × 60) / (1 - 1.26830 × 0.2) = 23.902 / 0.74634 = 32.026 g are left
   it("leave less water where one is a hydrate, so that another precipitates as well", () => {
-    const both = settle(
+    const both = settleSalts(
       [salt("Na2SO4", "60 g", "20 g", "Na2SO4·10H2O"), salt("NaCl", "15 g", "36 g")],
       quantity("100 g"),
     );
@@ -49,14 +49,14 @@ describe("several salts that precipitate together", () => {
   });
 
   it("leave all the water where none is a hydrate", () => {
-    const both = settle([salt("KNO3", "60 g", "30 g"), salt("NaCl", "15 g", "36 g")], quantity("100 g"));
+    const both = settleSalts([salt("KNO3", "60 g", "30 g"), salt("NaCl", "15 g", "36 g")], quantity("100 g"));
     expect(both.water.toNumber("g")).toBe(100);
     expect(both.solids.map((solid) => solid.toNumber("g"))).toEqual([30, 0]);
   });
 
   it("bind all the water at last", () => {
     // 80 g of Na2SO4 would bind 101 g
-    const outcome = attempt(() => settle([salt("Na2SO4", "80 g", "5 g", "Na2SO4·10H2O")], quantity("100 g")));
+    const outcome = attempt(() => settleSalts([salt("Na2SO4", "80 g", "5 g", "Na2SO4·10H2O")], quantity("100 g")));
     expect(outcome).toMatchObject({
       ok: false,
       error: { code: "solubility.no-liquor", details: { solids: ["Na2SO4·10H2O"] } },

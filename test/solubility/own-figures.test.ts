@@ -22,7 +22,7 @@ import {
   waterToDissolve,
 } from "preparative";
 import { describe, expect, it } from "vitest";
-import { cropFrom, settle } from "../../src/solubility/crystallising/crop-balance";
+import { cropFrom, settleSalts } from "../../src/solubility/crystallising/crop-balance";
 import { sourcesOf } from "../../src/solubility/curves/reading";
 import { soluteOf } from "../../src/solubility/curves/solute";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
@@ -171,7 +171,7 @@ describe("a crystallisation", () => {
   it("keeps the water as it was given where no hydrate precipitates", () => {
     const water = quantity("100 g");
     const salt = { dry: quantity("60 g"), solubility: solubilityOf("KNO3", "20 °C") };
-    expect(settle([salt], water).water).toBe(water);
+    expect(settleSalts([salt], water).water).toBe(water);
   });
 });
 

@@ -258,7 +258,7 @@ describe("a salt pair that does not part as asked", () => {
     });
     if (!planned.ok) throw planned.error;
     const { crystallising } = planned.value;
-    expect(crystallising?.saltPair).toBeUndefined();
+    expect(crystallising?.water).toBeUndefined();
     expect(JSON.stringify(crystallising?.cooling)).toContain("KNO3 precipitates from these ions");
   });
 });

@@ -41,6 +41,7 @@ export const BELIEFS = {
   inertAtConstantMass: { value: 0.6, what: "the same where a second firing took nothing more", source: "commonPractice" },
   wet: { value: 0.6, what: "water of 2 to 25 % left in a cake", source: "commonPractice" },
   wetOutside: { value: 0.4, what: "less water, which is scatter, or more, which is seen", source: "commonPractice" },
+  boiledFurther: { value: 0.55, what: "crystals of a liquor that was boiled down or cooled further than the sheet says: after water that is left in them", source: "commonPractice" },
   wetByFire: { value: 0.9, what: "water left, where ignition finds as much as the mass asks for", source: "commonPractice" },
   wetAtConstantMass: { value: 0.2, what: "water left in what is at constant mass or comes out of a fire", source: "commonPractice" },
   gelWater: { value: 0.75, what: "water of 20 % and less in a hydroxide gel that is at constant mass", source: "commonPractice" },
@@ -67,6 +68,7 @@ export const BELIEFS = {
   overPure: { value: 0.6, what: "a titration above pure", source: "commonPractice" },
   liquorPH: { value: 0.55, what: "a liquor on the wrong side of neutral", source: "commonPractice" },
   acidLeft: { value: 0.9, what: "acid left where a solid was to take all of it, beside a mass that only a mother liquor explains: what is dissolved is less", source: "commonPractice" },
+  acidGone: { value: 0.9, what: "no acid left where some was to be over, beside a mass that only a mother liquor explains: what did not dissolve is missing", source: "commonPractice" },
   // -- what was seen, under an explanation that asks for it or against it
   seen: { value: 1, what: "what was seen, in words of its own, where the mass is no surprise", source: "commonPractice" },
   besideSeen: { value: 0.7, what: "a mass that fits, where something was seen", source: "commonPractice" },

@@ -107,6 +107,8 @@ export interface Reason {
   readonly text: string;
   readonly figures?: readonly Figure[];
   readonly source: SourceKey | "constants";
+  /** What a liquor gives in figures of this judge: a batch that says it itself does without. */
+  readonly isCrop?: true;
 }
 
 /** A solid as a judge gives it, for the whole batch. */

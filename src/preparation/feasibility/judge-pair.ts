@@ -116,6 +116,7 @@ export function judgePair(c: Case): Ruling | undefined {
   const yields = crop.map((one) => `${brief(one.grams)} g of ${one.formula}`).join(" beside ");
   const cropped: Reason = {
     code: "salt-pair",
+    isCrop: true,
     text: `boiled down until ${name} is about to precipitate, filtered hot and cooled to ${celsius(cold)}, one mole of it gives ${yields}`,
     figures: crop.map((one) => ({
       value: one.grams,

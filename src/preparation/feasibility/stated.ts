@@ -7,6 +7,7 @@ import { type Quantity, quantity, sum } from "../../quantity";
 import { waterOf } from "../contents/equilibrium";
 import { cite } from "../data/sources";
 import { type Batch, reactedPot } from "../planning/batch";
+import { exact, planned } from "../planning/exact";
 import { massFor } from "../reaction/account";
 import { keyed } from "../reaction/species";
 import type { Feasibility, FeasibilityReason, Figure, FormedSolid, Reason, Ruling } from "./feasibility";
@@ -45,8 +46,43 @@ function formedSolid({ formula, moles, share }: Ruling["solids"][number], theory
 /** Six figures of a double, as text. */
 const rounded = (x: number): string => String(Number(x.toPrecision(6)));
 
+/** Judges that only one solid crystallises, or which comes first: the work of the batch says how much of each. */
+const isOnPairs = ({ verdict, reasons }: Ruling): boolean =>
+  (verdict === "goes" || verdict === "goes in part") && reasons[0]?.code === "salt-pair";
+
+/** How a liquor with other salts parts: most of the product clean, little of it clean, or a mixture. */
+type Outcome = "clean" | "little" | "mixed";
+
+/** More than this of the product is most of it. */
+const MOSTLY = "50 %";
+
+/** What the work of the batch brings where other salts are in its liquor; undefined where it tells nothing of its own. */
+function byTheWork(ruling: Ruling, { crystallising }: Batch): Outcome | undefined {
+  const parted = crystallising?.parted;
+  if (parted === undefined || (ruling.verdict !== "goes" && ruling.verdict !== "goes in part")) return undefined;
+  if (parted.purity.compare(planned("cleanCrop")) < 0) return "mixed";
+  return isOnPairs(ruling) ? (parted.share.compare(exact(MOSTLY)) < 0 ? "little" : "clean") : undefined;
+}
+
+/** The crop in the figures of the steps. */
+function cropReason({ checks, product }: Batch, outcome: Outcome): FeasibilityReason | undefined {
+  const found = checks.find(({ about }) => about === "crop");
+  return found === undefined
+    ? undefined
+    : lazily<FeasibilityReason>({
+        code: () => "salt-pair",
+        text: () =>
+          outcome !== "mixed"
+            ? found.text
+            : `what crystallises is a mixture and not clean ${product.name}, for the water left by its crystals does not keep all the rest dissolved: ${found.text}`,
+        numbers: () => (found.figure === undefined ? [] : [found.figure]),
+        source: () => cite("commonPractice"),
+      });
+}
+
 /** The figures of a ruling, for a batch of so much product. */
 export function stated(ruling: Ruling, batch: Batch): Feasibility {
+  const outcome = byTheWork(ruling, batch);
   const theory = batch.product.amount;
   let made: AqueousComposition | undefined;
   const composition = (basis: NonNullable<Ruling["basis"]>): AqueousComposition =>
@@ -62,9 +98,9 @@ export function stated(ruling: Ruling, batch: Batch): Feasibility {
     }));
   const mole = quantity("1 mol");
   const feasibility = lazily<Feasibility>({
-    verdict: () => ruling.verdict,
+    verdict: () => (outcome === "clean" ? "goes" : outcome === "mixed" ? "goes in part" : ruling.verdict),
     share: () => {
-      if (ruling.share === undefined) return undefined;
+      if (ruling.share === undefined || outcome === "mixed") return undefined;
       const label = { label: "share of the theory that forms", rule: "amount of solid / theory" };
       const { basis } = ruling;
       if (basis === undefined || ruling.share === 0 || ruling.share === 1)
@@ -76,7 +112,11 @@ export function stated(ruling: Ruling, batch: Batch): Feasibility {
       return sum(standing).dividedBy(mole).named(label);
     },
     solids: () => ruling.solids.map((one) => formedSolid(one, theory)),
-    reasons: () => [...ruling.reasons.map(reasonOf), ...waterReason(ruling, batch)],
+    reasons: () => {
+      const crop = outcome === undefined ? undefined : cropReason(batch, outcome);
+      const judged = crop === undefined ? ruling.reasons : ruling.reasons.filter(({ isCrop }) => isCrop !== true);
+      return [...(crop === undefined ? [] : [crop]), ...judged.map(reasonOf), ...waterReason(ruling, batch)];
+    },
   });
   return restsOn(feasibility, ruling.basis);
 }

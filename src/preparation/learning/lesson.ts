@@ -6,6 +6,7 @@ import { formulaFrom } from "../reaction/species";
 import { guard } from "../request/argument";
 import { type Run, type RunRecord, runFromJSON } from "../run";
 import type { FindingCode } from "../verdict/finding";
+import { theoryLeft } from "../verdict/losses";
 
 export const share = (q: Quantity): number => q.toNumber("");
 
@@ -73,18 +74,19 @@ export function keptOf(run: Run): Quantity | undefined {
 
 /** What a run teaches, or why it does not. */
 export function lessonOf(run: Run): Lesson | string {
-  const { dryMass, expected, isolation, materialBalance, plan, pureMass } = run;
+  const { dryMass, isolation, materialBalance, plan, pureMass } = run;
+  const whole = theoryLeft(run, run.losses);
   if (dryMass === undefined) return "nothing was weighed dry";
   const code = run.verdict[0]!.code;
   if (!TEACHES.includes(code)) return `its verdict is '${code}'`;
   const found = pureMass ?? dryMass;
   const kept = keptOf(run);
   if (isolation.how === "crystallise" && kept === undefined) return "its steps do not say what cooling brings";
-  const there = (kept === undefined ? found : found.plus(kept)).dividedBy(expected);
+  const there = (kept === undefined ? found : found.plus(kept)).dividedBy(whole);
   const { limiting } = materialBalance;
   const material = plan.request.materials.find(({ name }) => name === limiting)!;
   // What a liquor keeps is no better known than the solubility it is counted by.
-  const { standardUncertainty } = isolation.how === "crystallise" ? there : found.dividedBy(expected);
+  const { standardUncertainty } = isolation.how === "crystallise" ? there : found.dividedBy(whole);
   const u = standardUncertainty?.toNumber() ?? 0;
   const assay = material.strength === undefined ? assayOf(run, limiting) : undefined;
   return {

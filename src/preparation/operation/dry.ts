@@ -1,15 +1,33 @@
 // Drying to constant mass: what the cake still has of liquid goes, what was dissolved in it stays.
-import type { Entry } from "../contents/entry";
+import type { Quantity } from "../../quantity";
+import type { Books } from "../contents/books";
+import type { Entry, SolidEntry } from "../contents/entry";
 import { massOfWater } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { exact } from "../planning/exact";
 import { isVolatile } from "../reaction/fluids";
 import { type Done, done } from "./operation";
 
+/** Crystal water that goes as water. */
+function withoutWater(
+  { solids, water }: Books,
+  changes: (solid: SolidEntry) => boolean,
+): { readonly solids: readonly SolidEntry[]; readonly water: Quantity } {
+  let all = water;
+  const dry = solids.map((one) => {
+    if (one.matter.waters.isZero() || !changes(one)) return one;
+    all = all.plus(massOfWater(one.amount.times(one.matter.waters))).to("g");
+    return { ...one, matter: one.matter.core };
+  });
+  return { solids: dry, water: all };
+}
+
 const leaves = ({ matter }: Entry): boolean => isVolatile(matter.formula);
 
-export function dry(before: Pot): Done {
-  const { dissolved, solids, temperature, pressure } = before.books;
+/** @param changes - solids beside the product that keep no crystal water where it is dried */
+export function dry(before: Pot, changes: (solid: SolidEntry) => boolean = () => false): Done {
+  const { dissolved, temperature, pressure } = before.books;
+  const { solids, water } = withoutWater(before.books, changes);
   const gone = dissolved.filter(leaves);
   const dried = dissolved
     .filter((one) => !leaves(one))
@@ -23,7 +41,7 @@ export function dry(before: Pot): Done {
           ? pot.plusSolid(matter, amount, "from the liquor")
           : pot.with({ water: left! }).plusSolid(own.matter, amount, own.origin);
       },
-      before.with({ dissolved: [] }),
+      before.with({ dissolved: [], solids, water }),
     );
   const steam = gone.reduce(
     (pot, { matter, amount }) => pot.plusDissolved(matter, amount),

@@ -10,7 +10,7 @@ import type { Pot } from "../contents/pot";
 import { alternativesOf } from "../feasibility/oxide-or-hydroxide";
 import type { Bench, Work } from "../procedure/bench";
 import { completenessOf } from "../procedure/completeness";
-import { crystallisingOf } from "../procedure/crystallising";
+import { crystallisingOf, waterAtFirst } from "../procedure/crystallising";
 import { dropTestFor } from "../procedure/drop-test";
 import { feedsOf } from "../procedure/feeds";
 import { type Dissolved, isolationOf, type WashSchedule } from "../procedure/isolation";
@@ -150,7 +150,6 @@ export function batchOf(
         theoreticalYield,
       }),
     feeds: () => {
-      const cooling = batch.crystallising?.cooling;
       return feedsOf({
         setting,
         portions,
@@ -163,13 +162,10 @@ export function batchOf(
         precipitates: batch.isolation.how === "precipitate",
         // a gas or an acid that is to stay in its water is not warmed
         cold: batch.crystallising?.asItForms === true || (setting.wet && staysInWater(product.formula)),
-        // without a curve there is at least as much water as the product dissolves in
         target:
-          cooling !== undefined && "totalWater" in cooling
-            ? cooling.totalWater
-            : batch.isolation.how === "crystallise" && batch.crystallising?.asItForms !== true
-              ? batch.isolation.waterToSaturate
-              : undefined,
+          batch.isolation.how === "crystallise"
+            ? waterAtFirst(setting, batch.crystallising, batch.isolation.waterToSaturate)
+            : undefined,
         planned:
           before === undefined
             ? undefined
@@ -211,7 +207,12 @@ export function batchOf(
         inner.work.mixed === undefined || inner.full.missing.length > 0 ? undefined : [inner.work.mixed],
       ),
     dissolvingHeat: () => dissolvingHeatOf(setting, account, batch.feeds),
-    crystallising: () => crystallisingOf(setting, account, batch.isolation, theoreticalYield),
+    crystallising: () => {
+      const planned = before?.batch.crystallising;
+      const measured = before !== undefined && before.setting.temperature !== temperature;
+      const asPlanned = planned === undefined ? undefined : { crystallising: planned, measured };
+      return crystallisingOf(setting, account, batch.isolation, theoreticalYield, asPlanned);
+    },
     completeness: () =>
       batch.isolation.how !== "precipitate"
         ? undefined

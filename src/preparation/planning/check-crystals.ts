@@ -1,58 +1,78 @@
 // What crystals are watched for: from how much water they come, how many, and what may crystallise beside them.
 
-import type { Quantity } from "../../quantity";
-import { massOf } from "../contents/entry";
+import { type Quantity, sum } from "../../quantity";
+import { massOf, type SolidEntry } from "../contents/entry";
+import { type Matter, matterOf } from "../contents/matter";
 import { POT, type Work } from "../procedure/bench";
 import { type Check, check, shown, type Watched } from "./check";
 import { feedingsOf, isOver, leftOf } from "./left-over";
 
-/** Crystals as the steps have them: from how much water, and how many. */
+/** Crystals as the steps have them. */
 interface Grown {
+  /** Water they come from. */
   readonly water: Quantity;
-  readonly formula: string;
-  readonly mass: Quantity;
+  readonly own: SolidEntry;
+  /** What comes with them. */
+  readonly along: readonly SolidEntry[];
+  /** What stays on the hot filter before. */
+  readonly onFilter: readonly SolidEntry[];
 }
 
+const isCrystal = ({ origin }: SolidEntry): boolean => origin === "crystallised";
+
 /** Crystals of the step in which the pot cools; undefined where nothing is cooled. */
-function grownIn({ drafts }: Work): Grown | undefined {
-  const cooled = drafts.find(({ operation, vessel }) => operation === "cool" && vessel === POT);
-  const own = cooled?.after.books.solids.find(({ origin }) => origin === "crystallised");
-  return cooled === undefined || own === undefined
-    ? undefined
-    : { water: cooled.before.books.water, formula: own.matter.name, mass: massOf(own) };
+function grownIn({ drafts }: Work, product: Matter): Grown | undefined {
+  const inPot = drafts.filter(({ vessel }) => vessel === POT);
+  const cooled = inPot.find(({ operation }) => operation === "cool");
+  const crystals = cooled?.after.books.solids.filter(isCrystal) ?? [];
+  const own = crystals.find(({ matter }) => matter.core.key === product.core.key);
+  if (cooled === undefined || own === undefined) return undefined;
+  const boiled = inPot.find(({ operation }) => operation === "concentrate");
+  return {
+    water: cooled.before.books.water,
+    own,
+    along: crystals.filter((one) => one !== own),
+    onFilter: boiled?.after.books.solids.filter(isCrystal) ?? [],
+  };
 }
+
+const named = (solids: readonly SolidEntry[]): string =>
+  solids.map((one) => `${shown(massOf(one))} of ${one.matter.name}`).join(" and ");
 
 /** What crystals from a hot liquor are watched for. */
 export function crystallisation({ batch, setting, work }: Watched): Check[] {
-  const grown = grownIn(work);
   const { crystallising } = batch;
   if (crystallising === undefined) return [];
-  const { cooling, saltPair, hot, cold } = crystallising;
+  const grown = grownIn(work, matterOf(setting.product.formula));
+  const { cooling, hot, cold } = crystallising;
   const at = (q: Quantity): string => q.format({ decimals: 0, uncertainty: "none" });
   if (crystallising.asItForms && "missing" in cooling) return [check(cooling.missing)];
-  if ("missing" in cooling) return [check(`no crop by cooling can be calculated: ${cooling.missing}`)];
-  if (saltPair !== undefined)
-    return [
-      check(
-        `in ${shown(cooling.totalWater)} of water ${saltPair.filteredHot.isPositive() ? `${shown(saltPair.filteredHot)} of the other salt stays on the filter at ${at(hot)}, and` : `the other salt stays dissolved, and`} ${shown(saltPair.crop)} of ${setting.product.name} crystallises at ${at(cold)}, ${shown(saltPair.purity)} pure`,
-        saltPair.crop,
-      ),
-    ];
   if (grown === undefined)
     return [
-      check(
-        `cooling brings only ${shown(cooling.crop.share)} of it: the liquor is evaporated and gives all ${shown(batch.product.theoreticalYield)}`,
-        batch.product.theoreticalYield,
-      ),
+      "missing" in cooling
+        ? check(`no crop by cooling can be calculated: ${cooling.missing}`)
+        : check(
+            `cooling brings only ${shown(cooling.crop.share)} of it: the liquor is evaporated and gives all ${shown(batch.product.theoreticalYield)}`,
+            batch.product.theoreticalYield,
+          ),
     ];
-  // Less than the theory is there where a solid stayed, more comes where the liquor is boiled down further.
-  const isAsked = grown.formula === setting.product.name;
-  const share = isAsked ? grown.mass.dividedBy(batch.product.theoreticalYield).to("%") : cooling.crop.share;
+  const { water, own, along, onFilter } = grown;
+  const mass = massOf(own);
+  const share = own.amount.dividedBy(batch.product.amount).to("%");
+  const filtered = onFilter.length === 0 ? "" : `${named(onFilter)} stays on the filter at ${at(hot)}, and `;
+  const from =
+    "missing" in cooling
+      ? `from ${shown(water)} of water, cooled to ${at(cold)},`
+      : `from ${shown(water)} of water at ${at(hot)}, cooled to ${at(cold)},`;
+  const pure = mass.dividedBy(sum([mass, ...along.map(massOf)])).to("%");
+  const beside = along.length === 0 ? "" : `; ${named(along)} crystallises with it: ${shown(pure)} pure`;
+  const gap = "missing" in cooling ? ` (by what it dissolves cold: ${cooling.missing})` : "";
   return [
-    check(
-      `from ${shown(grown.water)} of water at ${at(hot)}, cooled to ${at(cold)}, ${shown(grown.mass)} of ${grown.formula} crystallises, ${shown(share)} of it`,
-      grown.mass,
-    ),
+    {
+      text: `${from} ${filtered}${shown(mass)} of ${own.matter.name} crystallises, ${shown(share)} of it${beside}${gap}`,
+      figure: mass,
+      about: "crop",
+    },
   ];
 }
 

@@ -1,61 +1,92 @@
-// A liquor boiled down with no figure of its hot solution: until the cold liquor keeps little, by what water dissolves cold.
+// A liquor boiled down or diluted to the water it is cooled with: clear and hot, or on into its own crystals.
 
-import { type Quantity, sum } from "../../quantity";
-import { massOf } from "../contents/entry";
-import { massOfWater, matterOf } from "../contents/matter";
-import { concentrate } from "../operation/concentrate";
-import { cool } from "../operation/cool";
+import type { Quantity } from "../../quantity";
+import { matterOf } from "../contents/matter";
+import { type Coming, concentrate } from "../operation/concentrate";
+import { dilute } from "../operation/dilute";
 import { exact, planned } from "../planning/exact";
-import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
 import { filterHot } from "./clearing";
-import { comesHot, hardlySoluble, limited } from "./coming";
-import { evaporate } from "./evaporating";
+import { type Crystals, crystalsFrom, saidHot } from "./coming";
+import type { Crystallising } from "./crystallising";
 import { notWarmOf } from "./kind";
-import { filterAndRinse } from "./rinsing";
+import { saturatedAt } from "./settling";
 import { celsius, percent } from "./words";
 
-/** Boiled down until the cold liquor keeps a small share, then cooled; `why` there is no crop by cooling alone. */
-export function boilDown(bench: Bench, why: string, cold: Quantity<"temperature">): void {
-  const { setting, isolation } = bench.frame;
-  const matter = matterOf(setting.product.formula);
-  const { books } = bench.pot;
-  const there = books.dissolved.find((one) => one.matter.key === matter.core.key)?.amount;
-  if (isolation.how !== "crystallise" || there === undefined) {
-    evaporate(bench, why);
-    return;
-  }
-  const stays = there.times(planned("staysInLiquor"));
-  const coming = limited(bench.pot, [{ matter, amount: there.minus(stays) }]);
-  const water = stays.times(matter.molarMass).dividedBy(isolation.retainedPer100g).times(exact("100 g")).to("g");
-  const bound = sum(coming.map((one) => massOfWater(one.amount.times(one.matter.waters))));
-  const off = books.water.minus(water).minus(bound).to("g");
-  if (off.isPositive()) boilOff(bench, off, why);
-  putAsides(bench, "seed");
-  const crop = sum(coming.map(massOf));
-  bench.did(POT, cool(bench.pot, cold, coming), {
-    target: cold,
-    blank: "temperature",
-    say: () =>
-      `Let it cool undisturbed to ${celsius(cold)}, overnight if there is time: about ${bench.hand.grams(crop)} of ${matter.name} crystallises.`,
-  });
-  filterAndRinse(bench, setting.product.formula, crop, cold);
+/** The liquor with the water it is to cool with; what comes hot beside the product is filtered off. */
+export function bringToWater(
+  bench: Bench,
+  crystallising: Crystallising,
+  water: Quantity,
+  beside: readonly Coming[],
+): void {
+  const { hot } = crystallising;
+  const off = bench.pot.books.water.minus(water);
+  const tolerance = water.times(planned("littleMore"));
+  if (off.compare(tolerance) > 0 || beside.length > 0)
+    boilOff(bench, off.isPositive() ? off : exact("0 g"), crystallising, beside);
+  else if (off.negated().compare(tolerance) > 0) thin(bench, off.negated(), crystallising);
+  if (beside.length > 0) filterHot(bench, hot);
 }
 
-/** So much water boiled off, and what comes hot filtered off. */
-function boilOff(bench: Bench, off: Quantity, why: string): void {
+function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, beside: readonly Coming[]): void {
   const { product } = bench.frame.setting;
-  const { name } = matterOf(product.formula);
+  const { hot, cold, intoCrystals } = crystallising;
   const warmest = notWarmOf(product.formula)?.upTo;
-  const { water, temperature: hot } = bench.pot.books;
-  const beside = hardlySoluble(bench, water.minus(off), hot);
   const done = concentrate(bench.pot, off, hot, beside);
+  const { mass, books } = done.after;
+  const how =
+    warmest === undefined
+      ? "Boil the liquor down, stirring,"
+      : `Evaporate the liquor in a wide dish on a water bath, at no more than ${warmest} (it does not boil there), stirring,`;
   bench.did(POT, done, {
     care: "isolating",
-    target: done.after.mass,
+    target: mass,
     limit: () => off,
     say: () =>
-      `Boil the liquor down${warmest === undefined ? "" : `, at no more than ${warmest}`}, stirring, until the contents weigh ${bench.hand.grams(done.after.mass)} (${bench.hand.water(off)} off): ${why}, cold it keeps ${percent(planned("staysInLiquor"))} of the ${name} then${comesHot(bench, beside)}.`,
+      `${how} until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} ${warmest === undefined ? "boiled " : ""}off, ${bench.hand.grams(books.water)} of water left)${
+        intoCrystals
+          ? whyInto(crystallising, crystalsFrom(bench, done.after, cold), product.name)
+          : whyNoHotter(crystallising, product.formula)
+      }${saidHot(bench, beside)}.`,
   });
-  filterHot(bench, hot);
+}
+
+/** Why a liquor is boiled down into its crystals, and what it keeps then. */
+function whyInto({ cooling }: Crystallising, crystals: Crystals | undefined, name: string): string {
+  const stays = crystals === undefined ? planned("staysInLiquor") : exact("100 %").minus(crystals.share);
+  const why =
+    "missing" in cooling
+      ? "how much of it hot water dissolves is not known"
+      : `from a solution saturated hot cooling brings only ${percent(cooling.crop.share)}, so some crystallises while it boils`;
+  return `: ${why}; cold the liquor keeps ${percent(stays)} of the ${name} then`;
+}
+
+/** Of a salt that dissolves less as it gets hotter what came at the boil goes back into solution. */
+function whyNoHotter({ hot }: Crystallising, product: Parameters<typeof matterOf>[0]): string {
+  const matter = matterOf(product);
+  const [here, above] = [hot, planned("hot") as Quantity<"temperature">].map((at) => saturatedAt(matter, at)?.perGram);
+  return here !== undefined && above !== undefined && above < here
+    ? `; it dissolves best at ${celsius(hot)}: what crystallises at the boil dissolves again as it cools to that, stirred`
+    : "";
+}
+
+function thin(bench: Bench, more: Quantity, { thinner }: Crystallising): void {
+  const nothing = bench.pot.with({
+    water: exact("0 g"),
+    solids: [],
+    dissolved: [],
+    other: exact("0 g"),
+    gas: [],
+    waterMissing: [],
+    unknown: [],
+  });
+  const done = dilute(bench.pot, nothing, more);
+  const why = thinner > 1 ? "something else would crystallise with it" : "the crystals would retain all the liquor";
+  bench.did(POT, done, {
+    target: done.after.mass,
+    amounts: [more],
+    say: () =>
+      `Add ${bench.hand.water(more)}, hot, until the contents weigh ${bench.hand.grams(done.after.mass)}: with less water ${why}.`,
+  });
 }

@@ -5,7 +5,6 @@ import { filterLiquor } from "../operation/filter";
 import { hold } from "../operation/hold";
 import { exact } from "../planning/exact";
 import { type Bench, POT } from "./bench";
-import type { Crystallising } from "./crystallising";
 import { celsius, list } from "./words";
 
 /** Solids that are not wanted go before anything crystallises. */
@@ -28,10 +27,10 @@ function lookThrough(bench: Bench, hot: Quantity<"temperature">): void {
   });
 }
 
-/** The hot liquor filtered, or looked through where no solid is in it. */
-export function clearHot(bench: Bench, { hot, saltPair }: Crystallising): void {
+/** The hot liquor filtered; or looked through where no solid is in it, unless something is filtered off later or may be product. */
+export function clearHot(bench: Bench, hot: Quantity<"temperature">, isLeft: boolean): void {
   const dirty = bench.pot.books.solids.length > 0;
   filterHot(bench, hot);
   // What leaves on the hot filter takes the dust along.
-  if (!dirty && !saltPair?.filteredHot.isPositive()) lookThrough(bench, hot);
+  if (!dirty && !isLeft) lookThrough(bench, hot);
 }

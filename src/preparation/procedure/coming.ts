@@ -1,14 +1,17 @@
-// What comes out of a liquor: never more than there is of it, and of water for its crystals.
+// What comes out of a liquor: by what its water keeps of everything in it, never more than there is, and of water for its crystals.
 
-import type { Quantity } from "../../quantity";
-import { massOf } from "../contents/entry";
-import { massOfWater, matterOf } from "../contents/matter";
+import { type Quantity, sum } from "../../quantity";
+import { type Entry, massOf } from "../contents/entry";
+import { type Matter, massOfWater, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import type { Coming } from "../operation/concentrate";
 import { exact } from "../planning/exact";
 import { fateOf, keptByWater } from "../reaction/fate";
-import { isGas } from "../reaction/fluids";
 import type { Bench } from "./bench";
+import { saturatedAt, settledFrom } from "./settling";
+import { list, percent } from "./words";
+
+type Temperature = Quantity<"temperature">;
 
 /** No more crystals than there is of the salt, and of water for them. */
 export function limited({ books }: Pot, coming: readonly Coming[]): Coming[] {
@@ -25,32 +28,80 @@ export function limited({ books }: Pot, coming: readonly Coming[]): Coming[] {
   });
 }
 
-/** By-products that water hardly dissolves, and that less of it no longer keeps: gypsum of a liquor that is boiled down. */
-export function hardlySoluble(bench: Bench, left: Quantity, hot: Quantity<"temperature">): Coming[] {
-  const { products, product, temperature, steps } = bench.frame.setting;
-  return products.flatMap((species): Coming[] => {
-    if (species === product || species.isWater || isGas(species.formula, true)) return [];
-    if (fateOf(species.formula, temperature).precipitated !== true) return [];
-    const matter = matterOf(species.formula);
-    const there = bench.pot.books.dissolved.find((one) => one.matter.key === matter.core.key)?.amount;
-    const kept = (keptByWater(matter.formula, left, hot) ?? keptByWater(matter.formula, left, temperature))
-      ?.dividedBy(matter.molarMass)
-      .to("mol");
-    if (there === undefined || kept === undefined) return [];
-    const amount = there.minus(kept);
-    return amount.times(matter.molarMass).compare(steps.mass) < 0 ? [] : [{ matter, amount }];
-  });
+/** What is dissolved of the product, and beside it. */
+export function solutesOf(
+  { books }: Pot,
+  product: Matter,
+): { readonly own: Entry | undefined; readonly others: Entry[] } {
+  const isOwn = ({ matter }: Entry): boolean => matter.key === product.core.key;
+  const own = books.dissolved.find(isOwn);
+  return {
+    // a table that names no solid leaves it the form that is asked for
+    own: own === undefined ? undefined : { matter: product, amount: own.amount },
+    others: books.dissolved.filter((one) => !isOwn(one)),
+  };
 }
 
-/** The other salt of a pair, as it comes out. */
-export function otherSalt(bench: Bench, mass: Quantity): Coming[] {
-  const { products, product } = bench.frame.setting;
-  const species = products.find((one) => one !== product && !one.isWater);
-  if (species === undefined) return [];
-  const matter = matterOf(species.formula);
-  return [{ matter, amount: mass.dividedBy(matter.molarMass).to("mol") }];
+const wantedBy = ({ frame }: Bench): Matter => matterOf(frame.setting.product.formula);
+
+/** Salts beside the product that so much hot water no longer keeps; what no balance shows stays. */
+export function comingHot(bench: Bench, pot: Pot, water: Quantity, hot: Temperature): Coming[] {
+  const { steps, temperature } = bench.frame.setting;
+  const { others } = solutesOf(pot, wantedBy(bench));
+  const known = others.filter(({ matter }) => saturatedAt(matter, hot) !== undefined);
+  const settled = settledFrom(known, water, hot)?.coming ?? [];
+  // of what hardly dissolves the figure of the room will do
+  const little = others.flatMap(({ matter, amount }): Coming[] => {
+    if (saturatedAt(matter, hot) !== undefined || fateOf(matter.formula, temperature).precipitated !== true) return [];
+    const kept = keptByWater(matter.formula, water, temperature)?.dividedBy(matter.molarMass).to("mol");
+    return kept === undefined ? [] : [{ matter, amount: amount.minus(kept) }];
+  });
+  return [...settled, ...little].filter((one) => massOf(one).compare(steps.mass) >= 0);
 }
+
+/** Crystals of a cooled liquor. */
+export interface Crystals {
+  readonly own: Coming;
+  /** Share of what is dissolved of it. */
+  readonly share: Quantity;
+  /** What crystallises with it. */
+  readonly along: readonly Coming[];
+  /** Everything that comes. */
+  readonly all: readonly Coming[];
+  /** Share of the product in all of that. */
+  readonly purity: Quantity;
+}
+
+/** What crystallises from a liquor at a temperature; undefined where none of the product does, or no liquor would be left. */
+export function crystalsFrom(bench: Bench, pot: Pot, cold: Temperature): Crystals | undefined {
+  const { own, others } = solutesOf(pot, wantedBy(bench));
+  if (own === undefined) return undefined;
+  const settled = settledFrom([own, ...others], pot.books.water, cold);
+  const coming = limited(pot, settled?.coming ?? []);
+  const crop = coming.find(({ matter }) => matter.core.key === own.matter.core.key);
+  if (crop === undefined) return undefined;
+  const along = coming.filter((one) => one !== crop);
+  const mass = massOf(crop);
+  return {
+    own: crop,
+    share: crop.amount.dividedBy(own.amount).to("%"),
+    along,
+    all: coming,
+    purity: mass.dividedBy(sum([mass, ...along.map(massOf)])).to("%"),
+  };
+}
+
+const masses = ({ hand }: Bench, coming: readonly Coming[]): string[] =>
+  coming.map((one) => `${hand.grams(massOf(one))} of ${one.matter.name}`);
 
 /** What crystallises while the liquor is boiled down, in words. */
-export const comesHot = ({ hand }: Bench, beside: readonly Coming[]): string =>
-  beside.map((one) => `; ${hand.grams(massOf(one))} of ${one.matter.name} crystallises hot`).join("");
+export const saidHot = (bench: Bench, beside: readonly Coming[]): string =>
+  masses(bench, beside)
+    .map((one) => `; ${one} crystallises hot`)
+    .join("");
+
+/** What crystallises with the product, in words, as far as a balance shows it. */
+export function saidAlong(bench: Bench, { along, purity }: Pick<Crystals, "along" | "purity">): string {
+  const shown = along.filter((one) => massOf(one).compare(bench.frame.setting.steps.mass) >= 0);
+  return shown.length === 0 ? "" : `, and with it ${list(masses(bench, shown))}: ${percent(purity)} pure`;
+}

@@ -1,22 +1,20 @@
-// Bringing a product out of its liquor by cooling: how far to boil down and what crop to expect; where a salt pair swaps
-// its ions, which salt leaves hot and which cold.
+// Bringing a product out of its liquor by cooling: how hot and how cold, how far to boil down, and what is beside it.
 
 import { type Formula, parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
-import {
-  type Crystallisation,
-  crystallise,
-  type FractionalCrystallization,
-  fractionalCrystallization,
-} from "../../solubility";
+import { type Crystallisation, crystallise, fractionalCrystallization, solidTransitions } from "../../solubility";
+import { type Matter, matterOf } from "../contents/matter";
 import { exact, planned } from "../planning/exact";
 import { type Account, massFor } from "../reaction/account";
 import { fateOf } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
+import { besideProduct } from "./beside";
+import { cleanWay, type Parted, partedOn, type Start, type Way, warmerThan, waterToKeepLittle } from "./crystal-way";
 import type { Isolation } from "./isolation";
-import { notWarmOf } from "./kind";
+import { isBase, notWarmOf } from "./kind";
+import { type Salt, saturatedAt } from "./settling";
 
 /** How a product is crystallised. */
 export interface Crystallising {
@@ -24,21 +22,33 @@ export interface Crystallising {
   readonly hot: Quantity<"temperature">;
   /** Temperature to which it is cooled. */
   readonly cold: Quantity<"temperature">;
-  /** The product by itself: `totalWater` is what to boil the liquor down to; or why there is no such figure. */
+  /** The product by itself, from a solution just saturated hot; or why there is no such figure. */
   readonly cooling: Crystallisation | { readonly missing: string };
+  /** Water of the liquor that is cooled; undefined where it is evaporated instead. */
+  readonly water: Quantity<"mass"> | undefined;
+  /** That over the least water that was thought of: more where something else would crystallise. */
+  readonly thinner: number;
+  /** It is boiled down until its own crystals come. */
+  readonly intoCrystals: boolean;
+  /** Part of the product that is in the crystals, and how pure they are, where other salts with figures are beside it. */
+  readonly parted: { readonly share: Quantity<"number">; readonly purity: Quantity<"number"> } | undefined;
   /** Another solid comes out of these ions in its place. */
   readonly otherComes: boolean;
   /** It is not warmed in its liquor, and comes out as it forms, in the cold. */
   readonly asItForms: boolean;
-  /** Where the liquor holds one other salt made of the same ions; undefined where it does not. */
-  readonly saltPair: FractionalCrystallization | undefined;
+  /** Temperature below which another hydrate would come, where the liquor is kept warm for that. */
+  readonly notBelow: Quantity<"temperature"> | undefined;
 }
 
-/** Where a solubility ends below 80 °C, the hot solution is made at one of these. */
-const LOWER = ["60 °C", "50 °C", "40 °C"];
+/** What a run takes over from its plan. */
+export interface AsPlanned {
+  readonly crystallising: Crystallising;
+  /** The temperature at the filter was measured. */
+  readonly measured: boolean;
+}
 
-/** Least share of the liquor's water that is left for a second crop. */
-const HALF = "0.5";
+/** Where a solubility ends below 80 °C, or is the largest there, the hot solution is made at one of these. */
+const LOWER = ["60 °C", "50 °C", "40 °C"];
 
 /** Times the least hot water: a hydrate that would bind all of it is left a liquor by a little more. */
 const THINNER = ["1.25", "1.5", "2"] as const;
@@ -48,26 +58,18 @@ const firstLine = (error: { readonly message: string }): string => error.message
 /** The table ends below the hot solution. */
 const isBeyondTable = (missing: string): boolean => /is known from|too far/.test(missing);
 
-/** Share of the water of the cold liquor in which the salt is as strong as it was hot: boiled down further it crystallises hot. */
-function asHotAsFirst({ path: [hot, , liquor] }: Crystallisation): number {
-  const share = liquor!.grams / hot!.grams;
-  return Math.min(0.999, Math.ceil(share * 1000) / 1000);
-}
+type Temperature = Quantity<"temperature">;
 
 /** The crop of so much of a product by cooling; or why there is no figure for it. */
-export function coolingOf(
+function coolingOf(
   formula: Formula,
   mass: Quantity<"mass">,
-  hot: Quantity<"temperature">,
-  cold: Quantity<"temperature">,
+  hot: Temperature,
+  cold: Temperature,
 ): Crystallising["cooling"] {
   const request = { formula, mass, hot, cold } as const;
   const grown = (more: { readonly waterFactor?: (typeof THINNER)[number] } = {}) =>
-    attempt((): Crystallisation => {
-      const byHalf = crystallise({ ...request, ...more, evaporateTo: HALF });
-      const saturated = asHotAsFirst(byHalf);
-      return saturated <= Number(HALF) ? byHalf : crystallise({ ...request, ...more, evaporateTo: saturated });
-    });
+    attempt((): Crystallisation => crystallise({ ...request, ...more }));
   const setsAsWhole = (found: ReturnType<typeof grown>): boolean =>
     found.ok ? found.value.crop.share.compare(exact("100 %")) > 0 : found.error.code === "solubility.no-liquor";
   const first = grown();
@@ -86,42 +88,100 @@ export function coolingOf(
   return { missing };
 }
 
-export function crystallisingOf(
-  setting: Setting,
-  account: Account,
-  isolation: Isolation,
-  theory: Quantity<"mass">,
-): Crystallising | undefined {
-  if (isolation.how !== "crystallise") return undefined;
-  const { product, products, materials, temperature: cold } = setting;
-  const bound = notWarmOf(product.formula);
-  const limit = bound?.upTo === undefined ? undefined : (exact(bound.upTo) as Quantity<"temperature">);
-  if (limit !== undefined && limit.compare(cold) <= 0) {
-    const missing = `${product.name} is not warmed in its liquor: ${bound!.why}`;
-    return { hot: cold, cold, cooling: { missing }, otherComes: false, asItForms: true, saltPair: undefined };
-  }
-  // As hot as the table goes, where it ends below the usual.
-  const usual = limit ?? (planned("hot") as Quantity<"temperature">);
+/** Cooling from the hot solution that brings most: as hot as the table goes, and where the salt dissolves best. */
+function bestCooling(formula: Formula, theory: Quantity<"mass">, usual: Temperature, cold: Temperature) {
   let hot = usual;
-  let cooling = coolingOf(product.formula, theory, hot, cold);
+  let cooling = coolingOf(formula, theory, hot, cold);
+  const most = (at: Temperature): number => saturatedAt(matterOf(formula), at)?.perGram ?? 0;
   for (const text of LOWER) {
-    if (!("missing" in cooling) || !isBeyondTable(cooling.missing)) break;
-    const lower = exact(text) as Quantity<"temperature">;
-    const again = coolingOf(product.formula, theory, lower, cold);
+    const lower = exact(text) as Temperature;
+    if (lower.compare(usual) >= 0 || lower.compare(cold) <= 0) continue;
+    const isBetter = "missing" in cooling ? isBeyondTable(cooling.missing) : most(lower) > most(hot);
+    if (!isBetter) continue;
+    const again = coolingOf(formula, theory, lower, cold);
     if ("missing" in again) continue;
+    if (!("missing" in cooling) && again.crop.share.compare(cooling.crop.share) <= 0) continue;
     hot = lower;
     cooling = again;
   }
+  return { hot, cooling };
+}
+
+/** Kelvin above a change of hydrate at which a liquor is still filtered in time. */
+const SAFELY = 3;
+
+/** Where a liquor is filtered. */
+interface Filtered {
+  readonly cold: Temperature;
+  /** The change of hydrate that it is kept above. */
+  readonly notBelow?: Temperature;
+  /** No figure is known above that. */
+  readonly isBlind?: boolean;
+}
+
+/** How cold a liquor may be made for the hydrate that was asked for: as the room, or above the change below which one with more water comes. */
+function coldFor(product: Matter, room: Temperature, hot: Temperature): Filtered {
+  const asked = product.waters.toNumber("");
+  const own = saturatedAt(product, room)?.solid.waters.toNumber("");
+  if (own === undefined || own <= asked) return { cold: room };
+  const changes = attempt(() => solidTransitions(product.formula));
+  const watersOf = (text: string): number => matterOf(parseFormula(text)).waters.toNumber("");
+  const change = (changes.ok ? changes.value : []).find(
+    ({ celsius, above }) => celsius > room.toNumber("°C") && above !== undefined && watersOf(above) <= asked,
+  );
+  if (change === undefined) return { cold: room };
+  const cold = warmerThan(room, hot).find((at) => at.toNumber("°C") >= change.celsius + SAFELY);
+  if (cold === undefined) return { cold: room };
+  const notBelow = exact(`${change.celsius} °C`) as Temperature;
+  return { cold, notBelow, isBlind: saturatedAt(product, cold) === undefined };
+}
+
+/** Most of a salt that is evaporated dry rather than cooled, where nothing is beside it. */
+const FLAT = "25 %";
+
+/** Is the hydrate what stands at the boil, by the changes of the table? Evaporated it stays what it is. */
+function standsHot(product: Matter): boolean {
+  const changes = attempt(() => solidTransitions(product.formula));
+  const above = changes.ok ? changes.value.at(-1)?.above : undefined;
+  return above !== undefined && parseFormula(above).hasSameComposition(product.formula);
+}
+
+/** Where the water may begin: what just dissolves it hot, or what keeps little of it cold. */
+function startsOf(
+  product: Matter,
+  dry: Quantity,
+  { hot, cold, cooling }: Pick<Crystallising, "hot" | "cold" | "cooling">,
+  isMixed: boolean,
+): Start[] {
+  const little = waterToKeepLittle(product, dry, cold);
+  const into: Start[] = little === undefined ? [] : [{ water: little, intoCrystals: true }];
+  if ("missing" in cooling) return isMixed || !(product.waters.isZero() || standsHot(product)) ? into : [];
+  const { share } = cooling.crop;
+  const clear: Start = { water: cooling.totalWater, intoCrystals: false };
+  const asked = parseFormula(cooling.crop.formula).hasSameComposition(product.formula);
+  if (share.compare(exact(FLAT)) < 0 && product.waters.isZero() && asked && !isMixed) return [];
+  if (share.compare(planned("poorCrop")) >= 0) return [clear];
+  const [hotOne, coldOne] = [saturatedAt(product, hot)?.solid, saturatedAt(product, cold)?.solid];
+  // boiled down further another hydrate would come, which turns into this one slowly or not at all
+  const isSame = hotOne !== undefined && hotOne.key === coldOne?.key;
+  const isLess = little !== undefined && little.compare(cooling.totalWater) < 0;
+  if (!isLess || !(isSame || share.compare(exact(FLAT)) < 0)) return [clear];
+  return [...into, clear];
+}
+
+/** Do the salts of the liquor give another solid than the two that are planned for? */
+function otherSolid(
+  { materials, products, product, temperature }: Setting,
+  account: Account,
+  { hot, cold, cooling }: Pick<Crystallising, "hot" | "cold" | "cooling">,
+): string | undefined {
+  if ("missing" in cooling) return undefined;
   const beside = products.filter(
     (s) =>
-      s !== product &&
-      !s.isWater &&
-      !isGas(s.formula, true) &&
-      fateOf(s.formula, setting.temperature).precipitated !== true,
+      s !== product && !s.isWater && !isGas(s.formula, true) && fateOf(s.formula, temperature).precipitated !== true,
   );
-  const other = beside[0];
-  const base = { hot, cold, cooling, otherComes: false, asItForms: false };
-  if (other === undefined || beside.length > 1 || "missing" in cooling) return { ...base, saltPair: undefined };
+  const [other] = beside;
+  if (other === undefined || beside.length > 1) return undefined;
   const from = materials.map(({ species }, i) => {
     const { amount } = account.supplied[i]!;
     return { formula: species.formula, mass: massFor(amount, species.formula) };
@@ -136,7 +196,107 @@ export function crystallisingOf(
       cold,
     }),
   );
-  if (!pair.ok && pair.error.code === "solubility.other-solid")
-    return { ...base, cooling: { missing: firstLine(pair.error) }, otherComes: true, saltPair: undefined };
-  return { ...base, saltPair: pair.ok ? pair.value : undefined };
+  return !pair.ok && pair.error.code === "solubility.other-solid" ? firstLine(pair.error) : undefined;
+}
+
+/** A share in percent, to the figures that the search is worth. */
+const inPercent = (share: number): Quantity<"number"> => exact(`${(100 * share).toPrecision(4)} %`) as Quantity<"number">;
+
+const inShares = ({ share, purity }: Parted): NonNullable<Crystallising["parted"]> => ({
+  share: inPercent(share),
+  purity: inPercent(purity),
+});
+
+/** The way of a plan, put to what was really taken. */
+function wayAgain(starts: readonly Start[], { thinner, intoCrystals }: Crystallising, cold: Temperature): Way {
+  const start = starts.find((one) => one.intoCrystals === intoCrystals) ?? starts[0]!;
+  const water = thinner === 1 ? start.water : start.water.times(exact(thinner.toPrecision(6))).to("g");
+  return { water, factor: thinner, cold, intoCrystals: start.intoCrystals };
+}
+
+export function crystallisingOf(
+  setting: Setting,
+  account: Account,
+  isolation: Isolation,
+  theory: Quantity<"mass">,
+  before?: AsPlanned,
+): Crystallising | undefined {
+  if (isolation.how !== "crystallise") return undefined;
+  const { product, temperature: room } = setting;
+  const own = matterOf(product.formula);
+  const bound = notWarmOf(product.formula);
+  const limit = bound?.upTo === undefined ? undefined : (exact(bound.upTo) as Temperature);
+  const none = {
+    water: undefined,
+    thinner: 1,
+    intoCrystals: false,
+    parted: undefined,
+    otherComes: false,
+    asItForms: false,
+    notBelow: undefined,
+  };
+  if (limit !== undefined && limit.compare(room) <= 0) {
+    const missing = `${product.name} is not warmed in its liquor: ${bound!.why}`;
+    return { ...none, hot: room, cold: room, cooling: { missing }, asItForms: true };
+  }
+  const usual = limit ?? (planned("hot") as Temperature);
+  const asMeasured = before?.measured === true;
+  const {
+    cold: coldest,
+    notBelow,
+    isBlind = false,
+  }: Filtered = asMeasured ? { cold: room } : coldFor(own, room, usual);
+  const { hot, cooling } = bestCooling(product.formula, theory, usual, coldest);
+  const base = { ...none, hot, cold: coldest, cooling, notBelow };
+  if (isBlind) return base;
+  const other = otherSolid(setting, account, base);
+  if (other !== undefined) return { ...base, cooling: { missing: other }, otherComes: true };
+  const beside = besideProduct(setting, account);
+  const all = beside.reduce((sum, { dry }) => sum.plus(dry), exact("0 g"));
+  const dry = theory.dividedBy(own.molarMass).times(own.core.molarMass).to("g");
+  const starts = startsOf(own, dry, base, all.compare(theory.times(planned("littleMore"))) > 0);
+  if (starts.length === 0) return base;
+  const little = theory.times(planned("worthAWord"));
+  const salts = beside
+    .filter((one) => one.dry.compare(little) > 0 && saturatedAt(one.matter, coldest) !== undefined)
+    .map((one): Salt => ({ matter: one.matter, dry: one.dry.toNumber("g") }));
+  const self: Salt = { matter: own, dry: dry.toNumber("g") };
+  const way =
+    before === undefined || before.crystallising.water === undefined
+      ? cleanWay(starts, self, salts, hot, coldest)
+      : wayAgain(starts, before.crystallising, asMeasured ? room : before.crystallising.cold);
+  const { water, cold, factor, intoCrystals } = way;
+  const parted = salts.length === 0 ? undefined : partedOn(way, self, salts, hot);
+  return {
+    ...base,
+    cold,
+    water: water as Quantity<"mass">,
+    thinner: factor,
+    intoCrystals,
+    parted: parted === undefined ? undefined : inShares(parted),
+    cooling: cold === coldest || "missing" in cooling ? cooling : coolingOf(product.formula, theory, hot, cold),
+  };
+}
+
+/** Nothing but clear solutions comes together: there is no dirt that is not filtered from one of them. */
+const isClear = ({ materials, products, temperature }: Setting): boolean =>
+  products.every(({ formula }) => fateOf(formula, temperature).precipitated !== true) &&
+  materials.every(
+    ({ isSolution, form }) => isSolution || (!isBase(form) && fateOf(form, temperature).precipitated === false),
+  );
+
+/**
+ * Water that a liquor has when everything has reacted: it is looked through hot, so the product is dissolved in it then. Without a
+ * curve it is as much as dissolves the product in the room; of clear solutions no more is taken than is left in the end.
+ */
+export function waterAtFirst(
+  setting: Setting,
+  crystallising: Crystallising | undefined,
+  inRoom: Quantity,
+): Quantity | undefined {
+  if (crystallising === undefined || crystallising.asItForms) return undefined;
+  const { cooling, water } = crystallising;
+  if ("missing" in cooling && water !== undefined && isClear(setting)) return water;
+  const clear = "missing" in cooling ? inRoom : cooling.totalWater;
+  return water === undefined || water.compare(clear) < 0 ? clear : water;
 }

@@ -6,6 +6,7 @@ import { exact } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { limited } from "./coming";
 import { notWarmOf } from "./kind";
+import { celsius } from "./words";
 
 /** The liquor is evaporated, and what is in it is the product: cooling brings little, or there is no figure for it. */
 export function evaporate(
@@ -15,7 +16,8 @@ export function evaporate(
 ): void {
   const { setting } = bench.frame;
   const { product, temperature } = setting;
-  const warmest = bench.frame.crystallising?.asItForms === true ? undefined : notWarmOf(product.formula)?.upTo;
+  const { asItForms = false, notBelow } = bench.frame.crystallising ?? {};
+  const warmest = asItForms ? undefined : notWarmOf(product.formula)?.upTo;
   const crop = matterOf(product.formula);
   const { books } = bench.pot;
   const there = books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;
@@ -32,7 +34,7 @@ export function evaporate(
       care: "isolating",
       target: done.after.mass,
       say: () =>
-        `${how}${warmest === undefined ? "" : ` at no more than ${warmest},`} until it sets to crystals (${bench.hand.water(off)} in all); ${missing === undefined ? "cooling brings little of it" : `no crop by cooling is known (${missing})`}.`,
+        `${how}${warmest === undefined ? "" : ` at no more than ${warmest},`}${notBelow === undefined ? "" : ` above ${celsius(notBelow)} all the time,`} until it sets to crystals (${bench.hand.water(off)} in all); ${notBelow !== undefined ? "colder another hydrate would crystallise" : missing === undefined ? "cooling brings little of it" : "how much of it crystallises on cooling is not known"}.`,
     },
   );
 }

@@ -9,6 +9,7 @@ import { exact, planned } from "../planning/exact";
 import { isLye } from "../reaction/acids";
 import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
+import { isAgent } from "./roles";
 import { isStated, waterForSolid } from "./stated-water";
 
 /** The least water that dissolves a mass at a temperature; undefined where no solubility is known. */
@@ -88,9 +89,12 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   const { setting, account, roles } = feeding;
   // A base is made thin whatever comes of it, and so is a metal salt that a ligand is to meet.
   const meetsLigand = roles[i] === "metal salt" && roles.includes("ligand");
-  // An oxidiser that is to come is not put into anything hot.
-  const crystals =
-    feeding.crystals && !feeding.cold && roles[i] !== "base" && !meetsLigand && !roles.includes("oxidiser");
+  // What is oxidised and what oxidises it do not meet hot.
+  const oxidises = roles.includes("oxidiser") || roles.includes("reducer");
+  const forCrystals = feeding.crystals && !feeding.cold && roles[i] !== "base" && !meetsLigand;
+  const crystals = forCrystals && !oxidises;
+  // Itself it is dissolved no warmer than it is cooled to in between: what water it does not need is not boiled off again.
+  const isWarm = forCrystals && oxidises && isAgent(material.form, "oxidiser") && feeding.target !== undefined;
   const { shelf, form, formName } = material;
   const { name } = shelf;
   const { amount } = account.supplied[i]!;
@@ -99,7 +103,9 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
     shelf.dissolve?.temperature === undefined
       ? crystals
         ? planned("hot")
-        : temperature
+        : isWarm
+          ? planned("coolsDownTo")
+          : temperature
       : quantity(shelf.dissolve.temperature as Quantity)
   ) as Quantity<"temperature">;
   const least = request.waterFactor ?? planned(crystals ? "hotWaterFactor" : "coldWaterFactor").value.toString();
@@ -126,7 +132,7 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   const base = { material: name, how: "dissolve", at } as const;
   const saturated = { ...base, dissolving: found.value, why: `${least} times what just dissolves it` };
   // A lye as strong as it can be would boil as it is made.
-  if (crystals || (feeding.cold && !isLye(form)) || request.waterFactor !== undefined) return saturated;
+  if (crystals || isWarm || (feeding.cold && !isLye(form)) || request.waterFactor !== undefined) return saturated;
   // A ligand of a complex that stays dissolved is strong: what is made thin has to be boiled off again.
   const isStrong = feeding.crystals || (roles[i] === "ligand" && !feeding.precipitates);
   const aim = planned(isStrong || feeding.cold ? "baseStrength" : "feedStrength");

@@ -17,7 +17,7 @@ import { isPeroxide } from "./roles";
 import { isStated, waterForSolution } from "./stated-water";
 
 /** Acids whose own reduction gives the gas are used as strong as they are: nothing else that reacts brings the element of the gas. */
-function isOxidisingAcid({ form }: Material, { products, reactants, wet }: Setting): boolean {
+export function isOxidisingAcid({ form }: Material, { products, reactants, wet }: Setting): boolean {
   const gives = (gas: string, element: string): boolean =>
     products.some(({ formula }) => isGas(formula, wet) && isOneOf(formula, gas)) &&
     reactants.filter(({ formula }) => formula.count(element).n !== 0n).length === 1;

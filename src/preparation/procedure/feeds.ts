@@ -5,13 +5,15 @@ import { type Quantity, sum } from "../../quantity";
 import type { DissolvingWater } from "../../solubility";
 import { exact, planned } from "../planning/exact";
 import type { Account } from "../reaction/account";
+import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
 import { waterOfReaction } from "../reaction/water-of-reaction";
 import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
 import { leastWater } from "./feed-dissolved";
-import { dilutedBy, feedOf } from "./feed-single";
+import { dilutedBy, feedOf, isOxidisingAcid } from "./feed-single";
 import { inOrder, ranksOf } from "./roles";
 import { isStated } from "./stated-water";
 
@@ -130,7 +132,7 @@ function waterWanting(brought: Quantity, { setting, account, target }: Feeding):
   return wanted.minus(sum([brought, bound, waterOfReaction(materials, account, reactants, products)])).to("g");
 }
 
-/** A feed with more water; a solid or a solution that is poured as it is stays what it is. */
+/** A feed with more water; a solid without any stays what it is. */
 function withMore(feed: Feed, i: number, more: Quantity, { setting, portions }: Feeding): Feed {
   if (feed.how === "dissolve") {
     const { water, totalWater } = feed.dissolving;
@@ -146,11 +148,16 @@ function withMore(feed: Feed, i: number, more: Quantity, { setting, portions }: 
   }
   if (feed.how === "unknown" || (feed.how === "solid" && feed.water !== undefined))
     return { ...feed, water: waterToAdd(feed.water!.plus(more), "what the liquor needs") };
-  if (feed.how !== "solution" || feed.dilution === undefined) return feed;
+  if (feed.how !== "solution") return feed;
   const material = setting.materials[i]!;
-  const mass = material.massOf(portions[i]!)!;
-  return { ...feed, dilution: dilutedBy(mass, material.massFraction()!, feed.dilution.water.plus(more)) };
+  const [mass, w] = [material.massOf(portions[i]!), material.massFraction()];
+  if (mass === undefined || w === undefined) return feed;
+  return { ...feed, dilution: dilutedBy(mass, w, feed.dilution?.water.plus(more) ?? more) };
 }
+
+/** An acid that does the same in more water. */
+const isThinned = (material: Material, setting: Setting): boolean =>
+  isAcid(material.form) && !isOxidisingAcid(material, setting);
 
 /** The feeds, with as much more water as the liquor needs at the end. */
 export function feedsOf(feeding: Feeding): readonly Feed[] {
@@ -173,6 +180,12 @@ export function feedsOf(feeding: Feeding): readonly Feed[] {
     (feed.how === "unknown" ||
       (feed.how === "solid" && feed.reacts === true) ||
       (feed.how === "dissolve" && (feed.shares !== true || feed.dissolving.water.isPositive())));
-  const at = strong >= 0 ? strong : feeds.findIndex(takes);
+  const own = strong >= 0 ? strong : feeds.findIndex(takes);
+  // Where nothing else takes water, what is poured as it is is diluted with it.
+  const poured = feeds.findIndex(
+    (feed, i) =>
+      isOpen(i) && feed.how === "solution" && feed.water !== undefined && isThinned(setting.materials[i]!, setting),
+  );
+  const at = own >= 0 || feeding.target === undefined ? own : poured;
   return feeds.map((feed, i) => (i === at ? withMore(feed, i, more, feeding) : feed));
 }

@@ -1,7 +1,7 @@
 // The end of every procedure: dry to constant mass, weigh, bottle.
 import type { Formula } from "../../formula";
-import { sum } from "../../quantity";
-import { massOf } from "../contents/entry";
+import { type Quantity, sum } from "../../quantity";
+import { massOf, type SolidEntry } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { mayIgnite } from "../identity/by-ignition";
 import { collect } from "../operation/collect";
@@ -13,6 +13,7 @@ import { type Bench, POT } from "./bench";
 import { dryingIn } from "./drying";
 import { isGel } from "./isolation";
 import { protectionOf } from "./protection";
+import { saturatedAt } from "./settling";
 import { celsius, list } from "./words";
 
 export function finish(bench: Bench): void {
@@ -24,7 +25,18 @@ export function finish(bench: Bench): void {
   const care = kept === undefined ? "" : `; ${kept}`;
   rinseWithAlcohol(bench);
   putTheRest(bench);
-  bench.did(POT, dry(bench.pot), {
+  const own = matterOf(product.formula).core.key;
+  // no curve goes beyond the boil, and no crystal water that is gone hot comes back hotter
+  const hot = planned("hot");
+  const warmth = (
+    upTo === undefined ? planned("temperature") : upTo.compare(hot) > 0 ? hot : upTo
+  ) as Quantity<"temperature">;
+  // What crystallised beside it from a colder liquor may lose its own water here.
+  const weathers = ({ matter, origin }: SolidEntry): boolean =>
+    origin === "crystallised" &&
+    matter.core.key !== own &&
+    (saturatedAt(matter, warmth)?.solid.waters.compare(matter.waters) ?? 0) < 0;
+  bench.did(POT, dry(bench.pot, weathers), {
     care: "drying",
     blank: "dried",
     limit: () => upTo,

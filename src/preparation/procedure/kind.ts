@@ -37,18 +37,22 @@ export function isBase(formula: Formula): boolean {
   const { symbols } = formula;
   const metal = symbols.some((s) => !isNonmetal(s));
   if (isAmmonia(formula)) return true;
-  return metal && symbols.every((s) => !isNonmetal(s) || ["C", "H", "O"].includes(s)) && !madeOf(formula).organic;
+  const isLight = symbols.every((s) => !isNonmetal(s) || ["C", "H", "O"].includes(s));
+  return metal && isLight && !madeOf(formula).organic && !isOfAcidAnion(formula);
 }
+
+/** Salts of strong acids with the metal in the anion: acid takes no base from them. */
+const ACID_ANIONS = ["dichromate", "permanganate"];
+
+const isOfAcidAnion = (formula: Formula): boolean => ACID_ANIONS.some((name) => madeOf(formula).groups.has(name));
 
 /** A salt that still has acid hydrogen: an excess of base makes another one of it. */
 export const isAcidSalt = (formula: Formula): boolean =>
   constitutionOf(formula).anions.some(({ formula: anion }) => isHydrogenAnion(anion));
 
-/** Cations that a formula shows: metals, and ammonium. */
-function cations(formula: Formula): number {
-  const metals = formula.symbols.filter((s) => !isNonmetal(s)).length;
-  return metals + (madeOf(formula).ammonium ? 1 : 0);
-}
+/** Cations that a salt has in its water; the metal of a dichromate is none. */
+const cations = (formula: Formula): number =>
+  new Set(constitutionOf(formula).cations.map(({ formula: cation }) => cation)).size;
 
 /** Gases that a solid is heated in. */
 const isOfFurnace = (formula: Formula): boolean => gasRow(formula)?.furnace === true;

@@ -61,7 +61,7 @@ function agentsOf({ equation }: Setting): { oxidising: readonly string[]; reduci
 export const isPeroxide = ({ form }: Pick<Material, "form">): boolean => isOneOf(form, "H2O2");
 
 /** Something that is put in for its oxidising or reducing, not for its ions. */
-const isAgent = (form: Formula, as: "oxidiser" | "reducer"): boolean =>
+export const isAgent = (form: Formula, as: "oxidiser" | "reducer"): boolean =>
   AGENTS.some(
     (row) =>
       row.as === as && (isOneOf(form, ...row.molecules) || row.groups.some((name) => madeOf(form).groups.has(name))),
@@ -174,6 +174,10 @@ function isAfterAnion({ materials, product }: Setting, roles: readonly Role[], i
   );
 }
 
+/** Permanganate goes into what it oxidises: each portion shows by its purple whether it has reacted. */
+const isPermanganateOxidising = (setting: Setting, { form, species }: Material): boolean =>
+  madeOf(form).groups.has("permanganate") && agentsOf(setting).oxidising.includes(species.formula.compositionText);
+
 /** Ranks of the materials, in their order. */
 export function ranksOf(setting: Setting, roles: readonly Role[]): readonly number[] {
   const byLye = isByLye(setting, roles);
@@ -182,6 +186,7 @@ export function ranksOf(setting: Setting, roles: readonly Role[]): readonly numb
     if (byLye && isAcidOf(setting, roles, i)) return 5;
     if (role === "acid" && isNitriteThere(setting)) return 5;
     if (isLedIn(setting.materials[i]!) && !staysInWater(setting.materials[i]!.form)) return LED_IN;
+    if (isPermanganateOxidising(setting, setting.materials[i]!)) return RANKS.oxidiser;
     return isAfterAnion(setting, roles, i) ? AFTER_ANION : RANKS[role];
   });
 }

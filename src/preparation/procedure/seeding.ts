@@ -1,7 +1,7 @@
 // Seed for a liquor that stays supersaturated: crystals that are on the table, or the advice to put some in, and when.
 
 import type { Quantity } from "../../quantity";
-import type { Crystallisation } from "../../solubility";
+import { staysSupersaturated } from "../../solubility/internal";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { seed } from "../operation/seed";
@@ -9,7 +9,6 @@ import { exact } from "../planning/exact";
 import { keptByWater } from "../reaction/fate";
 import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
-import type { Crystallising } from "./crystallising";
 import { useOf } from "./use";
 import { celsius } from "./words";
 
@@ -40,14 +39,14 @@ function seedingAt(
 export function seedLiquor(
   bench: Bench,
   crop: Matter,
-  { warnings }: Crystallisation,
-  { hot, cold }: Crystallising,
+  hot: Quantity<"temperature">,
+  cold: Quantity<"temperature">,
 ): void {
   const { asides, product } = bench.frame.setting;
   const hasSeed = asides.some((one) => useOf(one, product.formula) === "seed");
   putAsides(bench, "seed");
   const liquor = bench.pot;
-  if (hasSeed || !warnings.some((text) => text.includes("seed it"))) return;
+  if (hasSeed || !staysSupersaturated(product.formula)) return;
   bench.did(POT, seed(liquor), {
     say: () =>
       `When it has cooled to about ${celsius(seedingAt(liquor, crop, hot, cold))} put in a few crystals of ${crop.name}: it stays supersaturated easily.`,

@@ -124,14 +124,10 @@ const CYANIDE =
   "it contains a cyanide: keep it alkaline and by itself; never acid, bleach or heat on it, poison gas is given off; dispose of it as it is, as hazardous waste";
 
 /** What the mother liquor of crystals keeps of a metal of the waste. */
-function liquorNotes({ product }: Setting, left: readonly Left[], solutes: readonly Dissolved[]): string[] {
+function liquorNotes({ product }: Setting, solutes: readonly Dissolved[]): string[] {
   if (!product.metals.some(({ symbol }) => isWasteMetal(symbol))) return [];
-  if (solutes.some(({ species }) => coreOf(species.formula) === coreOf(product.formula))) {
-    const isTaken = left.some(([vessel]) => vessel === "mother liquor");
-    return [
-      `the mother liquor still contains ${product.name}${isTaken ? "" : ": a second crop first, then what is left"}`,
-    ];
-  }
+  if (solutes.some(({ species }) => coreOf(species.formula) === coreOf(product.formula)))
+    return [`the mother liquor still contains ${product.name}`];
   const ligand = complexIn(matterOf(product.formula))?.ligand;
   return [
     `how much ${product.name} the mother liquor keeps is not known${ligand === undefined ? "" : `; it is a complex: ${ligand} keeps its metal in solution, so count it by the ligand, and soda does not precipitate it`}`,
@@ -157,7 +153,7 @@ export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quanti
     ...heldNotes(metals),
     ...(cyanide ? [CYANIDE] : []),
     ...sourNotes(sour, solutes, steps.mass),
-    ...(isLiquor ? liquorNotes(setting, left, solutes) : []),
+    ...(isLiquor ? liquorNotes(setting, solutes) : []),
   ];
   const treatment = treatmentOf(metals, solutes, cyanide || sour.length > 0);
   const soda = treatment.find((one) => one.reagent === SODA)?.mass;

@@ -18,6 +18,7 @@ export type FindingCode =
   | "too-heavy"
   | "loss-explained"
   | "lighter-than-losses-explain"
+  | "boiled-further"
   | "balance-too-coarse"
   | "spilled"
   | "impure"

@@ -170,7 +170,7 @@ function isClean({ batch: { isolation, washing }, observed: { tests, washes } }:
 }
 
 /** A figure with what it may be off, each value within that as likely as the next. */
-const doubted = (q: Quantity, doubt: PlanningName): Quantity =>
+export const doubted = (q: Quantity, doubt: PlanningName): Quantity =>
   q.times(
     quantity({ value: "100", unit: "%", halfWidth: planned(doubt).in("%").toString(), distribution: "rectangular" }),
   );

@@ -114,7 +114,7 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
 }
 
 /** A material that ran out although another was planned to, and took theory with it: the mass fits what is left. */
-function ranShort({ batch, grams, handlingLoss, plannedLimiting }: Evidence): Finding[] {
+export function ranShort({ batch, grams, handlingLoss, plannedLimiting }: Evidence): Finding[] {
   const { limiting, supplied } = batch.materialBalance;
   const meant = supplied.find((one) => one.material === plannedLimiting);
   if (limiting === plannedLimiting || meant === undefined) return [];

@@ -1,9 +1,9 @@
 // The pH of the liquor as it was read, against what the plan expects: base or acid that is missing, acid that is left.
 
 import type { Quantity } from "../../quantity";
-import { exact } from "../planning/exact";
+import { exact, lessThanAll } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
-import { belief } from "./difference";
+import { belief, clearlyAbove, percent } from "./difference";
 import type { Evidence } from "./evidence";
 import type { Finding } from "./finding";
 import type { Standing } from "./seen";
@@ -63,6 +63,32 @@ function acidLeftBy({ batch, observed: { pH, setting } }: Evidence): string | un
   return isAcidUsedUp ? solid?.shelf.name : undefined;
 }
 
+/** Crystals of which handling takes less than is missing: their liquor keeps the rest, if nothing else is the matter. */
+const isExplainedByLiquor = ({ batch, dry, expected, handlingLoss }: Evidence): boolean =>
+  batch.isolation.how === "crystallise" && clearlyAbove(expected.times(lessThanAll(handlingLoss)), dry);
+
+/** An acid that ran out by the pH, where a liquor that keeps crystals would explain the mass as well. */
+function acidGone(evidence: Evidence): Finding[] {
+  const { dry, expected, observed } = evidence;
+  const { materials } = observed.setting;
+  return materials.flatMap(({ shelf }, i): Finding[] => {
+    if (!isAcidMissing(evidence, i)) return [];
+    const { timesStoichiometric } = evidence.batch.materialBalance.supplied[i]!;
+    const active = dry.dividedBy(expected).dividedBy(timesStoichiometric).to("%");
+    return [
+      {
+        code: "reagent-short",
+        text: `the liquor has no acid left: the ${shelf.name} ran out before all was dissolved; ${percent(active, 2)} of it active would give this mass`,
+        mass: undefined,
+        figure: active,
+        likelihood: undefined,
+        weight: belief("acidGone"),
+        next: `add more of it while anything still dissolves, and titrate the ${shelf.name}`,
+      },
+    ];
+  });
+}
+
 /** A liquor on the other side of neutral than the plan's; carbon dioxide alone moves a pH on its side by two. */
 export function liquorOff(evidence: Evidence, standing: Standing): Finding[] {
   const { pH } = evidence.observed;
@@ -82,6 +108,8 @@ export function liquorOff(evidence: Evidence, standing: Standing): Finding[] {
         next: `heat the liquor with more ${solid} until it takes no more, and let it crystallise again`,
       },
     ];
+  const gone = standing === "fits" && isExplainedByLiquor(evidence) ? acidGone(evidence) : [];
+  if (gone.length > 0) return gone;
   const isBasic = expected.compare(exact(ACID)) < 0 && pH.compare(exact(BASIC)) > 0;
   if (!isBasic && !isBaseMissing(evidence)) return [];
   // A mass that fits proves little where the liquor is far on the other side: what was left in it dries with the rest.

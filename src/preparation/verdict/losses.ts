@@ -16,6 +16,7 @@ import { handOf } from "../procedure/words";
 import { keyElement } from "../reaction/candidates";
 import { guard } from "../request/argument";
 import type { Setting } from "../request/setting";
+import { crystalsOf } from "./rich";
 
 /** What was lost: at a step, of a part of what was in the vessel. */
 export interface Lost {
@@ -224,10 +225,22 @@ export const lossesOf = (
 ): readonly Loss[] => lost.map((one) => lossOf(one, setting, batch, wetCake));
 
 /** Theory less all that was lost, which is no more than there was. */
-export function expectedOf({ product }: Batch, losses: readonly Loss[]): Quantity<"mass"> {
+export function theoryLeft({ product }: Pick<Batch, "product">, losses: readonly Loss[]): Quantity<"mass"> {
   const theory = product.theoreticalYield;
   if (losses.length === 0) return theory;
   const naming = { symbol: "m(expected)", label: "expected after losses", rule: "theory - lost" };
   const left = losses.reduce<Quantity>((rest, one) => rest.minus(one.product), theory);
   return (left.isPositive() ? left.to("g").named(naming) : quantity("0 g", naming)) as Quantity<"mass">;
+}
+
+/** What the steps bring of it: of crystals what their liquor gives. */
+export function broughtOf(batch: Batch, left: Quantity<"mass">): Quantity<"mass"> {
+  const crystals = crystalsOf(batch);
+  if (crystals === undefined) return left;
+  const naming = {
+    symbol: "m(expected)",
+    label: "crystals to be expected",
+    rule: "crops of the steps, less what was lost",
+  };
+  return crystals.times(left.dividedBy(batch.product.theoreticalYield)).to("g").named(naming) as Quantity<"mass">;
 }

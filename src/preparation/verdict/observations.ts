@@ -79,6 +79,8 @@ export interface Observed {
   readonly dried: readonly Quantity[];
   /** The product as weighed: the last weighing, or all crops together. */
   readonly dry: Quantity | undefined;
+  /** Crops that were recorded one by one. */
+  readonly crops: number;
   readonly lost: readonly LostRead[];
   readonly tests: NonNullable<Observations["tests"]>;
   readonly pH: Quantity | undefined;
@@ -254,6 +256,7 @@ export function readObservations(plan: Plan, planned: Setting, observations: Obs
         ? undefined
         : portionOf(filtrateVolume, "filtrateVolume", { symbol: "V(filtrate)", label: "filtrate and washings" }),
     dried,
+    crops: crops.length,
     dry:
       crops.length === 0 ? dried.at(-1) : sum(crops, { symbol: "m(dry)", label: "all crops", rule: "crops are added" }),
     lost: readLosses(observations.lost),

@@ -12,11 +12,12 @@ import { type Evidence, leastExplained, mostExplained, othersByFire } from "./ev
 import { explanationsOfMixUp } from "./explanations";
 import type { Finding, FindingCode, Yield } from "./finding";
 import { tooMuch } from "./heavy";
-import { fits, tooLittle } from "./light";
+import { fits, ranShort, tooLittle } from "./light";
 import { liquorOff } from "./liquor-ph";
 import { mixturesThatFit } from "./mixtures";
 import { exactHits, lostInDrying, otherFormulas } from "./other-forms";
 import { overheated } from "./overheated";
+import { isRich, tooRich } from "./rich";
 import { knownUnwashed, type Standing, shortBySight, spilled } from "./seen";
 import { impure, isApart } from "./titrated";
 
@@ -126,6 +127,9 @@ export function findingsFor(evidence: Evidence): Finding[] {
     findings.push(...otherFormulas(evidence), ...explanationsOfMixUp(evidence), ...tooMuch(evidence));
   else if (standing === "light") {
     findings.push(...tooLittle(evidence, least, kept), ...otherFormulas(evidence), ...explanationsOfMixUp(evidence));
+  } else if (isRich(evidence)) {
+    findings.push(...tooRich(evidence), ...ranShort(evidence), ...otherFormulas(evidence));
+    findings.push(...explanationsOfMixUp(evidence));
   } else {
     findings.push(...fits(evidence, least, kept, seen));
     const isOther = othersByFire(evidence).length > 0;
@@ -147,6 +151,7 @@ const STATEMENTS: readonly FindingCode[] = ["too-heavy", "lighter-than-losses-ex
 const COVERS = 0.5;
 const CAUSES: readonly FindingCode[] = [
   "wet",
+  "boiled-further",
   "unwashed",
   "unreacted",
   "second-solid",

@@ -12,8 +12,10 @@ const SIZE = { width: 420, height: 320, left: 50, right: 18, top: 16, bottom: 10
 export function coolingPicture(on: OnPaper): string | undefined {
   const { plan, words } = on;
   const { crystallising } = plan;
-  if (crystallising === undefined || "missing" in crystallising.cooling || crystallising.saltPair !== undefined)
-    return undefined;
+  if (crystallising === undefined || "missing" in crystallising.cooling) return undefined;
+  // the curve of one salt says nothing of a liquor that others thin, or that is boiled down beyond it
+  const { water, intoCrystals, thinner, parted } = crystallising;
+  if (water === undefined || intoCrystals || thinner !== 1 || parted !== undefined) return undefined;
   const { path, crop } = crystallising.cooling;
   const [hot, cooled, liquor] = [path[0], path[1], path.at(-1)];
   const branches = drawnCurve(crop.formula);

@@ -137,6 +137,7 @@ const CAUSES = {
   "too-heavy": "causeTooHeavy",
   "loss-explained": "causeLossExplained",
   "lighter-than-losses-explain": "causeLighter",
+  "boiled-further": "causeBoiledFurther",
   "balance-too-coarse": "causeCoarse",
   spilled: "causeSpilled",
   impure: "causeImpure",

@@ -82,15 +82,18 @@ function noLiquor(dry: Quantity, water: Quantity, solid: Solute, share: Quantity
   );
 }
 
+/** What of a solubility the balance asks for: the figure and the solid it is for. */
+type Saturation = Pick<Solubility, "perHundredGramsWater" | "solidPhase" | "formula">;
+
 /** One of several salts in a liquor. */
-interface Dissolving {
+export interface Dissolving {
   /** Anhydrous salt, dissolved or not. */
   readonly dry: Quantity;
-  readonly solubility: Solubility;
+  readonly solubility: Saturation;
 }
 
 /** Water that a gram of anhydrous salt binds in its solid; undefined for a solid without crystal water. */
-function boundBy({ solidPhase, formula }: Solubility): Quantity | undefined {
+function boundBy({ solidPhase, formula }: Saturation): Quantity | undefined {
   const solid = soluteOf(solidPhase ?? formula);
   return solid.isHydrate ? quantity("1").dividedBy(shareOf(solid)).minus("1") : undefined;
 }
@@ -99,7 +102,7 @@ function boundBy({ solidPhase, formula }: Solubility): Quantity | undefined {
  * What precipitates from a liquor of several salts that each keep their own solubility, as anhydrous masses in the order
  * given (0 g for a salt that all stays), and the water left. A hydrate that precipitates leaves less water for all.
  */
-export function settle(
+export function settleSalts(
   salts: readonly Dissolving[],
   water: Quantity,
 ): { readonly solids: readonly Quantity[]; readonly water: Quantity } {
@@ -134,7 +137,7 @@ export function settle(
   };
 }
 
-function setsSolid(falling: readonly Solubility[]): SolubilityError {
+function setsSolid(falling: readonly Saturation[]): SolubilityError {
   const names = falling.map(({ solidPhase, formula }) => solidPhase ?? formula);
   return new SolubilityError(
     "solubility.no-liquor",

@@ -107,6 +107,9 @@ const SUPERSATURATES = [
 /** By what they are, not by how they are written. */
 const supersaturating = /* @__PURE__ */ once(() => new Set(SUPERSATURATES.map((text) => soluteOf(text).key)));
 
+/** @internal Is it known to stay dissolved far beyond saturation until it is seeded? */
+export const staysSupersaturated = (formula: string | Formula): boolean => supersaturating().has(soluteOf(formula).key);
+
 const nameOf = (solidPhase: string | undefined, solute: Solute): string => solidPhase ?? solute.formula.toString();
 
 function changesBetween(solute: Solute, cold: number, hot: number): string[] {
@@ -159,7 +162,7 @@ export function crystallise(request: CrystallisingRequest): Crystallisation {
   if (figure.solubility !== undefined && figure.solidPhase === undefined) {
     warnings.push(`the crop is counted as ${solute.formula} because the table does not name the solid`);
   }
-  if (supersaturating().has(solute.key)) warnings.push("stays supersaturated easily: seed it (common practice)");
+  if (staysSupersaturated(solute.formula)) warnings.push("stays supersaturated easily: seed it (common practice)");
   const first = cropFrom(
     dissolved.dry,
     dissolved.water,

@@ -23,7 +23,7 @@ import {
   saturatedProduct,
 } from "../precipitating/pairings";
 import type { Solubility } from "../record";
-import { settle } from "./crop-balance";
+import { settleSalts } from "./crop-balance";
 
 const PUT_IN = { formula: true, mass: true } as const satisfies Fields<PutIn>;
 
@@ -269,7 +269,7 @@ export function fractionalCrystallization(request: FractionalCrystallizationRequ
     solubilityOf(solute.formula, temperature);
   const [wantedHot, wantedCold] = [at(wanted, request.hot), at(wanted, request.cold)];
   const [otherHot, otherCold] = [at(other, request.hot), at(other, request.cold)];
-  const onFilter = settle(
+  const onFilter = settleSalts(
     [
       { dry: wantedMass, solubility: wantedHot },
       { dry: otherMass, solubility: otherHot },
@@ -281,7 +281,7 @@ export function fractionalCrystallization(request: FractionalCrystallizationRequ
     label: `${other.anhydrous} on the hot filter`,
     rule: "mass − hot solubility × water / 100 g",
   });
-  const cooled = settle(
+  const cooled = settleSalts(
     [
       { dry: wantedMass.minus(wantedFilteredHot), solubility: wantedCold },
       { dry: otherMass.minus(filteredHot), solubility: otherCold },

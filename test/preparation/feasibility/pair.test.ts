@@ -33,7 +33,9 @@ describe("a salt pair", () => {
     const { verdict, reasons } = ask("Na2B4O7 + HCl + H2O -> H3BO3 + NaCl", "H3BO3");
     expect(verdict).toBe("goes");
     // 61.8 g / 0.05 and, for half a mole of sodium and of chloride, 29.2 g / 0.36
-    expect(reasons[0]!.text).toMatch(/: H₃BO₃ below 1200 g, NaCl below 81 g$/);
+    expect(reasons.some(({ text }) => /: H₃BO₃ below 1200 g, NaCl below 81 g$/.test(text))).toBe(true);
+    // and by the handbook's 5.0 g of it in 100 g of water, of 6.2 g of acid all but 1.3 g comes from 25.7 g
+    expect(reasons[0]!.text).toMatch(/25\.7 g of water .* cooled to 20 °C, 4\.8\d g of H₃BO₃ crystallises/);
   });
 
   it.each(["B2O3 + H2O -> H3BO3", "BCl3 + H2O -> H3BO3 + HCl"])(
@@ -50,7 +52,7 @@ describe("a salt pair", () => {
     ] as const;
     const { reasons } = doesItGo({ equation: "Na2B4O7 + HCl + H2O -> H3BO3 + NaCl", product: "H3BO3", materials });
     // 35.9 g of NaCl in 100 g of water are 6.14 mol/kg: √(0.5 × 1.0) / 6.14 = 0.115 kg
-    expect(reasons[0]!.text).toMatch(/NaCl below 120 g$/);
+    expect(reasons.some(({ text }) => /NaCl below 120 g$/.test(text))).toBe(true);
   });
 
   it.each([

@@ -1,0 +1,50 @@
+// What is in a liquor beside its product, by the account: the other salts that form, what is left of the materials, and what the
+// packs contain besides.
+
+import type { Formula } from "../../formula";
+import { isWater } from "../../formula/internal";
+import { isOneOf } from "../../ion/internal";
+import type { Quantity } from "../../quantity";
+import { massOf } from "../contents/entry";
+import { type Matter, matterOf } from "../contents/matter";
+import type { Account } from "../reaction/account";
+import { fateOf } from "../reaction/fate";
+import { isGas } from "../reaction/fluids";
+import type { Setting } from "../request/setting";
+
+/** What leaves with the steam. */
+export const isFleeting = (formula: Formula): boolean => isOneOf(formula, "NH3", "HCl", "CH3COOH", "HCOOH", "CO2");
+
+/** A solute and its mass without crystal water. */
+interface Beside {
+  readonly matter: Matter;
+  readonly dry: Quantity;
+}
+
+/** Everything that stays dissolved beside the product, once each; what leaves with the steam is left out. */
+export function besideProduct(
+  { materials, products, product, temperature }: Setting,
+  { formed, supplied }: Account,
+): readonly Beside[] {
+  const found = new Map<string, Beside>();
+  const own = matterOf(product.formula).core.key;
+  const take = (formula: Formula, amount: Quantity): void => {
+    const matter = matterOf(formula).core;
+    if (isWater(formula) || matter.key === own || isGas(formula, true) || isFleeting(formula)) return;
+    if (!amount.isPositive() || fateOf(formula, temperature).precipitated === true) return;
+    const dry = massOf({ matter, amount });
+    const before = found.get(matter.key);
+    found.set(matter.key, before === undefined ? { matter, dry } : { matter, dry: before.dry.plus(dry) });
+  };
+  products.forEach(({ formula }, i) => {
+    take(formula, formed[i]!.amount);
+  });
+  materials.forEach(({ species, also, massOf: weigh }, i) => {
+    const { left, portion } = supplied[i]!;
+    take(species.formula, left);
+    const mass = also.length === 0 ? undefined : weigh(portion);
+    for (const { form, share } of mass === undefined ? [] : also)
+      take(form, mass!.times(share).dividedBy(matterOf(form).molarMass).to("mol"));
+  });
+  return [...found.values()];
+}

@@ -1,0 +1,142 @@
+// How far a liquor is boiled down and how cold it is made, so that the product comes out and what is beside it stays dissolved or
+// goes on the hot filter.
+
+import type { Quantity } from "../../quantity";
+import { type Matter, massOfWater } from "../contents/matter";
+import { exact, planned } from "../planning/exact";
+import { balanceOf, type Salt, saturatedAt } from "./settling";
+
+type Temperature = Quantity<"temperature">;
+
+/** A way to the crystals. */
+export interface Way {
+  /** Water of the liquor that is cooled, what its crystals will bind included. */
+  readonly water: Quantity;
+  /** The same over the least that was thought of. */
+  readonly factor: number;
+  /** Where it is filtered. */
+  readonly cold: Temperature;
+  /** It is boiled down into its own crystals: nothing can be filtered off hot after that. */
+  readonly intoCrystals: boolean;
+}
+
+/** How a liquor parts, by the account of the batch. */
+export interface Parted {
+  /** Share of all the product that is in the crystals. */
+  readonly share: number;
+  /** Product in the crystals, by mass. */
+  readonly purity: number;
+}
+
+/** What a way begins with: how little water there may be. */
+export interface Start {
+  readonly water: Quantity;
+  readonly intoCrystals: boolean;
+}
+
+/** Where a liquor may be filtered if it is too cold in the room. */
+const WARMER = ["25 °C", "30 °C", "35 °C", "40 °C", "45 °C", "50 °C", "55 °C", "60 °C"];
+/** Kelvin between hot and cold below which nothing is gained by cooling. */
+const APART = 15;
+/** How much more water is tried at a time, and how often. */
+const MORE = 1.06;
+const TIMES = 36;
+/** A way that is colder by nothing but the room is taken before one that keeps the liquor warm. */
+const WARM_WORK = 0.9;
+/** What rounding leaves in a hot liquor that is just saturated, of the product. */
+const ROUNDING = 0.005;
+
+/** Temperatures above a cold one at which a liquor may be filtered, the coldest first. */
+export const warmerThan = (cold: Temperature, hot: Temperature): Temperature[] =>
+  WARMER.map((text) => exact(text) as Temperature).filter(
+    (at) => at.compare(cold) > 0 && at.toNumber("°C") <= hot.toNumber("°C") - APART,
+  );
+
+/** Share that stays dissolved, so much that its liquor can be drained from the crystals. */
+function staysDissolved({ perGram, binds }: NonNullable<ReturnType<typeof saturatedAt>>): Quantity {
+  const little = planned("staysInLiquor");
+  const crystals = (1 + binds) * planned("leastLiquor").toNumber("");
+  const drained = crystals / (1 + 1 / perGram + crystals);
+  return drained > little.toNumber("") ? exact(drained.toPrecision(4)) : little;
+}
+
+/** Water with which the cold liquor keeps its small share of a product; undefined where no figure is known. */
+export function waterToKeepLittle(product: Matter, dry: Quantity, cold: Temperature): Quantity | undefined {
+  const figure = saturatedAt(product, cold);
+  if (figure === undefined) return undefined;
+  const stays = dry.times(staysDissolved(figure));
+  const crystals = dry.minus(stays).dividedBy(product.core.molarMass).to("mol");
+  return stays
+    .times(exact("100 g"))
+    .dividedBy(figure.perHundredGramsWater)
+    .plus(massOfWater(crystals.times(figure.solid.waters)))
+    .to("g");
+}
+
+/** How a liquor of so much water parts; undefined where it sets as a whole, or the hot filter would take product as well. */
+function partedBy(
+  product: Salt,
+  besides: readonly Salt[],
+  water: number,
+  {
+    hot,
+    cold,
+    intoCrystals,
+  }: { readonly hot: Temperature; readonly cold: Temperature; readonly intoCrystals: boolean },
+): Parted | undefined {
+  const little = ROUNDING * product.dry;
+  // Boiled into its crystals the product is there as a solid, and takes no part in what the hot water keeps of the others.
+  const hotOnes = balanceOf(intoCrystals ? besides : [product, ...besides], water, hot);
+  if (hotOnes === undefined) return undefined;
+  const out = intoCrystals ? [0, ...hotOnes.dry] : hotOnes.dry;
+  if (intoCrystals ? out.some((dry) => dry > little) : out[0]! > little) return undefined;
+  const rest = besides.map((salt, i) => ({ ...salt, dry: salt.dry - out[i + 1]! }));
+  const done = balanceOf([product, ...rest], hotOnes.water, cold);
+  if (done === undefined) return undefined;
+  const [own, ...along] = done.solids as [number, ...number[]];
+  if (own <= 0) return { share: 0, purity: 1 };
+  const all = along.reduce((sum, mass) => sum + mass, own);
+  return { share: done.dry[0]! / product.dry, purity: own / all };
+}
+
+/** The water of a start by a factor. */
+const thinned = ({ water }: Start, factor: number): Quantity =>
+  factor === 1 ? water : water.times(exact(factor.toPrecision(6))).to("g");
+
+/** One way as it is, with how it parts. */
+export function partedOn(way: Way, product: Salt, besides: readonly Salt[], hot: Temperature): Parted | undefined {
+  return partedBy(product, besides, way.water.toNumber("g"), { hot, ...way });
+}
+
+/**
+ * The way on which most of the product comes out clean. The first start is taken as it is where that is clean; where no way is, it
+ * stays what comes with it that is to be said.
+ */
+export function cleanWay(
+  starts: readonly Start[],
+  product: Salt,
+  besides: readonly Salt[],
+  hot: Temperature,
+  cold: Temperature,
+): Way {
+  const [first] = starts as [Start, ...Start[]];
+  const asItIs: Way = { ...first, factor: 1, cold };
+  const pure = planned("cleanCrop").toNumber("");
+  const least = planned("leastCrop").toNumber("");
+  const parted = besides.length === 0 ? undefined : partedOn(asItIs, product, besides, hot);
+  if (besides.length === 0 || (parted !== undefined && parted.purity >= pure)) return asItIs;
+  const solid = saturatedAt(product.matter, cold)?.solid.key;
+  let best: { readonly way: Way; readonly worth: number } | undefined;
+  for (const start of starts)
+    for (const at of [cold, ...warmerThan(cold, hot)]) {
+      if (saturatedAt(product.matter, at)?.solid.key !== solid) continue;
+      for (let k = 0, factor = 1; k < TIMES; k += 1, factor *= MORE) {
+        const way: Way = { water: thinned(start, factor), factor, cold: at, intoCrystals: start.intoCrystals };
+        const found = partedOn(way, product, besides, hot);
+        if (found === undefined || found.purity < pure) continue;
+        const worth = found.share * (at === cold ? 1 : WARM_WORK);
+        if (found.share >= least && worth > (best?.worth ?? 0)) best = { way, worth };
+      }
+    }
+  return best?.way ?? asItIs;
+}

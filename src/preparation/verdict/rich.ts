@@ -1,0 +1,86 @@
+// More crystals than the liquor can give by the steps, and less than the theory: they are wet, or the liquor was boiled or cooled
+// further than the sheet says. What was recorded of the liquor goes before what the sheet says of it.
+
+import type { Quantity } from "../../quantity";
+import type { Batch } from "../planning/batch";
+import { asVolumeOfWater, exact } from "../planning/exact";
+import { MOTHER, POT } from "../procedure/bench";
+import { saltsInCrop } from "./along";
+import { belief, clearlyAbove } from "./difference";
+import { afterLosses, type Evidence } from "./evidence";
+import type { Finding } from "./finding";
+import { doubted } from "./heavy";
+import { isOffPure } from "./titrated";
+
+/** Crops that the steps take: the first, and what boiling its liquor down brings. */
+function crops({ steps }: Batch): readonly Quantity[] {
+  const isCrop = ({ operation, vessel }: Batch["steps"][number]): boolean =>
+    operation === "cool" && (vessel === MOTHER || vessel === POT);
+  const last = steps.at(-1)?.after.solids ?? [];
+  const again = steps.filter((step) => isCrop(step) && step.vessel === MOTHER).map(({ after }) => after.solids);
+  return [last, ...again].map((solids) => solids.reduce<Quantity>((all, { mass }) => all.plus(mass), exact("0 g")));
+}
+
+/** All the crystals that the steps bring, with what crystallises along; undefined where nothing is cooled or it is all of the theory. */
+export function crystalsOf(batch: Batch): Quantity | undefined {
+  const { isolation, product, steps } = batch;
+  if (isolation.how !== "crystallise") return undefined;
+  const own = steps.at(-1)?.after.solids.find(({ formula }) => formula === product.formula);
+  const isCooled = steps.some(({ operation, vessel }) => operation === "cool" && vessel === POT);
+  if (own === undefined || !isCooled) return undefined;
+  const all = crops(batch).reduce((sum, one) => sum.plus(one));
+  return all.compare(product.theoreticalYield) < 0 ? all : undefined;
+}
+
+/**
+ * What the steps bring in crystals, as long as nothing is recorded of the liquor itself: its volume, or crops one by one, of which the
+ * later ones are boiled for as far as anybody likes.
+ */
+const givenBy = ({ batch, observed }: Evidence): Quantity | undefined =>
+  observed.filtrateVolume !== undefined || observed.crops > 1 ? undefined : crystalsOf(batch);
+
+/** Clearly more than the liquor gives by the steps, its water and its solubility as uncertain as they are. */
+export function isRich(evidence: Evidence): boolean {
+  const given = givenBy(evidence);
+  if (given === undefined) return false;
+  const theory = evidence.batch.product.theoreticalYield;
+  const most = theory.minus(doubted(theory.minus(given), "waterDoubt"));
+  return clearlyAbove(evidence.dry, afterLosses(evidence, most));
+}
+
+/** What it may mean, in the order of belief. */
+export function tooRich(evidence: Evidence): Finding[] {
+  const { batch, dry, dryness, expected, grams, identity, observed } = evidence;
+  const { isolation, product } = batch;
+  const given = crystalsOf(batch);
+  if (given === undefined || isolation.how !== "crystallise") return [];
+  const crop = afterLosses(evidence, given);
+  const over = dry.minus(crop).to("g");
+  // Nothing is wet that stands still, or that a test finds pure.
+  const isPure = observed.assay !== undefined && !isOffPure(evidence);
+  const isDry = dryness.constant === true || isPure || identity?.remaining[0] === product.formula;
+  const left = expected.minus(dry).to("g");
+  const kept = asVolumeOfWater(left.dividedBy(isolation.retainedPer100g).times(exact("100 g")).to("g"));
+  const volume = kept.isPositive() ? kept.format({ significant: 2, uncertainty: "none" }) : "hardly any";
+  return [
+    {
+      code: "wet",
+      text: `${grams(dry)} is ${grams(over)} more than the ${grams(crop)} that the liquor gives by the steps: so much water left in it would explain it${dryness.constant === true ? ", but it is at constant mass" : ""}`,
+      mass: over,
+      figure: over.dividedBy(dry).to("%"),
+      likelihood: undefined,
+      weight: belief(isDry ? "wetAtConstantMass" : "wet"),
+      next: "dry again to constant mass",
+    },
+    {
+      code: "boiled-further",
+      text: `so much crystallises if the liquor was boiled down or cooled further than the steps say: about ${volume} of mother liquor keeps the ${grams(left)} that is missing`,
+      mass: left,
+      figure: kept,
+      likelihood: undefined,
+      weight: belief("boiledFurther"),
+      next: "measure the mother liquor and record it (filtrateVolume), with the temperature at the filter",
+    },
+    ...saltsInCrop(evidence, over),
+  ];
+}

@@ -1,0 +1,289 @@
+// What is in a liquor beside its product stays dissolved, goes on the hot filter, or is told. Solubilities in g of anhydrous salt for
+// 100 g of water, as our table has them (CRC Handbook of Chemistry and Physics, 98th ed.); the sums are worked beside each figure.
+import { type Plan, type PlanRequest, type ProcedureStep, planPreparation } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const grams = (q: { in(unit: string): { toNumber(): number } } | undefined): number => q!.in("g").toNumber();
+const cooled = ({ steps }: Plan, vessel = "pot"): ProcedureStep | undefined =>
+  steps.filter((step) => step.operation === "cool" && step.vessel === vessel).at(-1);
+const crystals = (step: ProcedureStep | undefined): Record<string, number> =>
+  Object.fromEntries((step?.after.solids ?? []).map(({ formula, mass }) => [formula, grams(mass)]));
+const wordsOf = ({ steps }: Plan): string => steps.map(({ text }) => text).join("\n");
+
+const DICHROMATE: PlanRequest = {
+  equation: "K2CrO4 + H2SO4 -> K2Cr2O7 + K2SO4 + H2O",
+  product: "K2Cr2O7",
+  materials: [
+    { name: "potassium chromate", form: "K2CrO4" },
+    { name: "sulfuric acid", form: "H2SO4", strength: "50 %" },
+  ],
+  scale: { material: "potassium chromate", portion: "38.8 g" },
+};
+
+const SAL_AMMONIAC: PlanRequest = {
+  equation: "(NH4)2SO4 + NaCl -> NH4Cl + Na2SO4",
+  product: "NH4Cl",
+  materials: [
+    { name: "ammonium sulfate", form: "(NH4)2SO4" },
+    { name: "common salt", form: "NaCl" },
+  ],
+  scale: { material: "ammonium sulfate", portion: "66.1 g" },
+};
+
+const NORWEGIAN: PlanRequest = {
+  equation: "CaCl2 + NaNO3 -> Ca(NO3)2 + NaCl",
+  product: "Ca(NO3)2·4H2O",
+  materials: [
+    { name: "calcium chloride", form: "CaCl2·2H2O" },
+    { name: "Chile saltpetre", form: "NaNO3" },
+  ],
+  scale: { material: "calcium chloride", portion: "50 g" },
+};
+
+describe("a salt that shares an ion with the product", () => {
+  const plan = planPreparation(DICHROMATE);
+
+  it("keeps its water: 17.4 g of K2SO4, 11.0 g in 100 g at 20 °C, is dissolved in 158 g and not in 41 g", () => {
+    const step = cooled(plan)!;
+    expect(grams(step.before.water)).toBeGreaterThan(0.97 * 158);
+    // 12.2 g of dichromate in 100 g: 29.4 - 19.3 = 10.1 g
+    const { "K₂Cr₂O₇": own, "K₂SO₄": other = 0 } = crystals(step);
+    expect(own).toBeCloseTo(10.1, 0);
+    expect(other / (own! + other)).toBeLessThan(0.05);
+  });
+
+  it("is in the filtrate as far as that water keeps it", () => {
+    const filtrate = plan.steps.find(({ operation }) => operation === "filter")!.left[0]!;
+    const sulfate = filtrate.contents.dissolved.find(({ formula }) => formula === "K₂SO₄")!;
+    const kept = (11.0 * grams(filtrate.contents.water)) / 100;
+    expect(sulfate.amount.in("mol").toNumber() * 174.26).toBeLessThanOrEqual(1.001 * kept);
+  });
+
+  it("is no double salt for the metal in its anion", () => {
+    expect(plan.checks.map(({ text }) => text).join()).not.toMatch(/double salt/);
+  });
+});
+
+describe("a pair whose other salt dissolves best at 32 °C", () => {
+  const plan = planPreparation(SAL_AMMONIAC);
+
+  it("is filtered above that: at 35 °C 48.8 g in 100 g keeps what was dissolved at 80 °C", () => {
+    const step = cooled(plan)!;
+    expect(step.target!.in("°C").toNumber()).toBe(35);
+    // NH4Cl 65.0 g hot and 43.7 g at 35 °C, in 53.5 / 0.650 = 82.3 g of water: 53.5 - 36.0 = 17.5 g
+    expect(crystals(step)).toEqual({ "NH₄Cl": expect.closeTo(17.5, 1) });
+    // Na2SO4 42.9 g hot: 71.0 - 35.3 = 35.7 g on the filter
+    const hot = plan.steps.find(({ text }) => text.startsWith("Filter hot"))!;
+    expect(grams(hot.before.solids[0]!.mass)).toBeCloseTo(35.7, 1);
+    expect(step.text).toMatch(/filter it there: colder something else would crystallise/);
+  });
+
+  it("has one figure for one batch: check, steps and reasons", () => {
+    const { feasibility, checks } = plan;
+    // a third of it in the first crop
+    expect(feasibility.verdict).toBe("goes in part");
+    expect(feasibility.reasons[0]!.text).toMatch(/17\.5 g of NH₄Cl crystallises/);
+    expect(feasibility.reasons.map(({ text }) => text).join()).not.toMatch(/18 g of NH4Cl/);
+    expect(checks.map(({ text }) => text).join()).toMatch(/17\.5 g of NH₄Cl crystallises, 32\.7 % of it/);
+    expect(cooled(plan)!.text).toMatch(/17\.5 g of NH₄Cl/);
+  });
+
+  it("gives a second crop the same way", () => {
+    const second = cooled(plan, "mother liquor")!;
+    expect(Object.keys(crystals(second))).toEqual(["NH₄Cl"]);
+    expect(second.target!.in("°C").toNumber()).toBe(35);
+  });
+});
+
+describe("a mixture that no temperature parts", () => {
+  const plan = planPreparation(NORWEGIAN);
+
+  it("is told before anything is weighed, with its share, and is in the expectation", () => {
+    const { verdict, reasons } = plan.feasibility;
+    expect(verdict).toBe("goes in part");
+    expect(reasons[0]!.text).toMatch(/^what crystallises is a mixture.*of NaCl crystallises with it: 8\d\.\d % pure/);
+    const solids = crystals(cooled(plan));
+    const share = solids["Ca(NO₃)₂·4H₂O"]! / (solids["Ca(NO₃)₂·4H₂O"]! + solids["NaCl"]!);
+    expect(reasons[0]!.text).toContain(`${(100 * share).toFixed(1)} % pure`);
+    expect(plan.steps.at(-1)!.text).toMatch(/and with it .* of NaCl/);
+  });
+});
+
+describe("a second crop", () => {
+  it("is not boiled for where more of another salt would come: 4.5 g of KCl asks for 13 g of water at 20 °C (34.2 g in 100 g)", () => {
+    const plan = planPreparation({
+      equation: "FeCl3 + K2C2O4 + H2O -> K3[Fe(C2O4)3]·3H2O + KCl",
+      product: "K3[Fe(C2O4)3]·3H2O",
+      materials: [
+        { name: "ferric chloride", form: "FeCl3·6H2O" },
+        { name: "potassium oxalate", form: "K2C2O4·H2O", excess: "5 %" },
+      ],
+      scale: { material: "ferric chloride", portion: "5.41 g" },
+    });
+    expect(wordsOf(plan)).not.toMatch(/second crop/);
+  });
+
+  it("stops where Glauber's salt would come: 37 g of Na2SO4 asks for 193 g of water (19.23 g in 100 g)", () => {
+    const plan = planPreparation({
+      equation: "Na2B4O7 + H2SO4 + H2O -> H3BO3 + Na2SO4",
+      product: "H3BO3",
+      materials: [
+        { name: "borax", form: "Na2B4O7·10H2O" },
+        { name: "battery acid", form: "H2SO4", strength: "37 %" },
+      ],
+      scale: { material: "borax", portion: "100 g" },
+    });
+    const second = cooled(plan, "mother liquor")!;
+    const sulfate = second.before.dissolved.find(({ formula }) => formula === "Na₂SO₄")!;
+    const asks = (sulfate.amount.in("mol").toNumber() * 142.04) / 0.1923;
+    expect(grams(second.before.water)).toBeGreaterThan(0.95 * asks);
+    const { "H₃BO₃": own, ...others } = crystals(second);
+    expect(own!).toBeGreaterThan(4 * Object.values(others).reduce((all, one) => all + one, 0));
+  });
+});
+
+describe("a crop that hot water limits", () => {
+  const neutral = (equation: string, product: string, form: string, acid: string, strength: "37 %" | "10 %"): Plan =>
+    planPreparation({
+      equation,
+      product,
+      materials: [
+        { name: "base", form },
+        { name: "acid", form: acid, strength },
+      ],
+      scale: { product: "50 g" },
+    });
+
+  it("is boiled down into its crystals where those are the same hot and cold: the liquor keeps 15 %", () => {
+    const plan = neutral("K2CO3 + H2SO4 -> K2SO4 + CO2 + H2O", "K2SO4", "K2CO3", "H2SO4", "37 %");
+    // 7.5 g of 50 g in water of 11.0 g in 100 g: 68 g; by cooling from 21.5 g it would be 49 %
+    const step = cooled(plan)!;
+    expect(grams(step.before.water)).toBeCloseTo(7.5 / 0.11, 0);
+    expect(crystals(step)["K₂SO₄"]!).toBeCloseTo(42.5, 0);
+    expect(wordsOf(plan)).toMatch(/cooling brings only 49 %, so some crystallises while it boils/);
+    expect(wordsOf(plan)).not.toMatch(/second crop/);
+  });
+
+  it("counts the water of its crystals: BaCl2·2H2O, 35.74 g in 100 g at 20 °C", () => {
+    const plan = neutral("BaCO3 + HCl + H2O -> BaCl2·2H2O + CO2", "BaCl2·2H2O", "BaCO3", "HCl", "10 %");
+    // 50 g are 42.6 g dry: 6.39 g stays in 17.9 g of water; 42.5 g of crystals bind 6.3 g
+    expect(grams(cooled(plan)!.before.water)).toBeCloseTo(17.9 + 6.3, 0);
+    expect(crystals(cooled(plan))["BaCl₂·2H₂O"]!).toBeCloseTo(42.5, 0);
+  });
+
+  it("is made where it dissolves best, if another hydrate stands hot: ZnSO4 75.4 g at 50 °C, 66.4 g at 80 °C", () => {
+    const plan = planPreparation({
+      equation: "Zn + H2SO4 -> ZnSO4 + H2",
+      product: "ZnSO4·7H2O",
+      materials: [
+        { name: "zinc granules", form: "Zn", excess: "10 %" },
+        { name: "battery acid", form: "H2SO4", strength: "37 %" },
+      ],
+      scale: { product: "28.75 g" },
+    });
+    // 16.14 g dry in 21.4 g; x of 287.5: 16.14 - 0.5614 x = 0.538 (21.4 - 0.4386 x), x = 14.2 g
+    expect(grams(cooled(plan)!.before.water)).toBeCloseTo(16.14 / 0.754, 1);
+    expect(crystals(cooled(plan))["ZnSO₄·7H₂O"]!).toBeCloseTo(14.2, 1);
+    expect(wordsOf(plan)).toMatch(/dissolves again as it cools to that/);
+    expect(wordsOf(plan)).toMatch(/second crop/);
+  });
+});
+
+describe("a salt of which only the cold figure is known", () => {
+  it("is boiled down by that and cooled, never dry: Rochelle salt, 45 g in 100 g at 25 °C", () => {
+    const plan = planPreparation({
+      equation: "KHC4H4O6 + Na2CO3 + H2O -> KNaC4H4O6·4H2O + CO2",
+      product: "KNaC4H4O6·4H2O",
+      materials: [
+        { name: "cream of tartar", form: "KHC4H4O6" },
+        { name: "soda", form: "Na2CO3" },
+      ],
+      scale: { material: "cream of tartar", portion: "37.6 g" },
+    });
+    // 56.4 g are 42.0 g dry: 6.30 g in 14.0 g of water; 0.170 mol of crystals bind 12.2 g
+    expect(grams(cooled(plan)!.before.water)).toBeCloseTo(14.0 + 12.2, 0);
+    expect(wordsOf(plan)).not.toMatch(/sets to crystals/);
+    expect(wordsOf(plan)).not.toMatch(/too far from it/);
+  });
+
+  it("is dissolved when it is looked through: copper acetate, 6.5 g in 100 g at 20 °C", () => {
+    const plan = planPreparation({
+      equation: "Cu2(OH)2CO3 + CH3COOH -> Cu(CH3COO)2·H2O + CO2 + H2O",
+      product: "Cu(CH3COO)2·H2O",
+      materials: [
+        { name: "basic copper carbonate", form: "Cu2(OH)2CO3" },
+        { name: "vinegar essence", form: "CH3COOH", strength: "25 %", excess: "10 %" },
+      ],
+      scale: { material: "basic copper carbonate", portion: "22.1 g" },
+    });
+    const look = plan.steps.find(({ text }) => text.startsWith("Look through"))!;
+    // 0.1999 mol of 181.6 g/mol: 36.3 g in 558 g
+    expect(grams(look.before.water)).toBeGreaterThan(0.99 * (36.3 / 0.065));
+  });
+});
+
+describe("the hydrate that is asked for", () => {
+  it("is filtered above the change below which another comes: Cu(NO3)2·6H2O below 26 °C", () => {
+    const plan = planPreparation({
+      equation: "Cu + HNO3 -> Cu(NO3)2 + NO + H2O",
+      product: "Cu(NO3)2·3H2O",
+      materials: [
+        { name: "copper turnings", form: "Cu" },
+        { name: "nitric acid", form: "HNO3", strength: "30 %", excess: "5 %" },
+      ],
+      scale: { material: "copper turnings", portion: "6.35 g" },
+    });
+    expect(cooled(plan)!.target!.in("°C").toNumber()).toBe(30);
+    expect(cooled(plan)!.text).toMatch(/below 26 °C another hydrate would crystallise/);
+    expect(wordsOf(plan)).not.toMatch(/sets as a whole/);
+  });
+
+  it("is evaporated above that where no figure is known there: the citrate with 5½ H2O below 45 °C", () => {
+    const plan = planPreparation({
+      equation: "C6H8O7 + NaHCO3 -> Na3C6H5O7·2H2O + CO2 + H2O",
+      product: "Na3C6H5O7·2H2O",
+      materials: [
+        { name: "citric acid", form: "C6H8O7·H2O" },
+        { name: "baking soda", form: "NaHCO3" },
+      ],
+      scale: { material: "citric acid", portion: "21.0 g" },
+    });
+    expect(wordsOf(plan)).toMatch(/above 45 °C all the time.*colder another hydrate/);
+    // soda went into it cold since it was hot
+    expect(wordsOf(plan)).toMatch(/Warm the liquor to 80 °C again/);
+  });
+});
+
+describe("water that is driven off again", () => {
+  it("is not taken for a dichromate that nothing reduces: 29.4 g, 70.9 g in 100 g at 80 °C", () => {
+    const plan = planPreparation({
+      equation: "K2Cr2O7 + K2CO3 -> K2CrO4 + CO2",
+      product: "K2CrO4",
+      materials: [
+        { name: "potassium dichromate", form: "K2Cr2O7" },
+        { name: "potash", form: "K2CO3", assay: "98 %", excess: "2 %" },
+      ],
+      scale: { material: "potassium dichromate", portion: "29.4 g" },
+    });
+    expect(grams(plan.steps.find(({ operation }) => operation === "dissolve")!.after.water)).toBeLessThan(70);
+  });
+
+  it("goes off a water bath where the liquor must not boil: 9.81 g of dichromate at 40 °C, 26.3 g in 100 g", () => {
+    const plan = planPreparation({
+      equation: "K2Cr2O7 + H2SO4 + C2H5OH + H2O -> KCr(SO4)2·12H2O + CH3CHO",
+      product: "KCr(SO4)2·12H2O",
+      materials: [
+        { name: "potassium dichromate", form: "K2Cr2O7" },
+        { name: "sulfuric acid", form: "H2SO4", strength: "96 %" },
+        { name: "spirit", form: "C2H5OH", strength: "95 %", excess: "10 %" },
+      ],
+      scale: { material: "potassium dichromate", portion: "9.81 g" },
+      acknowledge: ["chromate-organic"],
+    });
+    const dissolved = plan.steps.find(({ text }) => text.startsWith("Dissolve the potassium dichromate"))!;
+    expect(grams(dissolved.after.water)).toBeCloseTo((1.2 * 9.81) / 0.263, 0);
+    expect(wordsOf(plan)).toMatch(/Evaporate the liquor in a wide dish on a water bath, at no more than 60 °C/);
+    expect(wordsOf(plan)).not.toMatch(/^Boil/m);
+    expect(wordsOf(plan)).not.toMatch(/is known from/);
+  });
+});
