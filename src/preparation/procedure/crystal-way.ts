@@ -1,7 +1,7 @@
 // How far a liquor is boiled down and how cold it is made, so that the product comes out and what is beside it stays dissolved or
 // goes on the hot filter.
 
-import type { Quantity } from "../../quantity";
+import { type Quantity, quantity } from "../../quantity";
 import { type Matter, massOfWater } from "../contents/matter";
 import { exact, planned } from "../planning/exact";
 import { balanceOf, type Salt, saturatedAt } from "./settling";
@@ -57,7 +57,7 @@ function staysDissolved({ perGram, binds }: NonNullable<ReturnType<typeof satura
   const little = planned("staysInLiquor");
   const crystals = (1 + binds) * planned("leastLiquor").toNumber("");
   const drained = crystals / (1 + 1 / perGram + crystals);
-  return drained > little.toNumber("") ? exact(drained.toPrecision(4)) : little;
+  return drained > little.toNumber("") ? quantity(drained.toPrecision(4)) : little;
 }
 
 /** Water with which the cold liquor keeps its small share of a product; undefined where no figure is known. */
@@ -100,8 +100,8 @@ function partedBy(
 }
 
 /** The water of a start by a factor. */
-const thinned = ({ water }: Start, factor: number): Quantity =>
-  factor === 1 ? water : water.times(exact(factor.toPrecision(6))).to("g");
+const diluted = ({ water }: Start, factor: number): Quantity =>
+  factor === 1 ? water : water.times(quantity(factor.toPrecision(6))).to("g");
 
 /** One way as it is, with how it parts. */
 export function partedOn(way: Way, product: Salt, besides: readonly Salt[], hot: Temperature): Parted | undefined {
@@ -126,17 +126,23 @@ export function cleanWay(
   const parted = besides.length === 0 ? undefined : partedOn(asItIs, product, besides, hot);
   if (besides.length === 0 || (parted !== undefined && parted.purity >= pure)) return asItIs;
   const solid = saturatedAt(product.matter, cold)?.solid.key;
-  let best: { readonly way: Way; readonly worth: number } | undefined;
-  for (const start of starts)
+  let best:
+    | { readonly start: Start; readonly factor: number; readonly at: Temperature; readonly worth: number }
+    | undefined;
+  for (const start of starts) {
+    const grams = start.water.toNumber("g");
     for (const at of [cold, ...warmerThan(cold, hot)]) {
       if (saturatedAt(product.matter, at)?.solid.key !== solid) continue;
+      const how = { hot, cold: at, intoCrystals: start.intoCrystals };
       for (let k = 0, factor = 1; k < TIMES; k += 1, factor *= MORE) {
-        const way: Way = { water: thinned(start, factor), factor, cold: at, intoCrystals: start.intoCrystals };
-        const found = partedOn(way, product, besides, hot);
+        const found = partedBy(product, besides, factor * grams, how);
         if (found === undefined || found.purity < pure) continue;
         const worth = found.share * (at === cold ? 1 : WARM_WORK);
-        if (found.share >= least && worth > (best?.worth ?? 0)) best = { way, worth };
+        if (found.share >= least && worth > (best?.worth ?? 0)) best = { start, factor, at, worth };
       }
     }
-  return best?.way ?? asItIs;
+  }
+  if (best === undefined) return asItIs;
+  const { start, factor, at } = best;
+  return { water: diluted(start, factor), factor, cold: at, intoCrystals: start.intoCrystals };
 }

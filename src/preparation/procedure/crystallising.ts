@@ -2,7 +2,7 @@
 
 import { type Formula, parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
-import type { Quantity } from "../../quantity";
+import { type Quantity, quantity } from "../../quantity";
 import { type Crystallisation, crystallise, fractionalCrystallization, solidTransitions } from "../../solubility";
 import { type Matter, matterOf } from "../contents/matter";
 import { exact, planned } from "../planning/exact";
@@ -200,7 +200,7 @@ function otherSolid(
 }
 
 /** A share in percent, to the figures that the search is worth. */
-const inPercent = (share: number): Quantity<"number"> => exact(`${(100 * share).toPrecision(4)} %`) as Quantity<"number">;
+const inPercent = (share: number): Quantity<"number"> => quantity({ value: (100 * share).toPrecision(4), unit: "%" });
 
 const inShares = ({ share, purity }: Parted): NonNullable<Crystallising["parted"]> => ({
   share: inPercent(share),
@@ -210,7 +210,7 @@ const inShares = ({ share, purity }: Parted): NonNullable<Crystallising["parted"
 /** The way of a plan, put to what was really taken. */
 function wayAgain(starts: readonly Start[], { thinner, intoCrystals }: Crystallising, cold: Temperature): Way {
   const start = starts.find((one) => one.intoCrystals === intoCrystals) ?? starts[0]!;
-  const water = thinner === 1 ? start.water : start.water.times(exact(thinner.toPrecision(6))).to("g");
+  const water = thinner === 1 ? start.water : start.water.times(quantity(thinner.toPrecision(6))).to("g");
   return { water, factor: thinner, cold, intoCrystals: start.intoCrystals };
 }
 
