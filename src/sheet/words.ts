@@ -34,6 +34,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   none: "none",
   unknown: "not known",
   atRoom: "at {temperature}",
+  vapour: "vapour of {formula}",
   degrees: "{rise} K",
   hardly: "hardly any",
   warms: "warmer, if all is added at once",

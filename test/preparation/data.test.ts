@@ -29,7 +29,7 @@ import {
   SLOW_IN_THE_COLD,
   WARM_IN_ACID,
 } from "../../src/preparation/data/firing";
-import { GASES } from "../../src/preparation/data/gases";
+import { GASES, GASES_IN_WATER } from "../../src/preparation/data/gases";
 import { GELS } from "../../src/preparation/data/gels";
 import { BASIC_SALTS, IGNITION, OXIDES, PRECIPITATES } from "../../src/preparation/data/ignition";
 import {
@@ -72,6 +72,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   FLAMES,
   FIRING,
   GASES,
+  GASES_IN_WATER,
   GELS,
   GIVES_OFF_GAS: [GIVES_OFF_GAS],
   HOLDING_LIGANDS,
@@ -156,7 +157,7 @@ describe("the tables of the preparation room", () => {
   it("name each compound once", () => {
     const once = (list: readonly string[]): void => expect(new Set(list).size).toBe(list.length);
     once(COUPLES().map((row) => `${row.element} ${row.high} ${row.low}`));
-    for (const rows of [GASES, LIQUIDS, FIRED_OXIDES, GELS])
+    for (const rows of [GASES, GASES_IN_WATER, LIQUIDS, FIRED_OXIDES, GELS])
       once(rows.map((row) => constitutionOf(row.formula).identity));
     once(DRYING().map((row) => row.formula));
     once(IGNITION.map((row) => row.formula));

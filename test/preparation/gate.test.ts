@@ -272,7 +272,7 @@ describe("products that are never made", () => {
     expect(fate({ ...chlorine, product: "NaOH" })).toBe("plan.dangerous-product");
     // brine gives chlorine by a current only: chlorine to chloride stands at +1.36 V, hydrogen at 0
     expect(fate({ ...chlorine, acknowledge: ["poison-gas"] })).toBe("plan.does-not-go");
-    expect(fate({ ...chlorine, acknowledge: ["poison-gas", "does-not-go"] })).toBe("planned");
+    expect(fate({ ...chlorine, acknowledge: ["poison-gas", "does-not-go"] })).toBe("plan.no-procedure");
     // nitrogen oxides that come off beside the product ask for a hood, as before
     expect(fate(asked("Cu(NO3)2·3H2O -> CuO + NO2 + O2 + H2O", "CuO", ["Cu(NO3)2·3H2O"]))).toBe("planned");
   });

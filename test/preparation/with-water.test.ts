@@ -51,7 +51,7 @@ describe("what gets hot as it dissolves", () => {
   });
 
   it("is a lye that does not boil as it is made", () => {
-    const step = plan("NH4Cl + NaOH -> NaCl + NH3 + H2O", "NH3", "NH4Cl", "NaOH").steps.find(({ text }) =>
+    const step = plan("NH4Cl + NaOH -> NaCl + NH3 + H2O", "NaCl", "NH4Cl", "NaOH").steps.find(({ text }) =>
       text.startsWith("Dissolve the NaOH"),
     )!;
     // 10.0 g / 53.49 g/mol = 0.187 mol, at 4 mol in a kilogram of water 47 g; heat of solution 44.5 kJ/mol over 54 g of lye

@@ -7,6 +7,8 @@ export interface LiquidRow {
   readonly formula: string;
   /** Leaves a drying cake with the water. */
   readonly leavesCake?: true;
+  /** Boils at so many °C, lower than water: it leaves a liquor before the water does. From memory of handbooks. */
+  readonly boils?: string;
   /** Brings a salt out of water, or rinses it. */
   readonly antisolvent?: true;
   readonly source: SourceKey;
@@ -20,12 +22,12 @@ export const LIQUIDS: readonly LiquidRow[] = [
   { formula: "HCOOH", leavesCake: true, source: "commonPractice" },
   { formula: "CH3COOH", leavesCake: true, source: "commonPractice" },
   { formula: "H2O2", leavesCake: true, source: "commonPractice" },
-  { formula: "CH3OH", leavesCake: true, antisolvent: true, source: "commonPractice" },
-  { formula: "C2H5OH", leavesCake: true, antisolvent: true, source: "commonPractice" },
-  { formula: "C3H8O", leavesCake: true, antisolvent: true, source: "commonPractice" },
-  { formula: "CH3COCH3", leavesCake: true, antisolvent: true, source: "commonPractice" },
+  { formula: "CH3OH", leavesCake: true, boils: "65", antisolvent: true, source: "commonPractice" },
+  { formula: "C2H5OH", leavesCake: true, boils: "78", antisolvent: true, source: "commonPractice" },
+  { formula: "C3H8O", leavesCake: true, boils: "82", antisolvent: true, source: "commonPractice" },
+  { formula: "CH3COCH3", leavesCake: true, boils: "56", antisolvent: true, source: "commonPractice" },
   { formula: "C3H8O3", source: "commonPractice" },
-  { formula: "CH3CHO", leavesCake: true, source: "commonPractice" },
+  { formula: "CH3CHO", leavesCake: true, boils: "20", source: "commonPractice" },
 ];
 
 /** Liquids that do not mix with water, or that water takes apart: parting and distilling liquids is no work of these procedures. */

@@ -75,6 +75,8 @@ export const PLANNING = {
   poorCrop: { value: "70 %", what: "and less of the product by cooling is a poor crop: its liquor is boiled down into its own crystals, where those are the same hot and cold", source: "commonPractice" },
   littleMore: { value: "2 %", what: "of water or of the theory makes no difference to a crop", source: "commonPractice" },
   staysInLiquor: { value: "15 %", what: "of a product stays in the liquor it is boiled down to, where a hot saturated solution is not known or brings little by cooling", source: "commonPractice" },
+  drivesOff: { value: "20 ΔK", what: "hotter than it boils by itself, a liquid is driven out of water", source: "commonPractice" },
+  boilsLow: { value: "60 °C", what: "and lower is the boiling point of a by-product whose vapour is minded from the first", source: "commonPractice" },
   noLiquor: { value: "10 %", what: "of the theory and less in a liquor, the rest as another solid, is no liquor to keep", source: "commonPractice" },
   // -- excess
   usualExcess: { value: "5 %", what: "excess of the cheap reagent that washes or filters off; a plan takes it only where the request does", source: "commonPractice" },

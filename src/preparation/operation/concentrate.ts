@@ -1,9 +1,10 @@
-// Boiling water off; what the rest no longer holds crystallises hot.
+// Boiling water off, and with the first of it what boils lower; what the rest no longer holds crystallises hot.
 import type { Quantity } from "../../quantity";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { crystallised } from "../contents/react";
-import { type Done, done, vapour } from "./operation";
+import { leavesWithSteam } from "../reaction/fluids";
+import { type Done, done, evaporated, vapour } from "./operation";
 
 /** A salt that comes out as the water goes. */
 export interface Coming {
@@ -17,7 +18,8 @@ export function concentrate(
   hot: Quantity<"temperature">,
   coming: readonly Coming[] = [],
 ): Done {
-  const boiled = before.with({ water: before.books.water.minus(off), temperature: hot });
+  const { rest, left } = off.isPositive() ? evaporated(before, leavesWithSteam) : { rest: before, left: [] };
+  const boiled = rest.with({ water: before.books.water.minus(off), temperature: hot });
   const after = coming.reduce((pot, one) => crystallised(pot, one.matter, one.amount), boiled);
-  return done("concentrate", before, after, [], [vapour(before, off)]);
+  return done("concentrate", before, after, [], [vapour(before, off), ...left]);
 }

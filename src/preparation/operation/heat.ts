@@ -1,7 +1,10 @@
-// Warming and cooling a vessel, keeping it there, and letting it stand: nothing leaves it.
+// Warming a vessel and keeping it there: what boils lower than that leaves as vapour, and nothing else.
 import type { Quantity } from "../../quantity";
 import type { Pot } from "../contents/pot";
-import { type Done, done } from "./operation";
+import { leavesWarm } from "../reaction/fluids";
+import { type Done, done, evaporated } from "./operation";
 
-export const heat = (before: Pot, to: Quantity<"temperature">): Done =>
-  done("heat", before, before.with({ temperature: to }));
+export function heat(before: Pot, to: Quantity<"temperature">): Done {
+  const { rest, left } = evaporated(before.with({ temperature: to }), (formula) => leavesWarm(formula, to));
+  return done("heat", before, rest, [], left);
+}

@@ -1,5 +1,6 @@
 // What all operations share: contents in, contents out, what was put in and what left.
 
+import type { Formula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { Pot } from "../contents/pot";
 
@@ -55,3 +56,21 @@ export const justWater = ({ books }: Pot, water: Quantity): Pot =>
 
 /** Water that leaves as vapour. */
 export const vapour = (pot: Pot, water: Quantity): Left => ({ what: "vapour", pot: justWater(pot, water) });
+
+/** Part of what is dissolved leaves as vapour; no vapour where there is none of it. */
+export function evaporated(
+  pot: Pot,
+  leaves: (formula: Formula) => boolean,
+): { readonly rest: Pot; readonly left: readonly Left[] } {
+  const { dissolved, temperature, pressure } = pot.books;
+  const gone = dissolved.filter(({ matter }) => leaves(matter.formula));
+  if (gone.length === 0) return { rest: pot, left: [] };
+  const steam = gone.reduce(
+    (all, { matter, amount }) => all.plusDissolved(matter, amount),
+    Pot.empty(temperature, pressure),
+  );
+  return {
+    rest: pot.with({ dissolved: dissolved.filter((one) => !gone.includes(one)) }),
+    left: [{ what: "vapour", pot: steam }],
+  };
+}

@@ -3,10 +3,11 @@
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import type { Dissolved } from "../procedure/isolation";
+import { celsius } from "../procedure/words";
 import type { Account, Formed } from "../reaction/account";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
-import { isGas } from "../reaction/fluids";
+import { boilingPoint, boilsLow, isGas } from "../reaction/fluids";
 import { coreOf, type Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { holdsCyanide } from "../safety/waste";
@@ -43,8 +44,13 @@ const isCrystallised = (setting: Setting): boolean => fateIn(setting, setting.pr
 
 const twoFigures = (share: Quantity): string => share.format({ significant: 2, uncertainty: "none" });
 
-const asGas = ({ species, setting }: Beside): End | undefined =>
-  isGas(species.formula, setting.wet) ? notKept("gas", "it leaves as gas") : undefined;
+function asGas({ species, setting }: Beside): End | undefined {
+  if (isGas(species.formula, setting.wet)) return notKept("gas", "it leaves as gas");
+  const boils = boilingPoint(species.formula);
+  return setting.wet && boils !== undefined && boilsLow(species.formula) && isCrystallised(setting)
+    ? notKept("gas", `it boils at ${celsius(boils)}, and leaves a warm liquor as vapour`)
+    : undefined;
+}
 
 function beforeTheCrystals({ species, setting }: Beside): End | undefined {
   const { precipitated, why } = fateIn(setting, species);

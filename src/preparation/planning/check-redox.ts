@@ -1,5 +1,6 @@
 // What a redox reaction and the making of a complex are watched for: what is over of the agent or of the ligand.
 
+import { matterOf } from "../contents/matter";
 import { POT } from "../procedure/bench";
 import { isPeroxide } from "../procedure/roles";
 import { isAmmonia } from "../reaction/acids";
@@ -34,6 +35,15 @@ export function complexFormation(watched: Watched): Check[] {
   return checks;
 }
 
+/** What leaves the work as vapour, by its composition. */
+const leavesOf = ({ work }: Watched): ReadonlySet<string> =>
+  new Set(
+    work.drafts
+      .flatMap(({ left }) => left)
+      .flatMap(({ what, pot }) => (what === "vapour" ? pot.books.dissolved : []))
+      .map(({ matter }) => matter.key),
+  );
+
 /** What a redox reaction is watched for. */
 export function redox(watched: Watched): Check[] {
   const over = feedingsOf(watched).filter(isOver);
@@ -45,7 +55,7 @@ export function redox(watched: Watched): Check[] {
       : isAgent(f)
         ? [
             check(
-              `${shown(leftOf(f))} of ${calledLeft(f)} is left over and must be used up before the waste is stored`,
+              `${shown(leftOf(f))} of ${calledLeft(f)} is left over and ${leavesOf(watched).has(matterOf(f.material.form).core.key) ? "leaves with the first of the steam" : "must be used up before the waste is stored"}`,
               leftOf(f),
             ),
           ]

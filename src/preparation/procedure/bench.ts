@@ -2,11 +2,13 @@
 // on it; what each does to the contents is an operation of its own.
 
 import type { Quantity } from "../../quantity";
+import { massOf } from "../contents/entry";
 import type { Matter } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import type { Done } from "../operation/operation";
 import type { BatchFigures } from "../planning/batch-figures";
 import type { Account } from "../reaction/account";
+import { boilingPoint } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import type { KeptBy } from "./completeness";
@@ -16,7 +18,7 @@ import type { Isolation, WashSchedule } from "./isolation";
 import type { ProcedureKind } from "./kinds";
 import type { Role } from "./roles";
 import { type Use, useOf } from "./use";
-import { type Hand, handOf } from "./words";
+import { celsius, type Hand, handOf } from "./words";
 
 /** What a procedure is worked from. */
 export interface Frame {
@@ -95,6 +97,20 @@ export interface Work {
   readonly washing: WashSchedule | undefined;
 }
 
+/** What leaves beside steam, in a sentence of its own. */
+function vapoursOf({ operation, left }: Done, { grams }: Hand): string {
+  if (operation === "dry") return "";
+  const gone = left.flatMap(({ what, pot }) => (what === "vapour" ? pot.books.dissolved : []));
+  return gone
+    .map((one) => {
+      const boils = boilingPoint(one.matter.formula);
+      const flame = boils === undefined ? "" : ", no flame near";
+      const at = boils === undefined ? "" : ` (it boils at ${celsius(boils)})`;
+      return ` ${grams(massOf(one))} of ${one.matter.name} leaves as vapour${at}: under a hood${flame}.`;
+    })
+    .join("");
+}
+
 export class Bench {
   readonly drafts: Draft[] = [];
   readonly #vessels = new Map<string, Pot>();
@@ -139,7 +155,8 @@ export class Bench {
 
   /** An operation done on a vessel; the vessel it was filled from is empty after. */
   did(vessel: string, done: Done, telling: Telling): Pot {
-    this.drafts.push({ ...done, ...telling, vessel });
+    const say = (look: Look): string => `${telling.say(look)}${vapoursOf(done, this.hand)}`;
+    this.drafts.push({ ...done, ...telling, say, vessel });
     this.#vessels.set(vessel, done.after);
     if (telling.from !== undefined) this.#vessels.delete(telling.from);
     return done.after;

@@ -98,9 +98,11 @@ function refuseAsSolid({ wet, product, materials, request }: Setting): void {
 }
 
 /** A liquor is kept for what is in it, and another solid has taken that. */
-function refuseEmptyLiquor({ keepsLiquor, product }: Setting, { share, reasons, solids }: Feasibility): void {
+function refuseEmptyLiquor({ keepsLiquor, product }: Setting, feasibility: Feasibility): void {
+  if (!keepsLiquor || feasibility.verdict !== "another solid forms") return;
+  const { share, reasons, solids } = feasibility;
   const [solid] = solids;
-  if (!keepsLiquor || solid === undefined || share === undefined || share.compare(planned("noLiquor")) > 0) return;
+  if (solid === undefined || share === undefined || share.compare(planned("noLiquor")) > 0) return;
   throw refusal(
     `there is no liquor of ${product.name} to keep: ${reasons[0]!.text}`,
     `plan for ${solid.formula}, which forms in its place, or take far more water`,

@@ -1,7 +1,10 @@
 // Which species leave as gas, and which leave with the water a cake dries from.
 import type { Formula } from "../../formula";
+import type { Quantity } from "../../quantity";
 import { GASES, GASES_IN_WATER, type GasRow } from "../data/gases";
 import { LIQUIDS, type LiquidRow, NOT_MIXING } from "../data/liquids";
+import { exact, planned } from "../planning/exact";
+import { isAmmonia } from "./acids";
 import { bySubstance } from "./by-substance";
 
 export const gasRow: (formula: Formula) => GasRow | undefined = /* @__PURE__ */ bySubstance(GASES);
@@ -39,3 +42,22 @@ export const isOtherLiquid = (formula: Formula): boolean => otherLiquid(formula)
 
 /** Leaves a drying cake with the water. */
 export const isVolatile = (formula: Formula): boolean => (gasRow(formula) ?? liquidRow(formula))?.leavesCake === true;
+
+/** Where a liquid boils that leaves a liquor before the water does; undefined for all else. */
+export function boilingPoint(formula: Formula): Quantity<"temperature"> | undefined {
+  const { boils } = liquidRow(formula) ?? {};
+  return boils === undefined ? undefined : (exact(`${boils} °C`) as Quantity<"temperature">);
+}
+
+/** Is it as good as gone from water that is so warm: so much hotter than it boils by itself? */
+export function leavesWarm(formula: Formula, at: Quantity<"temperature">): boolean {
+  const boils = boilingPoint(formula);
+  return boils !== undefined && boils.plus(planned("drivesOff")).compare(at) <= 0;
+}
+
+/** Goes with the first of the steam where water is boiled off. */
+export const leavesWithSteam = (formula: Formula): boolean => boilingPoint(formula) !== undefined || isAmmonia(formula);
+
+/** A product beside the wanted one that warm hands make boil. */
+export const boilsLow = (formula: Formula): boolean =>
+  boilingPoint(formula)?.compare(planned("boilsLow") as Quantity<"temperature">) === -1;

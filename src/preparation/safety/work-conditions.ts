@@ -15,7 +15,7 @@ import { isWashedWithAlcohol } from "../procedure/protection";
 import { useOf } from "../procedure/use";
 import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia } from "../reaction/acids";
-import { gasRow, isGas } from "../reaction/fluids";
+import { boilsLow, gasRow, isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 
@@ -83,6 +83,8 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "gas for the hood": ({ batch }) => batch.gas.some((gas) => gas.hood),
   "flammable gas": ({ setting }) =>
     setting.products.some(({ formula }) => isGas(formula, setting.wet) && gasRow(formula)?.burns === true),
+  vapour: ({ setting: { wet, products, product } }) =>
+    wet && products.some((one) => one !== product && boilsLow(one.formula)),
   oxygen: ({ setting }) => setting.products.some(({ formula }) => isOneOf(formula, "O2")),
   "solid into acid": ({ setting, batch }) =>
     batch.vessel?.intoAcid === true && setting.materials.some(({ form }) => isAcid(form)),

@@ -105,10 +105,22 @@ function outcomeCell(on: OnPaper) {
   };
 }
 
+/** What leaves warm work as vapour, water and drying aside. */
+const vapoursOf = ({ steps }: Plan): readonly string[] => [
+  ...new Set(
+    steps
+      .filter(({ operation }) => operation !== "dry")
+      .flatMap(({ left }) => left)
+      .flatMap(({ what, contents }) => (what === "vapour" ? contents.dissolved.map(({ formula }) => formula) : [])),
+  ),
+];
+
 export function stripBlock(on: OnPaper): Block {
   const { plan, words } = on;
   const { litres } = handFor(on);
-  const gas = plan.gas.map(({ formula, volume }) => `${handy(volume)} ${formula}`).join(", ");
+  const gases = plan.gas.map(({ formula, volume }) => `${handy(volume)} ${formula}`);
+  const vapours = vapoursOf(plan).map((formula) => filled(words.vapour, { formula }));
+  const gas = [...gases, ...vapours].join(", ");
   return {
     kind: "strip",
     cells: [
@@ -117,7 +129,7 @@ export function stripBlock(on: OnPaper): Block {
       {
         label: words.gas,
         value: gas === "" ? words.none : gas,
-        note: gas === "" ? "" : filled(words.atRoom, { temperature: about(plan.temperature, "°C", 2) }),
+        note: gases.length === 0 ? "" : filled(words.atRoom, { temperature: about(plan.temperature, "°C", 2) }),
       },
       heatCell(on),
       {

@@ -101,6 +101,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "HBr", cas: "10035-10-6", codes: ["H314", "H335"], cautions: ["acid into water, never water into acid", "bromine with oxidisers"], disposal: "neutraliseAcid", index: "035-002-01-8", source: "clp2026" },
   { formula: "HI", cas: "10034-85-2", codes: ["H314"], cautions: ["acid into water, never water into acid", "iodine with oxidisers and in light"], disposal: "neutraliseAcid", index: "053-002-01-6", source: "clp2026" },
   { formula: "CS(NH2)2", cas: "62-56-6", codes: ["H351", "H361d", "H302", "H411"], minimum: true, cautions: ["gloves: it goes through the skin"], disposal: "handIn", index: "612-082-00-0", source: "clp2026" },
+  { formula: "CH3CHO", cas: "75-07-0", codes: ["H224", "H350", "H341", "H319", "H335"], cautions: ["boils at room temperature: hood, and no flame"], disposal: "solventCollection", index: "605-003-00-6", source: "clpRecalled" },
   { formula: "CH2O", cas: "50-00-0", codes: ["H350", "H341", "H330", "H302", "H314", "H317"], cautions: ["its solution gives the gas off: hood or open air"], disposal: "handIn", index: "605-001-00-5", source: "clp2026" },
   { formula: "C6H12N4", cas: "100-97-0", codes: ["H228", "H317"], weaker: ["H228"], cautions: ["formaldehyde with acid"], disposal: "handIn", index: "612-101-00-2", source: "clp2026" },
   { formula: "P4O10", cas: "1314-56-3", codes: ["H314"], cautions: ["hisses and spits with water"], disposal: "neutraliseAcid", index: "015-010-00-0", source: "clp2026" },
