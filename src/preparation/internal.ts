@@ -14,8 +14,8 @@ export { fateInRoom } from "./reaction/fate";
 export { isAntisolvent } from "./reaction/fluids";
 export { heldWaterOf, withGelWater } from "./reaction/held-water";
 export { inItsFacts, MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/door";
-
 export { revived } from "./request/revived";
+export { gasesThatMayCome } from "./safety/gases-that-may-come";
 
 export { theoryLeft } from "./verdict/losses";
 export { isRun } from "./verdict/working";

@@ -45,9 +45,10 @@ describe("official statements", () => {
 });
 
 describe("official precautions", () => {
-  it("stand once for each code, of codes and hazards that are known", () => {
+  it("stand once for each code and hazard, of codes and hazards that are known", () => {
     const all = OFFICIAL_PRECAUTIONS();
-    expect(new Set(all.map(({ code }) => code)).size).toBe(all.length);
+    const asked = all.flatMap(({ code, hazards }) => hazards.map((hazard) => `${code} ${hazard}`));
+    expect(new Set(asked).size).toBe(asked.length);
     for (const { code, text, hazards } of all) {
       expect(text, code).toMatch(/^[A-Z].*[a-z]$/);
       expect(statementOf(code).paraphrase.length, code).toBeGreaterThan(0);
@@ -64,5 +65,14 @@ describe("official precautions", () => {
     ["EUH031", []],
   ])("%s asks for %j", (code, asked) => {
     expect(officialPrecautions([code]).map((one) => one.code)).toEqual(asked);
+  });
+
+  // GHS Annex 3, tables of serious eye damage and eye irritation: of P280 only the eyes and the face (from memory)
+  it("ask for gloves (P280) where the skin is in danger, and for the eyes alone where only they are", () => {
+    const wear = (...codes: string[]) => officialPrecautions(codes).find(({ code }) => code === "P280")?.text;
+    expect(wear("H319")).toBe("Wear eye protection/face protection");
+    expect(wear("H318", "H302")).toBe("Wear eye protection/face protection");
+    expect(wear("H315", "H319")).toContain("protective gloves");
+    expect(wear("H314", "H318")).toContain("protective gloves");
   });
 });

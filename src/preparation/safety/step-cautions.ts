@@ -10,6 +10,7 @@ import type { BatchFigures } from "../planning/batch-figures";
 import { nameOfFormula } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { type Acknowledged, inWords } from "./combinations";
+import { gasesThatMayCome } from "./gases-that-may-come";
 import { type Handled, handledIn } from "./handled";
 import { fumesOf } from "./ignition-fumes";
 import { concerned, type Given, rowsThatHold } from "./work-conditions";
@@ -102,6 +103,14 @@ const meetsIn = ({ wet }: Setting): WorkStep => (wet ? "mixing" : "heating");
 const ofIgnition = ({ product: { formula, name } }: Setting): StepCaution[] =>
   (fumesOf(formula) ?? []).map((row) => caution(name, row.text, row.source));
 
+/** Gases for the hood that no equation has and that may come all the same. */
+function ofGasesThatMayCome(known: Cautions, { gas }: BatchFigures): StepCaution[] {
+  const gases = gas.some(({ hood }) => hood) ? [] : gasesThatMayCome(known);
+  if (gases.length === 0) return [];
+  const text = `${gases.join(" and ")} may be given off, which is poisonous: under a hood that works, or not at all`;
+  return [caution(undefined, text, "commonPractice")];
+}
+
 /** What materials and products do where they come together: what the caller has acknowledged first. */
 function ofMeeting(
   { incompatibilities }: Cautions,
@@ -141,7 +150,9 @@ export function stepCautionsOf(
         unique([
           ...rowsThatHold(step, given).flatMap((row) => ofWork(row, given)),
           ...(step === "ignition test" ? ofIgnition(setting) : []),
-          ...(step === meetsIn(setting) ? ofMeeting(known, acknowledged, printed) : []),
+          ...(step === meetsIn(setting)
+            ? [...ofMeeting(known, acknowledged, printed), ...ofGasesThatMayCome(known, batch)]
+            : []),
           ...list
             .filter((one) => isNew(one, at))
             .flatMap((one) => entriesFor(one).flatMap((entry) => ofSubstance(one.name, entry))),

@@ -1,5 +1,6 @@
 // Hazards of what is handled, by the strength that is really used, and what protects.
 import type { Plan } from "../../preparation";
+import { gasesThatMayCome } from "../../preparation/internal";
 import type { SubstanceCautions } from "../../substance";
 import {
   DRIES_TO_OXIDISER,
@@ -108,13 +109,17 @@ export function precautionsOf({ plan }: OnPaper): readonly AskedPrecaution[] {
   const handled = plan.cautions.substances
     .filter((one) => isHandled(plan, one))
     .map((one) => ({ name: nameWithForm(plan, one), codes: one.statements.map(({ code }) => code) }));
-  return officialPrecautions(handled.flatMap(({ codes }) => codes)).map(({ code, text, source }) => ({
-    code,
-    text,
-    source,
-    materials: handled
-      .filter(({ codes }) => officialPrecautions(codes).some((one) => one.code === code))
-      .map(({ name }) => name),
+  // one code may stand in two wordings: the eyes of one material, hands and eyes of another
+  const asked = handled.flatMap(({ name, codes }) => officialPrecautions(codes).map((one) => ({ name, one })));
+  const order = officialPrecautions(handled.flatMap(({ codes }) => codes)).map(({ code }) => code);
+  const wordings = [...new Set(asked.map(({ one }) => one))].sort(
+    (one, other) => order.indexOf(one.code) - order.indexOf(other.code),
+  );
+  return wordings.map((wording) => ({
+    code: wording.code,
+    text: wording.text,
+    source: wording.source,
+    materials: asked.filter(({ one }) => one === wording).map(({ name }) => name),
   }));
 }
 
@@ -123,7 +128,7 @@ function protection({ plan, words }: OnPaper): string[] {
   const codes = plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => code));
   const kinds = new Set(protectionFor(codes).map(({ kind }) => kind));
   const gasses = plan.gas.length > 0;
-  const hood = plan.gas.some((one) => one.hood) || kinds.has("hood");
+  const hood = plan.gas.some((one) => one.hood) || kinds.has("hood") || gasesThatMayCome(plan.cautions).length > 0;
   return [
     // Hot liquors spit.
     ...(kinds.has("goggles") || gasses || isWarm(plan) ? [words.goggles] : []),

@@ -17,7 +17,7 @@ interface ProtectionRow {
 export const PROTECTION_BY_CODE = /* @__PURE__ */ once((): readonly ProtectionRow[] => [
   { kind: "goggles", codes: ["H314", "H315", "H318", "H319"], does: "goggles that close all round", source: "unGhs" },
   { kind: "gloves", codes: ["H310", "H311", "H312", "H313", "H314", "H315", "H316", "H317", "H340", "H341", "H350", "H351", "H360", "H361"], does: "gloves that this substance does not pass", source: "unGhs" },
-  { kind: "gloves", codes: ["H300", "H301"], does: "gloves that this substance does not pass", source: "commonPractice" },
+  { kind: "gloves", codes: ["H300", "H301", "H318"], does: "gloves that this substance does not pass", source: "commonPractice" },
   { kind: "apron", codes: ["H314"], does: "apron or old long clothes, closed shoes", source: "unGhs" },
   { kind: "hood", codes: ["H330", "H331", "EUH029", "EUH031", "EUH032"], does: "only under a hood that works", source: "unGhs" },
   { kind: "air", codes: ["H332", "H333", "H334", "H335", "H336"], does: "outdoors or in moving air, nothing breathed in", source: "unGhs" },

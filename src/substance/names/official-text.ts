@@ -13,5 +13,6 @@ const HAZARD = /^H\d{3}/;
 /** The precautionary statements that a set of hazard statements asks for, in the order in which a small label takes them. */
 export function officialPrecautions(codes: readonly string[]): readonly OfficialPrecaution[] {
   const bare = new Set(codes.map((code) => HAZARD.exec(code)?.[0]));
-  return OFFICIAL_PRECAUTIONS().filter(({ hazards }) => hazards.some((hazard) => bare.has(hazard)));
+  const asked = OFFICIAL_PRECAUTIONS().filter(({ hazards }) => hazards.some((hazard) => bare.has(hazard)));
+  return asked.filter(({ code }, i) => asked.findIndex((one) => one.code === code) === i);
 }

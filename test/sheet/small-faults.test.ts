@@ -1,0 +1,44 @@
+// Small faults of printed sheets that a bench chemist found on reading them; each held by what the trade does, with its source.
+import { benchSheet, type PlanRequest, planPreparation } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const sheet = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
+const markdown = (request: PlanRequest): string => benchSheet(planPreparation(request), { format: "markdown" });
+
+const IODINE: PlanRequest = {
+  equation: "KI + NaClO + HCl -> I2 + NaCl + KCl + H2O",
+  product: "I2",
+  materials: [
+    { name: "potassium iodide", form: "KI" },
+    { name: "bleach", form: "NaClO", strength: "4 %" },
+    { name: "hydrochloric acid", form: "HCl", strength: "10 %", excess: "10 %" },
+  ],
+  scale: { material: "potassium iodide", portion: "16.6 g" },
+  acknowledge: ["hypochlorite-acid"],
+};
+
+describe("protection on the sheet", () => {
+  // University of Melbourne, Reactions producing toxic gases: hypochlorite and acid give chlorine
+  it("is a hood where what meets gives a poisonous gas, though the equation has none", () => {
+    const text = sheet(IODINE);
+    expect(text).toContain("[ ] fume hood");
+    expect(text).not.toContain("window open or fan on");
+    expect(text).toContain("Cl₂ may be given off, which is poisonous: under a hood that works, or not at all.");
+  });
+
+  // CLP, Annex VI: copper sulfate H318, H302, H410; soda H319. Gloves for H318 are common practice, no source: the hands carry it.
+  it("has gloves where the skin or the sight is in danger, and says for each material what P280 means", () => {
+    const vitriol = sheet({
+      equation: "CuSO4 + Na2CO3 + H2O -> Cu2(OH)2CO3 + Na2SO4 + CO2",
+      product: "Cu2(OH)2CO3",
+      materials: [
+        { name: "blue vitriol", form: "CuSO4·5H2O" },
+        { name: "soda", form: "Na2CO3" },
+      ],
+      scale: { material: "blue vitriol", portion: "50 g" },
+    });
+    expect(vitriol).toContain("[ ] gloves");
+    expect(vitriol).toContain("Wear eye protection/face protection (P280): blue vitriol");
+    expect(vitriol).not.toContain("Wear protective gloves");
+  });
+});
