@@ -3,7 +3,6 @@ import { benchSheet, type PlanRequest, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const sheet = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
-const markdown = (request: PlanRequest): string => benchSheet(planPreparation(request), { format: "markdown" });
 
 const IODINE: PlanRequest = {
   equation: "KI + NaClO + HCl -> I2 + NaCl + KCl + H2O",
@@ -40,5 +39,32 @@ describe("protection on the sheet", () => {
     expect(vitriol).toContain("[ ] gloves");
     expect(vitriol).toContain("Wear eye protection/face protection (P280): blue vitriol");
     expect(vitriol).not.toContain("Wear protective gloves");
+  });
+});
+
+describe("the test of the last wash", () => {
+  it("is a drop that the trade knows, each once, and no conductivity", () => {
+    // common practice, no source: iodine for thiosulfate, starch and iodide for bleach
+    const text = sheet(IODINE);
+    expect(text).toContain("ClO⁻ (potassium iodide with starch: no blue)");
+    expect(text).not.toContain("conductivity");
+  });
+
+  it("is left out where nothing tells beside the product: the washes count", () => {
+    // lead chloride: 1 g in 100 g of water (CRC Handbook), which clouds silver nitrate and leaves 100 mg from 10 mL
+    const text = sheet({
+      equation: "Pb(NO3)2 + NaCl -> PbCl2 + NaNO3",
+      product: "PbCl2",
+      materials: [
+        { name: "lead nitrate", form: "Pb(NO3)2" },
+        { name: "table salt", form: "NaCl", excess: "10 %" },
+      ],
+      scale: { material: "lead nitrate", portion: "33.1 g" },
+    });
+    expect(text).toMatch(
+      /Use all the water of the (\d+ washes|wash): no test tells Cl⁻ and NO₃⁻ beside what the product itself gives off\./,
+    );
+    expect(text).not.toContain("test of the last wash");
+    expect(text).not.toContain("reagents for the test");
   });
 });

@@ -112,7 +112,8 @@ describe("gloves", () => {
     // GHS, Annex 3: P280 for carcinogens, mutagens and what harms the unborn, H340 to H361
     const gloves = (text: string): boolean =>
       cautions([text]).substances.some(({ protection }) => protection.some((one) => one.startsWith("gloves")));
-    for (const text of ["PbI2", "lead shot", "BaCl2·2H2O", "AgNO3", "CuSO4·5H2O", "ZnSO4·7H2O"]) expect(gloves(text), text).toBe(true);
+    for (const text of ["PbI2", "lead shot", "BaCl2·2H2O", "AgNO3", "CuSO4·5H2O", "ZnSO4·7H2O"])
+      expect(gloves(text), text).toBe(true);
     expect(gloves("NaCl")).toBe(false);
     const lines = cautions(["K2Cr2O7"]).substances[0]!.protection.filter((one) => one.startsWith("gloves"));
     expect(lines).toHaveLength(1);

@@ -217,12 +217,34 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
     target: plan.target,
     blank: "washes",
   });
-  const tests = advice.ok ? advice.value.endTests : [];
+  if (!advice.ok) {
+    bench.did(POT, testWash(bench.pot), {
+      say: () => "Test the last wash: 10 mL boiled down leave less than 1 mg.",
+      blank: "tests.lastWash",
+    });
+    return;
+  }
+  const { endTests, untested } = advice.value;
+  if (endTests.length + untested.length === 0) return;
   bench.did(POT, testWash(bench.pot), {
-    say: () =>
-      tests.length === 0
-        ? "Test the last wash: 10 mL boiled down leave less than 1 mg."
-        : `Test the last wash for ${list(tests.map(({ ion, test }) => `${formulaFrom(ion).toUnicode()} (${test})`))}.`,
-    blank: "tests.lastWash",
+    say: () => wordsOfTests(advice.value, plan.washes),
+    ...(endTests.length > 0 ? { blank: "tests.lastWash" } : {}),
   });
+}
+
+/** The tests, each once with the ions that it shows; and what none tells. */
+function wordsOfTests({ endTests, untested }: WashAdvice, washes: number): string {
+  const printed = (ion: string): string => formulaFrom(ion).toUnicode();
+  const tests = [...new Set(endTests.map(({ test }) => test))];
+  const shown = tests.map((test) => {
+    const ions = endTests.filter((one) => one.test === test).map(({ ion }) => printed(ion));
+    return `${list(ions)} (${test})`;
+  });
+  const counted =
+    untested.length === 0
+      ? []
+      : [
+          `Use all the water of the ${washes === 1 ? "wash" : `${washes} washes`}: no test tells ${list(untested.map(printed))} beside what the product itself gives off.`,
+        ];
+  return [...(shown.length === 0 ? [] : [`Test the last wash for ${shown.join("; ")}.`]), ...counted].join(" ");
 }

@@ -2,18 +2,18 @@
 // of liquid rests on the product's own solubility where it is known.
 
 import type { TemperatureLike } from "../../amount";
-import { type Formula, parseFormula } from "../../formula";
+import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
-import { constitutionOf } from "../../ion";
 import { guard } from "../argument";
 import { type Figure, figureOrProduct } from "../curves/figure";
-import { anhydrousMolarMass, soluteOf } from "../curves/solute";
+import { soluteOf } from "../curves/solute";
 import { saltIons } from "../precipitating/ions";
 import type { Solubility } from "../record";
 import { ruleFor } from "../rules";
+import { endTestsFor } from "./end-tests";
 
 const WASH_ADVICE = { product: true, washedOut: true, temperature: true, facts: true } as const satisfies Fields<
   Parameters<typeof washAdvice>[0]
@@ -25,34 +25,15 @@ export interface WashAdvice {
   readonly liquid: string;
   /** Why this one. */
   readonly because: string;
-  /** Tests on the last wash, one for each kind of ion washed out. */
+  /** Tests on the last wash: of each salt that is washed out the ions that a drop shows. */
   readonly endTests: readonly { readonly ion: string; readonly test: string }[];
+  /** Ions that no test tells, for the product gives off as much itself: the washes are counted. */
+  readonly untested: readonly string[];
   /** Of the product in water; undefined where nothing is known. */
   readonly solubility: Solubility | undefined;
   /** Practice of the trade, without a table. */
   readonly source: "commonPractice";
 }
-
-/** The hydrogen ion of any acid. */
-const ACID = "H+";
-
-/** Ions that paper shows; a product that gives them makes water alkaline long before a cloud would show it. */
-const BASIC: readonly string[] = ["CO3^2-", "HCO3-", "OH-"];
-
-/** Ions a wash removes and the test that shows them. */
-const TESTS: readonly { readonly ions: readonly string[]; readonly test: string }[] = [
-  { ions: ["SO4^2-"], test: "barium chloride with dilute hydrochloric acid: no cloud within two minutes" },
-  { ions: ["Cl-", "Br-", "I-", "SCN-"], test: "silver nitrate with dilute nitric acid: no cloud" },
-  { ions: BASIC, test: "indicator paper neutral; acidify before testing for chloride or sulfate" },
-  {
-    ions: ["NO3-", "NO2-", "CH3COO-", "HCOO-", "ClO3-", "ClO4-"],
-    test: "no drop test: conductivity as the wash water, or 10 mL leave less than 1 mg",
-  },
-  { ions: [ACID], test: "blue litmus stays blue, or indicator paper shows no more acid than the wash water" },
-  { ions: ["Fe^3+"], test: "thiocyanate: no red" },
-  { ions: ["Cu^2+"], test: "ammonia: no blue" },
-  { ions: ["Pb^2+", "Ba^2+"], test: "a drop of dilute sulfuric acid: no cloud" },
-];
 
 /** Products with a wash of their own. */
 const OWN_WASH: Readonly<Record<string, readonly [liquid: string, because: string]>> = {
@@ -63,26 +44,6 @@ const OWN_WASH: Readonly<Record<string, readonly [liquid: string, because: strin
   "Pb^2+ Cl-": ["a little ice water", "hot water dissolves lead chloride"],
   "Fe^2+ C2O4^2-": ["hot water", "iron(II) oxalate hardly dissolves even hot, and hot water removes the salts"],
 };
-
-const OWN_BASE =
-  "the product gives this ion too: indicator paper as in pure water that some of the product was stirred with; acidify before testing for chloride or sulfate";
-
-/** Formula units in a litre of water above which paper shows a basic product: pH 9. */
-const SHOWS_BASE = 1e-5;
-
-/** Paper tells an acid; its anion is looked for only where a drop shows it. */
-const hasDropTest = (ion: string): boolean => ["SO4^2-", "Cl-", "Br-", "I-", "SCN-"].includes(ion);
-
-/** Product in 100 g of water below which its own ions do not show. */
-const SILENT = "0.001 g";
-const OWN_ION = "the product gives this ion too: conductivity as that of its own saturated solution";
-
-function endTestFor(ion: string): string {
-  return (
-    TESTS.find(({ ions }) => ions.includes(ion))?.test ??
-    "conductivity near that of the wash water, or 10 mL leave less than 1 mg"
-  );
-}
 
 /** Liquid by how much of the product water dissolves, g per 100 g. */
 function liquidBy(grams: number): readonly [liquid: string, because: string] {
@@ -96,8 +57,8 @@ function liquidBy(grams: number): readonly [liquid: string, because: string] {
  * What to wash a product with, and the end test for what is washed out.
  *
  * @param request - the product, the salts to be washed out, and the temperature of the wash (default 20 °C)
- * @returns liquid and reason, and a test for each ion that the wash takes away; one that the product gives off as well is recognised by
- *   conductivity
+ * @returns liquid and reason, and of each salt that the wash takes away the tests that tell it; what the product gives off as well,
+ *   and no other ion of its salt tells, is in `untested`: its washes are counted
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.not-a-salt` when the
  *   product is an ion or water
  * @source common practice, no source
@@ -120,40 +81,16 @@ export function washAdvice(
   const pair = ions?.length === 2 ? `${ions[0]!.formula} ${ions[1]!.formula}` : undefined;
   const known = attempt(() => figureOrProduct(solute.formula, request.temperature ?? "20 °C", undefined));
   const figure = known.ok ? known.value : undefined;
-  const [liquid, because] = (pair === undefined ? undefined : OWN_WASH[pair]) ?? choose(figure, ruleFor(solute)?.class);
-  const kept = new Set((ions ?? []).map(({ formula }) => formula));
-  const gone = request.washedOut.flatMap((salt) => {
-    const { anhydrous } = soluteOf(salt);
-    const { acid } = constitutionOf(anhydrous);
-    if (acid !== undefined) return acid.veryWeak ? [] : [ACID, ...(hasDropTest(acid.anion) ? [acid.anion] : [])];
-    const found = [...(saltIons(anhydrous) ?? [])];
-    // the anion is tested first
-    return found.sort((one, other) => Math.sign(one.charge) - Math.sign(other.charge)).map(({ formula }) => formula);
-  });
-  // A product this sparing gives no cloud of its own, so that the test for an ion it shares still tells the salt.
-  const silent = figure !== undefined && figure.perHundredGramsWater.compare(SILENT) < 0;
-  const tested = [...new Set(gone)].filter((ion) => !ALKALI.includes(ion));
-  const molar =
-    figure === undefined
-      ? undefined
-      : (figure.perHundredGramsWater.toNumber("g") * 10) / anhydrousMolarMass(solute).toNumber("g/mol");
-  const isMute = (ion: string): boolean =>
-    !kept.has(ion) || (BASIC.includes(ion) ? molar !== undefined && molar < SHOWS_BASE : silent);
-  const own = (ion: string): string => (BASIC.includes(ion) ? OWN_BASE : OWN_ION);
+  const rule = ruleFor(solute)?.class;
+  const [liquid, because] = (pair === undefined ? undefined : OWN_WASH[pair]) ?? choose(figure, rule);
   return readable({
     liquid,
     because,
-    endTests: tested.map((ion) => ({
-      ion: parseFormula(ion).toString(),
-      test: isMute(ion) ? endTestFor(ion) : own(ion),
-    })),
+    ...endTestsFor(solute, figure, rule, request.washedOut),
     solubility: figure?.solubility,
     source: "commonPractice",
   });
 }
-
-/** Their salts are found by the anion. */
-const ALKALI = ["Na+", "K+", "NH4+", "Li+"];
 
 function choose(figure: Figure | undefined, rule: string | undefined): readonly [string, string] {
   if (figure !== undefined) return liquidBy(figure.perHundredGramsWater.toNumber("g"));
