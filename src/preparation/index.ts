@@ -77,7 +77,7 @@ export { stocktake } from "./stock/taking-stock";
 export type { Count, Issue, Kept, Lot, Reach, Receipt, ShoppingLine, Stock, StockEntry } from "./stock/types";
 export type { Change } from "./verdict/changes";
 export type { Dryness } from "./verdict/dryness";
-export type { Finding, FindingCode, Yield } from "./verdict/finding";
+export type { Finding, FindingCode, TestNeed, Yield } from "./verdict/finding";
 export type { Loss, Lost } from "./verdict/losses";
 export type { Observations, Weighed } from "./verdict/observations";
 export type { TestOutcome } from "./verdict/test-outcome";

@@ -61,6 +61,7 @@ export const PLANNING = {
   inAir: { value: "25 °C", what: "highest for a product that changes near room temperature: a warm day", source: "commonPractice" },
   looseDensity: { value: "0.7 g/mL", what: "of a loose powder, for the room it takes: chalk 0.5, oxides of heavy metals to 1.5", source: "commonPractice" },
   redHeat: { value: "1000 °C", what: "highest of an ignition: a burner or a small kiln gives it", source: "commonPractice" },
+  kilnSlip: { value: "300 ΔK", what: "most by which a kiln or burner that was set for a firing runs too hot", source: "commonPractice" },
   gentle: { value: "40 °C", what: "highest for a hydrate or an ammine whose first loss is not tabulated", source: "commonPractice" },
   overheated: { value: "400 °C", what: "highest that a product meant to be dried meets by mistake: a hot plate, an oven for bread", source: "commonPractice" },
   hot: { value: "80 °C", what: "a solution that is to crystallise, hot but not boiling", source: "commonPractice" },

@@ -29,8 +29,17 @@ const holdsCyanide = (formula: Formula): boolean => {
   return cyanide !== undefined || groups.has("thiocyanate");
 };
 
+/** Metals whose compounds leave poison in the air of a hot crucible, and lead as a halide. */
+const POISON_VAPOUR: readonly string[] = ["Hg", "As", "Cd", "Tl"];
+const HALOGENS: readonly string[] = ["Cl", "Br", "I"];
+
+const fumesWithMetal = ({ symbols }: Formula): boolean =>
+  symbols.some((one) => POISON_VAPOUR.includes(one)) ||
+  (symbols.includes("Pb") && symbols.some((one) => HALOGENS.includes(one)));
+
 /** May a sample of it be ignited at a bench? */
-export const mayIgnite = (formula: Formula): boolean => !holdsCyanide(formula) && !isHeatSensitive(formula);
+export const mayIgnite = (formula: Formula): boolean =>
+  !holdsCyanide(formula) && !isHeatSensitive(formula) && !fumesWithMetal(formula);
 
 /** Part of a solid that heat leaves; undefined where that is not known. */
 function leftOf(formula: Formula): Quantity | undefined {

@@ -154,7 +154,9 @@ function testsOf(findings: readonly Finding[]): DecidingTest[] {
   const most = Math.max(...findings.map(({ weight }) => weight));
   const competing = findings.filter(({ weight }) => weight >= COMPETES * most);
   const shares = competing.map(({ weight }) => weight);
-  const tests = DECIDING.map(({ does, takes, shows, else: otherwise }) => {
+  const without = new Set(findings.flatMap((one) => one.without ?? []));
+  const rows = DECIDING.filter(({ needs }) => needs === undefined || !without.has(needs));
+  const tests = rows.map(({ does, takes, shows, else: otherwise }) => {
     const outcomes = competing.map(({ code }, i) => {
       const outcome = shows[code] ?? otherwise;
       return outcome === EACH ? `${outcome} (${i})` : outcome;

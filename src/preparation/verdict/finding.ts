@@ -24,6 +24,12 @@ export type FindingCode =
   | "impure"
   | "liquor-ph";
 
+/**
+ * What a test takes: `liquor` and `precipitant` of wet work, `mother liquor` of crystals, the product or the materials `in fire`, which
+ * not everything may be put into: a cyanide gives off poison, and of some solids nobody knows what fire leaves.
+ */
+export type TestNeed = "liquor" | "precipitant" | "mother liquor" | "product in fire" | "materials in fire";
+
 /** One explanation with its numbers; findings are ordered by how well they fit. */
 export interface Finding {
   /** Which explanation it is. */
@@ -43,6 +49,8 @@ export interface Finding {
   readonly weight: number;
   /** What to do next to decide. */
   readonly next: string;
+  /** What no test of this run can take, for there is none of it or it is dangerous. */
+  readonly without?: readonly TestNeed[];
 }
 
 /** A yield against one formula. */

@@ -60,7 +60,10 @@ function tooHeavy({ batch, candidates, dry, expected, grams }: Evidence, over: Q
       figure: dry.dividedBy(expected).to("%"),
       likelihood: undefined,
       weight: belief("tooHeavy"),
-      next: "dry again to constant mass; if it stays, wash one half again and dry that",
+      next:
+        batch.isolation.how === "residue"
+          ? "heat again to constant mass; if it stays, titrate a weighed sample of it and of what was fired"
+          : "dry again to constant mass; if it stays, wash one half again and dry that",
     },
   ];
 }

@@ -73,6 +73,8 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
   const { materialBalance } = batch;
   const missing = least.minus(dry).to("g");
   const ratio = dry.dividedBy(expected);
+  // What was fired has no filtrate.
+  const isFired = batch.isolation.how === "residue";
   const liquor = motherLiquor(evidence);
   const findings: Finding[] = [
     ...liquor,
@@ -86,7 +88,9 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
       weight: belief(
         liquor.some(({ weight }) => weight === belief("motherLiquor")) ? "tooLightWithLiquor" : "tooLight",
       ),
-      next: "test the filtrate for more product, and the limiting material for its assay",
+      next: isFired
+        ? `look for what was spilled, blown out or left in the dish, and for the assay of ${materialBalance.limiting}: a weighed sample of it is dried, then heated`
+        : "test the filtrate for more product, and the limiting material for its assay",
     },
   ];
   findings.push(...overheated(evidence));
@@ -106,7 +110,7 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
       weight: sight?.weight ?? belief(supplied.limiting ? "limitingShort" : "otherShort"),
       next:
         sight?.next === undefined
-          ? `titrate the ${supplied.material}, or test the filtrate with a drop of it`
+          ? `titrate the ${supplied.material}${isFired ? ", or dry a weighed sample of it and heat it to constant mass" : batch.isolation.how === "precipitate" ? ", or test the filtrate with a drop of it" : ""}`
           : `${sight.next}, and titrate the ${supplied.material}`,
     });
   }
@@ -217,7 +221,9 @@ export function fits(
         belief(isTooCoarse(dry) ? "coarseFits" : isOther ? "otherwiseByFire" : "fits"),
       next: isByLiquor
         ? "the rest of the product is in liquor and washings: boil them down, or precipitate it"
-        : "rinse filter and vessel into the next batch",
+        : batch.isolation.how === "residue"
+          ? "brush dish and lid out into the next batch"
+          : "rinse filter and vessel into the next batch",
     });
   }
   return findings;

@@ -2,9 +2,11 @@
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { anhydrousOf, crystalWater } from "../../hydrate";
+import type { Quantity } from "../../quantity";
 import { thermalStepsOf } from "../../substance/internal";
 import { residueOf } from "../identity/ignition";
 import { exact, lessThanAll, planned } from "../planning/exact";
+import { celsius } from "../procedure/words";
 import { keyElement } from "../reaction/candidates";
 import { nameOfFormula } from "../reaction/species";
 import { likelihoodByFire, nextByFire } from "./by-fire";
@@ -18,6 +20,8 @@ interface Left {
   readonly formula: Formula;
   /** Does an oven for drying do it, by the table? */
   readonly isInOven: boolean;
+  /** Where heat begins on what it is made of; undefined where no step is tabulated. */
+  readonly from: Quantity | undefined;
 }
 
 export function overheated(evidence: Evidence): Finding[] {
@@ -26,7 +30,8 @@ export function overheated(evidence: Evidence): Finding[] {
   const key = keyElement(formula);
   if (key === undefined) return [];
   const { product } = batch;
-  return afterHeating(formula, key, batch.isolation.how === "residue").flatMap((left): Finding[] => {
+  const isFired = batch.isolation.how === "residue";
+  return afterHeating(formula, key, isFired).flatMap((left): Finding[] => {
     const name = nameOfFormula(left.formula);
     if (evidence.candidates.some((candidate) => candidate.formula === name)) return [];
     const byFire = likelihoodByFire(evidence, [{ formula: left.formula, share: exact("1") }]);
@@ -45,11 +50,12 @@ export function overheated(evidence: Evidence): Finding[] {
     const byMass = likelihoodWithin(dry, least, most);
     if (byMass < EXCLUDED) return [];
     const ratio = dry.dividedBy(most).to("%");
-    const usual = belief(isWideAndLight(evidence) && !left.isInOven ? "otherFormOfLight" : "driedTooHot");
+    const isByChance = (isWideAndLight(evidence) && !left.isInOven) || isOutOfReach(evidence, left);
+    const usual = belief(isByChance ? "otherFormOfLight" : "driedTooHot");
     return [
       {
         code: isDried(left.formula, formula) ? "other-hydrate-fits" : "other-formula-fits",
-        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${name}, which heat leaves of ${product.formula}: dried too hot${isFound ? ", and ignition agrees" : ""}`,
+        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${name}, which heat leaves of ${product.formula}${left.from === undefined || !isFired ? "" : ` from ${celsius(left.from)} on`}: ${isFired ? "fired" : "dried"} too hot${isFound ? ", and ignition agrees" : ""}`,
         mass: theory,
         figure: ratio,
         likelihood: byMass * (byFire ?? 1),
@@ -62,6 +68,12 @@ export function overheated(evidence: Evidence): Finding[] {
       },
     ];
   });
+}
+
+/** No slip of a kiln that was set for its firing comes near the heat of this one. */
+function isOutOfReach({ batch }: Evidence, { from }: Left): boolean {
+  const set = batch.steps.find(({ operation }) => operation === "fire")?.target;
+  return from !== undefined && set?.dimension === "temperature" && from.minus(set).compare(planned("kilnSlip")) > 0;
 }
 
 /** The same salt with less water. */
@@ -78,13 +90,13 @@ const afterHeating = (formula: Formula, key: string, isFired: boolean): readonly
     const steps = met.flatMap(({ from, remains: [left, another] }) =>
       left === undefined || another !== undefined
         ? []
-        : [{ formula: parseFormula(left.formula), isInOven: from.compare(planned("oven")) <= 0 }],
+        : [{ formula: parseFormula(left.formula), isInOven: from.compare(planned("oven")) <= 0, from }],
     );
     // A residue of the table counts where heat begins on the product within reach, or where no step is tabulated.
     const residue = met.length === 0 && all.length > 0 ? undefined : residueOf(formula, undefined)?.residue;
     const solids: readonly Left[] = [
       ...steps,
-      ...(residue === undefined ? [] : [{ formula: residue, isInOven: false }]),
+      ...(residue === undefined ? [] : [{ formula: residue, isInOven: false, from: undefined }]),
     ];
     return solids.filter(
       (solid, i) =>

@@ -2,6 +2,8 @@
 // do next to decide. A weight is the likelihood of the figures, from their uncertainties, times the belief of the table.
 
 import { type Quantity, quantity } from "../../quantity";
+import { mayIgnite } from "../identity/by-ignition";
+import { residueOf } from "../identity/ignition";
 import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { exact, lessThanAll, planned } from "../planning/exact";
@@ -10,7 +12,7 @@ import { saltsOfWork } from "./along";
 import { belief, clearlyAbove, isTooCoarse } from "./difference";
 import { type Evidence, leastExplained, mostExplained, othersByFire } from "./evidence";
 import { explanationsOfMixUp } from "./explanations";
-import type { Finding, FindingCode, Yield } from "./finding";
+import type { Finding, FindingCode, TestNeed, Yield } from "./finding";
 import { tooMuch } from "./heavy";
 import { fits, ranShort, tooLittle } from "./light";
 import { liquorOff } from "./liquor-ph";
@@ -142,7 +144,23 @@ export function findingsFor(evidence: Evidence): Finding[] {
   }
   findings.push(...mixturesThatFit(evidence, standing));
   // Of like weights the first stays first: what was seen, then the nearer of two forms.
-  return withCausesFirst(findings).sort((a, b) => b.weight - a.weight);
+  return marked(evidence, withCausesFirst(findings)).sort((a, b) => b.weight - a.weight);
+}
+
+/** With what no test of this run can take. */
+function marked({ batch, observed: { setting } }: Evidence, findings: readonly Finding[]): Finding[] {
+  const { product, materials } = setting;
+  const { how } = batch.isolation;
+  const tells = mayIgnite(product.formula) && residueOf(product.formula, undefined)?.residue !== undefined;
+  const has: readonly (readonly [need: TestNeed, isThere: boolean])[] = [
+    ["liquor", how !== "residue"],
+    ["precipitant", how === "precipitate"],
+    ["mother liquor", how === "crystallise" || how === "unknown"],
+    ["product in fire", tells],
+    ["materials in fire", materials.every(({ form }) => mayIgnite(form))],
+  ];
+  const without = has.filter(([, isThere]) => !isThere).map(([need]) => need);
+  return findings.map((finding) => ({ ...finding, without }));
 }
 
 /** What only states that a mass is off. */
