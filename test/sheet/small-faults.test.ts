@@ -68,3 +68,23 @@ describe("the test of the last wash", () => {
     expect(text).not.toContain("reagents for the test");
   });
 });
+
+describe("the head of the sheet", () => {
+  it("says where nothing known tells whether the reaction goes, and what is missing, before anything is weighed", () => {
+    // no solubility product of KFe[Fe(CN)6] stands in the tables
+    const text = sheet({
+      equation: "K3[Fe(CN)6] + FeSO4 -> KFe[Fe(CN)6] + K2SO4",
+      product: "KFe[Fe(CN)6]",
+      materials: [
+        { name: "red prussiate", form: "K3[Fe(CN)6]" },
+        { name: "green vitriol", form: "FeSO4·7H2O" },
+      ],
+      scale: { material: "red prussiate", portion: "3.29 g" },
+    });
+    const said = text.indexOf(
+      "CHECK: Whether it goes is not known here, and the sheet takes the equation as it stands:",
+    );
+    expect(said).toBeGreaterThan(0);
+    expect(said).toBeLessThan(text.indexOf("Hazards and protection"));
+  });
+});

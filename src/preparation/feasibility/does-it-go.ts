@@ -39,7 +39,7 @@ export function feasibilityOf(setting: Setting, batch: Batch): Feasibility {
   );
 }
 
-/** @internal What leads a plan that does not simply go; undefined for one that does. */
+/** @internal What leads a plan that does not simply go, or of which that is not known; undefined for one that goes. */
 export function leadOf(
   { verdict, share, solids, reasons }: Feasibility,
   product: string,
@@ -51,6 +51,10 @@ export function leadOf(
     return `another solid forms: ${named.join(" and ")}, for ${product} asked for: ${first}`;
   }
   if (verdict === "does not go") return `it does not go: ${first}`;
+  if (verdict === "unknown") {
+    const missing = reasons.filter(({ code }) => code === "missing").map(({ text }) => text.replace(/^missing: /, ""));
+    return `whether it goes is not known here, and the sheet takes the equation as it stands; missing: ${missing.join("; ") || "any figure"}`;
+  }
   if (verdict !== "goes in part") return undefined;
   const part =
     share === undefined ? "" : ` (${share.to("%").format({ significant: 2, uncertainty: "none" })} of the theory)`;

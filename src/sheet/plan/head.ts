@@ -1,8 +1,9 @@
 // The head of a sheet: what is made, from what, and the figures that are looked for first.
 import type { Plan } from "../../preparation";
+import { leadOf } from "../../preparation/internal";
 import { type Quantity, quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
-import { about, handy, sizeOf } from "../figures";
+import { about, handy, sentence, sizeOf } from "../figures";
 import { filled } from "../words";
 import { bare, expectedOf, handFor, type OnPaper, rangeOf, trapOf } from "./context";
 
@@ -139,4 +140,11 @@ export function stripBlock(on: OnPaper): Block {
       },
     ],
   };
+}
+
+/** Whether it goes, where that is not a plain yes: read before anything is weighed. */
+export function leadBlocks(on: OnPaper): Block[] {
+  const { plan, words } = on;
+  const lead = leadOf(plan.feasibility, plan.product.formula, handFor(on).grams);
+  return lead === undefined ? [] : [{ kind: "list", items: [`${words.check}: ${sentence(lead)}`] }];
 }

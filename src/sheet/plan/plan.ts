@@ -6,7 +6,7 @@ import type { SheetWords } from "../words";
 import { basisBlocks } from "./basis";
 import type { OnPaper } from "./context";
 import { hazardBlocks } from "./hazards";
-import { stripBlock, titleBlock } from "./head";
+import { leadBlocks, stripBlock, titleBlock } from "./head";
 import { recordBlocks, wasteBlocks } from "./record";
 import { readyBlocks, weighingBlocks } from "./weighing";
 import { workBlocks } from "./work";
@@ -27,6 +27,7 @@ function blocksFor(on: OnPaper, parts: readonly SheetPart[], whose: string): Blo
   const bench = parts.includes("bench")
     ? [
         stripBlock(on),
+        ...leadBlocks(on),
         ...hazardBlocks(on),
         ...readyBlocks(on),
         ...weighingBlocks(on),

@@ -1,9 +1,8 @@
 // The work, one action a step, each with its caution and with the observation it takes.
 import type { ProcedureStep } from "../../preparation";
-import { leadOf } from "../../preparation/internal";
 import type { Blank, Block, StepBlock } from "../document/blocks";
 import { sentence } from "../figures";
-import { handFor, type OnPaper, stepsOnPaper } from "./context";
+import { type OnPaper, stepsOnPaper } from "./context";
 import { blanksFor } from "./observation";
 import { boiledByMass } from "./weighing";
 
@@ -37,10 +36,8 @@ export function workBlocks(on: OnPaper): Block[] {
       blanks: [...(byMass.has(step) ? [{ name: words.tare, unit: "g" }] : []), ...blanksOf(step, on)],
     })),
   ];
-  const lead = leadOf(plan.feasibility, plan.product.formula, handFor(on).grams);
   return [
     { kind: "heading", text: words.procedure },
-    ...(lead === undefined ? [] : [{ kind: "list", items: [`${words.check}: ${sentence(lead)}`] } as const]),
     { kind: "steps", steps },
   ];
 }

@@ -1,12 +1,12 @@
 // Verdicts of what was fired, which has no filtrate, and of what no sample may be ignited of. Decomposition of copper(II) oxide
 // from 1026 °C: CRC Handbook of Chemistry and Physics, melting points of inorganic compounds ("1026 decomposes", from memory).
-import { evaluateRun, type PlanRequest, planPreparation, whatToMeasureNext } from "preparative";
+import { evaluateRun, type PlanRequest, planPreparation, type Quantity, quantity, whatToMeasureNext } from "preparative";
 import { describe, expect, it } from "vitest";
 
 function run(request: PlanRequest, share: number) {
   const plan = planPreparation(request);
-  const dried = `${(plan.product.theoreticalYield.toNumber("g") * share).toFixed(2)} g`;
-  return evaluateRun(plan, { dried });
+  const grams = (plan.product.theoreticalYield.toNumber("g") * share).toFixed(2);
+  return evaluateRun(plan, { dried: mass(grams) });
 }
 
 const fired = (equation: string, product: string, form: string): PlanRequest => ({
@@ -22,6 +22,8 @@ const KILN: readonly PlanRequest[] = [
   fired("CaSO4·2H2O -> CaSO4·0.5H2O + H2O", "CaSO4·0.5H2O", "CaSO4·2H2O"),
   fired("NaHCO3 -> Na2CO3 + CO2 + H2O", "Na2CO3", "NaHCO3"),
 ];
+
+const mass = (grams: string) => quantity(`${grams} g`) as Quantity<"mass">;
 
 describe("a verdict of what was fired", () => {
   it("names no filtrate, no wash and no filter: there were none", () => {
