@@ -82,7 +82,7 @@ describe("the head of the sheet", () => {
       scale: { material: "red prussiate", portion: "3.29 g" },
     });
     const said = text.indexOf(
-      "CHECK: Whether it goes is not known here, and the sheet takes the equation as it stands:",
+      "CHECK: Whether it goes is not known here, and the sheet takes the equation as it stands; missing: the solubility product of KFe[Fe(CN)₆]",
     );
     expect(said).toBeGreaterThan(0);
     expect(said).toBeLessThan(text.indexOf("Hazards and protection"));
