@@ -1,6 +1,13 @@
 // Verdicts of what was fired, which has no filtrate, and of what no sample may be ignited of. Decomposition of copper(II) oxide
 // from 1026 °C: CRC Handbook of Chemistry and Physics, melting points of inorganic compounds ("1026 decomposes", from memory).
-import { evaluateRun, type PlanRequest, planPreparation, type Quantity, quantity, whatToMeasureNext } from "preparative";
+import {
+  evaluateRun,
+  type PlanRequest,
+  planPreparation,
+  type Quantity,
+  quantity,
+  whatToMeasureNext,
+} from "preparative";
 import { describe, expect, it } from "vitest";
 
 function run(request: PlanRequest, share: number) {
