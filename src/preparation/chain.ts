@@ -17,7 +17,7 @@ import {
   type UnitPriceDimension,
 } from "../quantity";
 import { PlanError, type PlanRefusal } from "./error";
-import { type Plan, planPreparation, recordOf } from "./plan";
+import { type Plan, planPreparation } from "./plan";
 import { exact } from "./planning/exact";
 import { type Figure, figure, type MovedFigure, movedSince, readFigures } from "./planning/figures";
 import { withForm } from "./reaction/in-form";
@@ -25,6 +25,7 @@ import { formulaFrom, sameCore } from "./reaction/species";
 import { guard } from "./request/argument";
 import { inItsFacts, plain, STEP, taken } from "./request/door";
 import { settingOf } from "./request/read-setting";
+import { recordOf } from "./request/records";
 import type { PlanRequest, Scale } from "./request/request";
 import { revived } from "./request/revived";
 import { type CostLine, lacksPrice, ONE_CURRENCY } from "./shelf/cost";

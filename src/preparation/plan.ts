@@ -5,10 +5,9 @@ import type { BalancedEquation } from "../equation";
 import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import { under } from "../foundation/facts";
-import { frozen } from "../foundation/frozen";
 import { keptWith, lazily, type Parts } from "../foundation/lazy";
 import { once } from "../foundation/memo";
-import { headProblem, type RecordHead, recordHead } from "../foundation/record";
+import { type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import type { Quantity } from "../quantity";
 import type { Cautions } from "../substance";
@@ -17,47 +16,27 @@ import { feasibilityOf, refuseWhatDoesNotGo } from "./feasibility/does-it-go";
 import type { Feasibility } from "./feasibility/feasibility";
 import { type Assumption, assumptionsOf } from "./planning/assumptions";
 import { type Batch, type Before, batchOf, type Gate } from "./planning/batch";
-import { handedOn } from "./planning/dry-product";
+import { materialPlanned } from "./planning/dry-product";
 import { planned } from "./planning/exact";
 import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./planning/figures";
 import { weigh } from "./planning/scale";
 import { strengthIn } from "./planning/strength-in-liquor";
+import { type Weighing, weighingsOf } from "./planning/weighings";
 import { type Drying, dryingIn } from "./procedure/drying";
 import { type Procedure, procedureOf } from "./procedure/kind";
 import { checkRinse } from "./procedure/rinsing";
 import { checkStated } from "./procedure/stated-water";
 import { refuseWithoutProcedure } from "./procedure/without-procedure";
-import { keyed } from "./reaction/species";
-import { guard } from "./request/argument";
 import { plain, takenRequest } from "./request/door";
 import { settingOf } from "./request/read-setting";
+import { recordOf } from "./request/records";
 import type { PlanRequest, ShelfMaterial } from "./request/request";
 import { revived } from "./request/revived";
-import { usualLossOf } from "./request/setting";
+import { type Setting, usualLossOf } from "./request/setting";
 import { cautionsOfMix, mixOf, passGate } from "./safety/combinations";
 import { type StepCautions, stepCautionsOf } from "./safety/step-cautions";
 import { contradictionOf } from "./shelf/pack-name";
 import { shareOf } from "./shelf/strength";
-
-/** One material to weigh or measure. */
-export interface Weighing {
-  /** Name of the material, as in the request. */
-  readonly material: string;
-  /** Formula as the pack holds it. */
-  readonly form: string;
-  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
-  readonly key: string;
-  /** What the sums ask for. */
-  readonly exact: Quantity<"mass"> | Quantity<"volume">;
-  /** The same to the step of the balance or cylinder: what to take. */
-  readonly portion: Quantity<"mass"> | Quantity<"volume">;
-  /** Amount over what the limiting material uses, as it comes out after rounding. */
-  readonly excess: Quantity<"number">;
-  /** Is it the one that is used up first? */
-  readonly limiting: boolean;
-  /** What was said of the material in the request. */
-  readonly note: string | undefined;
-}
 
 /** A preparation, planned. Every `Quantity` in it can be passed to `explain`; figures are worked out when asked for. */
 export interface Plan extends Batch {
@@ -151,81 +130,76 @@ function make(given: PlanRequest, stored?: readonly Figure[]): Before & { readon
   return under(request.facts, () => computed(request, stored));
 }
 
-/** The same, with its facts in force: whatever it works out later is worked out with them. */
-function computed(request: PlanRequest, stored: readonly Figure[] | undefined): Before & { readonly plan: Plan } {
-  const setting = settingOf(request);
-  // Whatever the request can be refused for is refused here; what can only be unknown is worked out when asked for.
-  const mix = mixOf({
+/** Everything that is put into the vessel, what the packs contain besides with it. */
+const mixIn = (setting: Setting) =>
+  mixOf({
     ...setting,
     aside: [...setting.asides, ...setting.materials.flatMap(({ also }) => also)].map(({ form }) => form.toString()),
   });
-  const { acknowledged } = passGate(mix, request);
-  const handlingLoss = shareOf(request.handlingLoss ?? planned(usualLossOf(setting)), "handlingLoss", "1", {
+
+/** Share of the theory that may be lost, as asked for or as usual. */
+const handlingLossOf = (setting: Setting): Quantity<"number"> =>
+  shareOf(setting.request.handlingLoss ?? planned(usualLossOf(setting)), "handlingLoss", "1", {
     symbol: "handling loss",
     label: "share that may stay on filters and vessels",
   });
-  const { exact, portions } = weigh(setting);
+
+/** Names of packs and product that contradict their forms. */
+const warningsOf = ({ materials, product, request: { productName } }: Setting): string[] =>
+  [
+    ...materials.map(({ shelf, form }) => contradictionOf(shelf.name, form)),
+    productName === undefined ? undefined : contradictionOf(productName, product.formula),
+  ].filter((one) => one !== undefined);
+
+/** Whatever a request can be refused for is refused here; what can only be unknown is worked out when asked for. */
+function passed(setting: Setting, batch: Batch): Feasibility {
+  const { request, materials } = setting;
+  if (materials.some((m) => m.shelf.pack !== undefined)) void batch.cost;
+  if (request.alternatives !== undefined) void batch.candidates;
+  checkRinse(setting, batch.isolation);
+  if (request.materials.some(({ dissolve }) => dissolve !== undefined)) checkStated(setting, batch.feeds);
+  if (request.washing !== undefined) void batch.washing;
+  const feasibility = feasibilityOf(setting, batch);
+  refuseWhatDoesNotGo(feasibility, request);
+  refuseWithoutProcedure(setting, feasibility);
+  return feasibility;
+}
+
+/** The same, with its facts in force: whatever it works out later is worked out with them. */
+function computed(request: PlanRequest, stored: readonly Figure[] | undefined): Before & { readonly plan: Plan } {
+  const setting = settingOf(request);
+  const mix = mixIn(setting);
+  const { acknowledged } = passGate(mix, request);
+  const handlingLoss = handlingLossOf(setting);
+  const weighed = weigh(setting);
+  const { portions } = weighed;
   // the gate knows no batch yet; what is printed is as strong as the batch makes it
   const found = once(() => cautionsOfMix(mix, strengthIn(setting, batch)));
   const cautionsOf: Gate = (done) => stepCautionsOf(setting, done, found(), acknowledged);
   const own = once(() => cautionsOf(batch));
   const gate: Gate = (done) => (done === batch ? own() : cautionsOf(done));
   const batch = batchOf(setting, portions, undefined, gate);
-  if (setting.materials.some((m) => m.shelf.pack !== undefined)) void batch.cost;
-  if (request.alternatives !== undefined) void batch.candidates;
-  checkRinse(setting, batch.isolation);
-  if (request.materials.some(({ dissolve }) => dissolve !== undefined)) checkStated(setting, batch.feeds);
-  if (request.washing !== undefined) void batch.washing;
-  const { materialBalance } = batch;
-  const feasibility = feasibilityOf(setting, batch);
-  refuseWhatDoesNotGo(feasibility, request);
-  refuseWithoutProcedure(setting, feasibility);
+  const feasibility = passed(setting, batch);
   const parts: Parts<Omit<Plan, keyof Batch | keyof PlanMethods>> = {
     kind: () => "plan" as const,
     title: () =>
       request.title ?? `${batch.product.name} from ${setting.materials.map((m) => m.shelf.name).join(" and ")}`,
     request: () => request,
     equation: () => setting.equation,
-    weighings: () =>
-      setting.materials.map(({ shelf, formName }, i) =>
-        keyed("form", {
-          material: shelf.name,
-          form: formName,
-          exact: exact[i]!,
-          portion: portions[i]!,
-          excess: materialBalance.supplied[i]!.excess,
-          limiting: materialBalance.supplied[i]!.limiting,
-          note: shelf.note,
-        }),
-      ),
+    weighings: () => weighingsOf(setting, weighed, batch.materialBalance),
     temperature: () => setting.temperature,
     pressure: () => setting.pressure,
     procedure: () => procedureOf(setting),
     drying: () => dryingIn(setting.product.formula, setting.temperature),
     handlingLoss: () => handlingLoss,
     feasibility: () => feasibility,
-    warnings: () =>
-      [
-        ...setting.materials.map(({ shelf, form }) => contradictionOf(shelf.name, form)),
-        request.productName === undefined ? undefined : contradictionOf(request.productName, setting.product.formula),
-      ].filter((one) => one !== undefined),
+    warnings: () => warningsOf(setting),
     assumptions: () => assumptionsOf(setting, batch, acknowledged),
     cautions: found,
     asMaterial:
       () =>
-      (options = {}) => {
-        guard.fields(options, { name: true, assay: true });
-        const { name = batch.product.name, assay } = options;
-        const titrated =
-          assay === undefined ? undefined : shareOf(assay, "assay", "1", { label: `assay of ${batch.product.name}` });
-        const form = setting.product.formula.toString();
-        return frozen({
-          name,
-          form,
-          ...handedOn(batch, setting.product.formula, titrated),
-          note: `from ${plan.title}`,
-        });
-      },
+      (options = {}) =>
+        materialPlanned(batch, setting.product.formula, plan.title, options),
     stepCautions: () => gate(batch) as StepCautions[],
     moved: () => movedSince(stored, () => plan.figures()),
   };
@@ -304,11 +278,4 @@ export function planFromJSON(data: unknown): Plan {
   const { request, figures } = recordOf<PlanRecord>(data, "plan", SCHEMA);
   if (request === undefined) throw new PlanError("plan.json", "not a plan record: no request");
   return under(undefined, () => make(revived(request), readFigures(figures)).plan);
-}
-
-/** A record whose beginning is right; its fields are still to be checked. */
-export function recordOf<R extends RecordHead>(data: unknown, type: R["type"], schema: number): Partial<R> {
-  const problem = headProblem(data, type, schema);
-  if (problem === undefined) return data as Partial<R>;
-  throw new PlanError("plan.json", `not a ${type} record: ${problem}`, { hint: "pass what toJSON gave, parsed" });
 }

@@ -1,10 +1,13 @@
 // What a batch makes as the next preparation takes it: how much of it is the product, and what else stands or dissolves in it, by
 // the books of the vessel at the end. A titration says more than the books, and goes before them.
 import type { Formula } from "../../formula";
+import { frozen } from "../../foundation/frozen";
 import { type Quantity, quantity } from "../../quantity";
 import type { Contents } from "../contents/contents";
 import { keyOfFormula } from "../reaction/species";
+import { guard } from "../request/argument";
 import type { ShelfMaterial } from "../request/request";
+import { shareOf } from "../shelf/strength";
 import type { Batch } from "./batch";
 import { planned } from "./exact";
 
@@ -64,7 +67,7 @@ const inFull = (one: Quantity): `${number} %` => `${one.in("%").toNumber()} %`;
 const inShort = (one: Quantity): `${number} %` => `${Number(one.in("%").toPrecision(FIGURES))} %`;
 
 /** What stands dry, or the liquor that is kept, as a material of the shelf. */
-export function handedOn(
+function handedOn(
   { steps, keptLiquor }: Pick<Batch, "steps" | "keptLiquor">,
   product: Formula,
   titrated?: Quantity,
@@ -79,4 +82,19 @@ export function handedOn(
       ? {}
       : { also: also.map(({ formula, share: part }) => ({ form: formula, share: inShort(part) })) }),
   };
+}
+
+/** What a batch makes as a material of the shelf; an assay that was titrated goes before the one that is computed. */
+export function materialPlanned(
+  batch: Pick<Batch, "steps" | "keptLiquor" | "product">,
+  product: Formula,
+  title: string,
+  options: { readonly name?: string; readonly assay?: ShelfMaterial["assay"] },
+): ShelfMaterial {
+  guard.fields(options, { name: true, assay: true });
+  const { name = batch.product.name, assay } = options;
+  const titrated =
+    assay === undefined ? undefined : shareOf(assay, "assay", "1", { label: `assay of ${batch.product.name}` });
+  const form = product.toString();
+  return frozen({ name, form, ...handedOn(batch, product, titrated), note: `from ${title}` });
 }
