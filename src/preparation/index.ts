@@ -1,7 +1,7 @@
 // Preparation: the plan, the run as it really went, the verdict.
 
-export type { Chain, ChainMaterial, ChainRecord, ChainRequest, ChainStep } from "./chain";
 export { chainFromJSON, planSequence, tryPlanSequence } from "./chain";
+export type { Chain, ChainMaterial, ChainRecord, ChainRequest, ChainStep } from "./chain/types";
 export type { Complexed } from "./contents/complexes";
 export type { Contents, SolidInside, SoluteInside } from "./contents/contents";
 export type { MeasuringWay } from "./data/measuring";
