@@ -13,7 +13,7 @@ import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 
 /** What leaves with the steam. */
-export const isFleeting = (formula: Formula): boolean => isOneOf(formula, "NH3", "HCl", "CH3COOH", "HCOOH", "CO2");
+const isFleeting = (formula: Formula): boolean => isOneOf(formula, "NH3", "HCl", "CH3COOH", "HCOOH", "CO2");
 
 /** A solute and its mass without crystal water. */
 interface Beside {

@@ -41,7 +41,7 @@ export interface Crystallising {
 }
 
 /** What a run takes over from its plan. */
-export interface AsPlanned {
+interface AsPlanned {
   readonly crystallising: Crystallising;
   /** The temperature at the filter was measured. */
   readonly measured: boolean;

@@ -16,7 +16,7 @@ import { handOf } from "../procedure/words";
 import { keyElement } from "../reaction/candidates";
 import { guard } from "../request/argument";
 import type { Setting } from "../request/setting";
-import { crystalsOf } from "./rich";
+import { crystalsOf } from "./crops";
 
 /** What was lost: at a step, of a part of what was in the vessel. */
 export interface Lost {

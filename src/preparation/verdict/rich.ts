@@ -2,35 +2,14 @@
 // further than the sheet says. What was recorded of the liquor goes before what the sheet says of it.
 
 import type { Quantity } from "../../quantity";
-import type { Batch } from "../planning/batch";
 import { asVolumeOfWater, exact } from "../planning/exact";
-import { MOTHER, POT } from "../procedure/bench";
 import { saltsInCrop } from "./along";
+import { crystalsOf } from "./crops";
 import { belief, clearlyAbove } from "./difference";
 import { afterLosses, type Evidence } from "./evidence";
 import type { Finding } from "./finding";
 import { doubted } from "./heavy";
 import { isOffPure } from "./titrated";
-
-/** Crops that the steps take: the first, and what boiling its liquor down brings. */
-function crops({ steps }: Batch): readonly Quantity[] {
-  const isCrop = ({ operation, vessel }: Batch["steps"][number]): boolean =>
-    operation === "cool" && (vessel === MOTHER || vessel === POT);
-  const last = steps.at(-1)?.after.solids ?? [];
-  const again = steps.filter((step) => isCrop(step) && step.vessel === MOTHER).map(({ after }) => after.solids);
-  return [last, ...again].map((solids) => solids.reduce<Quantity>((all, { mass }) => all.plus(mass), exact("0 g")));
-}
-
-/** All the crystals that the steps bring, with what crystallises along; undefined where nothing is cooled or it is all of the theory. */
-export function crystalsOf(batch: Batch): Quantity | undefined {
-  const { isolation, product, steps } = batch;
-  if (isolation.how !== "crystallise") return undefined;
-  const own = steps.at(-1)?.after.solids.find(({ formula }) => formula === product.formula);
-  const isCooled = steps.some(({ operation, vessel }) => operation === "cool" && vessel === POT);
-  if (own === undefined || !isCooled) return undefined;
-  const all = crops(batch).reduce((sum, one) => sum.plus(one));
-  return all.compare(product.theoreticalYield) < 0 ? all : undefined;
-}
 
 /**
  * What the steps bring in crystals, as long as nothing is recorded of the liquor itself: its volume, or crops one by one, of which the

@@ -86,7 +86,7 @@ function noLiquor(dry: Quantity, water: Quantity, solid: Solute, share: Quantity
 type Saturation = Pick<Solubility, "perHundredGramsWater" | "solidPhase" | "formula">;
 
 /** One of several salts in a liquor. */
-export interface Dissolving {
+interface Dissolving {
   /** Anhydrous salt, dissolved or not. */
   readonly dry: Quantity;
   readonly solubility: Saturation;

@@ -344,7 +344,6 @@ export const INCOMPATIBILITIES = /* @__PURE__ */ once((): readonly Incompatibili
   { code: "acid-former-azide", a: ["acid former", "acid salt"], b: ["azide"], what: "acid enough to set a deadly and explosive gas free", products: ["HN3"], severity: "forbid", source: "memory" },
   { code: "acid-former-hypochlorite", a: ["acid former"], b: ["hypochlorite", "chloroisocyanurate", "chlorite", "chlorate"], what: "acid enough to set chlorine or its dioxide free", products: ["Cl2"], severity: "forbid", source: "memory" },
   { code: "acid-former-sulfide", a: ["acid former"], b: ["sulfide"], what: "acid enough to set a deadly gas free", products: ["H2S"], severity: "forbid", source: "memory" },
-  { code: "acid-salt-fluoride", a: ["acid salt"], b: ["fluoride"], what: "acid enough to set a poisonous burning acid free, most of all at the boil", products: ["HF"], severity: "warn", source: "memory" },
   { code: "acid-salt-sulfide", a: ["acid salt"], b: ["sulfide"], what: "acid enough to set a deadly gas free", products: ["H2S"], severity: "warn", source: "memory" },
   { code: "nitrate-metal", a: ["alkali nitrate"], b: ["metal powder", "sulfide", "cyanido complex"], what: "flash fire", severity: "forbid", conditions: ["dry", "ground together", "ignited"], source: "memory" },
   { code: "oxidiser-hydride", a: ["oxidiser"], b: ["hydride"], what: "fire or explosion", products: ["H2"], severity: "forbid", source: "reactionSummariesFirst" },
