@@ -72,6 +72,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   jug: "jug for {volume} ({material})",
   largerVessel: "vessel of {size} (step {step})",
   flaskOf: "flask of {size}, stopper with a tube",
+  droppingFunnel: "dropping funnel of {size} in the stopper",
   trap: "gas trap: empty bottle, wash bottle with {volume}, tubes",
   stirrer: "stirrer",
   balance: "balance, {step} steps",

@@ -17,6 +17,7 @@ import { isGas, isLedIn } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
+import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask";
 import { putInto, putWater, vesselIn } from "./filling";
 import { isAcidSalt, notWarmOf } from "./kind";
 import { nextPortion, warmedForStart } from "./late-start";
@@ -84,8 +85,13 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const alone = feeds[i]!.how === "solid" || (feeds[i]!.how === "solution" && !hasVessel(bench, i));
   const what = alone ? `${asRead(setting, portions[i]!)} of ${name}` : `${name} solution`;
   if (isLedIn(setting.materials[i]!)) return leading(bench, i, look, isLast);
-  const verb = solid ? "Add" : "Pour";
-  const into = solid ? `the ${what}` : `the ${what} into the vessel`;
+  const closed = isLast && isClosed(bench);
+  const verb = solid ? "Add" : closed ? "Let" : "Pour";
+  const into = solid
+    ? `the ${what}${closed ? ", the flask open for no longer than a portion takes," : ""}`
+    : closed
+      ? `the ${what} in from the dropping funnel`
+      : `the ${what} into the vessel`;
   if (!isLast) return `${verb} ${into}, ${solid ? "" : "slowly and "}stirring.`;
   const { gas, additionRate, heat: warming } = look;
   const room = vesselIn(look);
@@ -209,7 +215,9 @@ export function combine(bench: Bench): void {
     const speaks = stage === undefined ? i === speaker : giving;
     const [before, other] = [bench.pot, bench.in(own)];
     const outcome = isLast ? withOtherSolids(bench, before.plusAll(other), open) : reacted(before.plusAll(other), now);
-    const caught = trapsFor(bench, gasesIn(outcome));
+    const free = isLast ? ammoniaToDrive(bench, outcome.pot.books.dissolved) : undefined;
+    const gases = gasesIn(outcome);
+    const caught = trapsFor(bench, free === undefined ? gases : [...gases, free]);
     const done = added(before, other, outcome, isLast ? settle : undefined);
     const telling: Telling = {
       say: (look) =>
@@ -221,6 +229,8 @@ export function combine(bench: Bench): void {
       ...(isLast ? { limit: (look: Look) => look.additionRate?.leastTime } : {}),
     };
     bench.did(POT, done, telling);
+    if (isLast) driveOut(bench, gases);
+    if (free !== undefined) driveAmmonia(bench);
     caught();
     if (giving)
       bench.did(POT, hold(bench.pot), {

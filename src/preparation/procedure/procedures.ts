@@ -12,6 +12,7 @@ import { exact } from "../planning/exact";
 import { isAmmonia, isMetal } from "../reaction/acids";
 import { isGas } from "../reaction/fluids";
 import { Bench, type Frame, POT, type Work } from "./bench";
+import { isClosed } from "./closed-flask";
 import { combine } from "./combine";
 import { liftOut, powderLeft, takeOutMetal } from "./displaced";
 import { finish } from "./finish";
@@ -70,16 +71,22 @@ function neutralisation(bench: Bench): void {
 }
 
 function metalAndAcid(bench: Bench): void {
+  const byLye = isByLye(bench.frame.setting, bench.frame.roles);
+  // What went through a trap has been driven out already.
+  if (byLye || !isClosed(bench)) untilDissolved(bench, byLye);
+  isolate(bench);
+  finish(bench);
+}
+
+function untilDissolved(bench: Bench, byLye: boolean): void {
   until(
     bench,
-    isByLye(bench.frame.setting, bench.frame.roles)
+    byLye
       ? bench.frame.isolation.how === "precipitate"
         ? "Stir until what precipitates is the same all through, and test the liquor with indicator paper: it must be neutral to weakly alkaline, or hydroxide stays dissolved."
         : "Stir until the white hydroxide that forms at first has dissolved again."
       : "Let it stand until no more gas rises, warming at the end if it has become slow.",
   );
-  isolate(bench);
-  finish(bench);
 }
 
 function displacement(bench: Bench): void {
@@ -145,7 +152,7 @@ function redox(bench: Bench): void {
   // What is filtered hot does not cool first.
   if (!isHot || isolation.how === "precipitate") {
     bench.did(POT, hold(bench.pot, setting.temperature), {
-      say: () => `Let it stand until it has cooled${seen(bench).gas ? " and no gas rises" : ""}.`,
+      say: () => `Let it stand until it has cooled${seen(bench).gas && !isClosed(bench) ? " and no gas rises" : ""}.`,
     });
   }
   if (isolation.how === "precipitate") {

@@ -7,6 +7,7 @@ import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import { madeOf } from "../../substance/internal";
 import { AGENTS } from "../data/agents";
+import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia, isLye, isMetal } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { isGas, isLedIn, staysInWater } from "../reaction/fluids";
@@ -36,6 +37,10 @@ const GIVES_GAS: Readonly<Record<string, string>> = {
   hydrogensulfite: "S",
   sulfide: "S",
 };
+
+/** Does a base set gas free that goes through a trap? The acid comes last then, into a closed flask. */
+const isCaught = ({ products, wet }: Setting): boolean =>
+  products.some(({ formula }) => isGas(formula, wet) && absorbentOf(formula) !== undefined);
 
 function givesGas(form: Formula, setting: Setting): boolean {
   const gases = setting.products.filter(({ formula }) => isGas(formula, setting.wet));
@@ -95,7 +100,7 @@ function roleOf(material: Material, setting: Setting, kind: ProcedureKind, preci
     const meetsBase = others.some((one) => isBase(one.form) || isMetal(one.form) || givesGas(one.form, setting));
     return precipitates && !meetsBase && sharesAnionOfAcid(form, product.formula) ? "precipitant" : "acid";
   }
-  if (!material.isSolution && givesGas(form, setting)) return "gas-giving base";
+  if (!material.isSolution && givesGas(form, setting)) return isCaught(setting) ? "salt" : "gas-giving base";
   if (isBase(form)) return precipitates && !carries ? "precipitant" : "base";
   // Of two salts with the metal of the product the one that has its anion too brings the anion.
   const brings = (one: Formula): boolean => sharesAnion(one, product.formula);

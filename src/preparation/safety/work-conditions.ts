@@ -13,6 +13,7 @@ import { dryingOf } from "../procedure/drying";
 import { kindOf } from "../procedure/kind";
 import { isWashedWithAlcohol } from "../procedure/protection";
 import { useOf } from "../procedure/use";
+import { drivesAmmonia } from "../procedure/warmest";
 import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { boilsLow, gasRow, isGas } from "../reaction/fluids";
@@ -52,6 +53,9 @@ const meetsAlcohol = ({ setting: { request, asides, product }, batch: { isolatio
 const handlesAmmonia = ({ setting }: Given): boolean =>
   [...setting.reactants, ...setting.products].some((s) => isAmmonia(s.formula));
 
+/** It is in the liquor yet when the product is taken out of it. */
+const keepsAmmonia = (given: Given): boolean => handlesAmmonia(given) && !drivesAmmonia(given.setting);
+
 const isWarm = (rise: Quantity): boolean => rise.compare(planned("warm")) >= 0;
 
 /** Preparations that may get hot where no figure of heat is known. */
@@ -89,8 +93,8 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "solid into acid": ({ setting, batch }) =>
     batch.vessel?.intoAcid === true && setting.materials.some(({ form }) => isAcid(form)),
   ammonia: handlesAmmonia,
-  "ammonia in a hot liquor": (given) => handlesAmmonia(given) && given.batch.crystallising?.asItForms === false,
-  "ammonia in a cold liquor": (given) => handlesAmmonia(given) && given.batch.crystallising?.asItForms !== false,
+  "ammonia in a hot liquor": (given) => keepsAmmonia(given) && given.batch.crystallising?.asItForms === false,
+  "ammonia in a cold liquor": (given) => keepsAmmonia(given) && given.batch.crystallising?.asItForms !== false,
   redox: ({ setting }) => kindOf(setting) === "redox",
   antisolvent: meetsAlcohol,
   "washed with alcohol": ({ setting: { product, wet } }) => wet && isWashedWithAlcohol(product.formula),

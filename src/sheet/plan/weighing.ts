@@ -60,6 +60,13 @@ function jugs(on: OnPaper): string[] {
   });
 }
 
+/** What a liquid is let into a closed flask from. */
+const droppingFunnel = (on: OnPaper): string[] =>
+  on.plan.steps.flatMap(({ text, put }) => {
+    const volume = text.includes("dropping funnel") ? put[0]?.volume : undefined;
+    return volume === undefined ? [] : [filled(on.words.droppingFunnel, { size: jugFor(on, volume) })];
+  });
+
 /** What the work is done with, in the order in which it is used. */
 export function kitOf(on: OnPaper): string[] {
   const { plan, words } = on;
@@ -84,6 +91,7 @@ export function kitOf(on: OnPaper): string[] {
     ...(vessel?.smallest === undefined
       ? []
       : [emptied(filled(trap === undefined ? words.vesselOf : words.flaskOf, { size: sizeOf(vessel.smallest) }), POT)]),
+    ...droppingFunnel(on),
     ...(trap === undefined ? [] : [filled(words.trap, { volume: handFor(on).litres(trap) })]),
     ...jugs(on),
     ...steps.flatMap((step) =>

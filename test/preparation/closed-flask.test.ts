@@ -1,0 +1,103 @@
+// Poisonous gas leaves by a tube only: acid comes from a dropping funnel, and what the liquor keeps of the gas is driven out before
+// anything is filtered or boiled down. Common practice, no source; solubilities are those of `gasSolubility`.
+import { benchSheet, gasSolubility, type PlanRequest, planPreparation } from "preparative";
+import { describe, expect, it } from "vitest";
+
+type Material = readonly [form: string, strength?: string];
+
+const plan = (equation: string, product: string, materials: readonly Material[], acknowledge: readonly string[] = []) =>
+  planPreparation({
+    equation,
+    product,
+    materials: materials.map(([form, strength]) => ({
+      name: `jar of ${form}`,
+      form,
+      ...(strength === undefined ? {} : { strength }),
+    })),
+    scale: { material: `jar of ${materials[0]![0]}`, portion: "19.0 g" },
+    acknowledge,
+  } as PlanRequest);
+
+const at = ({ steps }: ReturnType<typeof plan>, saying: RegExp): number =>
+  steps.findIndex(({ text }) => saying.test(text));
+
+describe("acid that sets a poisonous gas free", () => {
+  const salt = plan("Na2S2O5 + HCl -> NaCl + SO2 + H2O", "NaCl", [["Na2S2O5"], ["HCl", "10 %"]]);
+
+  it("comes from a dropping funnel, which stands ready", () => {
+    expect(salt.steps[at(salt, /dropping funnel/)]!.text).toMatch(
+      /^Let the 72\.9 g of jar of HCl in from the dropping funnel/,
+    );
+    expect(benchSheet(salt)).toMatch(/dropping funnel of 100 mL in the stopper/);
+  });
+
+  it("leaves gas in the liquor that is driven out warm through the trap, before the trap is taken off", () => {
+    const driven = at(salt, /^Bring the contents to 80 °C/);
+    const { text, before } = salt.steps[driven]!;
+    // 10.8 g in 100 g of water at 20 °C, under one atmosphere
+    const { perHundredGramsWater } = gasSolubility("SO2", "20 °C");
+    const most = (perHundredGramsWater.toNumber("g") * before.water.toNumber("g")) / 100;
+    expect(Number(/up to ([\d.]+) g of SO₂/.exec(text)![1])).toBeCloseTo(most, 0);
+    expect(driven).toBeGreaterThan(at(salt, /dropping funnel/));
+    expect(driven).toBeLessThan(at(salt, /take the tube out/));
+    expect(at(salt, /^(Evaporate|Filter|Boil)/)).toBeGreaterThan(driven);
+  });
+
+  it("is let into the salt, whatever the salt would be without a trap: sulfite, in its solution", () => {
+    const sulfite = plan("Na2SO3 + HCl -> NaCl + SO2 + H2O", "NaCl", [["Na2SO3"], ["HCl", "20 %"]]);
+    expect(at(sulfite, /^Let the .* jar of HCl in from the dropping funnel/)).toBeGreaterThan(
+      at(sulfite, /^Dissolve the jar of Na2SO3/),
+    );
+  });
+
+  it("may meet a solid: the flask is open for no longer than a portion takes", () => {
+    const copper = plan(
+      "Cu + HNO3 -> Cu(NO3)2 + NO2 + H2O",
+      "Cu(NO3)2·3H2O",
+      [["Cu"], ["HNO3", "50 %"]],
+      ["poison-gas"],
+    );
+    expect(
+      at(copper, /^Add the 19\.0 g of jar of Cu, the flask open for no longer than a portion takes/),
+    ).toBeGreaterThan(0);
+    // no solubility of NO2: it reacts with water
+    expect(at(copper, /the liquor would keep NO₂, how much is not known/)).toBeGreaterThan(0);
+    expect(at(copper, /^Let it stand until no more gas rises/)).toBe(-1);
+  });
+
+  it("does not warm what warmth harms: air carries the gas out", () => {
+    const cold = plan(
+      "Zn(HSO3)2 + Na2CO3 + H2SO4 -> ZnCO3 + Na2SO4 + SO2 + H2O",
+      "ZnCO3",
+      [["Zn(HSO3)2", "10 %"], ["Na2CO3"], ["H2SO4", "10 %"]],
+      ["does-not-go"],
+    );
+    expect(at(cold, /^Blow a slow stream of air through the liquor and on through the trap/)).toBeGreaterThan(0);
+  });
+
+  it("is not asked of carbon dioxide, which may go into the room", () => {
+    const chalk = plan("CaCO3 + HCl -> CaCl2 + CO2 + H2O", "CaCl2·6H2O", [["CaCO3"], ["HCl", "10 %"]]);
+    expect(at(chalk, /trap|dropping funnel|Bring the contents/)).toBe(-1);
+  });
+});
+
+describe("ammonia that a base sets free from its salt", () => {
+  const gypsum = plan("Ca(OH)2 + (NH4)2SO4 -> CaSO4 + NH3 + H2O", "CaSO4·2H2O", [["(NH4)2SO4"], ["Ca(OH)2"]]);
+
+  it("is driven over into acid before anything is filtered", () => {
+    const driven = at(gypsum, /until moist indicator paper held into the gas no longer turns blue/);
+    const { left, after } = gypsum.steps[driven]!;
+    // 19.0 g / 132.14 g/mol × 2
+    expect(left[0]!.contents.dissolved[0]!.amount.toNumber("mol")).toBeCloseTo(0.2876, 3);
+    expect(after.dissolved.map(({ formula }) => formula)).not.toContain("NH₃");
+    expect(at(gypsum, /^Filter/)).toBeGreaterThan(driven);
+    expect(at(gypsum, /Have a gas trap ready .* of 10 % sulfuric acid/)).toBeLessThan(driven);
+    const cautions = gypsum.steps.flatMap((step) => step.cautions.map(({ text }) => text));
+    expect(cautions.join("\n")).not.toMatch(/filter it cold/);
+  });
+
+  it("stays where the product is not warmed", () => {
+    const hydroxide = plan("CuSO4 + NH3 + H2O -> Cu(OH)2 + (NH4)2SO4", "Cu(OH)2", [["CuSO4·5H2O"], ["NH3", "10 %"]]);
+    expect(at(hydroxide, /moist indicator paper held into the gas/)).toBe(-1);
+  });
+});
