@@ -128,3 +128,32 @@ describe("a product written without crystal water", () => {
     expect(String(chain.overall)).toBe("MgSO4 + Na2CO3 + 3 H2O + 2 CH3COOH -> Na2SO4 + Mg(CH3COO)2.4H2O + CO2");
   });
 });
+
+// Handbooks: magnesium sulfate crystallises with seven waters up to 48 °C and with one from 68 °C on; nickel sulfate with seven up to
+// 31 °C, with six above (CRC Handbook of Chemistry and Physics, solid phases of the solubility table; from memory).
+describe("a hydrate that the bench does not reach", () => {
+  const asked = (equation: string, product: string, carbonate: string) =>
+    planPreparation.bind(undefined, {
+      equation,
+      product,
+      materials: [
+        { name: "carbonate", form: carbonate },
+        { name: "acid", form: "H2SO4", strength: "20 %" },
+      ],
+      scale: { product: "50 g" },
+    });
+
+  it("is another solid, said before anything is weighed, with where the wanted one crystallises", () => {
+    const { feasibility } = asked("MgCO3 + H2SO4 -> MgSO4·H2O + CO2", "MgSO4·H2O", "MgCO3")();
+    expect(feasibility.verdict).toBe("another solid forms");
+    expect(feasibility.reasons[0]!.text).toMatch(
+      /^at 20 °C MgSO₄·7H₂O crystallises, not MgSO₄·H₂O, which crystallises from 6\d(\.\d)? °C on$/,
+    );
+  });
+
+  it("is planned where its liquor can be filtered warm", () => {
+    const { feasibility, crystallising } = asked("NiCO3 + H2SO4 + H2O -> NiSO4·6H2O + CO2", "NiSO4·6H2O", "NiCO3")();
+    expect(feasibility.verdict).toBe("goes");
+    expect(crystallising!.cold.toNumber("°C")).toBeGreaterThan(crystallising!.notBelow!.toNumber("°C"));
+  });
+});

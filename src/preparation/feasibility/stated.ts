@@ -5,12 +5,15 @@ import { parseFormula } from "../../formula";
 import { lazily } from "../../foundation/lazy";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { waterOf } from "../contents/equilibrium";
+import { matterOf } from "../contents/matter";
 import { cite } from "../data/sources";
 import { type Batch, reactedPot } from "../planning/batch";
 import { exact, planned } from "../planning/exact";
+import { saturatedAt } from "../procedure/settling";
 import { massFor } from "../reaction/account";
 import { keyed } from "../reaction/species";
 import type { Feasibility, FeasibilityReason, Figure, FormedSolid, Reason, Ruling } from "./feasibility";
+import { whereItCrystallises } from "./form-in-water";
 import { restsOn } from "./room";
 
 const CONSTANTS = "constants of the aqueous tables, each with its source";
@@ -80,8 +83,34 @@ function cropReason({ checks, product }: Batch, outcome: Outcome): FeasibilityRe
       });
 }
 
+/** Another hydrate than the one that was asked for, which is what crystallises where the liquor is filtered. */
+function otherHydrate({ crystallising, product }: Batch): Reason | undefined {
+  if (crystallising?.water === undefined) return undefined;
+  const own = matterOf(parseFormula(product.formula));
+  const solid = saturatedAt(own, crystallising.cold)?.solid;
+  if (solid === undefined || solid.core.key !== own.core.key || solid.key === own.key) return undefined;
+  const at = crystallising.cold.toNumber("°C");
+  const where = whereItCrystallises(own.formula);
+  return {
+    code: "another-solid",
+    text: `at ${at} °C ${solid.name} crystallises, not ${product.name}${where === undefined ? "" : `, which crystallises ${where}`}`,
+    figures: [{ value: at, unit: "°C", label: "temperature at which it is filtered" }],
+    source: "commonPractice",
+  };
+}
+
+/** A ruling as the crystals of the batch leave it. */
+function byTheCrystals(ruling: Ruling, batch: Batch): Ruling {
+  const goes = ruling.verdict === "goes" || ruling.verdict === "goes in part";
+  const other = goes ? otherHydrate(batch) : undefined;
+  return other === undefined
+    ? ruling
+    : { ...ruling, verdict: "another solid forms", share: 0, reasons: [other, ...ruling.reasons] };
+}
+
 /** The figures of a ruling, for a batch of so much product. */
-export function stated(ruling: Ruling, batch: Batch): Feasibility {
+export function stated(judged: Ruling, batch: Batch): Feasibility {
+  const ruling = byTheCrystals(judged, batch);
   const outcome = byTheWork(ruling, batch);
   const theory = batch.product.amount;
   let made: AqueousComposition | undefined;
@@ -114,8 +143,8 @@ export function stated(ruling: Ruling, batch: Batch): Feasibility {
     solids: () => ruling.solids.map((one) => formedSolid(one, theory)),
     reasons: () => {
       const crop = outcome === undefined ? undefined : cropReason(batch, outcome);
-      const judged = crop === undefined ? ruling.reasons : ruling.reasons.filter(({ isCrop }) => isCrop !== true);
-      return [...(crop === undefined ? [] : [crop]), ...judged.map(reasonOf), ...waterReason(ruling, batch)];
+      const others = crop === undefined ? ruling.reasons : ruling.reasons.filter(({ isCrop }) => isCrop !== true);
+      return [...(crop === undefined ? [] : [crop]), ...others.map(reasonOf), ...waterReason(ruling, batch)];
     },
   });
   return restsOn(feasibility, ruling.basis);
