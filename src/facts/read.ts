@@ -1,8 +1,8 @@
 // Each kind of row read into a row of the table it is looked up before, under the key it is looked up by.
 import { inSymbol, type SoluteRows } from "../amount/internal";
 import { atomicWeight } from "../element";
-import { parseFormula } from "../formula";
-import { splitWater, withoutPhase } from "../formula/internal";
+import { type FormulaPart, parseFormula } from "../formula";
+import { numberText, splitWater, withoutPhase } from "../formula/internal";
 import { nearestWord } from "../foundation/slips";
 import { constitutionOf } from "../ion";
 import { anhydrousKey, formulaKey, readNotation, tryReadNotation } from "../ion/internal";
@@ -62,11 +62,17 @@ function inUnit(text: string, dimension: string, argument: string, unit: string)
   return q.in(unit as "g").toString();
 }
 
+/** The number in front of a part as the tables write it: `0.5` where the decimals end, else `8/3`. */
+function numberOf({ multiplier }: FormulaPart): string {
+  const decimal = multiplier.toString();
+  return multiplier.equals(1) || decimal.includes("(") ? numberText(multiplier) : decimal;
+}
+
 /** A neutral formula as the tables write it, crystal water after a dot in the middle of the line. */
 function substanceIn(text: string): string {
   const formula = parseFormula(text);
   if (formula.charge !== 0) throw bad(`${text} is an ion, not a substance`, "write the whole salt");
-  return formula.toString().replace(/\.(?=\d*\.?\d*[A-Z([])/g, "·");
+  return formula.parts.map((part) => `${numberOf(part)}${part.formula}`).join("·");
 }
 
 export function ofSubstance(fact: SubstanceFact, source: Own): Entry[] {

@@ -74,6 +74,24 @@ describe("own rows come first, and only where they are given", () => {
     expect(identify("kiln blush").meanings).toEqual([]);
   });
 
+  it("substances with counts and waters that are no whole numbers", () => {
+    const ours = facts({
+      source,
+      substances: [
+        { formula: "Fe0.95O", name: "our wustite" },
+        { formula: "ZnCl2·1½H2O", name: "our zinc chloride" },
+        { formula: "3CdSO4·8H2O", name: "our cadmium sulfate" },
+        { formula: "CdSO4·8/3H2O", name: "our cadmium sulfate by the unit" },
+      ],
+      hazards: [{ formula: "CaSO4·0.5H2O", cautions: ["sets in the sink"] }],
+    });
+    const formulas = ["our wustite", "our zinc chloride", "our cadmium sulfate"].map(
+      (name) => substance(name, { facts: ours }).formula,
+    );
+    expect(formulas).toEqual(["Fe0.95O", "ZnCl2·1.5H2O", "3CdSO4·8H2O"]);
+    expect(String(formulaOf("our cadmium sulfate by the unit", { facts: ours }).count("O"))).toBe("6.(6)");
+  });
+
   it("solubilities, for every spelling and hydrate of the salt", () => {
     const figure = solubilityOf("ClNa", "20 °C", { facts: own });
     expect(figure.perHundredGramsWater.toNumber("g")).toBe(35);

@@ -1,5 +1,5 @@
 // Crystallising: water for the hot solution, the crop in its true hydrate, what the liquor keeps, a second crop after
-// evaporating, and the swap of a salt pair. One water balance does it all: crystals take water out of the liquor.
+// evaporating. One water balance does it all: crystals take water out of the liquor.
 
 import type { MassLike, TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
@@ -151,7 +151,7 @@ export function crystallise(request: CrystallisingRequest): Crystallisation {
       "solubility.out-of-reach",
       `the hot solution (${hot} °C) must be hotter than the cold one (${cold} °C)`,
       {
-        hint: "a salt that dissolves better cold is filtered hot: use residual at both temperatures",
+        hint: "a salt that dissolves better cold is filtered hot: ask lossToLiquor at both temperatures",
       },
     );
   }
