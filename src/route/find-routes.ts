@@ -279,7 +279,7 @@ function routesTo(
     else
       refusals.push({
         code: "no-plan",
-        text: drafted.error.message.split("\n")[0]!,
+        text: drafted.error.problem,
         numbers: [],
         source: "common practice, no source",
         equation: String(one.steps.at(-1)!.judgement.equation),

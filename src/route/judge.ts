@@ -178,12 +178,7 @@ function judgeNow(c: Candidate, product: string, materials: readonly ShelfMateri
   const isHot = hot?.ok === true && !settlesLater(hot.value);
   const asked = isHot ? hot : cold;
   if (!asked.ok)
-    return refuse(
-      product,
-      equation,
-      DANGER_CODES.has(asked.error.code) ? "refused" : "no",
-      asked.error.message.split("\n")[0]!,
-    );
+    return refuse(product, equation, DANGER_CODES.has(asked.error.code) ? "refused" : "no", asked.error.problem);
   const judged = weighed(c, product, equation, asked.value);
   const judgement: Judgement = judged.ok && isHot ? { ...judged, at: HOT } : judged;
   // lye dissolves what it precipitated of some metals

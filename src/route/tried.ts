@@ -227,7 +227,7 @@ function readOne(given: unknown, index: number): TrialRead {
     under(undefined, () => asRun((isReport ? report!.run : given) as Run, isReport ? `${place}.run` : place)),
   );
   if (!read.ok)
-    throw new RouteError("route.trial", `${place} is not a run: ${read.error.message.split("\n")[0]}`, {
+    throw new RouteError("route.trial", `${place} is not a run: ${read.error.problem}`, {
       hint: "give what evaluateRun gave, its record, or { run, ended }",
       details: { argument: place, because: read.error.code },
     });

@@ -5,8 +5,9 @@ export type { SaltConversion } from "./conversion";
 export { saltConversion } from "./conversion";
 export type { Crop, Crystallisation, CrystallisingRequest } from "./crystallising/crystallise";
 export { crystallise } from "./crystallising/crystallise";
-export type { FractionalCrystallization, FractionalCrystallizationRequest, PutIn } from "./crystallising/salt-pair";
+export type { FractionalCrystallization, FractionalCrystallizationRequest } from "./crystallising/salt-pair";
 export { fractionalCrystallization } from "./crystallising/salt-pair";
+export type { PutIn } from "./crystallising/salt-pair-solids";
 export type { SolubilityFigure } from "./curves/figure";
 export type { SolubilityPicture, WorkingPoint } from "./curves/picture";
 export { solubilityDiagram } from "./curves/picture";
@@ -17,8 +18,9 @@ export { solubilityFromJSON, solubilityOf, trySolubilityOf } from "./curves/solu
 export type { CompetingFigure, SolubilityBasis } from "./data/curves";
 export type { DissolvingRequest, DissolvingWater, LiquorSalt, LiquorWater } from "./dissolving/dissolve";
 export { waterForSolution, waterToDissolve } from "./dissolving/dissolve";
-export type { DissolvedSubstance, DissolvedVerdict, LiquorCheck, PairingOutcome } from "./dissolving/liquor";
+export type { DissolvedSubstance, DissolvedVerdict, LiquorCheck } from "./dissolving/liquor";
 export { remainsInSolution } from "./dissolving/liquor";
+export type { PairingOutcome } from "./dissolving/liquor-pairings";
 export type { LossToLiquor } from "./dissolving/residual";
 export { lossToLiquor } from "./dissolving/residual";
 export type { SaturatedSolution } from "./dissolving/saturated";
@@ -27,21 +29,21 @@ export type { SolubilityErrorCode, SolubilityErrorDetails, SolubilityRefusal } f
 export { SolubilityError } from "./error";
 export type { GasPressureBasis, GasSolubility } from "./gas";
 export { gasSolubility } from "./gas";
-export type { CarbonatePrecipitant, PrecipitatedCarbonate } from "./precipitating/carbonate";
+export type { PrecipitatedCarbonate } from "./precipitating/carbonate";
 export { precipitatedCarbonate } from "./precipitating/carbonate";
-export type { CarbonateLiquor, CarbonateOutcome } from "./precipitating/carbonate-liquor";
+export type { CarbonateLiquor, CarbonateOutcome, CarbonatePrecipitant } from "./precipitating/carbonate-liquor";
+export type { DissolvedAmount } from "./precipitating/dissolved-amount";
 export type { IonConcentration } from "./precipitating/given-ions";
 export type { HydroxidePrecipitationRange, HydroxideRange, HydroxideRequest } from "./precipitating/hydroxide";
 export { hydroxidePrecipitationRange } from "./precipitating/hydroxide";
+export type { MixedSolution } from "./precipitating/mixed-solutions";
 export type {
-  DissolvedAmount,
   FreeLigand,
   MolarSolubility,
   MolarSolubilityRequest,
 } from "./precipitating/molar-solubility";
 export { molarSolubility } from "./precipitating/molar-solubility";
 export type {
-  MixedSolution,
   MixtureOutcome,
   PrecipitationRequest,
   PrecipitationVerdict,

@@ -32,6 +32,14 @@ describe("pictures of the beaker", () => {
     expect(titrationDiagram(curve)).toMatch(/end points at 25\.00 mL, pH 8\.6/);
   });
 
+  it("draws volumes in any order alike, and refuses a curve on which nothing is added", () => {
+    const flask = { volume: "25 mL", dissolved: [{ formula: "CH3COOH", concentration: "0.1 mol/L" }] } as const;
+    const burette = { formula: "NaOH", concentration: "0.1 mol/L" } as const;
+    const drawn = (at: readonly `${number} mL`[]): string => titrationDiagram(titrationCurve({ flask, burette, at }));
+    expect(drawn(["30 mL", "20 mL", "10 mL"])).toBe(drawn(["10 mL", "20 mL", "30 mL"]));
+    expect(() => drawn(["0 mL", "0 mL"])).toThrow(/fewer than two points/);
+  });
+
   it("tells from which pH to which each solid stands", () => {
     const svg = overPHDiagram(waste, { show: "solids" });
     expect(svg).toMatch(/<title>Solids over pH: .*Zn\^2\+.*<\/title>/);

@@ -134,7 +134,7 @@ describe("a crystallisation", () => {
   it("leaves undissolved what stands in contact with the hot solution", () => {
     // at 30 °C that is the decahydrate: in 150 g of water not all of 100 g of the anhydrous salt dissolves
     const glauber = of({ formula: "Na2SO4", hot: "30 °C", water: "150 g" });
-    expect(glauber.undissolvedHot!.formula).toBe("Na2SO4.10H2O");
+    expect(glauber.undissolvedHot!.formula).toBe("Na2SO4·10H2O");
     expect(glauber.warnings.join()).toContain("not all dissolves hot");
     // with a figure of one's own it is the salt as named: 100 g less 1.5 × 40 g
     const own = of({ water: "40 g", hotSolubility: "150 g" });

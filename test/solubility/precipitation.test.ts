@@ -142,6 +142,42 @@ describe("precipitation on mixing", () => {
     expect((verdict.byHand.saturation.value.toNumber() * k).toPrecision(3)).toBe("0.000296");
   });
 
+  it("counts an ion that is named twice with all there is of it", () => {
+    const silver = (chloride: readonly ("0.02 mol/L" | "0.04 mol/L" | "0.06 mol/L")[]) =>
+      willPrecipitate({
+        solid: "AgCl",
+        solutions: [
+          { volume: "10 mL", ions: [{ ion: "Ag+", concentration: "0.1 mol/L" }] },
+          { volume: "10 mL", ions: chloride.map((concentration) => ({ ion: "Cl-", concentration })) },
+        ],
+      }).ions.map(({ before, shareLeft }) => [before.toNumber("mol/L"), shareLeft.toNumber("%").toPrecision(6)]);
+    expect(silver(["0.02 mol/L", "0.04 mol/L"])).toEqual(silver(["0.06 mol/L"]));
+    const beside = (concentrations: readonly ("0.02 mol/L" | "0.04 mol/L" | "0.06 mol/L")[]) =>
+      molarSolubility({
+        solid: "AgCl",
+        commonIons: concentrations.map((concentration) => ({ ion: "Cl-", concentration })),
+      }).byHand!.concentration.toNumber("mol/L");
+    expect(beside(["0.02 mol/L", "0.04 mol/L"])).toBeCloseTo(beside(["0.06 mol/L"]), 15);
+  });
+
+  it("refuses less than nothing of an ion, of the solid or not", () => {
+    const ion = { ion: "Na+", concentration: "-0.1 mol/L" } as const;
+    const codes = [
+      attempt(() => molarSolubility({ solid: "AgCl", commonIons: [ion] })),
+      attempt(() => molarSolubility({ solid: "AgCl", commonIons: [{ ion: "Cl-", concentration: "-0.1 mol/L" }] })),
+      attempt(() =>
+        willPrecipitate({
+          solid: "AgCl",
+          solutions: [
+            { volume: "10 mL", ions: [{ ion: "Ag+", concentration: "0.1 mol/L" }] },
+            { volume: "10 mL", ions: [{ ion: "Cl-", concentration: "0.1 mol/L" }, ion] },
+          ],
+        }),
+      ),
+    ].map((outcome) => (outcome.ok ? undefined : outcome.error.code));
+    expect(codes).toEqual(["solubility.not-positive", "solubility.not-positive", "solubility.not-positive"]);
+  });
+
   it("names the ion nobody brought", () => {
     const outcome = attempt(() =>
       willPrecipitate({
@@ -291,6 +327,17 @@ describe("normal or basic carbonate", () => {
     expect(precipitatedCarbonate({ metal: "Zn^2+", precipitant: "soda" }).expected).toEqual(["Zn5(OH)6(CO3)2"]);
     expect(precipitatedCarbonate({ metal: "Mg^2+", precipitant: "bicarbonate" }).expected).toEqual(["MgCO3·3H2O"]);
   });
+
+  it.each(["Al^3+", "Cu^2+"])(
+    "refuses a precipitant of %s that is none, or stronger than it is judged for",
+    (metal) => {
+      const codes = (["-1 mol/L", "5 mol/L"] as const).map((concentration) => {
+        const outcome = attempt(() => precipitatedCarbonate({ metal, precipitant: "soda", concentration }));
+        return outcome.ok ? undefined : outcome.error.code;
+      });
+      expect(codes).toEqual(["solubility.not-positive", "solubility.out-of-reach"]);
+    },
+  );
 
   it("refuses a metal it has no constants for", () => {
     const outcome = attempt(() => precipitatedCarbonate({ metal: "K+", precipitant: "soda" }));

@@ -139,10 +139,12 @@ function draw(
 export function titrationDiagram(curve: TitrationCurve, size: PictureSize = {}): string {
   guard.fields(size, { width: true, height: true }, "size");
   const ends = endPoints(curve);
-  const points = curve.points.map(({ volume, pH }) => [volume.toNumber("mL"), pH.toNumber()] as const);
-  if (points.length < 2)
+  const points = curve.points
+    .map(({ volume, pH }) => [volume.toNumber("mL"), pH.toNumber()] as const)
+    .sort(([a], [b]) => a - b);
+  const to = points.at(-1)?.[0] ?? 0;
+  if (points.length < 2 || to === 0)
     throw new AqueousError("aqueous.out-of-reach", "a curve of fewer than two points is not a picture");
-  const to = points.at(-1)![0];
   const pHs = points.map(([, pH]) => pH);
   const spots = ends.map(({ volume, pH }) => {
     const [v, p] = [volume.toNumber("mL"), pH.toNumber()];

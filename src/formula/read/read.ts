@@ -415,8 +415,7 @@ export function readFormula(text: string, options: ReadOptions = {}): Reading {
   } catch (error) {
     if (!(error instanceof FormulaError)) throw error;
     // Point into the text that was given, not into the plain one.
-    const problem = error.message.slice(0, error.message.indexOf("\n") < 0 ? undefined : error.message.indexOf("\n"));
-    throw new FormulaError(error.code as Code, problem, {
+    throw new FormulaError(error.code as Code, error.problem, {
       input: text,
       position: plain.positions[error.position ?? 0],
       hint: error.hint,

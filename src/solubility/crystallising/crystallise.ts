@@ -5,7 +5,7 @@ import type { MassLike, TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
-import { type Facts, lookingIn } from "../../foundation/facts";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { once } from "../../foundation/memo";
 import { readable } from "../../foundation/readable";
 import { type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
@@ -33,9 +33,7 @@ const CRYSTALLISING = {
 } as const satisfies Fields<CrystallisingRequest>;
 
 /** What `crystallise` needs to know. */
-export interface CrystallisingRequest {
-  /** Facts of the caller's own, looked up before the tables. */
-  readonly facts?: Facts | undefined;
+export interface CrystallisingRequest extends LookupOptions {
   /** The salt as weighed, crystal water included. */
   readonly formula: string | Formula;
   /** As weighed, crystal water included. */
@@ -137,11 +135,8 @@ function changesBetween(solute: Solute, cold: number, hot: number): string[] {
  * crystallise({ formula: "KNO3", mass: "100 g", hot: "80 °C", cold: "10 °C" }).crop.mass.format({ decimals: 1 }) // => "87.4 g"
  */
 export function crystallise(request: CrystallisingRequest): Crystallisation {
+  if (bringsFacts(request)) return withItsFacts(request, guard, crystallise);
   guard.fields(request, CRYSTALLISING, "request");
-  if (request.facts !== undefined) {
-    const { facts, ...others } = request;
-    return lookingIn(facts, guard, () => crystallise(others));
-  }
   const solute = soluteOf(request.formula);
   const [hot, cold] = (["hot", "cold"] as const).map((name) =>
     expectDimension(request[name], "temperature", name).toNumber("°C"),
@@ -248,7 +243,7 @@ function dissolvedHot(request: CrystallisingRequest, solute: Solute) {
   const left = cropFrom(all, water, needed.perHundredGramsWater, solid, "left undissolved at the hot end");
   if (left === undefined) return clear(added, water);
   const undissolved = {
-    formula: solid.formula.toString(),
+    formula: nameOf(needed.solubility?.solidPhase, solute),
     mass: left.mass,
     share: all.minus(left.dry).dividedBy(all).to("%"),
   };
@@ -287,7 +282,7 @@ function secondCrop(
   const outcome = attempt(() => cropFrom(first.dry, water, s, solid, "crystals in the second crop"));
   if (!outcome.ok) {
     if (outcome.error.code !== "solubility.no-liquor") throw outcome.error;
-    warnings.push(`no second crop: evaporated so far, ${outcome.error.message.split("\n", 1)[0]}`);
+    warnings.push(`no second crop: evaporated so far, ${outcome.error.problem}`);
     return undefined;
   }
   const second = outcome.value;

@@ -17,10 +17,9 @@ import { anhydrousMass, type Solute, soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
 import { saltIons } from "../precipitating/ions";
 import { solveResidue } from "../precipitating/pair-balance";
-import { doubtfulPairings, ionsBrought, type PooledIon } from "../precipitating/pairings";
 import type { Solubility } from "../record";
 import { ruleFor, type SolubilityRule } from "../rules";
-import { madeByProtons } from "./made-by-protons";
+import { type PairingOutcome, pairingsAmong } from "./liquor-pairings";
 
 const DISSOLVED = {
   formula: true,
@@ -67,20 +66,6 @@ export interface DissolvedVerdict {
   readonly missing: string | undefined;
   /** Rule of thumb in place of a figure; undefined where there is a figure or no rule. */
   readonly rule: SolubilityRule | undefined;
-}
-
-/** A solid that the ions of several substances pair to, and that does not clearly stay dissolved. */
-export interface PairingOutcome {
-  /** Without crystal water; a double salt as it precipitates. */
-  readonly formula: string;
-  /** "barely" within 30 % of saturation, "unknown" where no figure, product or rule speaks of it. */
-  readonly stays: "barely" | "no" | "unknown";
-  /** Anhydrous mass that precipitates; undefined unless it is known. */
-  readonly excess: Quantity<"mass"> | undefined;
-  /** Solid that would precipitate. */
-  readonly solidPhase: string;
-  /** Reason of the verdict, in words. */
-  readonly why: string;
 }
 
 /** Verdict on a whole liquor. */
@@ -131,9 +116,8 @@ interface Dissolved {
 function dissolved(substance: DissolvedSubstance): Dissolved {
   const solute = soluteOf(substance.formula);
   const dry = anhydrousMass(solute, massOfSubstance(substance));
-  const salt = saltIons(solute.anhydrous);
   const moles = dry.toNumber("g") / molarMass(solute.anhydrous).toNumber();
-  const ions = salt ?? [];
+  const ions = saltIons(solute.anhydrous) ?? [];
   return { substance, solute, dry, ions: ions.map(({ formula, count }) => ({ formula, count, moles: moles * count })) };
 }
 
@@ -180,7 +164,7 @@ function judge(
   if (known !== undefined && !known.ok) {
     const rule = ruleFor(solute);
     return {
-      ...{ formula, anhydrousMass: dry, stays: "unknown", rule, missing: known.error.message.split("\n")[0]! },
+      ...{ formula, anhydrousMass: dry, stays: "unknown", rule, missing: known.error.problem },
       ...{
         capacity: undefined,
         saturation: undefined,
@@ -287,65 +271,3 @@ const PAIRING_WORDS: Readonly<Record<PairingOutcome["stays"], (formula: string, 
   barely: (_, solid) => `${solid} is near saturation with these ions`,
   unknown: (formula) => `${formula} may precipitate from these ions`,
 };
-
-/** What else the ions pair to. */
-function pairingsAmong(all: readonly Dissolved[], water: Quantity, temperature: TemperatureLike): PairingOutcome[] {
-  const pool = new Map<string, PooledIon>();
-  for (const { solute, dry } of all) {
-    const moles = dry.toNumber("g") / molarMass(solute.anhydrous).toNumber();
-    for (const { formula, charge, count } of ionsBrought(solute)) {
-      const before = pool.get(formula);
-      pool.set(formula, {
-        formula,
-        charge,
-        moles: (before?.moles ?? 0) + moles * count,
-        from: new Set([...(before?.from ?? []), solute.key]),
-      });
-    }
-  }
-  const named = new Set(all.map(({ solute }) => solute.key));
-  const made = madeByProtons(
-    all,
-    [...pool.values()],
-    water,
-    expectDimension(temperature, "temperature", "temperature"),
-  );
-  const fallen = new Map(made.map((one) => [soluteOf(one.solid).key, one]));
-  for (const key of named) fallen.delete(key);
-  const byProtons = [...fallen.values()].map(({ solid, amount }): PairingOutcome => {
-    const { anhydrous } = soluteOf(solid);
-    return {
-      formula: anhydrous.toString(),
-      stays: "no",
-      excess: amount
-        .times(molarMass(anhydrous))
-        .to("g")
-        .named({
-          symbol: `m(${anhydrous})`,
-          label: `anhydrous ${anhydrous} that precipitates`,
-          rule: "equilibrium of the liquor, acids and bases counted",
-        }),
-      solidPhase: solid,
-      why: "the acid gives its anion up to the metal, by the equilibrium of the liquor",
-    };
-  });
-  const others = doubtfulPairings([...pool.values()], water.toNumber("kg"), temperature).flatMap(
-    ({ formula, stays, falls, solidPhase, why }): PairingOutcome[] => {
-      const solute = soluteOf(formula);
-      if (stays === "yes" || named.has(solute.key) || fallen.has(solute.key)) return [];
-      const excess =
-        falls === undefined
-          ? undefined
-          : quantity({ value: falls.toPrecision(6), unit: "mol" })
-              .times(molarMass(solute.anhydrous))
-              .to("g")
-              .named({
-                symbol: `m(${solute.anhydrous})`,
-                label: `anhydrous ${solute.anhydrous} that precipitates`,
-                rule: "ion product in mol/kg = that of its own saturated solution",
-              });
-      return [{ formula, stays, excess, solidPhase, why }];
-    },
-  );
-  return [...others, ...byProtons];
-}

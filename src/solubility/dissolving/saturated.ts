@@ -111,7 +111,7 @@ function densityOf(
 ): Quantity | string {
   if (given !== undefined) return guard.positive(expectDimension(given, "density", "density"), "density");
   const found = attempt(() => densityOfSolution(solute.anhydrous, massFraction, { temperature }));
-  return found.ok ? found.value : found.error.message.split("\n", 1)[0]!;
+  return found.ok ? found.value : found.error.problem;
 }
 
 /** Hydrate that 100 g of added water dissolves; undefined when its own water is already enough. */

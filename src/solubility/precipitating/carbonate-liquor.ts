@@ -6,6 +6,9 @@ import { lazily } from "../../foundation/lazy";
 import { hasIon } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 
+/** What carbonate is precipitated with. */
+export type CarbonatePrecipitant = "soda" | "bicarbonate";
+
 /** What stands in a liquor: nine tenths or more of one kind, "mixed" without such a majority, "none" under a hundredth of the metal. */
 export type CarbonateOutcome = "normal" | "mixed" | "basic" | "hydroxide" | "none";
 
@@ -36,7 +39,7 @@ export type Working = "kept" | "aired" | "boiled";
 /** The liquor as it is worked; undefined where it is too strong or not known. */
 export function carbonateLiquor(
   metal: string,
-  precipitant: "soda" | "bicarbonate",
+  precipitant: CarbonatePrecipitant,
   concentration: Quantity,
   working: Working,
 ): CarbonateLiquor | undefined {

@@ -2,31 +2,31 @@
 // trade gets has no constant, or the metal none at all, the trade does. Beside the verdict an index tells what the precipitant makes
 // of the first of the metal: how far its [CO3]/[OH]² lies above the ratio at which carbonate and basic solid are in balance.
 
-import type { AqueousRequest } from "../../aqueous";
-import { compositionBy } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
-import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard, needChoice } from "../argument";
 import { CARBONATES, SETTLED, type SettledRow } from "../data/carbonates";
 import type { SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
-import { ofCarbonicAcid } from "./by-hand";
-import { type CarbonateLiquor, type CarbonateOutcome, carbonateLiquor, type Working } from "./carbonate-liquor";
+import { carbonateIndex, carbonateRatio } from "./carbonate-index";
+import {
+  type CarbonateLiquor,
+  type CarbonateOutcome,
+  type CarbonatePrecipitant,
+  carbonateLiquor,
+  type Working,
+} from "./carbonate-liquor";
 import { sameIon } from "./given-ions";
 import { type SolubilityProduct, solubilityProduct } from "./product";
-import { freeIn } from "./way";
 
 const CARBONATE = { metal: true, precipitant: true, concentration: true, facts: true } as const satisfies Fields<
   Parameters<typeof precipitatedCarbonate>[0]
 >;
-
-/** What carbonate is precipitated with. */
-export type CarbonatePrecipitant = "soda" | "bicarbonate";
 
 const PRECIPITANTS: readonly CarbonatePrecipitant[] = ["soda", "bicarbonate"];
 
@@ -101,47 +101,6 @@ function atEquilibrium({ kept, aired }: PrecipitatedCarbonate["liquor"]): Carbon
   return [aired.outcome, ...aired.orElse].includes(kept.outcome) ? kept.outcome : "mixed";
 }
 
-/** [CO3] / [OH]² of a precipitant solution of concentration c: carbonic acid and water alone, ideal. */
-function carbonateRatio(precipitant: CarbonatePrecipitant, concentration: Quantity): Quantity {
-  const liquor = compositionBy(
-    {
-      water: "1 L",
-      dissolved: [
-        {
-          formula: precipitant === "soda" ? "Na2CO3" : "NaHCO3",
-          amount: concentration.times(quantity("1 L")).to("mol"),
-        },
-      ] as unknown as AqueousRequest["dissolved"],
-      activity: "ideal",
-      solids: { only: [] },
-    },
-    ofCarbonicAcid(),
-  );
-  const [carbonate, hydroxide] = ["CO3^2-", "OH-"].map((ion) => freeIn(liquor, ion, `${ion} in the precipitant`));
-  return carbonate!
-    .dividedBy(hydroxide!.times(hydroxide!))
-    .dividedBy(quantity("1 L/mol"))
-    .named({
-      symbol: "[CO3]/[OH]²",
-      label: `carbonate over hydroxide squared in ${concentration.format()} ${precipitant} (L/mol)`,
-      rule: "carbonic acid and water at equilibrium",
-    });
-}
-
-/**
- * Exponents of the two products in the balance x carbonate + 2 OH⁻ ⇌ basic solid + CO3²⁻, brought to one [CO3]/[OH]²; a
- * carbonate of two metal ions counts by halves.
- */
-function balanceOf(
-  carbonate: SolubilityProduct,
-  basic: SolubilityProduct,
-  metal: string,
-): { metals: number; pairs: number } {
-  const count = ({ ions }: SolubilityProduct, ion: string): number =>
-    ions.find(({ formula }) => sameIon(formula, ion))!.count;
-  return { metals: count(basic, metal) / count(carbonate, metal), pairs: count(basic, "OH-") / 2 };
-}
-
 /**
  * Does a metal precipitate as its normal carbonate, a basic carbonate, or a hydroxide?
  *
@@ -172,9 +131,18 @@ export function precipitatedCarbonate(
   if (precipitant === undefined) throw new SolubilityError("solubility.missing-option", "no precipitant named");
   needChoice(precipitant, "precipitant", PRECIPITANTS);
   parseFormula(metal);
+  const concentration = guard.positive(
+    expectDimension(request.concentration ?? "0.1 mol/L", "concentration", "concentration"),
+    "concentration",
+  );
+  if (concentration.compare("1 mol/L") > 0) {
+    throw new SolubilityError(
+      "solubility.out-of-reach",
+      `a precipitant of up to 1 mol/L is judged, not one of ${concentration}`,
+    );
+  }
   const settled = SETTLED().find((row) => sameIon(row.metal, metal));
-  if (settled !== undefined)
-    return asSettled(metal, precipitant, settled, quantity(request.concentration ?? "0.1 mol/L"));
+  if (settled !== undefined) return asSettled(metal, precipitant, settled, concentration);
   const entry = CARBONATES().find((candidate) => sameIon(candidate.metal, metal));
   if (entry === undefined) {
     throw new SolubilityError("solubility.no-data", `no carbonate constants for ${metal}`, {
@@ -182,13 +150,6 @@ export function precipitatedCarbonate(
       position: 0,
       hint: `known: ${[...CARBONATES().map((m) => m.metal), ...SETTLED().map((m) => m.metal)].join(", ")}`,
     });
-  }
-  const concentration = guard.positive(
-    expectDimension(request.concentration ?? "0.1 mol/L", "concentration", "concentration"),
-    "concentration",
-  );
-  if (concentration.compare("1 mol/L") > 0) {
-    throw new SolubilityError("solubility.out-of-reach", `the ideal index serves up to 1 mol/L, not ${concentration}`);
   }
   const carbonate = solubilityProduct(...entry.carbonate);
   const basic = solubilityProduct(...entry.basic);
@@ -210,7 +171,7 @@ export function precipitatedCarbonate(
     precipitant: () => precipitant,
     verdict,
     basis: () => (isTrade ? "trade" : "equilibrium"),
-    index: () => indexOf(ratio, carbonate, basic, entry.metal),
+    index: () => carbonateIndex(ratio, carbonate, basic, entry.metal),
     expected: () => {
       const solids = { normal: [normalSolid], basic: [basicSolid], mixed: [basicSolid, normalSolid], none: [] };
       const found = verdict();
@@ -252,31 +213,6 @@ function endsOtherwise(
       ? `it is ${verdict} on boiling; at 25 °C the liquor ends otherwise (${stated(kept)})`
       : `of the constants that are known the liquor ends otherwise at equilibrium (${stated(kept)})`,
   ];
-}
-
-/** [CO3]/[OH]² over its value where carbonate and basic solid are in balance. */
-function indexOf(ratio: Quantity, carbonate: SolubilityProduct, basic: SolubilityProduct, metal: string): Quantity {
-  const { metals, pairs } = balanceOf(carbonate, basic, metal);
-  const at = (v: readonly { toNumber(): number }[]): number => {
-    // x MCO3 + 2p OH- = basic solid + p CO3 : log K = pK(basic) - x pK(carbonate), per pair of OH-
-    const logBalance = (v[2]!.toNumber() - metals * v[1]!.toNumber()) / pairs;
-    return v[0]!.toNumber() / 10 ** logBalance;
-  };
-  return applyFunction(
-    [ratio, carbonate.pKsp, basic.pKsp],
-    {
-      name: "index",
-      unit: "",
-      value: (v) => at(v).toPrecision(6),
-      partials: (v) =>
-        [1 / v[0]!.toNumber(), (Math.LN10 * metals) / pairs, -Math.LN10 / pairs].map((p) => (p * at(v)).toPrecision(6)),
-    },
-    {
-      symbol: "B",
-      label: "carbonate index",
-      rule: `B = ([CO3]/[OH]²) / 10^((pKsp(${basic.solid}) − ${metals === 1 ? "" : `${metals} `}pKsp(${carbonate.solid})) / ${pairs})`,
-    },
-  );
 }
 
 /** A metal of which the trade knows one outcome: the equilibrium where it says the same, else the trade. */

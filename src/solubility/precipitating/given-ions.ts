@@ -2,7 +2,14 @@
 
 import { parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
-import { type ConcentrationText, type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import {
+  type ConcentrationText,
+  type NumberLike,
+  type Quantity,
+  type QuantityLike,
+  quantity,
+  sum,
+} from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { daviesExponent } from "../davies";
 import { SolubilityError } from "../error";
@@ -23,15 +30,22 @@ export function sameIon(a: string, b: string): boolean {
   return a === b || parseFormula(a).hasSameComposition(parseFormula(b));
 }
 
-/** @internal Concentration of each ion of a solid among those given; 0 where it is not named. */
+/** @internal The concentration of what is in a solution: nothing of it at least. */
+export function concentrationOf({ ion, concentration }: IonConcentration): Quantity {
+  const c = expectDimension(concentration, "concentration", `concentration of ${ion}`).to("mol/L");
+  if (c.compare("0 mol/L") >= 0) return c;
+  throw new SolubilityError("solubility.not-positive", `a concentration is not negative: ${c}`);
+}
+
+/** @internal Concentration of each ion of a solid among those given, all that is named of it; undefined where it is not named. */
 export function concentrationsFor(
   ions: readonly DissolvedIon[],
   present: readonly IonConcentration[],
 ): (Quantity | undefined)[] {
   return ions.map(({ formula }) => {
-    const found = present.find(({ ion }) => sameIon(ion, formula));
-    if (found === undefined) return undefined;
-    const c = expectDimension(found.concentration, "concentration", `concentration of ${found.ion}`).to("mol/L");
+    const all = present.filter(({ ion }) => sameIon(ion, formula)).map(concentrationOf);
+    if (all.length === 0) return undefined;
+    const c = all.length === 1 ? all[0]! : sum(all);
     return c.symbol === undefined ? c.named({ symbol: `c(${formula})`, label: `${formula} in the solution` }) : c;
   });
 }

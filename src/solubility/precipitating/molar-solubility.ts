@@ -2,7 +2,7 @@
 // of the aqueous layer: asked with all that is known, and as a textbook calculates, with the constants named alone.
 
 import { COMPLEXES } from "../../aqueous/internal";
-import { type Formula, molarMass, parseFormula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { lazily } from "../../foundation/lazy";
@@ -13,21 +13,18 @@ import { guard } from "../argument";
 import { soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
 import { byHandWay } from "./by-hand";
-import { activityExponent, concentrationsFor, ION, type IonConcentration, isHydroxide, sameIon } from "./given-ions";
+import { type Constant, type DissolvedAmount, isOf, leading, saturated } from "./dissolved-amount";
+import {
+  activityExponent,
+  concentrationOf,
+  concentrationsFor,
+  ION,
+  type IonConcentration,
+  sameIon,
+} from "./given-ions";
 import { checkOwn, ionsOfOwn } from "./own-product";
 import { type DissolvedIon, solubilityProduct } from "./product";
-import {
-  allIn,
-  type EquilibriumBasis,
-  firstAnswer,
-  freeIn,
-  inert,
-  type MixedIon,
-  mixtureOf,
-  nameOfForm,
-  SAID_OF,
-  type Way,
-} from "./way";
+import { type EquilibriumBasis, firstAnswer, inert, type MixedIon, SAID_OF } from "./way";
 
 const LIGAND = { ligand: true, concentration: true } as const satisfies Fields<FreeLigand>;
 
@@ -71,24 +68,6 @@ export interface MolarSolubilityRequest extends LookupOptions {
   readonly ionicStrength?: QuantityLike<"concentration", ConcentrationText>;
 }
 
-/** What dissolves of a sparingly soluble salt. */
-export interface DissolvedAmount {
-  /** Formula units of the solid per litre. */
-  readonly concentration: Quantity<"concentration">;
-  /** Mass of the solid per litre. */
-  readonly massConcentration: Quantity<"density">;
-  /** Each free ion in the saturated solution; what complexes bind is not counted. */
-  readonly ions: readonly { readonly formula: string; readonly concentration: Quantity<"concentration"> }[];
-  /** All dissolved metal over free metal; 1 where nothing binds it. */
-  readonly complexation: number;
-  /** Of the saturated solution. */
-  readonly pH: Quantity<"number">;
-  /** Of the saturated solution. */
-  readonly ionicStrength: Quantity<"molality">;
-  /** What to know before relying on it. */
-  readonly warnings: readonly string[];
-}
-
 /** What dissolves, counted and by hand. */
 export interface MolarSolubility extends DissolvedAmount {
   /**
@@ -104,16 +83,6 @@ export interface MolarSolubility extends DissolvedAmount {
    * hand the solution is over-saturated already.
    */
   readonly byHand: DissolvedAmount | undefined;
-}
-
-/** The solubility product a question is about. */
-interface Constant {
-  readonly solid: string;
-  readonly form: string | undefined;
-  readonly ions: readonly DissolvedIon[];
-  readonly k: Quantity;
-  readonly pKsp: Quantity;
-  readonly warnings: readonly string[];
 }
 
 /** -log10 of a constant. */
@@ -135,9 +104,6 @@ interface Ligand {
   readonly put: Quantity;
 }
 
-/** The metal of a salt, or the molecule of what dissolves as one. */
-const leading = (ions: readonly DissolvedIon[]): DissolvedIon => ions.find(({ charge }) => charge > 0) ?? ions[0]!;
-
 function ligandsOf(ions: readonly DissolvedIon[], given: readonly FreeLigand[]): Ligand[] {
   const metal = leading(ions).formula;
   return given.map(({ ligand, concentration }) => {
@@ -149,9 +115,7 @@ function ligandsOf(ions: readonly DissolvedIon[], given: readonly FreeLigand[]):
         details: { metal, ligand },
       });
     }
-    const put = expectDimension(concentration, "concentration", `concentration of ${ligand}`).to("mol/L");
-    if (put.compare("0 mol/L") < 0)
-      throw new SolubilityError("solubility.not-positive", `a concentration is not negative: ${put}`);
+    const put = concentrationOf({ ion: ligand, concentration });
     return {
       formula: ligand,
       put: put.symbol === undefined ? put.named({ symbol: `c(${ligand})`, label: `${ligand} put in` }) : put,
@@ -242,9 +206,7 @@ export function molarSolubility(request: MolarSolubilityRequest): MolarSolubilit
   const bound = ligands.filter(({ formula }) => !isOf(own, formula)).map(({ formula, put }) => inLitre(formula, put));
   const besides = (request.commonIons ?? [])
     .filter(({ ion }) => !isOf([...own, ...bound], ion))
-    .map(({ ion, concentration }) =>
-      inLitre(ion, expectDimension(concentration, "concentration", `concentration of ${ion}`)),
-    );
+    .map((one) => inLitre(one.ion, concentrationOf(one)));
   const way = byHandWay(constant, { exponent, ligands: ligands.map(({ formula }) => formula) });
   const hand = once(() => saturated(way, constant, present([...own, ...bound]), exponent));
   if (request.ksp !== undefined) {
@@ -285,83 +247,15 @@ function farFrom({ concentration }: DissolvedAmount, hand: DissolvedAmount | und
 /** Figures that differ by less are not spoken of. */
 const NOTABLE = 1.1;
 
+/** Those of which there is something. */
+const present = (list: readonly MixedIon[]): MixedIon[] => list.filter(({ amount }) => amount.isPositive());
+
 const inLitre = (formula: string, concentration: Quantity): MixedIon => ({
   formula,
   amount: concentration.times(quantity("1 L")).to("mol"),
 });
 
-const isOf = (list: readonly MixedIon[], formula: string): boolean => list.some((one) => sameIon(one.formula, formula));
-
-/** Those of which there is something. */
-const present = (list: readonly MixedIon[]): MixedIon[] => list.filter(({ amount }) => amount.isPositive());
-
 const overSaturated = (): SolubilityError =>
   new SolubilityError("solubility.out-of-reach", "the solution is already over-saturated: nothing dissolves", {
     hint: "ask willPrecipitate instead",
   });
-
-/** No solid is looked for in more than this many moles a litre. */
-const MOST = 1000;
-
-/**
- * The saturated solution: so much of the solid is put in that some is left, and not so much more that nothing but the solid
- * counts. Undefined where nothing dissolves, or the solid has no place among the reactions.
- */
-function saturated(
-  way: Way,
-  constant: Constant,
-  there: readonly MixedIon[],
-  exponent: number,
-): DissolvedAmount | undefined {
-  const { ions, pKsp } = constant;
-  const counts = ions.reduce((all, { count }) => all + count, 0);
-  const powers = ions.reduce((all, { count }) => all + count * Math.log10(count), 0);
-  const alone = 10 ** ((exponent - pKsp.toNumber() - powers) / counts);
-  // the ion that nobody brought tells what dissolves without a difference
-  const teller =
-    ions.find(({ formula, charge }) => charge > 0 && !isOf(there, formula)) ??
-    ions.find(({ formula }) => !isHydroxide(formula) && !isOf(there, formula)) ??
-    leading(ions);
-  const litre = quantity("1 L");
-  for (let moles = 3 * alone; moles <= MOST; moles *= 10) {
-    const liquor = mixtureOf(way, { ions: there, volume: litre, only: [nameOfForm(constant)], solid: { ions, moles } });
-    if (liquor.solids.length === 0) continue;
-    const all = allIn(liquor, teller.formula, `${teller.formula} dissolved`);
-    if (all === undefined) return undefined;
-    const before = there.find(({ formula }) => sameIon(formula, teller.formula));
-    const setFree = before === undefined ? all : all.minus(before.amount.dividedBy(litre));
-    if (!setFree.isPositive()) return undefined;
-    return figuresOf(liquor, constant, setFree.dividedBy(String(teller.count)).to("mol/L"), way);
-  }
-  return undefined;
-}
-
-function figuresOf(
-  liquor: ReturnType<typeof mixtureOf>,
-  { ions, solid, warnings }: Constant,
-  dissolved: Quantity,
-  way: Way,
-): DissolvedAmount {
-  const concentration = dissolved.named({
-    symbol: "s",
-    label: `${solid} that dissolves`,
-    rule: "ion set free in all its forms / count",
-    ...(way.reactions !== undefined && { assumption: "no reactions but those named" }),
-  }) as Quantity<"concentration">;
-  const metal = leading(ions);
-  const free = (formula: string) => freeIn(liquor, formula, `free ${formula} in the saturated solution`);
-  return lazily<DissolvedAmount>({
-    concentration: () => concentration,
-    massConcentration: () =>
-      concentration
-        .times(molarMass(soluteOf(solid).formula))
-        .to("g/L")
-        .named({ label: "mass that dissolves per litre", rule: "s × molar mass" }) as Quantity<"density">,
-    ions: () => ions.map(({ formula }) => ({ formula, concentration: free(formula) })),
-    complexation: () =>
-      allIn(liquor, metal.formula, "all metal")!.toNumber("mol/L") / free(metal.formula).toNumber("mol/L"),
-    pH: () => liquor.pH,
-    ionicStrength: () => liquor.ionicStrength,
-    warnings: () => [...warnings, ...liquor.warnings.filter((text) => !warnings.some((one) => text.endsWith(one)))],
-  });
-}

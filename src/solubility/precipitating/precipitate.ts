@@ -1,7 +1,6 @@
 // Does it precipitate on mixing, and how much stays? A face of the engine of the aqueous layer, asked once with all that is
 // known, and once as a textbook calculates: with the constant of the solid alone.
 
-import type { VolumeLike } from "../../amount";
 import type { AqueousComposition } from "../../aqueous";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
@@ -9,19 +8,12 @@ import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/
 import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
 import { readable } from "../../foundation/readable";
-import {
-  type ConcentrationText,
-  type NumberLike,
-  type Quantity,
-  type QuantityLike,
-  quantity,
-  sum,
-} from "../../quantity";
+import { type ConcentrationText, type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
-import { SolubilityError } from "../error";
 import { byHandWay } from "./by-hand";
-import { activityExponent, ION, type IonConcentration, isOfWater, readPH, sameIon } from "./given-ions";
+import { activityExponent, isOfWater, readPH, sameIon } from "./given-ions";
+import { amountsIn, MIXED, type MixedSolution, mixed } from "./mixed-solutions";
 import { type DissolvedIon, freshForm, type SolubilityProduct, solubilityProduct } from "./product";
 import {
   allIn,
@@ -36,8 +28,6 @@ import {
   type Way,
 } from "./way";
 
-const MIXED = { volume: true, ions: [ION] } as const satisfies Fields<MixedSolution>;
-
 const PRECIPITATION = {
   solid: true,
   form: true,
@@ -46,14 +36,6 @@ const PRECIPITATION = {
   ionicStrength: true,
   facts: true,
 } as const satisfies Fields<PrecipitationRequest>;
-
-/** A solution that is poured in: its ions and its volume. */
-export interface MixedSolution {
-  /** As poured. */
-  readonly volume: VolumeLike;
-  /** Concentrations in this solution, before mixing. */
-  readonly ions: readonly IonConcentration[];
-}
 
 /** What `willPrecipitate` needs to know. */
 export interface PrecipitationRequest extends LookupOptions {
@@ -112,46 +94,6 @@ export interface PrecipitationVerdict extends MixtureOutcome {
   readonly byHand: MixtureOutcome;
 }
 
-/** Concentration of each ion of the solid after mixing. */
-function mixed(ions: readonly DissolvedIon[], solutions: readonly MixedSolution[]) {
-  if (solutions.length === 0) throw new SolubilityError("solubility.missing-option", "no solution named");
-  const volumes = solutions.map(({ volume }, i) =>
-    guard.positive(expectDimension(volume, "volume", "volume"), "volume").named({
-      symbol: `V${i + 1}`,
-      label: `volume of solution ${i + 1}`,
-    }),
-  );
-  const total = sum(volumes, {
-    symbol: "V",
-    label: "volume after mixing",
-    rule: "sum of the volumes",
-    assumption: "volumes add up on mixing",
-  });
-  const before = ions.map(({ formula }) => {
-    const amounts = solutions.flatMap((solution, i) => {
-      const found = solution.ions.find(({ ion }) => sameIon(ion, formula));
-      if (found === undefined) return [];
-      const c = guard.positive(expectDimension(found.concentration, "concentration", "concentration"), "concentration");
-      return [c.times(volumes[i]!)];
-    });
-    if (amounts.length === 0) {
-      throw new SolubilityError("solubility.missing-option", `no ${formula} in any of the solutions`, {
-        ...(isOfWater(formula) && { hint: "give the pH the mixture is held at" }),
-        details: { ion: formula },
-      });
-    }
-    return sum(amounts)
-      .dividedBy(total)
-      .to("mol/L")
-      .named({
-        symbol: `c(${formula})`,
-        label: `${formula} after mixing`,
-        rule: "concentration = sum of amounts / total volume",
-      });
-  });
-  return { total, before };
-}
-
 /**
  * Does a sparingly soluble salt precipitate when solutions are mixed, and how much of each ion stays in solution?
  *
@@ -185,12 +127,13 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
   // where the pH is held hydroxide and hydrons count from it, and are not used up
   const ions = product.ions.filter(({ formula }) => !(held && isOfWater(formula)));
   const { total, before } = mixed(ions, request.solutions);
+  const amounts = amountsIn(request.solutions);
   const ionicStrength =
     request.ionicStrength === undefined
       ? undefined
       : expectDimension(request.ionicStrength, "concentration", "ionicStrength").toNumber("mol/L");
   const exponent = activityExponent(ions, ionicStrength);
-  const asked: Asked = { request, product, ions, before, total };
+  const asked: Asked = { request, product, ions, before, total, amounts };
   const byHand = once((): MixtureOutcome => {
     const { either: _, ...outcome } = outcomeBy(byHandWay(product, { held, exponent }), asked, exponent)!;
     return outcome;
@@ -235,14 +178,16 @@ interface Asked {
   readonly ions: readonly DissolvedIon[];
   readonly before: readonly Quantity<"concentration">[];
   readonly total: Quantity<"volume">;
+  /** Every ion of the solutions. */
+  readonly amounts: readonly MixedIon[];
 }
 
 /** What becomes of the mixture with some reactions; undefined where an ion of the solid has no place among them. */
-function outcomeBy(way: Way, { request, product, ions, before, total }: Asked, exponent = 0): Outcome | undefined {
+function outcomeBy(way: Way, asked: Asked, exponent = 0): Outcome | undefined {
+  const { request, product, ions, before, total, amounts } = asked;
   const { solid } = product;
-  const all = amountsIn(request.solutions);
   // by hand strangers do nothing
-  const present = way.reactions === undefined ? all : all.filter(({ formula }) => isOf(product.ions, formula));
+  const present = way.reactions === undefined ? amounts : amounts.filter(({ formula }) => isOf(product.ions, formula));
   const ask = (only: readonly string[]) => mixtureOf(way, { ions: present, volume: total, pH: request.pH, only });
   const clear = ask([]);
   const q = productIn(clear, product.ions);
@@ -291,19 +236,6 @@ function outcomeBy(way: Way, { request, product, ions, before, total }: Asked, e
 
 const isOf = (ions: readonly DissolvedIon[], formula: string): boolean =>
   ions.some((ion) => sameIon(ion.formula, formula));
-
-/** Every ion of the solutions with its amount in the mixture. */
-function amountsIn(solutions: readonly MixedSolution[]): MixedIon[] {
-  const list: MixedIon[] = [];
-  for (const { volume, ions } of solutions) {
-    const v = expectDimension(volume, "volume", "volume");
-    for (const { ion, concentration } of ions) {
-      const amount = expectDimension(concentration, "concentration", "concentration").times(v).to("mol");
-      list.push({ formula: ion, amount });
-    }
-  }
-  return list;
-}
 
 /** A mixture over-saturated only with the aged form may stay clear for long: the fresh one, which precipitates first, cannot. */
 function agedOnly(request: PrecipitationRequest, product: SolubilityProduct, saturation: Quantity): string[] {

@@ -198,7 +198,7 @@ function productLost(
   const { formula, temperature } = request.product;
   const known = attempt(() => figureOrProduct(formula, temperature, undefined));
   if (!known.ok) {
-    return { lost: undefined, warnings: [`product lost to washing unknown: ${known.error.message.split("\n")[0]}`] };
+    return { lost: undefined, warnings: [`product lost to washing unknown: ${known.error.problem}`] };
   }
   const water = total.times(densityOfWater(temperature)).to("g");
   const dry = known.value.perHundredGramsWater
