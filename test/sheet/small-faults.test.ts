@@ -88,3 +88,45 @@ describe("the head of the sheet", () => {
     expect(said).toBeLessThan(text.indexOf("Hazards and protection"));
   });
 });
+
+describe("one product on one sheet", () => {
+  it("is spelled in one way, that of the person, whatever the tables write", () => {
+    const acetate = sheet({
+      equation: "Na2CO3 + CH3COOH -> CH3COONa + CO2 + H2O",
+      product: "CH3COONa·3H2O",
+      materials: [
+        { name: "washing soda", form: "Na2CO3·10H2O" },
+        { name: "vinegar essence", form: "CH3COOH", strength: "25 %", excess: "3 %" },
+      ],
+      scale: { material: "washing soda", portion: "28.6 g" },
+    });
+    // the source of the solubility names the row of its table
+    expect(acetate.replaceAll("solubility of NaCH₃COO:", "")).not.toContain("NaCH₃COO");
+    const struvite = sheet({
+      equation: "MgSO4 + (NH4)2HPO4 + NH3 + H2O -> MgNH4PO4·6H2O + (NH4)2SO4",
+      product: "MgNH4PO4·6H2O",
+      materials: [
+        { name: "Epsom salt", form: "MgSO4·7H2O" },
+        { name: "ammonium phosphate", form: "(NH4)2HPO4" },
+        { name: "ammonia", form: "NH3", strength: "10 %", excess: "20 %" },
+      ],
+      scale: { material: "Epsom salt", portion: "24.65 g" },
+    });
+    expect(struvite).not.toContain("NH₄MgPO₄");
+    expect(struvite).toContain("leaves 88.4 %, MgNH₄PO₄");
+  });
+
+  it("is not said to hold ammonia where it has none", () => {
+    expect(
+      sheet({
+        equation: "MgSO4 + Na2CO3 + H2O -> MgCO3·3H2O + Na2SO4",
+        product: "MgCO3·3H2O",
+        materials: [
+          { name: "Epsom salt", form: "MgSO4·7H2O" },
+          { name: "soda", form: "Na2CO3" },
+        ],
+        scale: { material: "Epsom salt", portion: "24.6 g" },
+      }),
+    ).toContain("(it contains water that warm air may remove: dry in air)");
+  });
+});

@@ -11,6 +11,7 @@ import { PlanError } from "../error";
 import { exact, lessThanAll, planned } from "../planning/exact";
 import { formulasLike } from "../reaction/candidates";
 import { formulaFrom, nameOfFormula } from "../reaction/species";
+import { spelledLike } from "../reaction/spelling";
 import { guard } from "../request/argument";
 import { residueOf } from "./ignition";
 import type { IgnitionCandidate, MassLossRequest } from "./types";
@@ -112,7 +113,7 @@ export const leftOnIgnition = (formula: Formula): LeftByHeat | undefined =>
     const { residue, condition } = known;
     const loss = attempt(() => expectedLossOf(formula, residue));
     if (!loss.ok || !loss.value.isPositive()) return undefined;
-    return { residue: nameOfFormula(residue), share: lessThanAll(loss.value).to("%"), condition };
+    return { residue: nameOfFormula(spelledLike(residue, formula)), share: lessThanAll(loss.value).to("%"), condition };
   });
 
 export function expectedLossOf(formula: Formula, residue: Formula): Quantity {

@@ -47,15 +47,17 @@ const leavesOf = ({ work }: Watched): ReadonlySet<string> =>
 /** What a redox reaction is watched for. */
 export function redox(watched: Watched): Check[] {
   const over = feedingsOf(watched).filter(isOver);
-  const isAgent = ({ material }: Feeding): boolean =>
-    ["oxidiser", "reducer"].includes(watched.roles[watched.setting.materials.indexOf(material)]!);
+  const roleOf = ({ material }: Feeding) => watched.roles[watched.setting.materials.indexOf(material)]!;
+  const isAgent = (f: Feeding): boolean => ["oxidiser", "reducer"].includes(roleOf(f));
+  // a little alcohol or sulfite does no harm in a waste jar; what oxidises sets others alight or free
+  const isOxidiser = (f: Feeding): boolean => roleOf(f) === "oxidiser";
   const checks = over.flatMap((f) =>
     f.isSolid
       ? [check(`${shown(leftOf(f))} of ${f.material.shelf.name} is left over: it is filtered or lifted off`, leftOf(f))]
       : isAgent(f)
         ? [
             check(
-              `${shown(leftOf(f))} of ${calledLeft(f)} is left over and ${leavesOf(watched).has(matterOf(f.material.form).core.key) ? "leaves with the first of the steam" : "must be used up before the waste is stored"}`,
+              `${shown(leftOf(f))} of ${calledLeft(f)} is left over and ${leavesOf(watched).has(matterOf(f.material.form).core.key) ? "leaves with the first of the steam" : isOxidiser(f) ? "must be used up before the waste is stored" : "stays in the liquor"}`,
               leftOf(f),
             ),
           ]

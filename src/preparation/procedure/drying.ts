@@ -92,7 +92,7 @@ function lookedUp(product: Formula): Omit<Drying, "changesAbove"> {
     return {
       ...base,
       upTo: gentle as Quantity<"temperature">,
-      why: "it contains water or ammonia that warm air may remove: dry in air",
+      why: `it contains ${[...(crystalWater(product).waters.n === 0n ? [] : ["water"]), ...(madeOf(product).ammonia ? ["ammonia"] : [])].join(" and ")} that warm air may remove: dry in air`,
       source: cite("commonPractice"),
     };
   const oven = planned("oven");

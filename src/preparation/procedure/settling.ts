@@ -11,6 +11,7 @@ import type { Entry } from "../contents/entry";
 import { type Matter, massOfWater, matterOf } from "../contents/matter";
 import type { Coming } from "../operation/concentrate";
 import { exact } from "../planning/exact";
+import { spelledLike } from "../reaction/spelling";
 
 /** A salt's figure at a temperature, and the solid it crystallises as. */
 interface Saturated {
@@ -29,7 +30,7 @@ function read(matter: Matter, at: Quantity<"temperature">): Saturated | undefine
   if (!found.ok) return undefined;
   const { perHundredGramsWater, solidPhase } = found.value;
   // a table that does not name the solid leaves it the form that is asked about
-  const solid = solidPhase === undefined ? matter : matterOf(parseFormula(solidPhase));
+  const solid = solidPhase === undefined ? matter : matterOf(spelledLike(parseFormula(solidPhase), matter.formula));
   const dry = matter.core.molarMass.toNumber("g/mol");
   return {
     perHundredGramsWater,

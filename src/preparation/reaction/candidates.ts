@@ -14,6 +14,7 @@ import { CHANGED_IN_AIR } from "../data/air";
 import { BASIC_SALTS, PRECIPITATES } from "../data/ignition";
 import type { Formed } from "./account";
 import { keyed, nameOfFormula } from "./species";
+import { spelledLike } from "./spelling";
 
 /** Colder than any room that something is dried in, °C. */
 const COLD_ROOM = 5;
@@ -121,7 +122,8 @@ function hydratesOf(product: Formula): Formula[] {
     );
   return knownHydrates(product)
     .map((form) => form.formula)
-    .filter((formula) => !isOfFrost(formula));
+    .filter((formula) => !isOfFrost(formula))
+    .map((formula) => spelledLike(formula, product));
 }
 
 /**

@@ -141,6 +141,10 @@ function dangersIn({ reactants, products, product }: Mix): Danger[] {
   ];
 }
 
+/** It takes a fire that wet work has not. */
+const isOfFiring = ({ conditions }: Incompatibility): boolean =>
+  conditions.length > 0 && conditions.every((one) => one === "fired with alkali");
+
 /**
  * Cautions of what is put in and made. Water is in every wet preparation, whether the equation has it or not; of water that
  * nobody asked about only what must stop the work is said: the steps tell how to dissolve.
@@ -154,7 +158,9 @@ function lookedUp(
   return remembered(JSON.stringify([given, products, wet, heated, isMaterial]), () => {
     const saysWater = given.some((one) => nameIn(one) === WATER);
     const water = wet && !saysWater ? [WATER] : [];
-    const all = cautionsWhere([...given, ...water, ...products], [], { planned: true, heated });
+    const everything = cautionsWhere([...given, ...water, ...products], [], { planned: true, heated });
+    const incompatibilities = everything.incompatibilities.filter((one) => !wet || !isOfFiring(one));
+    const all = { ...everything, incompatibilities };
     return frozen(
       {
         ...all,
