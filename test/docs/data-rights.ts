@@ -201,6 +201,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   browneStewart1883: "publicDomain",
   moissanNickel: "publicDomain",
   oldPharmacopoeia: "publicDomain",
+  talbot: "publicDomain",
   britishPharmacopoeia: "publicDomain",
   biltzBiltz: "publicDomain",
   cooleyCyclopaedia: "publicDomain",

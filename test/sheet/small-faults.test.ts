@@ -130,3 +130,92 @@ describe("one product on one sheet", () => {
     ).toContain("(it contains water that warm air may remove: dry in air)");
   });
 });
+
+describe("washing", () => {
+  const blue: PlanRequest = {
+    equation: "FeCl3 + K4[Fe(CN)6] -> Fe4[Fe(CN)6]3 + KCl",
+    product: "Fe4[Fe(CN)6]3",
+    materials: [
+      { name: "ferric chloride", form: "FeCl3·6H2O" },
+      { name: "yellow prussiate", form: "K4[Fe(CN)6]·3H2O" },
+    ],
+    scale: { material: "ferric chloride", portion: "21.6 g" },
+  };
+
+  // Talbot, Quantitative Chemical Analysis: slimes form colloidal solutions with pure water, and are washed with volatile salts
+  it("of a slime says what to do when it goes colloidal; a jelly of silica is washed in water", () => {
+    expect(sheet(blue)).toContain("put 1 g of ammonium acetate into each 100 mL of the water");
+    const silica = sheet({
+      equation: "Na2SiO3 + HCl -> SiO2 + NaCl + H2O",
+      product: "SiO2",
+      materials: [
+        { name: "water glass", form: "Na2SiO3", strength: "36 %" },
+        { name: "hydrochloric acid", form: "HCl", strength: "10 %", excess: "10 %" },
+      ],
+      scale: { product: "6 g" },
+    });
+    expect(silica).not.toContain("colloidal");
+    // most of the salt is in the washings, in litres of water
+    expect(silica).not.toContain("may be worth keeping");
+  });
+
+  // Talbot, Quantitative Chemical Analysis: magnesium ammonium phosphate stands some hours, and is washed with dilute ammonia
+  it("of struvite waits an hour in the cold, and takes dilute ammonia", () => {
+    const text = sheet({
+      equation: "MgSO4 + (NH4)2HPO4 + NH3 + H2O -> MgNH4PO4·6H2O + (NH4)2SO4",
+      product: "MgNH4PO4·6H2O",
+      materials: [
+        { name: "Epsom salt", form: "MgSO4·7H2O" },
+        { name: "ammonium phosphate", form: "(NH4)2HPO4" },
+        { name: "ammonia", form: "NH3", strength: "10 %", excess: "20 %" },
+      ],
+      scale: { material: "Epsom salt", portion: "24.65 g" },
+    });
+    expect(text).toContain("Let it stand cold an hour or more, or overnight");
+    expect(text).toContain("(better: 2.5 % ammonia, cold");
+  });
+
+  it("of copper(I) iodide needs no shelter from air, that of copper(I) chloride does", () => {
+    // common practice, no source: CuCl turns green in damp air, CuI keeps
+    const cuprous = (anion: string) =>
+      sheet({
+        equation: `CuSO4 + K${anion} + Na2SO3 + H2O -> Cu${anion} + K2SO4 + Na2SO4 + H2SO4`,
+        product: `Cu${anion}`,
+        materials: [
+          { name: "blue vitriol", form: "CuSO4·5H2O" },
+          { name: "potassium salt", form: `K${anion}` },
+          { name: "sodium sulfite", form: "Na2SO3" },
+        ],
+        scale: { material: "blue vitriol", portion: "25 g" },
+      });
+    expect(cuprous("I")).not.toContain("do not suck air through it");
+    expect(cuprous("Cl")).toContain("do not suck air through it");
+  });
+
+  it("compares what a balance would print in the same words in milligrams", () => {
+    const silver = sheet({
+      equation: "AgNO3 + NaCl -> AgCl + NaNO3",
+      product: "AgCl",
+      materials: [
+        { name: "silver nitrate solution", form: "AgNO3", strength: "0.100 mol/L" },
+        { name: "table salt", form: "NaCl", excess: "10 %" },
+      ],
+      scale: { material: "silver nitrate solution", portion: "250 mL" },
+    });
+    // 0.5 % of 3.58 g of silver chloride is 18 mg
+    expect(silver).toMatch(/\d+ mg of NaCl and NaNO₃ stay in it, and 18 mg may\./);
+  });
+
+  it("of lead iodide says nothing of boiling its liquor down for saltpetre", () => {
+    const iodide = sheet({
+      equation: "Pb(NO3)2 + KI -> PbI2 + KNO3",
+      product: "PbI2",
+      materials: [
+        { name: "lead nitrate", form: "Pb(NO3)2" },
+        { name: "potassium iodide", form: "KI" },
+      ],
+      scale: { material: "lead nitrate", portion: "33.1 g" },
+    });
+    expect(iodide).not.toContain("may be worth keeping");
+  });
+});

@@ -120,6 +120,7 @@ export const PLANNING = {
   overdose: { value: "1.1", what: "times the sum: precipitant or neutraliser for the waste", source: "commonPractice" },
   vinegarStrength: { value: "5 %", what: "by mass of acetic acid in table vinegar", source: "commonPractice" },
   vinegarDensity: { value: "1.006 g/mL", what: "density of table vinegar", source: "commonPractice" },
+  runsOff: { value: "50 %", what: "of a by-product in the liquor that runs off before the washes, and more, is worth boiling down", source: "commonPractice" },
   worthBoiling: { value: "5 %", what: "by mass of a by-product in its liquor and more is worth boiling down", source: "commonPractice" },
   cleanEnough: { value: "5 %", what: "of other salts: a liquor below this gives a by-product worth keeping", source: "commonPractice" },
 } as const satisfies Readonly<Record<string, PlanningRow>>;

@@ -8,6 +8,8 @@ export interface NotWarmRow {
   /** Any product with ammonia bound to its metal. */
   readonly ammine?: true;
   readonly why: string;
+  /** How long it stands cold, where it comes out slowly. */
+  readonly stands?: { readonly text: string; readonly source: SourceKey };
   /** Warmest that a solution of one that dissolves may be. */
   readonly upTo?: string;
   readonly source: SourceKey;
@@ -19,7 +21,7 @@ export const NOT_WARM: readonly NotWarmRow[] = [
   { formulas: ["MgCO3", "ZnCO3", "NiCO3", "CoCO3", "PbCO3", "CdCO3"], why: "warm it turns basic", source: "commonPractice" },
   { formulas: ["KCr(SO4)2", "NH4Cr(SO4)2", "NaCr(SO4)2"], why: "above 60 °C it turns green and hardly crystallises", upTo: "60 °C", source: "commonPractice" },
   { formulas: ["CaHPO4·2H2O"], why: "above 40 °C it turns into the salt without water and into apatite", source: "memory" },
-  { formulas: ["NH4MgPO4·6H2O"], why: "above 50 °C it loses water and ammonia", source: "memory" },
+  { formulas: ["NH4MgPO4·6H2O"], why: "above 50 °C it loses water and ammonia", stands: { text: "let it stand cold an hour or more, or overnight, for the last of it comes out slowly", source: "talbot" }, source: "memory" },
   { formulas: ["MgCO3·3H2O"], why: "above 50 °C it turns basic", source: "memory" },
   { formulas: ["NaHCO3", "KHCO3", "NH4HCO3"], why: "warm it gives off carbon dioxide", upTo: "20 °C", source: "commonPractice" },
   { formulas: [], ammine: true, why: "warm it loses ammonia", source: "commonPractice" },

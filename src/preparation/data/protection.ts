@@ -24,7 +24,7 @@ export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Al^3+", "Zn^2+", "Mg^2+", "Fe^3+"], groups: ["chloride"], when: "crystallising", text: "keep it acid with a little hydrochloric acid: neutral it loses hydrogen chloride as it is boiled down, and a basic chloride is left", source: "commonPractice" },
   { cations: ["Fe^3+", "Bi^3+", "Ti^4+", "Sn^4+"], when: "dissolving", text: "put a few drops of dilute acid into the water first, so that it does not hydrolyse", source: "commonPractice" },
   { cations: ["Mn^2+", "Co^2+"], groups: ["hydroxide", "carbonate"], when: "drying", text: "do not suck air through it; wash the last time with alcohol and dry it without air", alcohol: true, source: "commonPractice" },
-  { cations: ["Fe^2+", "Sn^2+", "Cu+"], groups: ["hydroxide", "carbonate", "chloride", "iodide"], when: "drying", text: "do not suck air through it; wash the last time with alcohol and dry it without air", alcohol: true, source: "commonPractice" },
+  { cations: ["Fe^2+", "Sn^2+", "Cu+"], groups: ["hydroxide", "carbonate", "chloride"], when: "drying", text: "do not suck air through it; wash the last time with alcohol and dry it without air", alcohol: true, source: "commonPractice" },
   { cations: ["Fe^2+"], groups: ["sulfate"], when: "drying", text: "press it dry between paper, in little air, and bottle it tightly: damp it turns brown", source: "commonPractice" },
   { cations: [], elements: ["Cu", "Fe", "Pb", "Sn", "Bi", "Cd"], when: "drying", alcohol: true, text: "wash the last time with alcohol, spread it thin and dry it at once: damp metal powder tarnishes in air", source: "commonPractice" },
   { cations: ["Ag+"], when: "standing", text: "in the dark", source: "commonPractice" },

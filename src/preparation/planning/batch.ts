@@ -234,7 +234,7 @@ export function batchOf(
         reactants.map((s) => s.formula),
         alternativesOf(setting),
       ),
-    byProducts: () => byProductsOf(setting, account, inner.dissolved, inner.water),
+    byProducts: () => byProductsOf(setting, account, inner.dissolved, inner.water, inner.work.filtrate),
     waste: () =>
       wasteOf(
         setting,

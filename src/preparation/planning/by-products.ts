@@ -2,6 +2,8 @@
 
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
+import { massOf } from "../contents/entry";
+import type { Pot } from "../contents/pot";
 import type { Dissolved } from "../procedure/isolation";
 import { celsius } from "../procedure/words";
 import type { Account, Formed } from "../reaction/account";
@@ -34,6 +36,8 @@ interface Beside {
   readonly dissolved: readonly Dissolved[];
   /** Of the liquor; undefined where it is not known. */
   readonly water: Quantity | undefined;
+  /** What runs off before any washing; undefined where nothing is filtered. */
+  readonly filtrate: Pot | undefined;
 }
 
 const notKept = (where: End["where"], why: string): End => ({ where, worthKeeping: false, why });
@@ -112,6 +116,16 @@ function metalsToGo({ species, setting, dissolved }: Beside): string[] {
   );
 }
 
+/** Metals whose liquors go to the waste whole: what is boiled down from them keeps traces. */
+const POISONS: readonly string[] = ["Pb", "Cd", "Cr", "Ni", "Co", "Ba"];
+
+/** Part of the salt that runs off before any washing: what a thick sludge keeps goes with the washings, in much water. */
+function runsOff({ species, formed: { mass }, filtrate }: Beside): Quantity {
+  const core = coreOf(species.formula);
+  const there = filtrate?.books.dissolved.find(({ matter }) => coreOf(matter.formula) === core);
+  return there === undefined ? exact("100 %") : massOf(there).dividedBy(mass).to("%");
+}
+
 /** It is left in the liquor of a precipitate: kept where little else is in there, and the water is not too much to boil. */
 function inTheLiquor(one: Beside): End {
   const share = shareOfOthers(one);
@@ -121,11 +135,17 @@ function inTheLiquor(one: Beside): End {
       : `${twoFigures(share)} of other salts with it`;
   if (share.compare(planned("cleanEnough")) > 0)
     return notKept("in the liquor", `${rest}: recrystallise it or let it go`);
+  const off = runsOff(one);
+  if (off.compare(planned("runsOff")) < 0)
+    return notKept("in the liquor", `only ${twoFigures(off)} of it runs off, the rest is in the water of the washes`);
   const { mass } = one.formed;
   const strength = one.water === undefined ? undefined : mass.dividedBy(mass.plus(one.water)).to("%");
   if (strength !== undefined && strength.compare(planned("worthBoiling")) < 0)
     return notKept("in the liquor", `the liquor has only ${twoFigures(strength)} of it: not worth the boiling`);
   const metals = metalsToGo(one);
+  const poison = metals.filter((symbol) => POISONS.includes(symbol));
+  if (poison.length > 0)
+    return notKept("in the liquor", `the liquor contains ${poison.join(" and ")}: nothing is boiled down from it`);
   const first = metals.length === 0 ? "" : `, after all ${metals.join(" and ")} is precipitated`;
   return {
     where: "in the liquor",
@@ -159,11 +179,12 @@ export function byProductsOf(
   account: Account,
   inLiquor: readonly Dissolved[],
   water: Quantity | undefined,
+  filtrate: Pot | undefined,
 ): ByProduct[] {
   const dissolved = inLiquor.filter(({ amount }) => amount.isPositive());
   return setting.products.flatMap((species, i): ByProduct[] => {
     if (species === setting.product || species.isWater) return [];
     const formed = account.formed[i]!;
-    return [{ ...formed, ...endOf({ species, formed, setting, dissolved, water }) }];
+    return [{ ...formed, ...endOf({ species, formed, setting, dissolved, water, filtrate }) }];
   });
 }

@@ -156,7 +156,8 @@ const isKeptWarm = (product: Formula): boolean => {
 
 export function digestionOf(kind: ProcedureKind, product: Formula): string | undefined {
   const cold = notWarmOf(product);
-  if (cold !== undefined) return `do not warm it in its liquor: ${cold.why} (common practice)`;
+  if (cold !== undefined)
+    return `${cold.stands === undefined ? "" : `${cold.stands.text}; `}do not warm it in its liquor: ${cold.why}${cold.stands === undefined ? " (common practice)" : ""}`;
   if (kind !== "precipitation") return undefined;
   if (gelRow(product)?.sets)
     return "leave it until it sets to a jelly that does not run (minutes to a day), then break that up small: a whole jelly cannot be washed (common practice)";

@@ -3,6 +3,7 @@
 import type { Formula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
+import { constitutionOf } from "../../ion";
 import { type Quantity, sum } from "../../quantity";
 import { type WashAdvice, washAdvice } from "../../solubility";
 import { massOf } from "../contents/entry";
@@ -15,11 +16,13 @@ import { hold } from "../operation/hold";
 import { testWash, wash } from "../operation/wash";
 import { exact } from "../planning/exact";
 import { smallestFor } from "../planning/vessel";
+import { isAcid, isAmmonia } from "../reaction/acids";
+import { gelRow } from "../reaction/gel";
 import { formulaFrom } from "../reaction/species";
 import { type Bench, type Look, POT } from "./bench";
 import type { Completeness } from "./completeness";
 import { dropTestFor } from "./drop-test";
-import { liquorHeldBy, settles, washingOf } from "./isolation";
+import { isGel, liquorHeldBy, settles, washingOf } from "./isolation";
 import { digestionOf } from "./kind";
 import { protectionOf } from "./protection";
 import { about, list, nearly, times, vesselSize } from "./words";
@@ -54,13 +57,14 @@ export function isolatePrecipitate(bench: Bench): void {
     bench.did(POT, hold(bench.pot), { say: () => `${capital(digestion)}${kept === undefined ? "" : `; ${kept}`}.` });
   }
   if (roles.some((role) => role === "precipitant" || role === "gas-giving base")) {
+    const inVessel = bench.pot;
     const { tells } = dropTestFor(setting, roles, bench.frame.account, bench.kept?.amount, bench.liquor);
     bench.did(POT, hold(bench.pot), {
       say: ({ completeness }) => {
         if (completeness === undefined) return "Test a little of the clear liquor.";
         const kept =
           "dissolved" in completeness
-            ? ` ${bench.others.size > 0 ? standingIn(bench) : keptIn(bench, completeness)}`
+            ? ` ${bench.others.size > 0 ? standingIn(bench) : keptIn(bench, completeness, inVessel)}`
             : bench.others.size > 0
               ? ` ${standingIn(bench)}`
               : ` How much the liquor keeps is not known: ${completeness.missing} is missing.`;
@@ -127,10 +131,29 @@ function filterNothing(bench: Bench): void {
   if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);
 }
 
+const holdsAmmonium = (formula: Formula): boolean =>
+  isAmmonia(formula) || constitutionOf(formula).cations.some((one) => one.formula === "NH4+");
+const holdsCarbonate = (formula: Formula): boolean =>
+  constitutionOf(formula).anions.some((one) => one.formula === "CO3^2-" || one.formula === "HCO3-");
+
+/** What is in a liquor that pure water has not. */
+function besideIn({ books }: Pot): string {
+  const formulas = books.dissolved.map(({ matter }) => matter.formula);
+  const [acids, rest] = [formulas.filter(isAcid), formulas.filter((one) => !isAcid(one))];
+  const isSalt = (one: Formula): boolean => !isAmmonia(one);
+  return list([
+    ...(acids.length > 0 ? ["the acid"] : []),
+    ...(rest.some(holdsAmmonium) ? ["the ammonia or ammonium"] : []),
+    ...(rest.some(holdsCarbonate) ? ["the carbonate"] : []),
+    ...(acids.length === 0 || rest.some(isSalt) ? ["the salts"] : []),
+  ]);
+}
+
 /** What the liquor keeps, and by what. */
 function keptIn(
   { hand, kept, frame }: Bench,
   { dissolved, precipitated, limits }: Extract<Completeness, { readonly dissolved: Quantity }>,
+  pot: Pot,
 ): string {
   const mass = hand.grams(dissolved);
   const { molarMass } = frame.setting.product;
@@ -140,7 +163,7 @@ function keptIn(
   const doubt =
     least === undefined || least === most ? "" : ` (${least} to ${most} by the uncertainty of its constant)`;
   return limits.includes("pure water")
-    ? `As much pure water keeps ${mass} of the product; acid, ammonium, CO2 and salts of this reaction may keep more or less in solution.`
+    ? `As much pure water keeps ${mass} of the product; ${besideIn(pot)} of this liquor may keep more or less in solution.`
     : `At equilibrium this liquor keeps ${mass} of the product${doubt}; ${about(precipitated, "%")} precipitates.`;
 }
 
@@ -164,6 +187,18 @@ const adviceFor = (product: Formula, salts: readonly string[], temperature: Quan
     : ask();
 };
 
+/** Talbot, An Introductory Course of Quantitative Chemical Analysis: slimes are washed with a volatile salt in the water. */
+const COLLOID =
+  " If it stops settling, or the water stays coloured or cloudy, it is going colloidal for want of salt: put 1 g of ammonium acetate into each 100 mL of the water.";
+
+/** Two masses to compare: in milligrams where the balance would print both in the same words. */
+function between({ hand }: Bench, one: Quantity, other: Quantity): readonly [string, string] {
+  const [a, b] = [hand.grams(one), hand.grams(other)];
+  const milligrams = (mass: Quantity): string =>
+    mass.isPositive() ? mass.format({ unit: "mg", significant: 2, uncertainty: "none" }) : "none";
+  return a === b ? [milligrams(one), milligrams(other)] : [a, b];
+}
+
 function washed(bench: Bench, before: Pot, decants: boolean): void {
   const { washing, frame } = bench;
   const { product, temperature } = frame.setting;
@@ -184,11 +219,7 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
   if (plan.washes === 0) {
     bench.did(POT, testWash(before), {
       say: () =>
-        `It need not be washed: ${bench.hand.grams(residue)} of ${list(salts)} ${salts.length === 1 ? "stays" : "stay"} in it${
-          bench.hand.grams(residue) === bench.hand.grams(plan.target)
-            ? ""
-            : `, and ${bench.hand.grams(plan.target)} may`
-        }.`,
+        `It need not be washed: ${between(bench, residue, plan.target)[0]} of ${list(salts)} ${salts.length === 1 ? "stays" : "stay"} in it, and ${between(bench, residue, plan.target)[1]} may.`,
       target: plan.target,
       blank: "washes",
     });
@@ -203,6 +234,8 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
     plan.leftByOneWash,
     lost === undefined ? undefined : { matter, amount: lost.dividedBy(matter.molarMass).to("mol") },
   );
+  // what sets to a jelly does not go back into the water
+  const isColloid = isGel(product.formula) && gelRow(product.formula)?.sets !== true;
   const how = decants
     ? "stirring it up, letting it settle and pouring off"
     : "stirring it up on the filter and sucking off";
@@ -212,7 +245,7 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
   bench.did(POT, done, {
     largerVessel: larger,
     say: (look) =>
-      `Wash ${times(plan.washes)} with ${bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${bench.hand.grams(plan.residueUnwashed)} to ${bench.hand.grams(residue)}.`,
+      `Wash ${times(plan.washes)} with ${bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}.${decants && isColloid ? COLLOID : ""}`,
     amounts: [plan.washVolume],
     target: plan.target,
     blank: "washes",

@@ -1,5 +1,5 @@
 // Gases for the hood that materials give where they meet otherwise than planned: chlorine from bleach and acid is in no equation
-// that uses it up, and comes off wherever one of the two is ahead.
+// that uses it up, and is given off wherever one of the two is ahead.
 import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import type { Cautions } from "../../substance";

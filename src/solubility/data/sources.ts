@@ -30,6 +30,7 @@ export const solubilitySources = {
   encyclopediaTrisodiumCitrate: { title: "Wikipedia, Trisodium citrate" },
   oxalateRecovery: { title: "research abstract on oxalate recovery of metals (unsigned)" },
   teachingRochelle: { title: "teaching page on Rochelle salt (unsigned)" },
+  talbot: { title: "Talbot, An Introductory Course of Quantitative Chemical Analysis, precipitation, and phosphate as magnesium ammonium phosphate", fromMemory: "partly" },
 } as const satisfies Sources;
 
 /** How the figures reached us, where they were not read in the source itself. */
@@ -53,6 +54,7 @@ export const solubilityAccess = {
   encyclopediaCitricAcid: "g per 100 mL water",
   encyclopediaChromeAlum: "18.3 % dodecahydrate at 20 °C, converted",
   teachingRochelle: "66 g tetrahydrate per 100 mL at 26 °C, converted as per 100 g water",
+  talbot: "two pages of a stored copy read: colloids are washed with a volatile salt in the water, magnesium ammonium phosphate stands some hours and is washed with dilute ammonia; its 2.5 % from memory",
 } as const satisfies Access<typeof solubilitySources>;
 
 /** What a row of this layer may name. */

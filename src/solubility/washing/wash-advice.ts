@@ -42,6 +42,11 @@ const OWN_WASH: Readonly<Record<string, readonly [liquid: string, because: strin
     "copper(I) chloride turns green in water and air",
   ],
   "Pb^2+ Cl-": ["a little ice water", "hot water dissolves lead chloride"],
+  // Talbot, An Introductory Course of Quantitative Chemical Analysis: dilute ammonia; its strength from memory
+  "NH4+ Mg^2+ PO4^3-": [
+    "2.5 % ammonia, cold: a tenth of strong ammonia in water, under a hood",
+    "pure water takes ammonium and phosphate out of it",
+  ],
   "Fe^2+ C2O4^2-": ["hot water", "iron(II) oxalate hardly dissolves even hot, and hot water removes the salts"],
 };
 
@@ -78,7 +83,7 @@ export function washAdvice(
   guard.list(request.washedOut, "washedOut");
   const solute = soluteOf(request.product);
   const ions = saltIons(solute.anhydrous);
-  const pair = ions?.length === 2 ? `${ions[0]!.formula} ${ions[1]!.formula}` : undefined;
+  const pair = ions?.map(({ formula }) => formula).join(" ");
   const known = attempt(() => figureOrProduct(solute.formula, request.temperature ?? "20 °C", undefined));
   const figure = known.ok ? known.value : undefined;
   const rule = ruleFor(solute)?.class;
