@@ -11,7 +11,7 @@ export { type DryProduct, dryProductOf } from "./planning/dry-product";
 export { isGel, kindOfCake } from "./procedure/isolation";
 export { type Hand, handOf, type Instruments, list } from "./procedure/words";
 export { fateInRoom } from "./reaction/fate";
-export { isAntisolvent } from "./reaction/fluids";
+export { isAntisolvent, isGas, staysInWater } from "./reaction/fluids";
 export { heldWaterOf, withGelWater } from "./reaction/held-water";
 export { inItsFacts, MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/door";
 export { revived } from "./request/revived";

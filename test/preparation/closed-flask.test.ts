@@ -101,3 +101,50 @@ describe("ammonia that a base sets free from its salt", () => {
     expect(at(hydroxide, /moist indicator paper held into the gas/)).toBe(-1);
   });
 });
+
+// C3, C4: common practice, no source
+describe("a gas from a cylinder or a generator", () => {
+  const soda = plan("Na2CO3 + SO2 + H2O -> NaHSO3 + CO2", "NaHSO3", [["Na2CO3"], ["SO2"]]);
+  const sheet = benchSheet(soda);
+
+  it("stands ready with tube and bottles, and not in the table of what is weighed", () => {
+    expect(sheet).toMatch(/\[ \] jar of SO2: cylinder with valve, or generator; tube, empty\s+bottle, wash bottle/);
+    expect(sheet).toMatch(/- jar of SO2: led in, about 23\.\d g; not weighed/);
+    expect(sheet.slice(sheet.indexOf("Weigh and measure"), sheet.indexOf("Procedure"))).not.toMatch(/jar of SO2 +SO₂/);
+    const ammonia = benchSheet(plan("CuSO4 + NH3 + H2O -> Cu(OH)2 + (NH4)2SO4", "Cu(OH)2", [["CuSO4·5H2O"], ["NH3"]]));
+    expect(ammonia).toMatch(/jar of NH3: cylinder with valve, or generator; tube, empty\s+bottle, upturned funnel/);
+  });
+
+  it("is led into cold water until the vessel has gained what it should, and never in portions", () => {
+    const step = soda.steps[at(soda, /^Lead the jar of SO2 in slowly/)]!;
+    // 19.0 g of soda takes 2 × 0.1793 mol of sulfur dioxide, 22.97 g, and gives 0.1793 mol of carbon dioxide, 7.89 g
+    expect(Number(/has gained ([\d.]+) g/.exec(step.text)![1])).toBeCloseTo(22.97 - 7.89, 0);
+    expect(step.cautions.map(({ text }) => text).join("\n")).not.toMatch(/portions/);
+    expect(step.cautions.map(({ text }) => text).join("\n")).toMatch(
+      /the tube out of the liquid before the valve is closed/,
+    );
+    for (const { after } of soda.steps) expect(after.temperature.toNumber("°C")).toBeLessThanOrEqual(20);
+  });
+
+  it("leaves a liquor of known strength in a vessel of known size", () => {
+    expect(soda.vessel?.smallest).toBeDefined();
+    const { strength } = soda.keptLiquor!;
+    // 37.3 g of NaHSO3 in what dissolves the soda cold: far from the 49 % that 80 °C would give
+    expect(strength.toNumber("%")).toBeGreaterThan(20);
+    expect(strength.toNumber("%")).toBeLessThan(40);
+    expect(sheet).toMatch(/Liquor that is kept/);
+  });
+});
+
+// common practice, no source
+describe("boiled-out water", () => {
+  it("is named where the water goes in, and not one step later", () => {
+    const mohr = plan("FeSO4 + (NH4)2SO4 + H2O -> (NH4)2Fe(SO4)2·6H2O", "(NH4)2Fe(SO4)2·6H2O", [
+      ["FeSO4·7H2O"],
+      ["(NH4)2SO4"],
+    ]);
+    const said = mohr.steps.filter(({ text }) => /boiled-out water/.test(text));
+    expect(said).toHaveLength(1);
+    expect(said[0]!.put.some(({ water }) => water.isPositive())).toBe(true);
+  });
+});

@@ -111,7 +111,7 @@ describe("a gas that is led in", () => {
   it("is no powder: litres through a tube, and what is not absorbed leaves as gas", () => {
     // 0.5001 mol and a fifth more: 26.4 g, 14.4 L; 2.4 L pass through
     const step = saying(bicarbonate, /^Lead the/);
-    expect(step.text).toMatch(/26\.5 g of carbon dioxide \(14\.\d L\) in slowly.*about 2\.4\d L of it passes through/);
+    expect(step.text).toMatch(/in slowly, stirring, 14\.\d L of it \(26\.5 g\).*about 2\.4\d L of it passes through/);
     expect(moles(step.after.gas, "CO₂")).toBeCloseTo(0.1, 2);
     expect(step.after.solids.some(({ formula }) => formula === "CO₂")).toBe(false);
     expect(saying(bicarbonate, /^Have .* ready/).text).toMatch(/14\.\d L/);
@@ -150,7 +150,7 @@ describe("a gas that is led in", () => {
         ],
         scale: { material: "chalk", portion: "10.0 g" },
       },
-      /^Lead the 12\.\d g of sulfur dioxide/,
+      /^Lead the sulfur dioxide in slowly, .* \(12\.\d g\)/,
     );
     expect(moles(step.before.solids, "CaCO₃")).toBeCloseTo(0.1, 2);
   });

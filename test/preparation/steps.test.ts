@@ -321,8 +321,9 @@ describe("what is kept from air and light (common practice)", () => {
       ],
       { product: "39.2 g" },
     );
-    const copperas = mohr.steps.find((s) => s.operation === "dissolve" && s.materials[0] === "copperas")!;
-    expect(copperas.text).toContain("a few drops of dilute acid");
+    // where the water goes in, which the copperas dissolves in after it
+    const watered = mohr.steps.find((s) => s.operation === "dissolve")!;
+    expect(watered.text).toContain("a few drops of dilute acid");
     const green = plan(
       "FeCl3 + K2C2O4 + H2O -> K3[Fe(C2O4)3]·3H2O + KCl",
       "K3[Fe(C2O4)3]·3H2O",

@@ -22,7 +22,7 @@ import { waterAtFirst } from "../procedure/water-at-first";
 import { accountFor, massFor } from "../reaction/account";
 import { type Candidate, candidatesFor } from "../reaction/candidates";
 import { dissolvingHeatOf } from "../reaction/dissolving-heat";
-import { staysInWater } from "../reaction/fluids";
+import { isLedIn, staysInWater } from "../reaction/fluids";
 import { heatOf } from "../reaction/heat";
 import { keyed } from "../reaction/species";
 import type { Setting } from "../request/setting";
@@ -162,7 +162,10 @@ export function batchOf(
           (batch.isolation.how === "unknown" && kind !== "complex formation"),
         precipitates: batch.isolation.how === "precipitate",
         // a gas or an acid that is to stay in its water is not warmed
-        cold: batch.crystallising?.asItForms === true || (setting.wet && staysInWater(product.formula)),
+        // warm water takes little of a gas
+        cold:
+          batch.crystallising?.asItForms === true ||
+          (setting.wet && (staysInWater(product.formula) || setting.materials.some(isLedIn))),
         target:
           batch.isolation.how === "crystallise"
             ? waterAtFirst(setting, batch.crystallising, batch.isolation.waterToSaturate)

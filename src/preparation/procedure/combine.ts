@@ -1,6 +1,5 @@
 // Everything together: the vessel filled, the rest brought to it in the order of the roles, and the reaction with the last.
 
-import type { Formula } from "../../formula";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { type Matter, matterOf } from "../contents/matter";
@@ -11,7 +10,6 @@ import { added, type Reaction, reacted } from "../operation/add";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
-import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isLye } from "../reaction/acids";
 import { isGas, isLedIn } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
@@ -21,6 +19,7 @@ import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask
 import { putInto, putWater, vesselIn } from "./filling";
 import { isAcidSalt, notWarmOf } from "./kind";
 import { nextPortion, warmedForStart } from "./late-start";
+import { escapes, leading } from "./leading";
 import { withOtherSolids } from "./other-solid";
 import { acidsUsed, baseLeft, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
 import { inOrder } from "./roles";
@@ -60,23 +59,6 @@ function split(
 const alsoAdding = (bench: Bench, i: number): string =>
   `${bench.frame.feeds[i]!.how === "solid" ? `Add the ${asRead(bench.frame.setting, bench.frame.portions[i]!)} of` : "Pour in the"} ${bench.name(i)} in the same way.`;
 
-/** A gas for the hood is not let out of the vessel. */
-const escapes = (gas: Formula): string =>
-  absorbentOf(gas) === undefined ? "" : "; what leaves the vessel goes through a wash bottle, under a hood";
-
-/** A gas is led in, slowly enough for the liquid to take it. */
-function leading(bench: Bench, i: number, look: Look, isLast: boolean): string {
-  const { setting, portions, account } = bench.frame;
-  const { left, amount } = account.supplied[i]!;
-  const volume = gasInRoom(bench, amount);
-  const room = isLast ? vesselIn(look) : "";
-  const over =
-    left.compare(amount.times(planned("asGoodAsNone"))) > 0
-      ? `; about ${litres(gasInRoom(bench, left))} of it passes through`
-      : "";
-  return `Lead the ${asRead(setting, portions[i]!)} of ${bench.name(i)} (${litres(volume)}) in slowly, stirring, until no more is absorbed${room}${over}${escapes(setting.materials[i]!.form)}.`;
-}
-
 /** The last material comes in, and everything reacts. */
 function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const { feeds, roles, portions, setting } = bench.frame;
@@ -84,7 +66,6 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const solid = feeds[i]!.how === "solid";
   const alone = feeds[i]!.how === "solid" || (feeds[i]!.how === "solution" && !hasVessel(bench, i));
   const what = alone ? `${asRead(setting, portions[i]!)} of ${name}` : `${name} solution`;
-  if (isLedIn(setting.materials[i]!)) return leading(bench, i, look, isLast);
   const closed = isLast && isClosed(bench);
   const verb = solid ? "Add" : closed ? "Let" : "Pour";
   const into = solid
@@ -221,7 +202,11 @@ export function combine(bench: Bench): void {
     const done = added(before, other, outcome, isLast ? settle : undefined);
     const telling: Telling = {
       say: (look) =>
-        stage === undefined && i !== speaker && alike(i) ? alsoAdding(bench, i) : adding(bench, i, look, speaks),
+        isLedIn(bench.material(i))
+          ? leading(bench, i, look, isLast ? done.after.mass.minus(before.mass).to("g") : undefined)
+          : stage === undefined && i !== speaker && alike(i)
+            ? alsoAdding(bench, i)
+            : adding(bench, i, look, speaks),
       ...(hasVessel(bench, i) ? {} : { materials: [bench.name(i)], amounts: [bench.frame.portions[i]!] }),
       from: own,
       adds: !hasVessel(bench, i) && !bench.material(i).isSolution ? "solid" : "liquid",

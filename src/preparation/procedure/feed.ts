@@ -58,7 +58,7 @@ export interface Feeding {
   readonly crystals: boolean;
   /** The product precipitates as it forms. */
   readonly precipitates: boolean;
-  /** What crystallises is not warmed: feeds are made cold, and strong. */
+  /** What crystallises is not warmed, or a gas is led in: feeds are made cold, and strong. */
   readonly cold: boolean;
   /** All the water the liquor should have at the end, where that is known. */
   readonly target: Quantity | undefined;

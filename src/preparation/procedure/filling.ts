@@ -84,8 +84,11 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     const needsNone = !of.isPositive();
     const first = feed.shares === true && fills;
     const joins = feed.shares === true && !fills && needsNone;
-    const kept = protectionOf(bench.material(i).form, "dissolving");
-    const care = kept === undefined ? "" : `; ${kept}`;
+    const care = joins
+      ? ""
+      : careOfWater(bench, i)
+          .map((one) => `; ${one}`)
+          .join("");
     const short = isTooLittle(feed, bench.material(i), bench.frame.account.supplied[i]!.amount);
     const unclear = short
       ? [`${name}: the water that is given is too little to dissolve it at ${celsius(feed.at)}`]
@@ -136,6 +139,16 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
   } else pour(bench, i, vessel);
 }
 
+/** What the water of a feed is to be, for that and for all that dissolve in the same water after it. */
+function careOfWater({ frame: { feeds, setting } }: Bench, i: number): string[] {
+  const shares = (j: number): boolean => {
+    const feed = feeds[j]!;
+    return feed.how === "dissolve" && feed.shares === true;
+  };
+  const own = setting.materials.filter((_, j) => j === i || (shares(i) && shares(j)));
+  return [...new Set(own.map(({ form }) => protectionOf(form, "dissolving")).filter((one) => one !== undefined))];
+}
+
 /** Water that the equation takes, crystal water of the products with it. */
 function waterUsed({ frame: { setting, account } }: Bench): Quantity {
   const used = waterOfReaction(setting.materials, account, setting.reactants, setting.products).negated();
@@ -178,6 +191,13 @@ function pour(bench: Bench, i: number, vessel: string): void {
       amounts: [water],
       care: "dissolving",
       say: (look) => `Stir the ${name} into ${bench.hand.water(water)}${fills ? vesselIn(look) : ""}.`,
+    });
+  else if (feed.how === "solid" && isLedIn(bench.material(i)))
+    bench.did(vessel, suspend(before, own, waterUsed(bench), "how much water the gas is led into"), {
+      ...common,
+      care: "dissolving",
+      say: () =>
+        `Lead the ${name} (${litres(gasInRoom(bench, bench.frame.account.supplied[i]!.amount))}) into water, slowly, through an upturned funnel that just touches the water, for a tube that dips in sucks it back; write down how much water, and weigh it before and after.`,
     });
   else if (feed.how === "solid")
     bench.did(vessel, suspend(before, own, waterUsed(bench), "how much water the solids are stirred into"), {

@@ -38,8 +38,9 @@ const GIVES_GAS: Readonly<Record<string, string>> = {
   sulfide: "S",
 };
 
-/** Does a base set gas free that goes through a trap? The acid comes last then, into a closed flask. */
-const isCaught = ({ products, wet }: Setting): boolean =>
+/** Is the base in the vessel before what takes it: acid for whose gas there is a trap, or a gas that is led in? */
+const isWetFirst = ({ materials, products, wet }: Setting): boolean =>
+  materials.some((one) => isLedIn(one) && !staysInWater(one.form)) ||
   products.some(({ formula }) => isGas(formula, wet) && absorbentOf(formula) !== undefined);
 
 function givesGas(form: Formula, setting: Setting): boolean {
@@ -100,7 +101,7 @@ function roleOf(material: Material, setting: Setting, kind: ProcedureKind, preci
     const meetsBase = others.some((one) => isBase(one.form) || isMetal(one.form) || givesGas(one.form, setting));
     return precipitates && !meetsBase && sharesAnionOfAcid(form, product.formula) ? "precipitant" : "acid";
   }
-  if (!material.isSolution && givesGas(form, setting)) return isCaught(setting) ? "salt" : "gas-giving base";
+  if (!material.isSolution && givesGas(form, setting)) return isWetFirst(setting) ? "salt" : "gas-giving base";
   if (isBase(form)) return precipitates && !carries ? "precipitant" : "base";
   // Of two salts with the metal of the product the one that has its anion too brings the anion.
   const brings = (one: Formula): boolean => sharesAnion(one, product.formula);

@@ -51,6 +51,7 @@ const ADDING: Partial<Record<WorkCondition, StepCaution["adding"]>> = {
   "diluted acid": "acid",
   "solid into acid": "solid",
   gas: "gas",
+  "gas led in": "gas",
   "gas through a trap": "gas",
   "gas for the hood": "gas",
   "flammable gas": "gas",

@@ -16,7 +16,7 @@ import { useOf } from "../procedure/use";
 import { drivesAmmonia } from "../procedure/warmest";
 import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia } from "../reaction/acids";
-import { boilsLow, gasRow, isGas } from "../reaction/fluids";
+import { boilsLow, gasRow, isGas, isLedIn } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 
@@ -67,6 +67,9 @@ const isTrapped = ({ setting }: Given): boolean =>
     (one) => one !== setting.product && isGas(one.formula, setting.wet) && absorbentOf(one.formula) !== undefined,
   );
 
+/** A gas comes from a cylinder or a generator. */
+const isLed = ({ setting }: Given): boolean => setting.materials.some(isLedIn);
+
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong acid": ({ setting }) => packsOf(setting).some(isStrongAcid),
@@ -82,7 +85,8 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
       const feed = batch.feeds[i]!;
       return isStrongAcid(m) && feed.how === "solution" && feed.dilution !== undefined;
     }),
-  gas: (given) => given.batch.gas.length > 0 && (!given.setting.wet || !isTrapped(given)),
+  gas: (given) => given.batch.gas.length > 0 && (!given.setting.wet || !(isTrapped(given) || isLed(given))),
+  "gas led in": (given) => given.setting.wet && isLed(given) && !isTrapped(given),
   "gas through a trap": (given) => given.setting.wet && isTrapped(given),
   "gas for the hood": ({ batch }) => batch.gas.some((gas) => gas.hood),
   "flammable gas": ({ setting }) =>

@@ -1,5 +1,7 @@
 // What stands ready, and what is weighed and measured: materials and water, each in the unit that the tool shows.
+import { parseFormula } from "../../formula";
 import type { Plan, ProcedureStep } from "../../preparation";
+import { isGas, staysInWater } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import { BLANK, type Block, blankCell, type Cell } from "../document/blocks";
 import { about, pretty, sentence, sizeOf } from "../figures";
@@ -60,6 +62,19 @@ function jugs(on: OnPaper): string[] {
   });
 }
 
+/** Materials that come from a cylinder or a generator: nobody weighs them. */
+const gasesLedIn = ({ request, weighings }: Plan) =>
+  weighings.filter(({ material, form }) => {
+    const shelf = request.materials.find(({ name }) => name === material);
+    return shelf?.strength === undefined && isGas(parseFormula(form), false);
+  });
+
+/** What each of them comes from, and through; water holds on to some. */
+const gasSources = ({ plan, words }: OnPaper): string[] =>
+  gasesLedIn(plan).map(({ material, form }) =>
+    filled(staysInWater(parseFormula(form)) ? words.solubleGasSource : words.gasSource, { material }),
+  );
+
 /** What a liquid is let into a closed flask from. */
 const droppingFunnel = (on: OnPaper): string[] =>
   on.plan.steps.flatMap(({ text, put }) => {
@@ -92,6 +107,7 @@ export function kitOf(on: OnPaper): string[] {
       ? []
       : [emptied(filled(trap === undefined ? words.vesselOf : words.flaskOf, { size: sizeOf(vessel.smallest) }), POT)]),
     ...droppingFunnel(on),
+    ...gasSources(on),
     ...(trap === undefined ? [] : [filled(words.trap, { volume: handFor(on).litres(trap) })]),
     ...jugs(on),
     ...steps.flatMap((step) =>
@@ -160,7 +176,9 @@ const unitOf = (shown: string): string => shown.split(" ").at(-1)!;
 export function weighingBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   const hand = handFor(on);
-  const rows = plan.weighings.map((w): Cell[] => {
+  const led = gasesLedIn(plan);
+  const weighed = plan.weighings.filter((one) => !led.includes(one));
+  const rows = weighed.map((w): Cell[] => {
     const shown = asRead(plan, w.portion);
     return [
       w.material,
@@ -186,7 +204,8 @@ export function weighingBlocks(on: OnPaper): Block[] {
     return known.length === 0 ? [] : [`${material}: ${known.join("; ")}`];
   });
   const warnings = plan.warnings.map((one) => `${words.check}: ${sentence(one)}`);
-  const items = [...warnings, ...notes];
+  const gases = led.map(({ material, portion }) => filled(words.ledIn, { material, portion: asRead(plan, portion) }));
+  const items = [...warnings, ...gases, ...notes];
   return [
     { kind: "heading", text: words.weigh },
     {
