@@ -1,6 +1,6 @@
 // Crystals that form in the cold, of what must not be warmed in its liquor.
 
-import { type Quantity, sum } from "../../quantity";
+import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { cool } from "../operation/cool";
@@ -9,7 +9,7 @@ import { keptByWater } from "../reaction/fate";
 import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
 import { filterHot } from "./clearing";
-import { limited } from "./coming";
+import { crystalsFrom, limited, saidAlong } from "./coming";
 import { evaporate } from "./evaporating";
 import { notWarmOf } from "./kind";
 import { filterAndRinse } from "./rinsing";
@@ -24,7 +24,9 @@ export function standCold(bench: Bench, cold: Quantity<"temperature">): void {
   const there = books.dissolved.find((one) => one.matter.key === matter.core.key)?.amount ?? exact("0 mol");
   const stays = keptByWater(product.formula, books.water, cold);
   const amount = stays === undefined ? there : there.minus(stays.dividedBy(matter.molarMass).to("mol"));
-  const coming = amount.isPositive() ? limited(bench.pot, [{ matter, amount }]) : [];
+  // with a figure of its own everything in the liquor is balanced; else what the water keeps of it is all that is known
+  const crystals = crystalsFrom(bench, bench.pot, cold);
+  const coming = crystals?.all ?? (amount.isPositive() ? limited(bench.pot, [{ matter, amount }]) : []);
   if (coming.length === 0) {
     evaporate(
       bench,
@@ -33,7 +35,7 @@ export function standCold(bench: Bench, cold: Quantity<"temperature">): void {
     );
     return;
   }
-  const mass = sum(coming.map(massOf));
+  const mass = massOf(crystals?.own ?? coming[0]!);
   const why = notWarmOf(product.formula)?.why;
   putAsides(bench, "seed");
   bench.did(POT, cool(bench.pot, cold, coming), {
@@ -41,7 +43,7 @@ export function standCold(bench: Bench, cold: Quantity<"temperature">): void {
     target: cold,
     blank: "temperature",
     say: () =>
-      `Do not warm it${why === undefined ? "" : `: ${why}`}. Let it stand at ${celsius(cold)} or colder until no more crystallises: ${bench.hand.grams(mass)} of ${matter.name} in all${stays === undefined ? "" : `, and ${bench.hand.grams(stays)} stays dissolved`}.`,
+      `Do not warm it${why === undefined ? "" : `: ${why}`}. Let it stand at ${celsius(cold)} or colder until no more crystallises: ${bench.hand.grams(mass)} of ${matter.name} in all${stays === undefined ? "" : `, and ${bench.hand.grams(stays)} stays dissolved`}${crystals === undefined ? "" : saidAlong(bench, crystals)}.`,
   });
   filterAndRinse(bench, product.formula, mass, cold);
 }
