@@ -110,3 +110,14 @@ function familyOf({ product, feeds }: PublishedRow): string | undefined {
   if (shared && cations.some(({ formula }) => isMetalCation(formula))) return "double-salt";
   return undefined;
 }
+
+/** From the best evidence to the weakest. */
+const GRADES: readonly RouteEvidence["grade"][] = [
+  "tried here",
+  "published",
+  "same kind with this metal",
+  "computed only",
+];
+
+/** 0 for the best. */
+export const gradeOf = ({ grade }: RouteEvidence): number => GRADES.indexOf(grade);

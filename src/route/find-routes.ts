@@ -16,8 +16,9 @@ import { guard } from "./argument";
 import { changeOfWater } from "./candidates";
 import { type Compound, formOf, formulaFrom, keyOf, madeOf } from "./compound";
 import { SETTINGS } from "./data/settings";
-import { type Draft, draftOf, heatOf, inventoryOf, productOf, triedOf, type Wish } from "./draft";
+import { type Draft, draftOf, productOf, triedOf, type Wish } from "./draft";
 import { RouteError, type RouteRefusal } from "./error";
+import { heatOf, inventoryOf } from "./figures";
 import { freedGas } from "./freed-gas";
 import { insolubleBases } from "./insoluble-bases";
 import { judge } from "./judge";
@@ -30,16 +31,9 @@ import { type Found, search } from "./search";
 import { unfitFor } from "./setting";
 import { type Index, indexOf, MOST_STEPS } from "./shelf";
 import { swapsOf } from "./swaps";
-import {
-  NO_TRIALS,
-  reactionOfCandidate,
-  readTrials,
-  type TrialReading,
-  type TrialReport,
-  type Trials,
-  type Tried,
-  yieldOf,
-} from "./tried";
+import { reactionOfCandidate } from "./trial-reaction";
+import { type TrialReport, yieldOf } from "./trial-read";
+import { NO_TRIALS, readTrials, type TrialReading, type Trials, type Tried } from "./tried";
 import type { Rank, RankParts, Route } from "./types";
 import { classOfLetters, classOfText } from "./words";
 

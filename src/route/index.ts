@@ -9,7 +9,8 @@ export { findRoutes, routeWeights, tryFindRoutes } from "./find-routes";
 export type { Margin } from "./margin";
 export type { RefusedRoute, RouteReason } from "./reason";
 export { routeFromJSON } from "./record";
-export type { TrialReading, TrialRecord, TrialReport } from "./tried";
+export type { TrialRecord, TrialReport } from "./trial-read";
+export type { TrialReading } from "./tried";
 export type {
   Rank,
   RankParts,

@@ -4,19 +4,9 @@
 import { molarMass } from "../formula";
 import { kindOfCake } from "../preparation/internal";
 import { formulaFrom } from "./compound";
-import {
-  costsOf,
-  type Draft,
-  dryOf,
-  foreignIn,
-  gasOf,
-  gradeOf,
-  heatOf,
-  inventoryOf,
-  perHundredOfDearest,
-  productOf,
-  washWaterOf,
-} from "./draft";
+import { type Draft, dryOf, foreignIn, productOf } from "./draft";
+import { gradeOf } from "./evidence";
+import { costsOf, gasOf, heatOf, inventoryOf, perHundredOfDearest, washWaterOf } from "./figures";
 import { marginsOf } from "./margin";
 import type { Rank, RankParts, Route } from "./types";
 

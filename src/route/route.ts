@@ -11,21 +11,10 @@ import { plain } from "../preparation/internal";
 import { type Quantity, quantity } from "../quantity";
 import { canonicalFormula } from "../substance";
 import { formulaFrom } from "./compound";
-import {
-  type Before,
-  costsOf,
-  type Draft,
-  dryOf,
-  equipmentOf,
-  gasOf,
-  gradeOf,
-  inventoryOf,
-  mostOf,
-  productOf,
-  requestOf,
-  wasteOf,
-} from "./draft";
+import { type Before, type Draft, dryOf, productOf, requestOf } from "./draft";
 import type { RouteEvidence } from "./evidence";
+import { gradeOf } from "./evidence";
+import { costsOf, equipmentOf, gasOf, inventoryOf, mostOf, wasteOf } from "./figures";
 import { marginsOf } from "./margin";
 import type { RouteReason } from "./reason";
 import type { FoundStep } from "./search";

@@ -8,7 +8,8 @@ import { type Judgement, judge } from "./judge";
 import { likeness } from "./likeness";
 import { isKeptDissolved, leavesLiquor, takesLiquor } from "./liquor";
 import { costOf, type Index } from "./shelf";
-import { endedAmong, reactionOfCandidate, type Trials, type Tried } from "./tried";
+import { reactionOfCandidate } from "./trial-reaction";
+import { endedAmong, type Trials, type Tried } from "./tried";
 
 /** A reaction of a route that was found, with its judgement. */
 export interface FoundStep {

@@ -2,7 +2,8 @@
 import { quantity } from "../quantity";
 import { SETTINGS, type Setting } from "./data/settings";
 import { cite } from "./data/sources";
-import { type Draft, heatOf } from "./draft";
+import type { Draft } from "./draft";
+import { heatOf } from "./figures";
 import type { RefusedRoute } from "./reason";
 
 /** Why a route is for another room; undefined where it fits. */

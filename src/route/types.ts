@@ -9,7 +9,7 @@ import type { TrialEndCode } from "./endings";
 import type { RouteEvidence } from "./evidence";
 import type { Margin } from "./margin";
 import type { RouteReason } from "./reason";
-import type { TrialRecord } from "./tried";
+import type { TrialRecord } from "./trial-read";
 
 /** What a route is ranked by. */
 export interface RankParts {
