@@ -1,3 +1,4 @@
+// Why reactions that were looked at do not serve, in words with their figures; and what is missing for one that would.
 import { notInWater } from "../preparation/internal";
 import type { Quantity } from "../quantity";
 import type { Bar } from "./bars";

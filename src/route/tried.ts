@@ -3,7 +3,6 @@
 
 import { once } from "../foundation/memo";
 import { plain } from "../preparation/internal";
-import type { Quantity } from "../quantity";
 import { guard } from "./argument";
 import type { Candidate } from "./candidates";
 import { RouteError } from "./error";
@@ -12,30 +11,6 @@ import { leavesLiquor } from "./liquor";
 import { type Taught, taughtBy } from "./taught";
 import { type Reaction, reactionOfCandidate } from "./trial-reaction";
 import { readTrial, type TrialRead } from "./trial-read";
-
-/** What a trial says of the routes that were found. */
-export interface TrialReading {
-  /** Place of the trial in the list that was given, from 1. */
-  readonly trial: number;
-  /** Equation of what was run. */
-  readonly equation: string;
-  /** Went: its yield counts. Ended: no route goes by this reaction. Unclear: it settles nothing. Unrelated: no route has the reaction. */
-  readonly outcome: "went" | "ended" | "unclear" | "unrelated";
-  /** Where the reaction stands among the routes that were found, both from 1. */
-  readonly steps: readonly { readonly route: number; readonly step: number }[];
-  /** What was weighed dry; undefined where nothing was. */
-  readonly dry: Quantity<"mass"> | undefined;
-  /** What there should have been by what was weighed in, less what liquor and washings keep. */
-  readonly expected: Quantity<"mass">;
-  /** Dry mass over theory. */
-  readonly yield: Quantity<"number"> | undefined;
-  /** What was made in place of the product, where ignition or acid shows it. */
-  readonly instead: readonly string[];
-  /** One sentence for a person to read. */
-  readonly text: string;
-  /** What to do next; empty where there is nothing to do. */
-  readonly next: string;
-}
 
 /** All trials of one reaction. */
 export interface Tried {
