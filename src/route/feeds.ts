@@ -165,7 +165,6 @@ function subjects(code: FamilyRow["code"], product: Compound): readonly (readonl
     case "precipitate-by-acid":
     case "solid-to-solid":
       return simple &&
-        isSalt(product) &&
         !ALKALI.has(cation!) &&
         !["OH-", "O^2-"].includes(product.anion!) &&
         (code === "solid-to-solid" || product.anion !== "CO3^2-") &&
@@ -201,11 +200,7 @@ function subjects(code: FamilyRow["code"], product: Compound): readonly (readonl
     case "set-acid-free":
       return made.kind === "acid" && made.acid?.strong !== true ? [["H+", made.acid?.anion ?? ""]] : [];
     case "complex":
-      return made.complex !== undefined &&
-        made.complex.charge < 0 &&
-        (cation !== undefined) === false &&
-        made.cations.length === 2 &&
-        anions.length === 1
+      return made.complex !== undefined && made.complex.charge < 0 && made.cations.length === 2 && anions.length === 1
         ? made.cations
             .filter(({ formula }) => !ALKALI.has(formula))
             .map(({ formula }) => [formula, anions[0]!] as const)

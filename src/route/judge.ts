@@ -129,52 +129,34 @@ function unfit(c: Candidate, materials: readonly ShelfMaterial[]): string | unde
 }
 
 function judgeNow(c: Candidate, product: string, materials: readonly ShelfMaterial[]): Judgement {
-  const equation = equationOf(
-    c,
-    product,
-    materials.map(({ form }) => String(form)),
-  );
+  const forms = materials.map(({ form }) => String(form));
+  const equation = equationOf(c, product, forms);
   if (equation === undefined)
-    return refuse(
-      product,
-      undefined,
-      "no",
-      `no equation balances ${materials.map(({ form }) => form).join(" + ")} to ${product}`,
-    );
+    return refuse(product, undefined, "no", `no equation balances ${forms.join(" + ")} to ${product}`);
+  const no = (text: string, instead: readonly string[] = []): Judgement =>
+    refuse(product, equation, "no", text, { instead });
   const why = unfit(c, materials);
-  if (why !== undefined) return refuse(product, equation, "no", why);
+  if (why !== undefined) return no(why);
   const other = otherForm(c, product);
   if (other !== undefined)
-    return refuse(
-      product,
-      equation,
-      "no",
-      `what comes from water is ${formulaFrom(other.settles).toUnicode()}: ${other.why}`,
-      {
-        instead: [other.settles],
-      },
-    );
-  const all = [...equation.reactants, ...equation.products].map(({ formula }) => formula.toString());
-  if (all.some(isDeadly)) return refuse(product, equation, "refused", "it needs or sets free what no route makes");
-  const made = equation.products.map(({ formula }) => formula.toString());
-  if (made.some((formula) => refusedClass(formula) !== undefined && refusedClass(formula) !== "explosive"))
-    return refuse(product, equation, "refused", "it makes what no route makes");
-  if (c.family.code === "heat" && all.some((formula) => refusedClass(formula) !== undefined))
-    return refuse(product, equation, "refused", "it heats what no route makes");
-  if (c.family.code === "heat" && made.some(isAcidFume))
-    return refuse(product, equation, "refused", "it sets free what no route makes");
-  const ask = (temperature?: "60 °C") =>
+    return no(`what comes from water is ${formulaFrom(other.settles).toUnicode()}: ${other.why}`, [other.settles]);
+  const danger = dangerIn(c, equation);
+  if (danger !== undefined) return refuse(product, equation, "refused", danger);
+  const ask = (more: { readonly temperature?: "60 °C"; readonly overdosed?: true } = {}) =>
     attempt(() =>
       doesItGo({
         equation: String(equation),
         product,
-        materials: materials.map((m, i) => ({ ...m, ...excessOf(c, i) })),
-        ...(temperature === undefined ? {} : { temperature }),
+        materials: materials.map((m, i) => ({
+          ...m,
+          ...(more.overdosed ? i === 1 && { excess: OVERDOSE, inExcess: true } : excessOf(c, i)),
+        })),
+        ...(more.temperature !== undefined && { temperature: more.temperature }),
       }),
     );
   const cold = ask();
   // in the cold another solid settles first: it is worked hot
-  const hot = cold.ok && settlesLater(cold.value) ? ask(HOT) : undefined;
+  const hot = cold.ok && settlesLater(cold.value) ? ask({ temperature: HOT }) : undefined;
   const isHot = hot?.ok === true && !settlesLater(hot.value);
   const asked = isHot ? hot : cold;
   if (!asked.ok)
@@ -183,14 +165,19 @@ function judgeNow(c: Candidate, product: string, materials: readonly ShelfMateri
   const judgement: Judgement = judged.ok && isHot ? { ...judged, at: HOT } : judged;
   // lye dissolves what it precipitated of some metals
   if (!judgement.ok || c.family.code !== "precipitate-hydroxide" || c.feeds[1]!.anion !== "OH-") return judgement;
-  const too = attempt(() =>
-    doesItGo({
-      equation: String(equation),
-      product,
-      materials: materials.map((m, i) => (i === 1 ? { ...m, excess: OVERDOSE, inExcess: true } : m)),
-    }),
-  );
+  const too = ask({ overdosed: true });
   return { ...judgement, overdosed: too.ok ? too.value.share?.toNumber() : undefined };
+}
+
+/** Why no route has an equation, whatever the equilibrium says; undefined where it is no danger. */
+function dangerIn({ family }: Candidate, { reactants, products }: BalancedEquation): string | undefined {
+  const made = products.map(({ formula }) => formula.toString());
+  const all = [...reactants.map(({ formula }) => formula.toString()), ...made];
+  if (all.some(isDeadly)) return "it needs or sets free what no route makes";
+  if (made.some((formula) => refusedClass(formula) !== undefined)) return "it makes what no route makes";
+  if (family.code !== "heat") return undefined;
+  if (all.some((formula) => refusedClass(formula) !== undefined)) return "it heats what no route makes";
+  return made.some(isAcidFume) ? "it sets free what no route makes" : undefined;
 }
 
 /** What the family takes of a feed over the need. */
@@ -205,6 +192,9 @@ const isSparing = (formula: string): boolean => {
   const [key, made] = [keyOf(formula), madeOf(formula)];
   return key !== undefined && made !== undefined && falls(compoundOf(key, [formula], made)) !== false;
 };
+
+/** Reasons of the engine that end a reaction whatever its verdict, the first found in this order. */
+const STOPS: readonly string[] = ["coats", "hydrolysis", "fired-oxide"];
 
 /** Least part of the other cation that must precipitate where the filtrate is kept. */
 const FILTERED = 0.9;
@@ -240,6 +230,7 @@ function exchangeOf({ product, feeds }: Candidate): number | undefined {
   return found.ok ? found.value.equilibriumRatio.toNumber() : undefined;
 }
 
+/** What the answer of the engine comes to for a route. */
 function weighed(c: Candidate, product: string, equation: BalancedEquation, feasibility: Feasibility): Judgement {
   const { verdict, solids, reasons } = feasibility;
   const share = feasibility.share?.toNumber() ?? (verdict === "goes" ? 1 : 0);
@@ -255,72 +246,47 @@ function weighed(c: Candidate, product: string, equation: BalancedEquation, feas
     .map(({ formula }) => formula)
     .filter((formula) => c.feeds.every(({ key }) => key !== keyOf(formula)));
   if (verdict === "unknown") return refuse(product, equation, "unknown", text, { reasons });
-  if (verdict === "does not go" || verdict === "another solid forms")
-    return refuse(product, equation, "no", text, { reasons, instead });
-  if (reasons.some(({ code }) => code === "coats"))
-    return refuse(product, equation, "no", reasons.find(({ code }) => code === "coats")!.text, { reasons, instead });
-  if (reasons.some(({ code }) => code === "hydrolysis"))
-    return refuse(product, equation, "no", reasons.find(({ code }) => code === "hydrolysis")!.text, {
-      reasons,
-      instead,
-    });
-  if (reasons.some(({ code }) => code === "fired-oxide"))
-    return refuse(product, equation, "no", reasons.find(({ code }) => code === "fired-oxide")!.text, {
-      reasons,
-      instead,
-    });
+  const no = (why: string, how: "no" | "unknown" = "no"): Judgement =>
+    refuse(product, equation, how, why, { reasons, instead });
+  if (verdict === "does not go" || verdict === "another solid forms") return no(text);
+  for (const code of STOPS) {
+    const reason = reasons.find((one) => one.code === code);
+    if (reason !== undefined) return no(reason.text);
+  }
   if (
     c.family.tests.includes("it precipitates at equilibrium") &&
     !solids.some(({ formula }) => keyOf(formula) === own)
   )
-    return refuse(product, equation, "unknown", `missing: the solubility product of ${product}`, { reasons, instead });
+    return no(`missing: the solubility product of ${product}`, "unknown");
   const basic = basicInstead(c);
-  if (basic !== undefined) return refuse(product, equation, "no", basic, { reasons, instead });
+  if (basic !== undefined) return no(basic);
   if (c.family.code === "keep-filtrate") {
     const off = solids
       .filter(({ formula }) => isFilteredOff(c, formula))
       .reduce((n, one) => n + one.share.toNumber(), 0);
     if (off < FILTERED || beside > TRACE)
-      return refuse(
-        product,
-        equation,
-        "no",
-        `${percent(off)} of what should be filtered off precipitates: the rest stays with the product`,
-        { reasons, instead },
-      );
+      return no(`${percent(off)} of what should be filtered off precipitates: the rest stays with the product`);
   }
   const solid = falls(c.product) === true;
   const enough =
     ENOUGH[!solid ? "dissolved" : c.family.code === "precipitate-by-acid" ? "precipitates from acid" : "falls"];
-  if (verdict === "goes in part" && share < enough) return refuse(product, equation, "no", text, { reasons, instead });
+  if (verdict === "goes in part" && share < enough) return no(text);
   // a second solid in a cake cannot be washed out
-  if (solid && beside > TRACE)
-    return refuse(product, equation, "no", `${others.map(({ formula }) => formula).join(" and ")} forms beside it`, {
-      reasons,
-      instead,
-    });
-  // a solid that turns into another one of nearly the same solubility stays mixed with it, whatever the excess
-  const exchange = c.family.code === "solid-to-solid" ? exchangeOf(c) : undefined;
-  const nearness =
-    c.family.code === "solid-to-solid" && exchange === undefined ? roomIn(feasibility)?.logarithm : undefined;
-  if (nearness !== undefined && nearness < LEAST_ROOM)
-    return refuse(
-      product,
-      equation,
-      "no",
-      `a solubility product 10^${nearness.toFixed(1)} times greater would undo it: both solids stay together`,
-      { reasons, instead },
-    );
-  if (exchange !== undefined && exchange < LEAST_EXCHANGE)
-    return refuse(
-      product,
-      equation,
-      "no",
-      `the exchange stops at ${exchange.toPrecision(2)}: both solids stay together`,
-      {
-        reasons,
-        instead,
-      },
-    );
+  if (solid && beside > TRACE) return no(`${others.map(({ formula }) => formula).join(" and ")} forms beside it`);
+  const mixed = c.family.code === "solid-to-solid" ? staysMixed(c, feasibility) : undefined;
+  if (mixed !== undefined) return no(mixed);
   return { ok: true, equation, product, feasibility, share, beside };
+}
+
+/** A solid that turns into another one of nearly the same solubility stays mixed with it, whatever the excess. */
+function staysMixed(c: Candidate, feasibility: Feasibility): string | undefined {
+  const exchange = exchangeOf(c);
+  if (exchange !== undefined)
+    return exchange < LEAST_EXCHANGE
+      ? `the exchange stops at ${exchange.toPrecision(2)}: both solids stay together`
+      : undefined;
+  const nearness = roomIn(feasibility)?.logarithm;
+  return nearness !== undefined && nearness < LEAST_ROOM
+    ? `a solubility product 10^${nearness.toFixed(1)} times greater would undo it: both solids stay together`
+    : undefined;
 }
