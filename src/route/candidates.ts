@@ -1,11 +1,12 @@
 // Which reactions might make a compound: feeds by their ions, from the rows of the families. Nothing is judged here; an
 // equation is written when somebody asks for it.
-import { barOf, type Why } from "./bars";
+import { barOf } from "./bars";
 import { type Compound, keyOf } from "./compound";
 import { FAMILIES, type FamilyRow, LISTED } from "./data/families";
 import { feedsFor } from "./feeds";
 import { isRefused } from "./safety";
 import type { Universe } from "./universe";
+import type { Why } from "./why";
 
 /** A reaction that might make a compound. */
 export interface Candidate {

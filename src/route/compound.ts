@@ -85,3 +85,7 @@ const fates = /* @__PURE__ */ remembering<boolean | undefined>(2000);
 /** Does it precipitate from water? Undefined where nobody knows. */
 export const falls = (compound: Compound): boolean | undefined =>
   fates(compound.key, () => fateInRoom(formulaFrom(formOf(compound))).precipitated);
+
+/** Is one of these ions among its cations? */
+export const hasCation = ({ made }: Compound, ...cations: readonly string[]): boolean =>
+  made.cations.some(({ formula }) => cations.includes(formula));

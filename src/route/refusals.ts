@@ -1,7 +1,7 @@
 // Why reactions that were looked at do not serve, in words with their figures; and what is missing for one that would.
 import { notInWater } from "../preparation/internal";
 import type { Quantity } from "../quantity";
-import type { Bar } from "./bars";
+
 import { barredFor, type Candidate, candidatesFor } from "./candidates";
 import { type Compound, formOf, formulaFrom, keyOf } from "./compound";
 import { type Judgement, judge } from "./judge";
@@ -10,6 +10,7 @@ import { isRefused } from "./safety";
 import { materialOf, type Refused } from "./search";
 import type { Index } from "./shelf";
 import { endedAmong, type Trials, type Tried } from "./tried";
+import type { Bar } from "./why";
 
 /** Barred reactions that are explained. */
 const MOST_BARRED = 5;
