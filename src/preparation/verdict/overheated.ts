@@ -9,6 +9,7 @@ import { exact, lessThanAll, planned } from "../planning/exact";
 import { celsius } from "../procedure/words";
 import { keyElement } from "../reaction/candidates";
 import { nameOfFormula } from "../reaction/species";
+import { spelledLike } from "../reaction/spelling";
 import { likelihoodByFire, nextByFire } from "./by-fire";
 import { belief, EXCLUDED, likelihoodWithin, percent } from "./difference";
 import { afterLosses, type Evidence, leastExplained } from "./evidence";
@@ -90,13 +91,19 @@ const afterHeating = (formula: Formula, key: string, isFired: boolean): readonly
     const steps = met.flatMap(({ from, remains: [left, another] }) =>
       left === undefined || another !== undefined
         ? []
-        : [{ formula: parseFormula(left.formula), isInOven: from.compare(planned("oven")) <= 0, from }],
+        : [
+            {
+              formula: spelledLike(parseFormula(left.formula), formula),
+              isInOven: from.compare(planned("oven")) <= 0,
+              from,
+            },
+          ],
     );
     // A residue of the table counts where heat begins on the product within reach, or where no step is tabulated.
     const residue = met.length === 0 && all.length > 0 ? undefined : residueOf(formula, undefined)?.residue;
     const solids: readonly Left[] = [
       ...steps,
-      ...(residue === undefined ? [] : [{ formula: residue, isInOven: false, from: undefined }]),
+      ...(residue === undefined ? [] : [{ formula: spelledLike(residue, formula), isInOven: false, from: undefined }]),
     ];
     return solids.filter(
       (solid, i) =>

@@ -7,13 +7,13 @@ import { BASIC, NITRATE, NO_BROWN_RING, OWN_BASE, RESIDUE, WASH_TESTS } from "..
 import { saltIons } from "../precipitating/ions";
 
 /** A test on the last wash. */
-export interface EndTest {
+interface EndTest {
   readonly ion: string;
   readonly test: string;
 }
 
 /** What tells the end of a washing. */
-export interface EndTests {
+interface EndTests {
   readonly endTests: readonly EndTest[];
   /** Ions that no test tells: the washes are counted. */
   readonly untested: readonly string[];
