@@ -1054,7 +1054,8 @@ export const FRESH_RUNS: readonly BlindRun[] = [
       dried: ["134.8 g", "133.1 g", "133.0 g"],
     },
     fault: "none",
-    accept: ["consistent", "loss-explained"],
+    // it set in the dish without a liquor, which is boiling further than the steps say: no fault, and what the verdict may name
+    accept: ["consistent", "loss-explained", "boiled-further"],
   },
   {
     // Ca 100.0 x 0.94/147.01 = 0.6394 mol, theory 64.00 g; 1.6 g lost.
