@@ -21,6 +21,7 @@ import { gelRow } from "../reaction/gel";
 import type { Species } from "../reaction/species";
 import type { PlanRequest } from "../request/request";
 import type { Material } from "../shelf/material";
+import { type Danger, refuseCombinations, refuseDangers } from "./refused";
 
 /** What comes together in a preparation. */
 interface Mix {
@@ -43,12 +44,6 @@ export interface Acknowledged {
   readonly about: readonly string[];
   readonly what: string;
   readonly source: SourceKey;
-}
-
-/** A product, by-product or material that no plan makes or starts from. */
-interface Danger extends DangerousProduct {
-  readonly formula: string;
-  readonly as: "product" | "by-product" | "material";
 }
 
 /** What the gate finds, before anything is acknowledged. */
@@ -185,11 +180,18 @@ export function cautionsOfMix(mix: Mix, strengthIn: StrengthInLiquor = () => und
   return lookedUp(given, products, mix);
 }
 
+/** Acids that form in the liquor. */
+const acidsFormed = ({ products, wet }: Mix): string[] =>
+  wet ? products.flatMap(({ formula }) => (isAcid(formula) ? [formula.toString()] : [])) : [];
+
 /** Every danger in what comes together. */
 export function judge(mix: Mix): Judged {
   const cautions = cautionsOfMix(mix);
   const names = new Set(putIn(mix).map(nameIn));
-  const isPutIn = (one: Incompatibility): boolean => one.materials.every((m) => names.has(m) || m === WATER);
+  // an acid that the reaction itself sets free in water gives a gas as surely as one from a bottle
+  const formed = new Set(acidsFormed(mix));
+  const isPutIn = (one: Incompatibility): boolean =>
+    one.materials.every((m) => names.has(m) || m === WATER || (one.products.length > 0 && formed.has(m)));
   return {
     cautions,
     combinations: cautions.incompatibilities.filter((one) => one.blocking && isPutIn(one)),
@@ -253,7 +255,10 @@ export function passGate(mix: Mix, request: PlanRequest): Passed {
     opens && (codes.includes(code) || meant.some(({ products }) => products.includes(formula)));
   const refused = dangers.filter((one) => !isMeant(one));
   refuseDangers(refused.filter(({ opens }) => !opens));
-  refuseCombinations(combinations.filter((one) => !meant.includes(one)));
+  refuseCombinations(
+    combinations.filter((one) => !meant.includes(one)),
+    acidsFormed(mix),
+  );
   refuseDangers(refused);
   return {
     cautions,
@@ -267,44 +272,6 @@ export function passGate(mix: Mix, request: PlanRequest): Passed {
       })),
     ],
   };
-}
-
-function refuseDangers(dangers: readonly Danger[]): void {
-  const first = dangers[0];
-  if (first === undefined) return;
-  throw new PlanError("plan.dangerous-product", `${first.formula} (${first.name}) as ${first.as}`, {
-    hint: first.opens
-      ? `if this is known and meant, acknowledge it by code: acknowledge: ["${first.code}"]`
-      : "explosives and deadly gases are never planned, whatever is acknowledged",
-    details: {
-      dangers: dangers.map(({ code, formula, name, as, opens, citation }) => ({
-        code,
-        formula,
-        name,
-        as,
-        opens,
-        source: citation,
-      })),
-    },
-  });
-}
-
-function refuseCombinations(combinations: readonly Incompatibility[]): void {
-  const first = combinations[0];
-  if (first === undefined) return;
-  throw new PlanError("plan.forbidden-combination", `${first.materials.join(" and ")}: ${first.what}`, {
-    hint: `if this is known and meant, acknowledge it by code: acknowledge: ["${first.code}"]`,
-    details: {
-      combinations: combinations.map(({ code, materials, what, products, condition, citation }) => ({
-        code,
-        materials,
-        what,
-        ...(condition === undefined ? {} : { condition }),
-        products,
-        source: citation,
-      })),
-    },
-  });
 }
 
 /** What was acknowledged, in words for plan and sheet. */

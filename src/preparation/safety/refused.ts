@@ -1,0 +1,51 @@
+// What the gate refuses: the error with its code, and what may be done about it.
+import type { Incompatibility } from "../../substance";
+import type { DangerousProduct } from "../../substance/internal";
+import { PlanError } from "../error";
+
+/** A product, by-product or material that no plan makes or starts from. */
+export interface Danger extends DangerousProduct {
+  readonly formula: string;
+  readonly as: "product" | "by-product" | "material";
+}
+
+export function refuseDangers(dangers: readonly Danger[]): void {
+  const first = dangers[0];
+  if (first === undefined) return;
+  throw new PlanError("plan.dangerous-product", `${first.formula} (${first.name}) as ${first.as}`, {
+    hint: first.opens
+      ? `if this is known and meant, acknowledge it by code: acknowledge: ["${first.code}"]`
+      : "explosives and deadly gases are never planned, whatever is acknowledged",
+    details: {
+      dangers: dangers.map(({ code, formula, name, as, opens, citation }) => ({
+        code,
+        formula,
+        name,
+        as,
+        opens,
+        source: citation,
+      })),
+    },
+  });
+}
+
+export function refuseCombinations(combinations: readonly Incompatibility[], formed: readonly string[]): void {
+  const first = combinations[0];
+  if (first === undefined) return;
+  const forms = first.materials.find((one) => formed.includes(one));
+  const names = first.materials.map((one) => (one === forms ? `${one} that the reaction forms` : one));
+  const meant = `if this is known and meant, acknowledge it by code: acknowledge: ["${first.code}"]`;
+  throw new PlanError("plan.forbidden-combination", `${names.join(" and ")}: ${first.what}`, {
+    hint: forms === undefined ? meant : `take a base into the equation that binds the ${forms} as it forms; ${meant}`,
+    details: {
+      combinations: combinations.map(({ code, materials, what, products, condition, citation }) => ({
+        code,
+        materials,
+        what,
+        ...(condition === undefined ? {} : { condition }),
+        products,
+        source: citation,
+      })),
+    },
+  });
+}
