@@ -89,11 +89,13 @@ function otherHydrate({ crystallising, product }: Batch): Reason | undefined {
   const own = matterOf(parseFormula(product.formula));
   const solid = saturatedAt(own, crystallising.cold)?.solid;
   if (solid === undefined || solid.core.key !== own.core.key || solid.key === own.key) return undefined;
-  const at = crystallising.cold.toNumber("°C");
+  // only where the table knows the wanted one as well: trade and table may count the water of one solid differently
   const where = whereItCrystallises(own.formula);
+  if (where === undefined) return undefined;
+  const at = crystallising.cold.toNumber("°C");
   return {
     code: "another-solid",
-    text: `at ${at} °C ${solid.name} crystallises, not ${product.name}${where === undefined ? "" : `, which crystallises ${where}`}`,
+    text: `at ${at} °C ${solid.name} crystallises, not ${product.name}, which crystallises ${where}`,
     figures: [{ value: at, unit: "°C", label: "temperature at which it is filtered" }],
     source: "commonPractice",
   };
