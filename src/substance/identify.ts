@@ -12,7 +12,8 @@ import { withoutLabelWords } from "./names/label-words";
 import { readingsOf } from "./names/readings";
 import { mayBeShortName } from "./names/resolve";
 import { type Substance, substance, trySubstance } from "./registry/substance";
-import { type ShopCandidate, type TextRange, tryShopMaterial } from "./shop/shop";
+import { type ShopCandidate, tryShopMaterial } from "./shop/shop";
+import type { TextRange } from "./shop/sold-goods";
 
 /** One thing a text may mean. */
 export interface Meaning {

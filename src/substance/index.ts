@@ -32,7 +32,10 @@ export { Substance, substance, substanceFromJSON, trySubstance } from "./registr
 export type { ThermalStep } from "./registry/thermal";
 export type { SearchHit, SearchOptions } from "./search/search";
 export { search } from "./search/search";
-export type { ShopCandidate, ShopMaterial, TextRange } from "./shop/shop";
+export type { ShelfForm } from "./shop/shelf-material";
+export { shelfMaterialOf, usualStrength } from "./shop/shelf-material";
+export type { ShopCandidate, ShopMaterial } from "./shop/shop";
 export { shopMaterial, tryShopMaterial } from "./shop/shop";
-export type { FormMarks, PricedPack, ShelfForm } from "./shop/tell-apart";
-export { distinguishMaterials, pricePerMole, shelfMaterialOf, usualStrength } from "./shop/tell-apart";
+export type { TextRange } from "./shop/sold-goods";
+export type { FormMarks, PricedPack } from "./shop/tell-apart";
+export { distinguishMaterials, pricePerMole } from "./shop/tell-apart";

@@ -21,4 +21,4 @@ export { formulasMeant } from "./names/readings";
 export { nameKey } from "./names/words";
 export { type AddsKin, type OwnName, registryFormulas } from "./registry/registry-index";
 export { thermalOf, thermalRows, thermalStepsOf } from "./registry/thermal";
-export { formulasSoldAs } from "./shop/shop";
+export { formulasSoldAs } from "./shop/sold-goods";

@@ -22,7 +22,7 @@ import {
 import { THERMAL, type ThermalAmount } from "../../src/substance/data/thermal-steps";
 import { pictogramsOf, signalWordOf, statementRow } from "../../src/substance/names/label-elements";
 import { ruleFormulas } from "../../src/substance/names/rule-readings";
-import { massPerStated } from "../../src/substance/shop/tell-apart";
+import { massPerStated } from "../../src/substance/shop/shelf-material";
 
 const keys = new Set<string>(sourceKeys());
 const sameParts = (a: string | Formula, b: string): boolean =>

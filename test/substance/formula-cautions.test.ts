@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { cautions, cautionsForFormulas } from "../../src/substance";
 import { REGISTRY } from "../../src/substance/data/registry";
-import { strengthsSoldAs } from "../../src/substance/shop/shop";
+import { strengthsSoldAs } from "../../src/substance/shop/sold-goods";
 
 describe("cautions for formulas", () => {
   it("are those of the general function, for every substance of the registry", () => {

@@ -12,7 +12,7 @@ import {
 } from "../../src/substance";
 import { AMBIGUOUS } from "../../src/substance/data/ambiguous";
 import { SHOP_MATERIALS } from "../../src/substance/data/shop-materials";
-import { formulasSoldAs } from "../../src/substance/shop/shop";
+import { formulasSoldAs } from "../../src/substance/shop/sold-goods";
 
 const remarks = (name: string) => readingsOf(name)[0]!.remarks.join("; ");
 

@@ -15,7 +15,7 @@ import { goodNamed } from "../names/goods";
 import { withoutLabelWords } from "../names/label-words";
 import { mayBeShortName, type Resolved, resolveAll } from "../names/resolve";
 import { MOST_NEAREST } from "../names/words";
-import { formulasMeantBy, formulasSoldAs, nearestShopNames, strengthsSoldAs } from "../shop/shop";
+import { formulasMeantBy, formulasSoldAs, nearestShopNames, strengthsSoldAs } from "../shop/sold-goods";
 import {
   type Asking,
   type CautionOptions,

@@ -5,7 +5,7 @@ import { anhydrousKey, readNotation, textOf } from "../../ion/internal";
 import { SHOP_NAMES } from "../data/shop-materials";
 import { addTo } from "../names/multimap";
 import { kinOf } from "../registry/registry-index";
-import { formulasSoldAs, solutionSoldAs } from "./shop";
+import { formulasSoldAs, solutionSoldAs } from "./sold-goods";
 
 /** Formulas in the shops by what they are without crystal water, usual ones first. */
 const soldByCore = /* @__PURE__ */ byElements(
