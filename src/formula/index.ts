@@ -8,9 +8,9 @@ export type {
   EmpiricalCandidate,
   EmpiricalFormula,
   EmpiricalOptions,
-  FoundComposition,
 } from "./mass/empirical";
 export { empiricalFormula } from "./mass/empirical";
+export type { FoundComposition } from "./mass/found-composition";
 export type { ElementShare } from "./mass/mass-fraction";
 export { massFractionOf, percentComposition } from "./mass/mass-fraction";
 export { molarMass, monoisotopicMass, tryMolarMass } from "./mass/molar-mass";

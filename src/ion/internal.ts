@@ -8,6 +8,7 @@ export { acidOfAnion, acidText, isHydrogenAnion } from "./hydrogen";
 export { HYDROGENS, type Ion, ionIndex, ionText, isCationElement } from "./ion-index";
 export { bareIon, chargedText, chargeOfIon, elementOfIon, isComplexIon, isMetalCation, saltFormula } from "./ion-text";
 export { anhydrousKey, formulaKey, isOneOf } from "./keys";
+export type { CationUse } from "./metal-charges";
 export {
   atomsIn,
   compositionKey,
@@ -24,4 +25,4 @@ export {
   unitsText,
 } from "./notation";
 export { ALKALI, REACTS_WITH_WATER, ruleFor } from "./rules";
-export { acidOf, type CationUse, type Salt, saltOf } from "./salt-readings";
+export { acidOf, type Salt, saltOf } from "./salt-readings";

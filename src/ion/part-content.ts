@@ -19,8 +19,9 @@ import { ACIDS, type AcidRow } from "./data/acids";
 import { ISOMERS, type IsomerReading, type IsomerRow } from "./data/isomers";
 import { type Ion, ionIndex, timesIn, without } from "./ion-index";
 import { chargedText } from "./ion-text";
+import type { CationUse } from "./metal-charges";
 import { atomsIn, compositionKey, isWater, type Part, readNotation, showsAcidGroup, unitsText } from "./notation";
-import { acidOf, type CationUse, hasAcidHydrogen, isReacting, type Salt, saltsOf } from "./salt-readings";
+import { acidOf, hasAcidHydrogen, isReacting, type Salt, saltsOf } from "./salt-readings";
 
 const WATER: ReadonlyMap<string, number> = /* @__PURE__ */ new Map([
   ["H", 2],

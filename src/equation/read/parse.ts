@@ -2,10 +2,9 @@
 
 import { type Formula, parseFormula, type ReadOptions } from "../../formula";
 import { DOTS, hasDigitsBeforeSign, hasMarkup, parseFormulaAt, plainText } from "../../formula/internal";
-import type { Fields } from "../../foundation/argument";
-import { isRecord } from "../../foundation/argument";
+import { type Fields, isRecord } from "../../foundation/argument";
 import { attempt, isPreparativeError, type Result, relocated } from "../../foundation/error";
-import { inLowestTerms, ONE, type Rational, wholeNumbers } from "../../foundation/rational";
+import { ONE, type Rational, wholeNumbers } from "../../foundation/rational";
 import { exactSystem } from "../balance/system";
 import { Equation } from "../equation";
 import { EquationError, type EquationRefusal } from "../error";
@@ -13,6 +12,7 @@ import { isInNullspace } from "../kernel/bareiss";
 import { EQUATION, type EquationOptions, guard, NO_OPTIONS, needOptions } from "../options";
 import { readCoefficient, skipBlank, startsWithNumber } from "./coefficient";
 import { MAX_LENGTH, MAX_SPECIES } from "./limits";
+import { withoutSpectators } from "./spectators";
 import { splitEquation } from "./split";
 
 /** An equation given as lists. */
@@ -180,8 +180,8 @@ function readFully(text: string, options: EquationOptions): Equation {
     const tried = glued.slice(0, MAX_GLUED).map(({ at, value, from }) => {
       return { at, value, formula: formulaAt(text, from, terms[2 * at + 1]!, reading) };
     });
-    const fitting: Equation[] = [];
-    // every choice of those that are coefficients after all
+    let fitting: Equation | undefined;
+    // every choice of those that are coefficients after all; of several that balance the last, with the most of them
     for (let choice = 1; choice < 1 << tried.length; choice++) {
       const otherFormulas = [...formulas];
       const otherGiven = [...given];
@@ -191,11 +191,10 @@ function readFully(text: string, options: EquationOptions): Equation {
         otherGiven[at] = value;
       });
       if (fits(otherFormulas, reactants, otherGiven)) {
-        fitting.push(new Equation(otherFormulas, reactants, arrow, otherGiven, [...remarks, GLUED_REMARK]));
+        fitting = new Equation(otherFormulas, reactants, arrow, otherGiven, [...remarks, GLUED_REMARK]);
       }
     }
-    const all = fitting.at(-1);
-    if (all !== undefined) return fitting.length === 1 ? fitting[0]! : all;
+    if (fitting !== undefined) return fitting;
   }
   if (given !== undefined && formulas.some(({ text: own }) => hasDigitsBeforeSign(own))) {
     const asCharges = formulas.map(withDigitsAsCharge);
@@ -289,42 +288,4 @@ function readLists(lists: EquationLists, options: EquationOptions): Equation {
     return formulaAt(text, coefficient.end, text.length, reading);
   });
   return new Equation(formulas, reactants.length, "forward", given, []);
-}
-
-/** Take out what stands on both sides; of given coefficients the difference stays. */
-function withoutSpectators(equation: Equation): Equation {
-  const { formulas, reactantCount, given } = equation;
-  const gone = new Set<number>();
-  const coefficients = given === undefined ? undefined : [...given];
-  for (let left = 0; left < reactantCount; left++) {
-    const text = String(formulas[left]);
-    for (let right = reactantCount; right < formulas.length; right++) {
-      if (gone.has(right) || String(formulas[right]) !== text) continue;
-      if (coefficients === undefined) {
-        gone.add(left).add(right);
-        break;
-      }
-      const a = coefficients[left] ?? ONE;
-      const b = coefficients[right] ?? ONE;
-      const difference = a.n * b.d - b.n * a.d;
-      if (difference <= 0n) gone.add(left);
-      if (difference >= 0n) gone.add(right);
-      const rest = inLowestTerms(difference < 0n ? -difference : difference, a.d * b.d);
-      // a rest of one needs no number
-      const written = rest.n === rest.d ? undefined : rest;
-      if (difference > 0n) coefficients[left] = written;
-      if (difference < 0n) coefficients[right] = written;
-      break;
-    }
-  }
-  if (gone.size === 0) return equation;
-  const stays = (_: unknown, at: number) => !gone.has(at);
-  const reactants = formulas.slice(0, reactantCount).filter(stays).length;
-  const rest = formulas.filter(stays);
-  if (reactants === 0 || reactants === rest.length) {
-    throw new EquationError("equation.only-spectators", "nothing is left on one side once the spectators are out", {
-      details: { spectators: equation.spectators.map(String) },
-    });
-  }
-  return new Equation(rest, reactants, equation.arrow, coefficients?.filter(stays), equation.notes);
 }

@@ -2,23 +2,19 @@
 // written down with the result, and so is the next best reading.
 
 import { elementIndexOf } from "../../element/internal";
-import { type Fields, isRecord, kindOf } from "../../foundation/argument";
+import type { Fields } from "../../foundation/argument";
 import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { gcd } from "../../foundation/gcd";
 import { readable } from "../../foundation/readable";
-import { type Quantity, type QuantityLike, quantity } from "../../quantity";
-import { nodeOf } from "../../quantity/internal";
+import type { Quantity, QuantityLike } from "../../quantity";
 import { guard } from "../argument";
 import { FormulaError } from "../error";
 import { type Formula, parseFormula } from "../formula";
 import { hillOrder } from "../print/order";
 import { type Constituent, neighbours, proves, ranked, type Scored, scorer } from "./empirical-rank";
-import { molarMass } from "./molar-mass";
-import type { MolarMassOptions } from "./options";
-import { needMassOptions } from "./options";
-
-/** What was found, by element or by compound: all as percentages, or all as masses and amounts of one sample. */
-export type FoundComposition = Readonly<Record<string, QuantityLike | number>>;
+import { type FoundComposition, readComposition } from "./found-composition";
+import { measuredMass, molecular, ofMass } from "./molecular";
+import { type MolarMassOptions, needMassOptions } from "./options";
 
 /** How an empirical formula is judged. */
 export interface EmpiricalOptions extends LookupOptions {
@@ -86,114 +82,7 @@ export interface EmpiricalFormula extends EmpiricalCandidate {
 }
 
 const DEFAULT_MULTIPLIER = 12;
-const MAX_CONSTITUENTS = 30;
 const MOST_ALTERNATIVES = 10;
-
-function readComposition(
-  found: FoundComposition,
-  options: EmpiricalOptions,
-): { parts: Constituent[]; notes: string[] } {
-  if (!isRecord(found)) {
-    throw new FormulaError("formula.no-composition", `what was found is an object, not ${kindOf(found)}`, {
-      hint: 'such as { C: "40.0 %", H: "6.71 %", O: "53.28 %" }',
-    });
-  }
-  const entries: [string, Quantity][] = Object.entries(found).map(([name, like]) => [
-    name,
-    typeof like === "number" ? quantity({ value: like, unit: "" }) : quantity(like),
-  ]);
-  const notes: string[] = [];
-  if (entries.length === 0)
-    throw new FormulaError("formula.no-composition", "nothing was found, and nothing has no formula");
-  if (entries.length > MAX_CONSTITUENTS) {
-    throw new FormulaError("formula.no-composition", `more than ${MAX_CONSTITUENTS} constituents`);
-  }
-  const first = entries[0]![1];
-  const plain = isFraction(first);
-  for (const [name, q] of entries) {
-    const known = isFraction(q) || q.dimension === "mass" || q.dimension === "amount of substance";
-    if (!known || isFraction(q) !== plain) {
-      throw new FormulaError(
-        "formula.mixed-composition",
-        `${name} is of another kind (${q.dimension}) than the first (${first.dimension})`,
-        {
-          hint: "give all as percentages, or all as masses and amounts",
-        },
-      );
-    }
-    if (!q.isPositive()) {
-      throw new FormulaError("formula.not-positive", `${name} must be above zero, not ${q}`, {
-        details: { constituent: name },
-      });
-    }
-  }
-  let remainderRoom = 0;
-  const percent = plain && entries.some(([, q]) => q.unit.startsWith("%"));
-  if (options.remainder !== undefined) {
-    if (!plain) {
-      throw new FormulaError("formula.mixed-composition", "a remainder can only make up percentages", {
-        hint: "give the composition in per cent",
-      });
-    }
-    const rest = entries.reduce((left, [, q]) => left.minus(q), quantity("100 %"));
-    if (!rest.isPositive()) {
-      throw new FormulaError("formula.over-hundred", "the percentages leave no remainder", {
-        details: { remainder: options.remainder },
-      });
-    }
-    remainderRoom = entries.reduce((total, [name, q]) => total + roomOf(q, found[name]), 0);
-    entries.push([options.remainder, rest]);
-    notes.push(`${options.remainder} is taken as the remainder to 100 %: ${rest.to("%").format({ significant: 4 })}`);
-  }
-  const parts = entries.map(([name, given]): Omit<Constituent, "share" | "room"> & Weighed => {
-    const formula = parseFormula(name);
-    const M = molarMass(formula, options.weights);
-    const byAmount = given.dimension === "amount of substance";
-    const amount = byAmount ? given : given.dividedBy(M);
-    const mass = byAmount ? given.toNumber("mol") * M.toNumber("g/mol") : given.toNumber(plain ? "%" : "g");
-    const own = name === options.remainder && found[name] === undefined ? remainderRoom : roomOf(given, found[name]);
-    const relative = own / given.toNumber();
-    return { name, formula, given, amount, mass, slack: mass * relative };
-  });
-  const slack = parts.reduce((sum, part) => sum + part.slack, 0);
-  const whole = parts.reduce((sum, { mass }) => sum + mass, 0);
-  if (percent) {
-    const sum = entries.reduce((total, [, q]) => total + q.toNumber("%"), 0);
-    if (sum > 102) {
-      throw new FormulaError("formula.over-hundred", `the percentages sum to ${sum.toPrecision(5)} %`, {
-        hint: "a composition sums to 100 %",
-        details: { sum },
-      });
-    }
-    if (sum < 98) notes.push(`the percentages sum to ${sum.toPrecision(4)} % only: a constituent may be missing`);
-  }
-  const shares = parts.map(({ mass, slack: own, ...rest }): Constituent => {
-    const share = (100 * mass) / whole;
-    return { ...rest, share, room: OTHER_WEIGHTS + (100 * own + share * slack) / whole };
-  });
-  return { parts: shares, notes };
-}
-
-/** What was found of one constituent in one scale of masses, and half of its last printed digit. */
-interface Weighed {
-  readonly mass: number;
-  readonly slack: number;
-}
-
-/** Percentages are computed with atomic weights of other years and roundings: 0.01 of the whole covers what that moves. */
-const OTHER_WEIGHTS = 0.01;
-
-/** Half of the last printed digit, or two standard uncertainties, in the unit as given; nothing for a computed value. */
-function roomOf(q: Quantity, like: QuantityLike | number | undefined): number {
-  const u = q.standardUncertainty;
-  if (u !== undefined) return u.toNumber() * 2;
-  const decimals = typeof like === "number" ? (/\.(\d+)$/.exec(String(like))?.[1]?.length ?? 0) : nodeOf(q).decimals;
-  return decimals === undefined ? 0 : 0.5 * 10 ** -decimals;
-}
-
-function isFraction(q: Quantity): boolean {
-  return q.dimension === "number" || q.dimension.endsWith("fraction") || q.unit === "%";
-}
 
 /** The constituents with their counts as one formula: elements run together, compounds joined by dots. */
 function assemble(parts: readonly Constituent[], counts: readonly number[]): Formula {
@@ -327,81 +216,4 @@ function explainRounding(
       : `runner-up ${runnerUp.formula} (times ${runnerUp.multiplier}): shares within ${runnerUp.residual.toFixed(2)} %`,
   );
   return lines;
-}
-
-/** The molar mass as given, checked. */
-function measuredMass(options: EmpiricalOptions): Quantity | undefined {
-  if (options.molarMass === undefined) return undefined;
-  const measured = quantity(options.molarMass);
-  if (measured.dimension === "molar mass") return measured;
-  throw new FormulaError(
-    "formula.molar-mass-mismatch",
-    `a molar mass is expected, not ${measured} (${measured.dimension})`,
-    { hint: 'such as "180.2 g/mol"' },
-  );
-}
-
-/** How many formula units a molar mass is: within 5 % of a whole number, or two standard uncertainties of the mass. */
-function unitsIn(
-  empirical: Formula,
-  measured: Quantity,
-  options: EmpiricalOptions,
-): { units: number; ratio: number; fits: boolean } {
-  const ratio = measured.toNumber("g/mol") / molarMass(empirical, options.weights).toNumber("g/mol");
-  const units = Math.round(ratio);
-  const u = measured.standardUncertainty;
-  const relative = u === undefined ? 0 : u.div(measured.value).toNumber();
-  const allowed = Math.max(Math.min(0.1, 0.05 * units), 2 * relative * ratio);
-  return { units, ratio, fits: units >= 1 && Math.abs(ratio - units) <= allowed };
-}
-
-/** Those a measured molar mass is a multiple of; first the ones that are so to its printed digits. */
-function ofMass(
-  all: readonly Scored[],
-  measured: Quantity,
-  formulaOf: (one: Scored) => Formula,
-  options: EmpiricalOptions,
-): Scored[] {
-  const room = OTHER_WEIGHTS + roomOf(measured, options.molarMass);
-  const fits = all.flatMap((one) => {
-    const { units, ratio, fits } = unitsIn(formulaOf(one), measured, options);
-    const mass = measured.toNumber(measured.unit);
-    return fits ? [{ one, exact: one.misfit <= 1 && Math.abs(mass - (mass * units) / ratio) <= room }] : [];
-  });
-  return [...fits.filter(({ exact }) => exact), ...fits.filter(({ exact }) => !exact)].map(({ one }) => one);
-}
-
-function molecular(
-  empirical: Formula,
-  measured: Quantity,
-  options: EmpiricalOptions,
-): { formula: Formula; units: number; words: string[] } {
-  const { units, ratio, fits } = unitsIn(empirical, measured, options);
-  if (!fits) {
-    throw new FormulaError(
-      "formula.molar-mass-mismatch",
-      `${measured} is ${ratio.toFixed(3)} times the mass of ${empirical}, no whole number`,
-      { details: { ratio, empirical: empirical.toString() } },
-    );
-  }
-  const unit = molarMass(empirical, options.weights);
-  const multiplied = empirical.parts.length > 1 ? empirical.times(units) : scaleElements(empirical, units);
-  return {
-    formula: multiplied,
-    units,
-    words: [`${measured} / ${unit.format({ decimals: 3 })} = ${ratio.toFixed(3)}: ${units} units, ${multiplied}`],
-  };
-}
-
-/** Every count of a formula without groups multiplied. */
-function scaleElements(formula: Formula, factor: number): Formula {
-  if (factor === 1) return formula;
-  return parseFormula(
-    formula
-      .toString()
-      .replace(
-        /([A-Z][a-z]?)(\d*)/g,
-        (_, symbol: string, digits: string) => `${symbol}${Number(digits || 1) * factor}`,
-      ),
-  );
 }
