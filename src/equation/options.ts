@@ -1,4 +1,4 @@
-// The options of this room and the guard that looks through them. Options of several functions build on each other, so
+// The options of this layer and the guard that looks through them. Options of several functions build on each other, so
 // each list of fields does too.
 import type { ReadOptions } from "../formula";
 import { ArgumentGuard, type Fields, type KnownFields } from "../foundation/argument";

@@ -1,4 +1,4 @@
-// One guard for the arguments of every room: options and requests as objects of known fields, lists without holes, words
+// One guard for the arguments of every layer: options and requests as objects of known fields, lists without holes, words
 // of a few. What callers without types get wrong is refused by name, before anything reads it.
 import type { ErrorPlace, PreparativeError } from "./error";
 import { nearestWord } from "./slips";

@@ -1,4 +1,4 @@
-// Errors every room shares: one base class, a stable dotted code, the place in the text that was read, and a hint.
+// Errors every layer shares: one base class, a stable dotted code, the place in the text that was read, and a hint.
 // Recognised by a brand kept in the global symbol registry, so two loaded copies of the library still know each other.
 
 const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.error");
@@ -17,7 +17,7 @@ export interface ErrorPlace {
   readonly position?: number | undefined;
   /** What to try instead. */
   readonly hint?: string | undefined;
-  /** facts of the error, by name. */
+  /** Facts of the error, by name. */
   readonly details?: ErrorDetails | undefined;
 }
 
@@ -75,7 +75,7 @@ function plainDetail(value: unknown): unknown {
 
 /**
  * Base of every error the library throws on purpose. Branch on `code`, not on the message: codes are public and stable.
- * `instanceof PreparativeError` also knows the errors of another loaded copy of the library; the classes of the rooms know
+ * `instanceof PreparativeError` also knows the errors of another loaded copy of the library; the classes of the layers know
  * their own copy's only, for which the code speaks.
  *
  * @category Errors

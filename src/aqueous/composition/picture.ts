@@ -1,3 +1,6 @@
+// Curves of the beaker as plain SVG text: a titration, a mixture over pH, what dissolves over an excess. Readable in greyscale, and
+// in words to a screen reader.
+
 import { inMarkup } from "../../foundation/printed";
 import type { Quantity } from "../../quantity";
 import { guard } from "../argument";

@@ -56,6 +56,7 @@ export interface Judged {
 
 /** Cautions by the texts they were asked for. */
 const remembered = /* @__PURE__ */ remembering<Cautions>(200);
+
 /** Mass fraction of a solution; one by volume whose density is not known is taken to weigh as much as water. */
 function fractionOf({ shelf, form, massFraction }: Material): Quantity | undefined {
   if (shelf.strength === undefined) return undefined;

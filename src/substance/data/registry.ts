@@ -17,7 +17,7 @@ export interface RegistryRow {
   readonly name: string;
   /** Further systematic names the rules allow. */
   readonly systematic?: readonly string[];
-  /** What the systematic names rest on: the rules, or, where no rule of this room reaches, what the row says. */
+  /** What the systematic names rest on: the rules, or, where no rule of this layer reaches, what the row says. */
   readonly nameSource: SourceKey;
   readonly otherNames?: readonly (string | RemarkedName)[];
   readonly cas?: string;

@@ -196,16 +196,11 @@ export function cationsNamed(word: string): Species[] {
     // dimercury(2+) is one ion, not two of mercury(2+); tetramethylammonium not four of methylammonium
     if (count === undefined && found.length > 0) return found;
     const adjective = adjectives.get(name);
-    if (adjective !== undefined && adjective.element.symbol !== "Hg")
-      found.push({
-        text: adjective.element.symbol,
-        group: false,
-        charge: adjective.charge,
-        count,
-        element: adjective.element,
-      });
-    if (adjective?.element.symbol === "Hg" && adjective.charge === 2)
-      found.push({ text: "Hg", group: false, charge: 2, count, element: adjective.element });
+    // mercury(I) is a pair, and an ion of the table
+    if (adjective !== undefined && !(adjective.element.symbol === "Hg" && adjective.charge === 1)) {
+      const { element, charge: own } = adjective;
+      found.push({ text: element.symbol, group: false, charge: own, count, element });
+    }
     // a symbol stands for its name only before a number: Fe(III)
     const element = elements.get(name) ?? (roman === undefined ? undefined : bySymbol.get(name));
     if (element === undefined) continue;
