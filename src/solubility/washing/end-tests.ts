@@ -84,7 +84,8 @@ export function endTestsFor(
     });
     for (const { ion, test } of told) tests.set(ion, test);
     if (told.length > 0 || first === undefined) continue;
-    if (isBelow(LEAVES_NOTHING)) tests.set(first, first === "NO3-" && !disturbed ? NITRATE : RESIDUE);
+    if (isBelow(LEAVES_NOTHING))
+      tests.set(first, first === "NO3-" && !disturbed ? `${NITRATE}; or ${RESIDUE}` : RESIDUE);
     else untested.add(first);
   }
   const name = (ion: string): string => parseFormula(ion).toString();
