@@ -160,7 +160,7 @@ function passed(setting: Setting, batch: Batch): Feasibility {
   if (request.materials.some(({ dissolve }) => dissolve !== undefined)) checkStated(setting, batch.feeds);
   if (request.washing !== undefined) void batch.washing;
   const feasibility = feasibilityOf(setting, batch);
-  refuseWhatDoesNotGo(feasibility, request);
+  refuseWhatDoesNotGo(feasibility, setting);
   refuseWithoutProcedure(setting, feasibility);
   return feasibility;
 }

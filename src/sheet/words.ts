@@ -72,6 +72,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   jug: "jug for {volume} ({material})",
   largerVessel: "vessel of {size} (step {step})",
   flaskOf: "flask of {size}, stopper with a tube",
+  byMass: "{share} by mass",
   gasSource: "{material}: cylinder with valve, or generator; tube, empty bottle, wash bottle with a little water",
   solubleGasSource: "{material}: cylinder with valve, or generator; tube, empty bottle, upturned funnel",
   ledIn: "{material}: led in, about {portion}; not weighed",

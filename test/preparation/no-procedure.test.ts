@@ -116,3 +116,14 @@ describe("what is known in water only", () => {
     expect(tryPlanPreparation(bisulfite).ok).toBe(true);
   });
 });
+
+describe("what does not go", () => {
+  it("names another way to it where a rule knows one, and who looks for one otherwise", () => {
+    // copper stands above hydrogen, +0.34 V: its oxide, or an oxidiser (every textbook)
+    const copper = refusal(request("Cu + H2SO4 -> CuSO4 + H2", "CuSO4·5H2O", [["Cu"], ["H2SO4", "10 %"]]));
+    expect(copper.code).toBe("plan.does-not-go");
+    expect(copper.hint).toMatch(/oxide, hydroxide or carbonate of Cu with the acid, or the metal with an oxidiser/);
+    const spar = refusal(request("BaSO4 + NaCl -> BaCl2 + Na2SO4", "BaCl2·2H2O", [["BaSO4"], ["NaCl"]]));
+    expect(spar.hint).toMatch(/findRoutes looks for one/);
+  });
+});

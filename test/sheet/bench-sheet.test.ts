@@ -183,6 +183,6 @@ describe("the bench sheet", () => {
     });
     expect(ammine).toContain("Add the 60 mL of alcohol slowly");
     // 32.8 g of 25 % ammonia at 0.91 g/mL (handbooks) is 36 mL
-    expect(ammine).toContain("ammonia water: 25 %; 32.8 g is 36 mL");
+    expect(ammine).toContain("ammonia water: 25 % by mass; 32.8 g is 36 mL");
   });
 });

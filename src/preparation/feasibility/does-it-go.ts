@@ -4,10 +4,12 @@ import type { BalancedEquation } from "../../equation";
 import { isWater } from "../../formula/internal";
 import { type Fields, isRecord } from "../../foundation/argument";
 import { remembering } from "../../foundation/memo";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { PlanError } from "../error";
 import { type Batch, batchOf, reactedPot } from "../planning/batch";
 import { weigh } from "../planning/scale";
+import { isMetal } from "../reaction/acids";
 import { guard } from "../request/argument";
 import { balancedOf } from "../request/balanced";
 import { inItsFacts, STEP, taken, takenRequest } from "../request/door";
@@ -61,13 +63,24 @@ export function leadOf(
   return `it goes in part${part}: ${first}`;
 }
 
+/** Another way to the product, where one is known by rule; else who looks for one. */
+function otherWay({ product, products, materials }: Setting): string {
+  const metal = products.some(({ formula }) => isOneOf(formula, "H2"))
+    ? materials.find(({ form }) => isMetal(form))
+    : undefined;
+  return metal === undefined
+    ? `another way to ${product.name} is not known to this check: findRoutes looks for one from the jars of a shelf`
+    : `another way to it: the oxide, hydroxide or carbonate of ${metal.formName} with the acid, or the metal with an oxidiser such as hydrogen peroxide beside the acid`;
+}
+
 /** @internal Refuse what does not go, unless it is known and meant. */
-export function refuseWhatDoesNotGo(feasibility: Feasibility, { acknowledge = [] }: PlanRequest): void {
+export function refuseWhatDoesNotGo(feasibility: Feasibility, setting: Setting): void {
+  const { acknowledge = [] } = setting.request;
   if (feasibility.verdict !== "does not go" || DOES_NOT_GO.some((code) => acknowledge.includes(code))) return;
   // worked out only for a refusal
   const { verdict, reasons, solids } = feasibility;
   throw new PlanError("plan.does-not-go", reasons[0]?.text ?? "it does not go", {
-    hint: `if this is known and meant, acknowledge it by code: acknowledge: ["${DOES_NOT_GO[0]}"]`,
+    hint: `${otherWay(setting)}; if this is known and meant, acknowledge it by code: acknowledge: ["${DOES_NOT_GO[0]}"]`,
     details: {
       verdict,
       solids: solids.map(({ formula, share }) => ({ formula, share: share.toNumber() })),

@@ -196,8 +196,10 @@ export function weighingBlocks(on: OnPaper): Block[] {
   const notes = plan.weighings.flatMap(({ material, note }) => {
     const shelf = plan.request.materials.find(({ name }) => name === material);
     const assay = shelf?.strength ?? shelf?.assay;
+    // a bare percent is taken by mass; packs of spirit print it by volume
+    const isBare = assay === shelf?.strength && /^[\d.,\s]+%$/.test(String(assay));
     const known = [
-      ...(assay === undefined ? [] : [String(assay)]),
+      ...(assay === undefined ? [] : [isBare ? filled(words.byMass, { share: String(assay) }) : String(assay)]),
       ...otherUnit(on, material),
       ...(note === undefined ? [] : [note]),
     ];
