@@ -22,6 +22,7 @@ import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } fro
 import { weigh } from "./planning/scale";
 import { strengthIn } from "./planning/strength-in-liquor";
 import { type Weighing, weighingsOf } from "./planning/weighings";
+import { ALCOHOL } from "./procedure/alcohol";
 import { type Drying, dryingIn } from "./procedure/drying";
 import { type Procedure, procedureOf } from "./procedure/kind";
 import { checkRinse } from "./procedure/rinsing";
@@ -137,6 +138,10 @@ const mixIn = (setting: Setting) =>
     aside: [...setting.asides, ...setting.materials.flatMap(({ also }) => also)].map(({ form }) => form.toString()),
   });
 
+/** The mix with alcohol that steps take and no pack brings. */
+const withAlcoholOf = (mix: ReturnType<typeof mixIn>, { alcohol }: Batch): ReturnType<typeof mixIn> =>
+  alcohol === undefined ? mix : { ...mix, aside: [...(mix.aside ?? []), ALCOHOL] };
+
 /** Share of the theory that may be lost, as asked for or as usual. */
 const handlingLossOf = (setting: Setting): Quantity<"number"> =>
   shareOf(setting.request.handlingLoss ?? planned(usualLossOf(setting)), "handlingLoss", "1", {
@@ -174,7 +179,7 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
   const weighed = weigh(setting);
   const { portions } = weighed;
   // the gate knows no batch yet; what is printed is as strong as the batch makes it
-  const found = once(() => cautionsOfMix(mix, strengthIn(setting, batch)));
+  const found = once(() => cautionsOfMix(withAlcoholOf(mix, batch), strengthIn(setting, batch)));
   const cautionsOf: Gate = (done) => stepCautionsOf(setting, done, found(), acknowledged);
   const own = once(() => cautionsOf(batch));
   const gate: Gate = (done) => (done === batch ? own() : cautionsOf(done));

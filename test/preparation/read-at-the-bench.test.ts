@@ -249,5 +249,7 @@ it("silver is kept in the dark while it stands, and copper powder is dried at on
     ],
     scale: { material: "blue vitriol", portion: "25.0 g" },
   });
-  expect(copper.steps.find(({ operation }) => operation === "dry")!.text).toContain("wash the last time with alcohol");
+  const texts = copper.steps.map(({ text }) => text);
+  const at = texts.findIndex((text) => /^Wash the last time with \d+ mL of alcohol/.test(text));
+  expect(texts[at + 1]).toMatch(/^Let the alcohol leave it, spread thin.*do not leave it damp/);
 });

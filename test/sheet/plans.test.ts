@@ -93,10 +93,10 @@ function figuresOf(plan: Plan): Quantity[] {
     last.after.mass,
     ...again,
     ...plan.weighings.flatMap(({ portion, excess }) => [portion, excess.to("%")]),
-    ...plan.steps.flatMap(({ put, amounts, largerVessel }) => [
+    ...plan.steps.flatMap(({ put, amounts, largerVessel, limit, alcohol }) => [
       ...put.map(({ water }) => water),
       ...amounts,
-      ...some(largerVessel),
+      ...some(largerVessel, limit, alcohol),
     ]),
     ...plan.gas.map(({ volume }) => volume),
     ...some(plan.vessel?.smallest, plan.vessel?.needed, plan.vessel?.liquid, plan.waste.volume, plan.drying.upTo),

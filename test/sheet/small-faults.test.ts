@@ -188,8 +188,8 @@ describe("washing", () => {
         ],
         scale: { material: "blue vitriol", portion: "25 g" },
       });
-    expect(cuprous("I")).not.toContain("do not suck air through it");
-    expect(cuprous("Cl")).toContain("do not suck air through it");
+    expect(cuprous("I")).not.toContain("no air is sucked through it");
+    expect(cuprous("Cl")).toContain("no air is sucked through it");
   });
 
   it("compares what a balance would print in the same words in milligrams", () => {

@@ -11,9 +11,12 @@ export interface ProtectionRow {
   readonly groups?: readonly string[];
   /** When the salt is dissolved, stands in its liquor, or when the product is dried and kept. */
   readonly when: "dissolving" | "standing" | "crystallising" | "drying";
-  readonly text: string;
-  /** The text asks for alcohol. */
+  /** What to do, in words; undefined where the flags say it. */
+  readonly text?: string;
+  /** The last wash of the cake is with alcohol, where that does not dissolve it. */
   readonly alcohol?: true;
+  /** No air is sucked through it, and it dries in a closed vessel. */
+  readonly airless?: true;
   readonly source: SourceKey;
 }
 
@@ -23,10 +26,12 @@ export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Fe^2+"], when: "crystallising", text: "keep the liquor covered and just acid with a few drops of dilute acid, or air oxidises it to iron(III)", source: "commonPractice" },
   { cations: ["Al^3+", "Zn^2+", "Mg^2+", "Fe^3+"], groups: ["chloride"], when: "crystallising", text: "keep it acid with a little hydrochloric acid: neutral it loses hydrogen chloride as it is boiled down, and a basic chloride is left", source: "commonPractice" },
   { cations: ["Fe^3+", "Bi^3+", "Ti^4+", "Sn^4+"], when: "dissolving", text: "put a few drops of dilute acid into the water first, so that it does not hydrolyse", source: "commonPractice" },
-  { cations: ["Mn^2+", "Co^2+"], groups: ["hydroxide", "carbonate"], when: "drying", text: "do not suck air through it; wash the last time with alcohol and dry it without air", alcohol: true, source: "commonPractice" },
-  { cations: ["Fe^2+", "Sn^2+", "Cu+"], groups: ["hydroxide", "carbonate", "chloride"], when: "drying", text: "do not suck air through it; wash the last time with alcohol and dry it without air", alcohol: true, source: "commonPractice" },
+  { cations: ["Mn^2+", "Co^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
+  { cations: ["Cu+"], groups: ["chloride", "bromide"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
+  { cations: ["Fe^2+", "Sn^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
   { cations: ["Fe^2+"], groups: ["sulfate"], when: "drying", text: "press it dry between paper, in little air, and bottle it tightly: damp it turns brown", source: "commonPractice" },
-  { cations: [], elements: ["Cu", "Fe", "Pb", "Sn", "Bi", "Cd"], when: "drying", alcohol: true, text: "wash the last time with alcohol, spread it thin and dry it at once: damp metal powder tarnishes in air", source: "commonPractice" },
+  { cations: ["Fe^2+", "Sn^2+", "Cu+"], groups: ["chloride", "bromide"], when: "drying", text: "press it dry between paper, in little air, and bottle it tightly: damp it oxidises in air", source: "commonPractice" },
+  { cations: [], elements: ["Cu", "Fe", "Pb", "Sn", "Bi", "Cd"], when: "drying", alcohol: true, text: "do not leave it damp: metal powder tarnishes in air", source: "commonPractice" },
   { cations: ["Ag+"], when: "standing", text: "in the dark", source: "commonPractice" },
   { cations: ["Ag+"], when: "drying", text: "keep it in the dark", source: "commonPractice" },
 ];

@@ -37,7 +37,6 @@ export type WorkCondition =
   | "ammonia in a cold liquor"
   | "redox"
   | "antisolvent"
-  | "washed with alcohol"
   | "crystallising"
   | "drying limit"
   | "heat sets it off"
@@ -86,7 +85,6 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "isolating", when: "ammonia in a hot liquor", text: "warm liquor gives off ammonia: under a hood or outdoors", source: "commonPractice" },
   { step: "isolating", when: "ammonia in a cold liquor", text: "warm liquor gives off ammonia: filter it cold", source: "commonPractice" },
   { step: "drying", when: "antisolvent", text: "wet with alcohol or acetone it dries in open air, not in an oven", source: "commonPractice" },
-  { step: "drying", when: "washed with alcohol", text: "the alcohol of the last wash is very flammable: no flame, no hot plate, in moving air", source: "commonPractice" },
   { step: "drying", when: "heat sets it off", text: "never in an oven: it dries in the air of a room, away from anything that burns", source: "commonPractice" },
   { step: "drying", when: "always", text: "crush and bottle it without raising dust; wipe up wet", source: "commonPractice" },
   { step: "drying", when: "drying limit", text: "keep below the drying limit: more heat changes the product", source: "commonPractice" },

@@ -5,8 +5,22 @@ import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { dissolve } from "../contents/react";
 import { exact } from "../planning/exact";
-import { type Done, done } from "./operation";
+import { type Done, done, justWater } from "./operation";
 import { shareFrom } from "./share";
+
+/** The water that clings to a cake replaced by another liquid; what was dissolved in it stays, as of salts in alcohol. */
+export function displaceWater(before: Pot, liquid: Pot): Done {
+  const { water } = before.books;
+  const cling = liquid.split(shareFrom(water.dividedBy(liquid.mass).toNumber(""), "share of the liquid that clings"));
+  const gone = justWater(before, water);
+  return done(
+    "rinse",
+    before,
+    before.with({ water: exact("0 g") }).plusAll(cling.kept),
+    [liquid],
+    [{ what: "wash water", pot: gone.plusAll(cling.rest) }],
+  );
+}
 
 export function rinse(
   before: Pot,

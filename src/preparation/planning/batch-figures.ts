@@ -41,6 +41,8 @@ export interface BatchFigures {
   readonly crystallising: Crystallising | undefined;
   /** For a product that precipitates; undefined for one that crystallises. */
   readonly completeness: Completeness | undefined;
+  /** Alcohol that the steps take, or may take, and that no pack of the plan brings; undefined for none. */
+  readonly alcohol: Quantity<"volume"> | undefined;
   /** What is left over, by vessel, and how it is made harmless. */
   readonly waste: Waste;
 }

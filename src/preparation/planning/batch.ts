@@ -37,7 +37,7 @@ import { type KeptLiquor, keptLiquorOf } from "./kept-liquor";
 import { type Liquor, liquorOf } from "./liquor";
 import { paceOf } from "./pace";
 import { gasesOf, vesselFor } from "./vessel";
-import { dissolvedIn, fullest, gasFormed, liquidsLeft, potsLeft } from "./vessels-after";
+import { alcoholIn, dissolvedIn, fullest, gasFormed, liquidsLeft, potsLeft } from "./vessels-after";
 
 /** What a batch comes to. */
 export interface Batch extends BatchFigures {
@@ -228,6 +228,7 @@ export function batchOf(
             inner.work.elsewhere,
           ),
     washing: () => (inner.full.missing.length > 0 ? undefined : inner.work.washing),
+    alcohol: () => alcoholIn(inner.work),
     checks: () => checksOf(kind, { setting, batch, work: inner.work, roles: inner.roles }),
     candidates: () =>
       sums?.candidates ??

@@ -11,7 +11,7 @@ import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-ove
 
 /** What the making of a complex is watched for. */
 export function complexFormation(watched: Watched): Check[] {
-  const { setting, batch } = watched;
+  const { setting } = watched;
   const key = keyElement(setting.product.formula);
   const bringing = feedingsOf(watched).filter(
     ({ material }) => key !== undefined && material.form.count(key).n === 0n && !isPeroxide(material),
@@ -27,10 +27,13 @@ export function complexFormation(watched: Watched): Check[] {
         ligand.supplied.timesStoichiometric,
       ),
     );
-  const liquor = watched.work.liquor?.volume;
-  if (batch.isolation.how !== "precipitate" && batch.vessel !== undefined && liquor !== undefined)
+  const brought = watched.work.drafts.find(({ operation, alcohol }) => operation === "cool" && alcohol !== undefined);
+  if (brought !== undefined)
     checks.push(
-      check(`as much alcohol as liquor, ${shown(liquor, 2)}, precipitates most of it (common practice)`, liquor),
+      check(
+        `as much alcohol as liquor, ${shown(brought.alcohol!)}, precipitates most of it (common practice)`,
+        brought.alcohol!,
+      ),
     );
   return checks;
 }

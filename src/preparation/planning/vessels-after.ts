@@ -1,9 +1,10 @@
 // What is read off the vessels of a batch's work: what is dissolved, what is poured away, what gas leaves, how full the pot gets.
 
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import type { Entry } from "../contents/entry";
 import type { Pot } from "../contents/pot";
-import { MOTHER, POT, TRAP, type Work } from "../procedure/bench";
+import { isWetWithAlcohol } from "../procedure/alcohol";
+import { type Draft, MOTHER, POT, TRAP, type Work } from "../procedure/bench";
 import type { Dissolved } from "../procedure/isolation";
 import { type Account, massFor } from "../reaction/account";
 import { coreOf, keyed, speciesAside } from "../reaction/species";
@@ -19,8 +20,23 @@ export function dissolvedIn({ product }: Setting, { liquor }: Work): Dissolved[]
     .map(({ matter, amount }) => ({ species: speciesAside(matter.formula), amount }));
 }
 
-/** What is poured away: filtrates and washings, less the water boiled off a mother liquor. */
-export function liquidsLeft({ drafts, liquor }: Work, isKept: boolean): Quantity | undefined {
+/** Alcohol that the steps take beside the packs. */
+export function alcoholIn({ drafts }: Work): Quantity<"volume"> | undefined {
+  const taken = drafts.map(({ alcohol }) => alcohol).filter((one) => one !== undefined);
+  return taken.length === 0 ? undefined : sum(taken);
+}
+
+/** Alcohol that a step may take: it is in none of its contents. */
+const mayTake = ({ alcohol, put }: Draft): Quantity | undefined => (put.some(isWetWithAlcohol) ? undefined : alcohol);
+
+/** What is poured away: filtrates and washings, what alcohol they may take, less the water boiled off a mother liquor. */
+export function liquidsLeft(work: Work, isKept: boolean): Quantity | undefined {
+  const poured = pouredAway(work, isKept);
+  const more = work.drafts.map(mayTake).filter((one) => one !== undefined);
+  return poured === undefined ? undefined : sum([poured, ...more]);
+}
+
+function pouredAway({ drafts, liquor }: Work, isKept: boolean): Quantity | undefined {
   let volume: Quantity | undefined;
   for (const { vessel, left } of drafts)
     for (const { what, pot } of left) {
@@ -91,8 +107,12 @@ export function fullest({ drafts }: Work): { readonly mass: Quantity; readonly m
   );
   let mass = exact("0 g");
   let missing: readonly string[] = [];
-  for (const { before, put, after } of inPot) {
-    const filled = put.reduce((all, one) => all.plus(one.mass), before.mass);
+  for (const draft of inPot) {
+    const { before, put, after } = draft;
+    // as heavy as so much water: it is the room it takes that counts
+    const more = mayTake(draft)?.times(exact("1 g/mL"));
+    const poured = put.map((one) => one.mass);
+    const filled = sum([before.mass, ...poured, ...(more === undefined ? [] : [more])]);
     if (filled.compare(mass) > 0) mass = filled;
     if (missing.length === 0) missing = after.books.waterMissing;
   }

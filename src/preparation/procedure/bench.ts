@@ -49,6 +49,8 @@ export interface Telling {
   readonly target?: Quantity;
   readonly limit?: (look: Look) => Quantity | undefined;
   readonly blank?: string;
+  /** Alcohol that it takes, or may take, and that no pack of the plan brings. */
+  readonly alcohol?: Quantity<"volume">;
   readonly care?: Care;
   /** The smallest vessel for it, where that of the batch is too small. */
   readonly largerVessel?: (look: Look) => Quantity<"volume"> | undefined;

@@ -8,11 +8,12 @@ import { collect } from "../operation/collect";
 import { dry } from "../operation/dry";
 import { exact, planned } from "../planning/exact";
 import { heldWaterOf, withGelWater } from "../reaction/held-water";
+import { isWetWithAlcohol, washWithAlcohol } from "./alcohol";
 import { putTheRest, rinseWithAlcohol } from "./asides";
 import { type Bench, POT } from "./bench";
 import { dryingIn } from "./drying";
 import { isGel } from "./isolation";
-import { protectionOf } from "./protection";
+import { isAirless, isWashedWithAlcohol, protectionOf } from "./protection";
 import { saturatedAt } from "./settling";
 import { celsius, list } from "./words";
 
@@ -25,6 +26,7 @@ export function finish(bench: Bench): void {
   const care = kept === undefined ? "" : `; ${kept}`;
   rinseWithAlcohol(bench);
   putTheRest(bench);
+  if (isWashedWithAlcohol(product.formula)) washWithAlcohol(bench, isAirless(product.formula));
   const own = matterOf(product.formula).core.key;
   // no curve goes beyond the boil, and no crystal water that is gone hot comes back hotter
   const hot = planned("hot");
@@ -39,11 +41,24 @@ export function finish(bench: Bench): void {
   bench.did(POT, dry(bench.pot, weathers), {
     care: "drying",
     blank: "dried",
-    limit: () => upTo,
+    limit: () => (isAirless(product.formula) ? undefined : upTo),
     say: () =>
-      `${upTo === undefined ? "Dry at room temperature" : `Dry at no more than ${celsius(upTo)} (${why})`}${runs} until two weighings half an hour apart differ by less than ${planned("constantMass")}${care}.`,
+      `${howToDry(bench, product.formula, upTo === undefined ? "at room temperature" : `at no more than ${celsius(upTo)} (${why})`)}${runs} until two weighings half an hour apart differ by less than ${planned("constantMass")}${care}.`,
   });
   weighProduct(bench, deliquescent ? "Bottle it warm and tightly closed" : "Bottle and label it");
+}
+
+/** Where and how warm, in words: alcohol leaves in open air first, and what air changes damp dries in a closed vessel. */
+function howToDry({ drafts, frame: { setting } }: Bench, product: Formula, warmth: string): string {
+  const isWet =
+    setting.wet &&
+    drafts.some(({ vessel, after, operation }) => vessel === POT && operation === "rinse" && isWetWithAlcohol(after));
+  const where = isAirless(product)
+    ? "in a desiccator, or in a closed jar with dried calcium chloride beside it (damp it oxidises in air)"
+    : warmth;
+  return isWet
+    ? `Let the alcohol leave it, ${isAirless(product) ? "covered with filter paper" : "spread thin"}, in moving air at room temperature until it no longer smells of alcohol; only then dry it ${where}`
+    : `Dry ${where}`;
 }
 
 /** The form the product has by now: the hydrate that crystallised, or the solid that formed in its place, where all of it is another one. */

@@ -1,20 +1,19 @@
 // The product out of its vessel, by how it stands there.
 
 import { attempt } from "../../foundation/error";
-import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { waterToDissolve } from "../../solubility";
 import { madeOf } from "../../substance/internal";
 import { type Entry, massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
-import { AGENTS } from "../data/agents";
 import { collect } from "../operation/collect";
 import { cool } from "../operation/cool";
 import { done, justWater } from "../operation/operation";
 import { planned } from "../planning/exact";
-import { isAcid } from "../reaction/acids";
+import { isVolatile } from "../reaction/fluids";
 import { keptInSolution } from "../reaction/only-in-solution";
+import { type Antisolvent, antisolventFor } from "./alcohol";
 import { type Bench, POT } from "./bench";
 import { filterHot } from "./clearing";
 import { isolateCrystals } from "./crystals";
@@ -27,21 +26,23 @@ import { celsius, list, percent } from "./words";
 const inLiquor = ({ books }: Pot, key: string): Entry | undefined =>
   books.dissolved.find(({ matter }) => matter.key === key);
 
+/** So many times the water that just dissolves an entry; undefined where no figure tells. */
+function waterFor(one: Entry, temperature: Quantity<"temperature">, waterFactor: string): Quantity | undefined {
+  const { formula } = one.matter;
+  const enough = attempt(() =>
+    waterToDissolve({ formula, mass: massOf(one) as Quantity<"mass">, temperature, waterFactor }),
+  );
+  return enough.ok ? enough.value.water : undefined;
+}
+
 /** Water that keeps a liquor from crystallising in the room, where a figure tells. */
 function keepDissolved(bench: Bench, own: Entry | undefined): void {
   const { temperature } = bench.frame.setting;
   const { books } = bench.pot;
   if (own === undefined || books.waterMissing.length > 0) return;
-  const enough = attempt(() =>
-    waterToDissolve({
-      formula: own.matter.formula,
-      mass: massOf(own) as Quantity<"mass">,
-      temperature,
-      waterFactor: planned("coldWaterFactor").value.toString(),
-    }),
-  );
-  if (!enough.ok) return;
-  const more = enough.value.water.minus(books.water).to("g");
+  const enough = waterFor(own, temperature, planned("coldWaterFactor").value.toString());
+  if (enough === undefined) return;
+  const more = enough.minus(books.water).to("g");
   if (!more.isPositive()) return;
   const water = justWater(bench.pot, more);
   bench.did(POT, done("dilute", bench.pot, bench.pot.plusAll(water), [water]), {
@@ -78,19 +79,39 @@ function keepProduct(bench: Bench): void {
   });
 }
 
-/** Groups that alcohol may be put to all the same, where no free acid of theirs is there. */
-const MILD: readonly string[] = ["nitrate", "nitrite", "iodate"];
-
-/** Is something dissolved that alcohol must not meet: an oxidiser, or nitric or perchloric acid? */
-const refusesAlcohol = ({ books }: Pot): boolean =>
-  books.dissolved.some(({ matter: { formula } }) =>
-    AGENTS.some(
-      ({ as, groups, molecules }) =>
-        as === "oxidiser" &&
-        (isOneOf(formula, ...molecules) ||
-          groups.some((name) => (isAcid(formula) || !MILD.includes(name)) && madeOf(formula).groups.has(name))),
-    ),
+/** How much water may go before what is beside the product crystallises with it, in words. */
+function keepingOthers({ pot, hand, frame: { setting } }: Bench): string {
+  const { core } = matterOf(setting.product.formula);
+  const others = pot.books.dissolved.filter(
+    (one) =>
+      one.matter.key !== core.key && massOf(one).compare(setting.steps.mass) >= 0 && !isVolatile(one.matter.formula),
   );
+  if (pot.books.waterMissing.length > 0) return "";
+  const needs = others.flatMap((one) => {
+    const least = waterFor(one, setting.temperature, "1");
+    return least === undefined ? [] : [{ name: one.matter.name, off: pot.books.water.minus(least) }];
+  });
+  const first = needs.sort((one, other) => one.off.compare(other.off))[0];
+  return first === undefined
+    ? ""
+    : first.off.compare(setting.steps.mass) > 0
+      ? `; no more than ${hand.water(first.off)} boiled off, or ${first.name} crystallises with it`
+      : `; ${first.name} crystallises with it`;
+}
+
+/** What brings crystals out of a liquor of which no figure is known, in words. */
+function otherwise(bench: Bench, antisolvent: Antisolvent): string {
+  const { product } = bench.frame.setting;
+  const isAmmine = madeOf(product.formula).ammonia;
+  if (antisolvent.volume !== undefined)
+    return `if nothing crystallises, ${isAmmine ? "" : "boil it down, or "}add up to ${bench.hand.litres(antisolvent.volume)} of alcohol, as much as there is liquor, slowly and stirring, once it is cold${isAmmine ? "; do not boil it down, the ammonia would leave" : ""}`;
+  if (antisolvent.oxidiser)
+    return "if nothing crystallises, evaporate it slowly in an open dish, never with alcohol: it is an oxidiser";
+  const not = antisolvent.why === undefined ? "" : `; no alcohol: ${antisolvent.why}`;
+  return isAmmine
+    ? `if nothing crystallises, stand it in ice, covered, overnight; do not boil it down, the ammonia would leave${not}`
+    : `if nothing crystallises, boil it down a little at a time, until a drop of it crystallises on cold glass, and cool it again${keepingOthers(bench)}${not}`;
+}
 
 export function isolate(bench: Bench): void {
   const { isolation, setting, theory } = bench.frame;
@@ -106,6 +127,8 @@ export function isolate(bench: Bench): void {
     const coming = there === undefined ? [] : [{ matter: crop, amount: there }];
     const cooled = cool(bench.pot, temperature, coming);
     const unknown = [...new Set([...cooled.after.books.unknown, isolation.missing])];
+    const antisolvent = antisolventFor(bench);
+    const way = otherwise(bench, antisolvent);
     const hasAlcohol = setting.asides.some((one) => useOf(one, product.formula) === "alcohol");
     bench.did(
       POT,
@@ -116,13 +139,8 @@ export function isolate(bench: Bench): void {
         say: () =>
           hasAlcohol
             ? `Let it cool to ${celsius(temperature)}; what of the ${product.name} the alcohol leaves dissolved is not known (${isolation.missing} missing).`
-            : `Let it cool to ${celsius(temperature)} and stand; how the ${product.name} crystallises is not known (${isolation.missing} missing): if nothing crystallises, ${
-                madeOf(product.formula).ammonia
-                  ? "add as much alcohol as liquor, slowly; do not boil it down, the ammonia would leave"
-                  : refusesAlcohol(cooled.before)
-                    ? "evaporate it slowly in an open dish, never with alcohol: it is an oxidiser"
-                    : "boil down or add as much alcohol as liquor"
-              }.`,
+            : `Let it cool to ${celsius(temperature)} and stand; how the ${product.name} crystallises is not known (${isolation.missing} missing): ${way}.`,
+        ...(hasAlcohol || antisolvent.volume === undefined ? {} : { alcohol: antisolvent.volume }),
       },
     );
     filterAndRinse(bench, product.formula, theory, temperature);

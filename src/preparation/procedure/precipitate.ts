@@ -24,7 +24,7 @@ import type { Completeness } from "./completeness";
 import { dropTestFor } from "./drop-test";
 import { isGel, liquorHeldBy, settles, washingOf } from "./isolation";
 import { digestionOf } from "./kind";
-import { protectionOf } from "./protection";
+import { isAirless, protectionOf } from "./protection";
 import { about, list, nearly, times, vesselSize } from "./words";
 
 const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
@@ -238,7 +238,7 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
   const isColloid = isGel(product.formula) && gelRow(product.formula)?.sets !== true;
   const how = decants
     ? "stirring it up, letting it settle and pouring off"
-    : "stirring it up on the filter and sucking off";
+    : `stirring it up on the filter and sucking off${isAirless(product.formula) ? ", only until the water is gone: no air is sucked through it" : ""}`;
   const stirred = before.volume.plus(plan.washVolume);
   const larger = ({ vessel }: Look): Quantity<"volume"> | undefined =>
     decants ? largerFor(stirred, vessel) : undefined;

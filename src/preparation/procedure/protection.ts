@@ -3,8 +3,9 @@ import type { Formula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { IN_THE_DARK, PROTECTION, type ProtectionRow } from "../data/protection";
+import { withAlcohol } from "../reaction/with-alcohol";
 
-const remembered = /* @__PURE__ */ remembering<Pick<ProtectionRow, "text" | "alcohol"> | undefined>(200);
+const remembered = /* @__PURE__ */ remembering<Pick<ProtectionRow, "text" | "alcohol" | "airless"> | undefined>(200);
 
 const isElement = ({ elements = [] }: ProtectionRow, { symbols }: Formula): boolean =>
   symbols.length === 1 && elements.includes(symbols[0]!);
@@ -28,5 +29,9 @@ const protecting = (formula: Formula, when: ProtectionRow["when"]) =>
 export const protectionOf = (formula: Formula, when: ProtectionRow["when"]): string | undefined =>
   protecting(formula, when)?.text;
 
-/** Is it to be washed with alcohol before it is dried? */
-export const isWashedWithAlcohol = (formula: Formula): boolean => protecting(formula, "drying")?.alcohol === true;
+/** Is it to be washed with alcohol before it is dried? Not where that dissolves it. */
+export const isWashedWithAlcohol = (formula: Formula): boolean =>
+  protecting(formula, "drying")?.alcohol === true && withAlcohol(formula) !== "dissolves it";
+
+/** Does air change it as long as it is damp? */
+export const isAirless = (formula: Formula): boolean => protecting(formula, "drying")?.airless === true;

@@ -69,8 +69,10 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
   const kept = keptByWater(product, water, planned("ice") as Quantity<"temperature">);
   const taken = kept === undefined ? undefined : kept.compare(crop) > 0 ? crop : kept;
   const takesMuch = taken !== undefined && taken.compare(crop.times(planned("lostByRinsing"))) > 0;
-  // What alcohol brought out of the water is not rinsed with water.
-  const hasAlcohol = bench.frame.setting.asides.some((one) => useOf(one, product) === "alcohol");
+  // What alcohol brought out of the water, or may have, is not rinsed with water.
+  const hasAlcohol =
+    bench.frame.setting.asides.some((one) => useOf(one, product) === "alcohol") ||
+    bench.drafts.some(({ alcohol }) => alcohol !== undefined);
   const best: Rinse = takesMuch
     ? "own solution"
     : taken === undefined && (madeOf(product).ammonia || hasAlcohol)
@@ -137,6 +139,7 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
   alcohol: (bench, { water, takesMuch }) => {
     bench.did(POT, rinse(bench.pot, halfAlcohol(bench, water), undefined), {
       amounts: [water],
+      alcohol: water.dividedBy(exact("2 g/mL")).to("mL") as Quantity<"volume">,
       say: () =>
         `Rinse the crystals with ${inPortions(bench, water, "50 % alcohol")}; plain water ${
           takesMuch ? "would dissolve too much of them" : "dissolves more of them"

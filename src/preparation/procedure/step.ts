@@ -9,6 +9,7 @@ import type { Pot } from "../contents/pot";
 import type { Operation } from "../operation/operation";
 import { isAcid } from "../reaction/acids";
 import type { StepCaution, StepCautions } from "../safety/step-cautions";
+import { isWetWithAlcohol } from "./alcohol";
 import type { Care, Draft, Look } from "./bench";
 
 /** What left a vessel in a step. */
@@ -35,6 +36,8 @@ export interface ProcedureStep {
   readonly materials: readonly string[];
   /** What to take for it. */
   readonly amounts: readonly (Quantity<"mass"> | Quantity<"volume">)[];
+  /** Alcohol that it takes, or may take, and that no pack of the plan brings. */
+  readonly alcohol: Quantity<"volume"> | undefined;
   /** What it should come to: a temperature, a mass, a strength. */
   readonly target: Quantity<"temperature" | "mass" | "volume" | StrengthDimension> | undefined;
   /** What not to pass: the warmest, the shortest time. */
@@ -69,8 +72,26 @@ function addingsOf(drafts: readonly Draft[]): ReadonlyMap<Adding, readonly Draft
   return found;
 }
 
-/** Cautions of a part of the work: those of a step's own materials, or all where the step is the first of its part or mixes. */
+/** Alcohol or acetone goes in, or may. */
+const takesAlcohol = ({ alcohol, operation, put }: Draft): boolean =>
+  alcohol !== undefined || (operation !== "weigh" && put.some(isWetWithAlcohol));
+
+const isOfAlcohol = ({ adding }: StepCaution): boolean => adding === "alcohol";
+
+/** Cautions of a step: what alcohol asks for where it goes in, then those of its part of the work. */
 function cautionsOf(
+  draft: Draft,
+  isFirst: boolean,
+  parts: readonly StepCautions[],
+  formulaOf: (material: string) => string | undefined,
+  addings: ReadonlyMap<Adding, readonly Draft[]>,
+): StepCaution[] {
+  const own = takesAlcohol(draft) ? parts.flatMap(({ cautions }) => cautions.filter(isOfAlcohol)) : [];
+  return [...own, ...ofPart(draft, isFirst, parts, formulaOf, addings).filter((one) => !isOfAlcohol(one))];
+}
+
+/** Cautions of a part of the work: those of a step's own materials, or all where the step is the first of its part or mixes. */
+function ofPart(
   draft: Draft,
   isFirst: boolean,
   parts: readonly StepCautions[],
@@ -110,6 +131,7 @@ export function stepsOf(
       from: () => draft.from,
       materials: () => frozen([...(draft.materials ?? [])]),
       amounts: () => frozen([...(draft.amounts ?? [])]),
+      alcohol: () => draft.alcohol,
       target: () => draft.target,
       limit: () => draft.limit?.(look),
       cautions: () => cautionsOf(draft, isFirst, cautions(), formulaOf, addings()),

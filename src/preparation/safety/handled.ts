@@ -1,6 +1,8 @@
 // What is handled in each step of the work.
 
+import { parseFormula } from "../../formula";
 import type { WorkStep } from "../data/work-cautions";
+import { ALCOHOL } from "../procedure/alcohol";
 import { isGas } from "../reaction/fluids";
 import { nameOfFormula, type Species } from "../reaction/species";
 import type { Material } from "../shelf/material";
@@ -33,16 +35,20 @@ export function handledIn({ setting, batch }: Given): readonly (readonly [WorkSt
   });
   const over = taken.filter((_, i) => batch.materialBalance.supplied[i]!.left.isPositive());
   const own = isFluid(product) ? [] : [handledOf(product)];
+  const alcohol =
+    batch.alcohol === undefined
+      ? []
+      : [handledOf({ formula: parseFormula(ALCOHOL), name: nameOfFormula(parseFormula(ALCOHOL)) })];
   const isKept = batch.isolation.how === "liquor";
   const steps: [WorkStep, readonly Handled[]][] = [
     ["weighing", [...taken, ...aside]],
     ["dissolving", wet ? [...dissolved, ...setting.asides.filter(isStrongAcid).map(inHand)] : []],
     ["mixing", wet ? [...taken, ...aside, ...gases] : []],
     ["heating", wet ? [] : [...taken, ...aside, ...gases]],
-    ["isolating", wet ? [...own, ...beside] : []],
+    ["isolating", wet ? [...own, ...beside, ...alcohol] : []],
     ["drying", isKept ? [] : own],
     ["ignition test", isKept || fumesOf(product.formula) === undefined ? [] : own],
-    ["waste", [...over, ...aside, ...beside, ...(isKept ? [] : own)]],
+    ["waste", [...over, ...aside, ...alcohol, ...beside, ...(isKept ? [] : own)]],
   ];
   return steps.filter(([, handled]) => handled.length > 0);
 }

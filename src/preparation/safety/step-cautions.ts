@@ -25,8 +25,8 @@ export interface StepCaution {
   readonly source: SourceKey;
   /** The source in words, with the index number of a classification. */
   readonly citation: string;
-  /** Which adding it belongs to: where diluted acid is met, a solid goes into acid, or gas leaves; undefined for each that reacts. */
-  readonly adding?: "acid" | "solid" | "gas";
+  /** Which adding it belongs to: where diluted acid is met, a solid goes into acid, gas leaves, or alcohol goes in; undefined for each that reacts. */
+  readonly adding?: "acid" | "solid" | "gas" | "alcohol";
 }
 
 /** A step of the work and what to mind in it. */
@@ -61,7 +61,12 @@ const ADDING: Partial<Record<WorkCondition, StepCaution["adding"]>> = {
 /** The cautions of a row that holds: one for each material that it is about, or one for the work. */
 function ofWork(row: WorkCautionRow, given: Given): StepCaution[] {
   const about = concerned(row, given)?.map(({ form }) => nameOfFormula(form)) ?? [undefined];
-  const adding = row.step === "mixing" ? ADDING[row.when] : undefined;
+  const adding =
+    row.step === "mixing"
+      ? ADDING[row.when]
+      : row.step === "isolating" && row.when === "antisolvent"
+        ? "alcohol"
+        : undefined;
   return about.map((name) => ({
     ...caution(name, row.text, row.source),
     ...(adding === undefined ? {} : { adding }),

@@ -11,7 +11,6 @@ import type { BatchFigures } from "../planning/batch-figures";
 import { planned } from "../planning/exact";
 import { dryingOf } from "../procedure/drying";
 import { kindOf } from "../procedure/kind";
-import { isWashedWithAlcohol } from "../procedure/protection";
 import { useOf } from "../procedure/use";
 import { drivesAmmonia } from "../procedure/warmest";
 import { absorbentOf } from "../reaction/absorbing";
@@ -44,11 +43,9 @@ function isStrongAlkali(material: Material): boolean {
 /** All that is taken in hand, what takes no part in the equation with it. */
 const packsOf = ({ materials, asides }: Setting): readonly Material[] => [...materials, ...asides];
 
-/** Alcohol goes into the liquor or over the crystals, or the steps say that it may. */
-const meetsAlcohol = ({ setting: { request, asides, product }, batch: { isolation } }: Given): boolean =>
-  isolation.how === "unknown" ||
-  request.washing?.rinse === "alcohol" ||
-  asides.some((one) => useOf(one, product.formula) === "alcohol");
+/** Alcohol goes into the liquor, over cake or crystals, or the steps say that it may. */
+const meetsAlcohol = ({ setting: { asides, product }, batch }: Given): boolean =>
+  batch.alcohol !== undefined || asides.some((one) => useOf(one, product.formula) === "alcohol");
 
 const handlesAmmonia = ({ setting }: Given): boolean =>
   [...setting.reactants, ...setting.products].some((s) => isAmmonia(s.formula));
@@ -101,7 +98,6 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "ammonia in a cold liquor": (given) => keepsAmmonia(given) && given.batch.crystallising?.asItForms !== false,
   redox: ({ setting }) => kindOf(setting) === "redox",
   antisolvent: meetsAlcohol,
-  "washed with alcohol": ({ setting: { product, wet } }) => wet && isWashedWithAlcohol(product.formula),
   crystallising: ({ batch }) => batch.crystallising?.asItForms === false,
   "drying limit": ({ setting: { product, wet } }) => wet && dryingOf(product.formula).changesAbove,
   "heat sets it off": ({ setting }) => isHeatSensitive(setting.product.formula),

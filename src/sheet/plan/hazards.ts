@@ -1,6 +1,6 @@
 // Hazards of what is handled, by the strength that is really used, and what protects.
 import type { Plan } from "../../preparation";
-import { gasesThatMayCome } from "../../preparation/internal";
+import { ALCOHOL, gasesThatMayCome } from "../../preparation/internal";
 import type { SubstanceCautions } from "../../substance";
 import {
   DRIES_TO_OXIDISER,
@@ -52,11 +52,12 @@ export const ownCautions = ({ status, cautions }: SubstanceCautions): readonly s
     ? []
     : cautions.filter((text) => text !== DRIES_TO_OXIDISER && (status !== "not looked up" || !text.startsWith(status)));
 
-function nameOf(plan: Plan, one: SubstanceCautions): string {
-  const { weighings, product } = plan;
+function nameOf({ plan, words }: OnPaper, one: SubstanceCautions): string {
+  const { weighings, product, alcohol } = plan;
   const name = pretty(one.material);
   const material = weighings.find(({ form }) => form === name)?.material;
-  const own = material ?? (name === product.formula && product.name !== name ? product.name : undefined);
+  const asAlcohol = alcohol !== undefined && one.material === ALCOHOL ? words.alcoholName : undefined;
+  const own = material ?? asAlcohol ?? (name === product.formula && product.name !== name ? product.name : undefined);
   const strength = one.strength === undefined ? "" : `, ${one.strength}`;
   return `${own === undefined ? "" : `${own}, `}${name}${strength}`;
 }
@@ -66,8 +67,8 @@ const formsOf = ({ cautions }: Plan, { material }: SubstanceCautions): readonly 
   cautions.substances.filter((other) => other.material === material);
 
 /** The name with the form, where there are several. */
-const nameWithForm = (plan: Plan, one: SubstanceCautions): string =>
-  one.form === undefined || formsOf(plan, one).length === 1 ? nameOf(plan, one) : `${nameOf(plan, one)} (${one.form})`;
+const nameWithForm = (on: OnPaper, one: SubstanceCautions): string =>
+  one.form === undefined || formsOf(on.plan, one).length === 1 ? nameOf(on, one) : `${nameOf(on, one)} (${one.form})`;
 
 function pictogramsOf(entries: readonly SubstanceCautions[]): Cell {
   const pictograms = new Map(
@@ -80,7 +81,8 @@ function pictogramsOf(entries: readonly SubstanceCautions[]): Cell {
 }
 
 /** One row for a material, whatever forms it may be in. */
-function rowOf({ plan, words }: OnPaper, entries: readonly SubstanceCautions[]): Cell[] {
+function rowOf(on: OnPaper, entries: readonly SubstanceCautions[]): Cell[] {
+  const { words } = on;
   const [first] = entries;
   const hazard =
     entries.length === 1
@@ -88,7 +90,7 @@ function rowOf({ plan, words }: OnPaper, entries: readonly SubstanceCautions[]):
       : entries
           .map((one) => filled(words.ofForm, { form: one.form ?? "", hazard: hazardOf(one, words).replace(/\.$/, "") }))
           .join("; ");
-  return [nameOf(plan, first!), pictogramsOf(entries), hazard, [...new Set(entries.flatMap(ownCautions))].join("; ")];
+  return [nameOf(on, first!), pictogramsOf(entries), hazard, [...new Set(entries.flatMap(ownCautions))].join("; ")];
 }
 
 /** What dries to an oxidiser, said once. */
@@ -105,10 +107,11 @@ interface AskedPrecaution extends Pick<OfficialPrecaution, "code" | "text" | "so
 }
 
 /** Precautionary statements that what is handled asks for, in the order of a label. */
-export function precautionsOf({ plan }: OnPaper): readonly AskedPrecaution[] {
+export function precautionsOf(on: OnPaper): readonly AskedPrecaution[] {
+  const { plan } = on;
   const handled = plan.cautions.substances
     .filter((one) => isHandled(plan, one))
-    .map((one) => ({ name: nameWithForm(plan, one), codes: one.statements.map(({ code }) => code) }));
+    .map((one) => ({ name: nameWithForm(on, one), codes: one.statements.map(({ code }) => code) }));
   // one code may stand in two wordings: the eyes of one material, hands and eyes of another
   const asked = handled.flatMap(({ name, codes }) => officialPrecautions(codes).map((one) => ({ name, one })));
   const order = officialPrecautions(handled.flatMap(({ codes }) => codes)).map(({ code }) => code);

@@ -25,6 +25,7 @@ const takesSolvent = ({ steps }: Plan): boolean =>
 
 /** Something in the work burns, or feeds a fire: no flame comes near, and none warms it. */
 export const keepsFlamesOff = (plan: Plan): boolean =>
+  plan.alcohol !== undefined ||
   takesSolvent(plan) ||
   protectionFor(plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => code))).some(
     ({ kind }) => kind === "flame",

@@ -36,11 +36,21 @@ function rinses(on: OnPaper): string[] {
     .filter(({ operation, materials }) => operation === "rinse" && materials.length === 0)
     .flatMap((step) => {
       const [liquid] = step.put;
-      if (liquid === undefined) return [];
+      if (liquid === undefined || !liquid.water.isPositive()) return [];
       return [
         filled(words.rinse, { volume: handFor(on).litres(liquid.volume ?? liquid.mass), step: numberOf(plan, step) }),
       ];
     });
+}
+
+/** Alcohol that no pack of the plan brings; up to so much where a step takes it only if nothing crystallises. */
+function alcohols(on: OnPaper): string[] {
+  const { plan, words } = on;
+  return plan.steps.flatMap((step) => {
+    if (step.alcohol === undefined) return [];
+    const phrase = step.put.length === 0 ? words.alcoholUpTo : words.alcohol;
+    return [filled(phrase, { volume: handFor(on).litres(step.alcohol), step: numberOf(plan, step) })];
+  });
 }
 
 /** What fills a vessel with a solution. */
@@ -86,7 +96,8 @@ const droppingFunnel = (on: OnPaper): string[] =>
 export function kitOf(on: OnPaper): string[] {
   const { plan, words } = on;
   const { steps, vessel, waste, weighings } = plan;
-  const { upTo } = plan.drying;
+  const drying = steps.find(({ operation }) => operation === "dry");
+  const upTo = drying?.limit;
   const instruments = instrumentsOf(plan);
   const does = (...operations: readonly string[]): boolean =>
     steps.some(({ operation }) => operations.includes(operation));
@@ -123,9 +134,11 @@ export function kitOf(on: OnPaper): string[] {
     ...(does("filter") ? [words.filter] : []),
     ...(byMass.some((step) => step.vessel !== POT) ? [emptied(words.motherDish, "")] : []),
     ...rinses(on),
+    ...alcohols(on),
     ...tests.map((step) => filled(words.reagents, { step: numberOf(plan, step) })),
     ...(does("dry") ? [words.tray] : []),
-    ...(does("dry") && upTo !== undefined && upTo.compare(room) > 0
+    ...(drying?.text.includes("desiccator") ? [words.desiccator] : []),
+    ...(upTo !== undefined && upTo.compare(room) > 0
       ? [filled(words.oven, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]
       : []),
     ...(does("fire") ? [words.kiln] : []),

@@ -31,6 +31,10 @@ export const solubilitySources = {
   oxalateRecovery: { title: "research abstract on oxalate recovery of metals (unsigned)" },
   teachingRochelle: { title: "teaching page on Rochelle salt (unsigned)" },
   talbot: { title: "Talbot, An Introductory Course of Quantitative Chemical Analysis, precipitation, and phosphate as magnesium ammonium phosphate", fromMemory: "partly" },
+  simmondsAlcohol: { title: "Simmonds, Alcohol: its production, properties, chemistry, and industrial applications, alcohol as a solvent, with figures of Turner and Bissett", year: 1919, fromMemory: "partly" },
+  pharmacopoeiaTin: { title: "European Pharmacopoeia, monograph on stannous chloride dihydrate, characters" },
+  bruntonZinc: { title: "Brunton, A Text-book of Pharmacology, Therapeutics and Materia Medica, zinc chloride" },
+  cyclopaediaCopper: { title: "The American Cyclopædia, nitrates, nitrate of copper", year: 1879, where: "vol. XII, p. 464" },
 } as const satisfies Sources;
 
 /** How the figures reached us, where they were not read in the source itself. */
@@ -55,6 +59,10 @@ export const solubilityAccess = {
   encyclopediaChromeAlum: "18.3 % dodecahydrate at 20 °C, converted",
   teachingRochelle: "66 g tetrahydrate per 100 mL at 26 °C, converted as per 100 g water",
   talbot: "two pages of a stored copy read: colloids are washed with a volatile salt in the water, magnesium ammonium phosphate stands some hours and is washed with dilute ammonia; its 2.5 % from memory",
+  simmondsAlcohol: "page of a public copy: grams of eight alkali halides in 100 g of ethanol at 25 °C; hydroxides of the alkali metals dissolve, their carbonates and the sulfates do not; author, title and year of the book from memory",
+  pharmacopoeiaTin: "characters as a maker prints them: freely soluble in ethanol (96 per cent)",
+  bruntonZinc: "page of a public copy: soluble almost entirely in water, alcohol and ether",
+  cyclopaediaCopper: "transcribed page: very soluble in alcohol",
 } as const satisfies Access<typeof solubilitySources>;
 
 /** What a row of this layer may name. */

@@ -1,0 +1,97 @@
+// Alcohol that no pack of the plan brings: put to a liquor from which nothing crystallises, and over a last wash. How much of
+// it, and where it is not the way.
+
+import { parseFormula } from "../../formula";
+import { isOneOf } from "../../ion/internal";
+import type { Quantity } from "../../quantity";
+import { madeOf } from "../../substance/internal";
+import { type Entry, massOf } from "../contents/entry";
+import { matterOf } from "../contents/matter";
+import { Pot } from "../contents/pot";
+import { AGENTS } from "../data/agents";
+import { displaceWater } from "../operation/rinse";
+import { exact, planned } from "../planning/exact";
+import { isAcid } from "../reaction/acids";
+import { isAntisolvent } from "../reaction/fluids";
+import { withAlcohol } from "../reaction/with-alcohol";
+import { type Bench, POT } from "./bench";
+import { list } from "./words";
+
+/** Formula of what is sold as alcohol. */
+export const ALCOHOL = "C2H5OH";
+
+/** What brings a product out of a liquor of which no figure is known, or why alcohol does not. */
+export type Antisolvent =
+  | { readonly volume: Quantity<"volume"> }
+  /** Why not, in words; undefined where it is not known what alcohol does. */
+  | { readonly volume?: undefined; readonly why: string | undefined; readonly oxidiser?: true };
+
+/** Groups that alcohol may be put to all the same, where no free acid of theirs is there. */
+const MILD: readonly string[] = ["nitrate", "nitrite", "iodate"];
+
+/** Is something dissolved that alcohol must not meet: an oxidiser, or nitric or perchloric acid? */
+const refusesAlcohol = ({ books }: Pot): boolean =>
+  books.dissolved.some(({ matter: { formula } }) =>
+    AGENTS.some(
+      ({ as, groups, molecules }) =>
+        as === "oxidiser" &&
+        (isOneOf(formula, ...molecules) ||
+          groups.some((name) => (isAcid(formula) || !MILD.includes(name)) && madeOf(formula).groups.has(name))),
+    ),
+  );
+
+/** Salts beside the product that alcohol brings out with it, or of which that is not known. */
+function comingAlong({ pot, frame: { setting, theory } }: Bench): readonly Entry[] {
+  const { key } = matterOf(setting.product.formula).core;
+  const least = theory.times(planned("worthAWord"));
+  return pot.books.dissolved.filter(
+    (one) =>
+      one.matter.key !== key && massOf(one).compare(least) > 0 && withAlcohol(one.matter.formula) !== "dissolves it",
+  );
+}
+
+/** As much alcohol as liquor, where it brings out the product and nothing else. */
+export function antisolventFor(bench: Bench): Antisolvent {
+  const { product } = bench.frame.setting;
+  if (refusesAlcohol(bench.pot)) return { why: "it is an oxidiser", oxidiser: true };
+  const does = withAlcohol(product.formula);
+  if (does === "dissolves it") return { why: `it dissolves ${product.name} as well` };
+  if (does === undefined) return { why: undefined };
+  const along = comingAlong(bench);
+  if (along.length > 0)
+    return {
+      why: `it would bring out the ${list(along.map((one) => `${bench.hand.grams(massOf(one))} of ${one.matter.name}`))} as well`,
+    };
+  return { volume: bench.pot.volume as Quantity<"volume"> };
+}
+
+/** The last wash of a cake: alcohol takes its water along, unless some that stands on the table did so. */
+export function washWithAlcohol(bench: Bench, airless: boolean): void {
+  const { water } = bench.pot.books;
+  if (!water.isPositive() || isWetWithAlcohol(bench.pot)) return;
+  const volume = water.times(planned("lastAlcohol")).dividedBy(exact("1 g/mL")).to("mL") as Quantity<"volume">;
+  bench.did(POT, displaceWater(bench.pot, alcoholOf(bench, volume)), {
+    amounts: [volume],
+    alcohol: volume,
+    say: () =>
+      `Wash the last time with ${bench.hand.litres(volume)} of alcohol, in two portions, ${
+        airless
+          ? "each drawn off only until the cake is no longer covered: no air is sucked through it"
+          : "sucking off after each"
+      }: it takes the water along, and dries fast.`,
+  });
+}
+
+/** A vessel with a volume of alcohol and nothing else. */
+function alcoholOf({ pot: { books } }: Bench, volume: Quantity): Pot {
+  const matter = matterOf(parseFormula(ALCOHOL));
+  const mass = volume.times(exact(DENSITY)).to("g");
+  return Pot.empty(books.temperature, books.pressure).plusDissolved(matter, mass.dividedBy(matter.molarMass).to("mol"));
+}
+
+/** OIML R 22 at 20 °C, as the table of densities has it. */
+const DENSITY = "0.789 g/mL";
+
+/** Is what is in a vessel wet with alcohol, or acetone? */
+export const isWetWithAlcohol = ({ books }: Pot): boolean =>
+  books.dissolved.some(({ matter }) => isAntisolvent(matter.formula));
