@@ -54,6 +54,7 @@ export const PLANNING = {
   lastAlcohol: { value: "2", what: "times the water that a cake keeps is the alcohol of its last wash", source: "commonPractice" },
   ice: { value: "0 °C", what: "water for rinsing crystals, from ice", source: "commonPractice" },
   residue: { value: "0.5 %", what: "of by-products may stay in the dry product", source: "commonPractice" },
+  airDry: { value: "30 °C", what: "and less is drying in air, where two weighings are hours apart", source: "commonPractice" },
   constantMass: { value: "0.2 %", what: "between two weighings is constant mass, where two steps of the balance are less", source: "commonPractice" },
   belowChange: { value: "20 Δ°C", what: "kept below the temperature at which heat begins to change a product; it moves by tens", source: "commonPractice" },
   oven: { value: "105 °C", what: "highest in a drying oven, however stable the product: water is gone, and more only changes it", source: "commonPractice" },

@@ -43,10 +43,13 @@ export function finish(bench: Bench): void {
     blank: "dried",
     limit: () => (isAirless(product.formula) ? undefined : upTo),
     say: () =>
-      `${howToDry(bench, product.formula, upTo === undefined ? "at room temperature" : `at no more than ${celsius(upTo)} (${why})`)}${runs} until two weighings half an hour apart differ by less than ${planned("constantMass")}${care}.`,
+      `${howToDry(bench, product.formula, upTo === undefined ? "at room temperature" : `at no more than ${celsius(upTo)} (${why})`)}${runs} until two weighings ${isAirless(product.formula) || isInRoom(upTo) ? "three hours" : "half an hour"} apart differ by less than ${planned("constantMass")}${care}.`,
   });
   weighProduct(bench, deliquescent ? "Bottle it warm and tightly closed" : "Bottle and label it");
 }
+
+/** In the air of a room it dries so slowly that half an hour shows nothing. */
+const isInRoom = (upTo: Quantity | undefined): boolean => upTo === undefined || upTo.compare(planned("airDry")) <= 0;
 
 /** Where and how warm, in words: alcohol leaves in open air first, and what air changes damp dries in a closed vessel. */
 function howToDry({ drafts, frame: { setting } }: Bench, product: Formula, warmth: string): string {

@@ -279,5 +279,10 @@ function wordsOfTests({ endTests, untested }: WashAdvice, washes: number): strin
       : [
           `Use all the water of the ${washes === 1 ? "wash" : `${washes} washes`}: no test tells ${list(untested.map(printed))} beside what the product itself gives off.`,
         ];
-  return [...(shown.length === 0 ? [] : [`Test the last wash for ${shown.join("; ")}.`]), ...counted].join(" ");
+  return [
+    ...(shown.length === 0
+      ? []
+      : [`Test the last wash for ${shown.join("; ")}; wash once more for as long as it shows.`]),
+    ...counted,
+  ].join(" ");
 }
