@@ -200,8 +200,8 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "bluestone", portion: "25 g" },
     },
-    // the liquor without the spirit that is to go into it: 91 + 41 + 25 g and little more
-    says: [/as much alcohol as liquor, 160 mL/, /a little more ammonia/],
+    // the spirit that was asked for brings it out, and no other is offered beside it
+    says: [/Add the 100 mL of spirit slowly, stirring: it brings the product out/, /a little more ammonia/],
     // 4 % stands as hydroxide by the equilibrium until more ammonia takes it
   },
   {

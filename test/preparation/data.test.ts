@@ -8,6 +8,7 @@ import { constitutionOf } from "../../src/ion";
 import { ABSORBENTS } from "../../src/preparation/data/absorbents";
 import { AGENTS } from "../../src/preparation/data/agents";
 import { CHANGED_IN_AIR } from "../../src/preparation/data/air";
+import { ANTISOLVENT } from "../../src/preparation/data/antisolvent";
 import { BELIEFS } from "../../src/preparation/data/beliefs";
 import {
   COUPLES,
@@ -59,6 +60,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   ACID_LEAVES: [ACID_LEAVES],
   ACID_TAKES,
   AGENTS,
+  ANTISOLVENT,
   BASIC_SALTS,
   BURNS_IN_AIR: [BURNS_IN_AIR],
   BELIEFS: Object.values(BELIEFS),

@@ -242,13 +242,13 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "a formula split again gives the same",
   },
   {
-    file: "formula/read/scan.ts",
+    file: "formula/read/scan-stops.ts",
     line: "if (last < 97 || last > 122) return false;",
     to: ["last >= 122"],
     why: "no symbol of an element ends with z",
   },
   {
-    file: "formula/read/scan.ts",
+    file: "formula/read/scan-stops.ts",
     line: "return (code >= 65 && code <= 90) || (code >= 97 && code <= 122) || code === 41 || code === 93 || code === 125;",
     to: ["code > 65", "code < 90", "code < 122"],
     why: "no symbol of an element is A or Z, and none ends with z",
@@ -320,8 +320,8 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "a text is no balanced equation: the quick way",
   },
   {
-    file: "ion/salt-readings.ts",
-    line: "const whole = (n: number) => Math.abs(n - Math.round(n)) < 1e-9;",
+    file: "ion/metal-charges.ts",
+    line: "export const whole = (n: number): boolean => Math.abs(n - Math.round(n)) < 1e-9;",
     to: ["Math.abs(n - Math.round(n)) <= 1e-9"],
     why: "no count of atoms is a billionth away from a whole one",
   },
@@ -440,7 +440,7 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "the figure at the same temperature is the value, read once more",
   },
   {
-    file: "solubility/precipitating/precipitation-order.ts",
+    file: "solubility/precipitating/start-of-solid.ts",
     line: "if (there > 0 === up) {",
     to: ["there >= 0"],
     why: "a saturation of exactly one to the last bit",
