@@ -2,6 +2,7 @@
 // 100 g of water, as our table has them (CRC Handbook of Chemistry and Physics, 98th ed.); the sums are worked beside each figure.
 import { type Plan, type PlanRequest, type ProcedureStep, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
+import { COPPER_NITRATE } from "../data/common-requests";
 
 const grams = (q: { in(unit: string): { toNumber(): number } } | undefined): number => q!.in("g").toNumber();
 const cooled = ({ steps }: Plan, vessel = "pot"): ProcedureStep | undefined =>
@@ -224,15 +225,7 @@ describe("a salt of which only the cold figure is known", () => {
 
 describe("the hydrate that is asked for", () => {
   it("is filtered above the change below which another comes: Cu(NO3)2·6H2O below 26 °C", () => {
-    const plan = planPreparation({
-      equation: "Cu + HNO3 -> Cu(NO3)2 + NO + H2O",
-      product: "Cu(NO3)2·3H2O",
-      materials: [
-        { name: "copper turnings", form: "Cu" },
-        { name: "nitric acid", form: "HNO3", strength: "30 %", excess: "5 %" },
-      ],
-      scale: { material: "copper turnings", portion: "6.35 g" },
-    });
+    const plan = planPreparation(COPPER_NITRATE);
     expect(cooled(plan)!.target!.in("°C").toNumber()).toBe(30);
     expect(cooled(plan)!.text).toMatch(/below 26 °C another hydrate would crystallise/);
     expect(wordsOf(plan)).not.toMatch(/sets as a whole/);

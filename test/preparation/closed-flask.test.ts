@@ -1,22 +1,11 @@
 // Poisonous gas leaves by a tube only: acid comes from a dropping funnel, and what the liquor keeps of the gas is driven out before
 // anything is filtered or boiled down. Common practice, no source; solubilities are those of `gasSolubility`.
-import { benchSheet, gasSolubility, type PlanRequest, planPreparation } from "preparative";
+import { benchSheet, gasSolubility, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
+import { fromJars, type Jar } from "../tools/jars";
 
-type Material = readonly [form: string, strength?: string];
-
-const plan = (equation: string, product: string, materials: readonly Material[], acknowledge: readonly string[] = []) =>
-  planPreparation({
-    equation,
-    product,
-    materials: materials.map(([form, strength]) => ({
-      name: `jar of ${form}`,
-      form,
-      ...(strength === undefined ? {} : { strength }),
-    })),
-    scale: { material: `jar of ${materials[0]![0]}`, portion: "19.0 g" },
-    acknowledge,
-  } as PlanRequest);
+const plan = (equation: string, product: string, jars: readonly Jar[], acknowledge: readonly string[] = []) =>
+  planPreparation(fromJars(equation, product, jars, "19.0 g", { acknowledge }));
 
 const at = ({ steps }: ReturnType<typeof plan>, saying: RegExp): number =>
   steps.findIndex(({ text }) => saying.test(text));
@@ -28,6 +17,9 @@ describe("acid that sets a poisonous gas free", () => {
     expect(salt.steps[at(salt, /dropping funnel/)]!.text).toMatch(
       /^Let the 72\.9 g of jar of HCl in from the dropping funnel/,
     );
+    expect(salt.steps.map(({ apparatus }) => apparatus).filter((one) => one !== undefined)).toEqual([
+      "dropping funnel",
+    ]);
     expect(benchSheet(salt)).toMatch(/dropping funnel of 100 mL in the stopper/);
   });
 
@@ -127,7 +119,7 @@ describe("a gas from a cylinder or a generator", () => {
   });
 
   it("leaves a liquor of known strength in a vessel of known size", () => {
-    expect(soda.vessel?.smallest).toBeDefined();
+    expect(soda.vessel!.smallest!.toNumber("mL")).toBeGreaterThan(soda.vessel!.liquid.toNumber("mL"));
     const { strength } = soda.keptLiquor!;
     // 37.3 g of NaHSO3 in what dissolves the soda cold: far from the 49 % that 80 °C would give
     expect(strength.toNumber("%")).toBeGreaterThan(20);

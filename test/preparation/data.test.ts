@@ -32,7 +32,7 @@ import {
 } from "../../src/preparation/data/firing";
 import { GASES, GASES_IN_WATER } from "../../src/preparation/data/gases";
 import { GELS } from "../../src/preparation/data/gels";
-import { BASIC_SALTS, IGNITION, OXIDES, PRECIPITATES } from "../../src/preparation/data/ignition";
+import { BASIC_SALTS, IGNITION, OXIDES, POISON_VAPOUR, PRECIPITATES } from "../../src/preparation/data/ignition";
 import {
   INSOLUBLE_NONMETALS,
   OILY,
@@ -96,6 +96,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   OXIDES_FROM_WATER,
   OXIDISING_ACIDS: [OXIDISING_ACIDS],
   PASSIVE,
+  POISON_VAPOUR,
   POUNDS,
   PLANNING: Object.values(PLANNING),
   POWDER_TESTS: Object.values(POWDER_TESTS),

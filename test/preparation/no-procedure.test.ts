@@ -1,20 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { doesItGo, type PlanRequest, tryPlanPreparation } from "../../src";
+import { fromJars, type Jar } from "../tools/jars";
 
-type Material = readonly [form: string, strength?: string];
-
-const request = (equation: string, product: string, materials: readonly Material[], more = {}): PlanRequest =>
-  ({
-    equation,
-    product,
-    materials: materials.map(([form, strength]) => ({
-      name: `jar of ${form}`,
-      form,
-      ...(strength === undefined ? {} : { strength }),
-    })),
-    scale: { material: `jar of ${materials[0]![0]}`, portion: "20.0 g" },
-    ...more,
-  }) as PlanRequest;
+const request = (equation: string, product: string, jars: readonly Jar[], more = {}): PlanRequest =>
+  fromJars(equation, product, jars, "20.0 g", more);
 
 const refusal = (given: PlanRequest) => {
   const outcome = tryPlanPreparation(given);
@@ -24,7 +13,7 @@ const refusal = (given: PlanRequest) => {
 
 // Common practice, no source: a gas is driven over from a closed flask; ammonia of 14 % is not filtered on suction.
 describe("a gas that is wanted", () => {
-  const GASES: readonly (readonly [string, string, readonly Material[]])[] = [
+  const GASES: readonly (readonly [string, string, readonly Jar[]])[] = [
     ["Ca(OH)2 + (NH4)2SO4 -> CaSO4 + NH3 + H2O", "NH3", [["(NH4)2SO4"], ["Ca(OH)2"]]],
     ["NH4Cl + NaOH -> NaCl + NH3 + H2O", "NH3", [["NH4Cl"], ["NaOH"]]],
     ["NaCl + H2SO4 -> NaHSO4 + HCl", "HCl", [["NaCl"], ["H2SO4", "96 %"]]],

@@ -7,7 +7,7 @@ import { fateInRoom } from "../../src/preparation/reaction/fate";
 import { benchSheet } from "../../src/sheet";
 import { cautionsForFormulas } from "../../src/substance";
 import { HAZARDS } from "../../src/substance/data/hazards";
-import { FOIL_ALUM } from "../data/foil-alum";
+import { FOIL_ALUM, PRUSSIAN_BLUE } from "../data/common-requests";
 
 const sheetOf = (plan: Plan): string => benchSheet(plan, { format: "text" }).replace(/\s+/g, " ");
 const gramsOf = (plan: Plan, material: string): number =>
@@ -175,15 +175,7 @@ describe("water that no formula fixes", () => {
   });
 
   it("Prussian blue: the sheet expects it, and calls no mass with it wet", () => {
-    const plan = planPreparation({
-      equation: "FeCl3 + K4[Fe(CN)6] -> Fe4[Fe(CN)6]3 + KCl",
-      product: "Fe4[Fe(CN)6]3",
-      materials: [
-        { name: "ferric chloride", form: "FeCl3·6H2O" },
-        { name: "yellow prussiate", form: "K4[Fe(CN)6]·3H2O" },
-      ],
-      scale: { material: "ferric chloride", portion: "21.6 g" },
-    });
+    const plan = planPreparation(PRUSSIAN_BLUE);
     // 859.23 g/mol, and 16 × 18.015 more: 17.2 g × 1.335 = 22.9 g
     // what the liquor keeps is left out
     const comes = plan.steps.at(-1)!.target!.toNumber("g");

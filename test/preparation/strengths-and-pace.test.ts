@@ -2,6 +2,7 @@
 // hand; what is common practice of the bench has no source and says so.
 import { benchSheet, bottleLabel, type PlanRequest, planPreparation, type ShelfMaterial } from "preparative";
 import { describe, expect, it } from "vitest";
+import { COPPER_NITRATE } from "../data/common-requests";
 
 const vitriol = (dissolve?: ShelfMaterial["dissolve"]): PlanRequest => ({
   equation: "H2SO4 -> H2SO4",
@@ -159,17 +160,7 @@ describe("the next portion", () => {
   });
 
   it("of copper goes into nitric acid once the gas of the last has come and gone (common practice)", () => {
-    expect(
-      adding({
-        equation: "Cu + HNO3 -> Cu(NO3)2 + NO + H2O",
-        product: "Cu(NO3)2·3H2O",
-        materials: [
-          { name: "copper turnings", form: "Cu" },
-          { name: "nitric acid", form: "HNO3", strength: "30 %", excess: "5 %" },
-        ],
-        scale: { material: "copper turnings", portion: "6.35 g" },
-      }),
-    ).toMatch(/wait until its gas has come and gone/);
+    expect(adding(COPPER_NITRATE)).toMatch(/wait until its gas has come and gone/);
   });
 
   it("of chalk waits for the foam, half a minute at the least (common practice)", () => {

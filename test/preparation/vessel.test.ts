@@ -233,7 +233,12 @@ describe("an operation", () => {
       ["CaCO₃", "precipitated"],
       ["NaCl", "from the liquor"],
     ]);
-    expect(moles(done.left[0]!.pot.books.dissolved, ammonia!)).toBeCloseTo(0.1, 12);
+    expect(
+      moles(
+        done.left.flatMap(({ pot }) => pot.books.dissolved),
+        ammonia!,
+      ),
+    ).toBeCloseTo(0.1, 12);
     const crystals = empty.plusSolid(vitriol!, mol(0.1), "crystallised").plusDissolved(anhydrous!, mol(0.01));
     // 0.05 mol of water for 0.01 mol of salt: 0.90 g
     const enough = dry(crystals.plusWater(q("1 g")));

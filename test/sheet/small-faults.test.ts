@@ -1,6 +1,7 @@
 // Small faults of printed sheets that a bench chemist found on reading them; each held by what the trade does, with its source.
 import { benchSheet, type PlanRequest, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
+import { PRUSSIAN_BLUE, SILVER_CHLORIDE } from "../data/common-requests";
 
 const sheet = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
 
@@ -132,19 +133,9 @@ describe("one product on one sheet", () => {
 });
 
 describe("washing", () => {
-  const blue: PlanRequest = {
-    equation: "FeCl3 + K4[Fe(CN)6] -> Fe4[Fe(CN)6]3 + KCl",
-    product: "Fe4[Fe(CN)6]3",
-    materials: [
-      { name: "ferric chloride", form: "FeCl3·6H2O" },
-      { name: "yellow prussiate", form: "K4[Fe(CN)6]·3H2O" },
-    ],
-    scale: { material: "ferric chloride", portion: "21.6 g" },
-  };
-
   // Talbot, Quantitative Chemical Analysis: slimes form colloidal solutions with pure water, and are washed with volatile salts
   it("of a slime says what to do when it goes colloidal; a jelly of silica is washed in water", () => {
-    expect(sheet(blue)).toContain("put 1 g of ammonium acetate into each 100 mL of the water");
+    expect(sheet(PRUSSIAN_BLUE)).toContain("put 1 g of ammonium acetate into each 100 mL of the water");
     const silica = sheet({
       equation: "Na2SiO3 + HCl -> SiO2 + NaCl + H2O",
       product: "SiO2",
@@ -193,15 +184,7 @@ describe("washing", () => {
   });
 
   it("compares what a balance would print in the same words in milligrams", () => {
-    const silver = sheet({
-      equation: "AgNO3 + NaCl -> AgCl + NaNO3",
-      product: "AgCl",
-      materials: [
-        { name: "silver nitrate solution", form: "AgNO3", strength: "0.100 mol/L" },
-        { name: "table salt", form: "NaCl", excess: "10 %" },
-      ],
-      scale: { material: "silver nitrate solution", portion: "250 mL" },
-    });
+    const silver = sheet(SILVER_CHLORIDE);
     // 0.5 % of 3.58 g of silver chloride is 18 mg
     expect(silver).toMatch(/\d+ mg of NaCl and NaNO₃ stay in it, and 18 mg may\./);
   });

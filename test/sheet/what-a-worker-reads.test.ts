@@ -2,7 +2,7 @@
 // are common practice of the bench (no source) unless a line names another.
 import { benchSheet, bottleLabel, evaluateRun, type PlanRequest, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
-import { FOIL_ALUM } from "../data/foil-alum";
+import { FOIL_ALUM, PRUSSIAN_BLUE, SILVER_CHLORIDE } from "../data/common-requests";
 
 const sheetOf = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
 
@@ -33,16 +33,6 @@ const BLUE_VITRIOL: PlanRequest = {
   product: "CuSO4·5H2O",
   materials: [{ name: "root killer", form: "CuSO4·5H2O", assay: "97 %" }],
   scale: { material: "root killer", portion: "100 g" },
-};
-
-const PRUSSIAN_BLUE: PlanRequest = {
-  equation: "FeCl3 + K4[Fe(CN)6] -> Fe4[Fe(CN)6]3 + KCl",
-  product: "Fe4[Fe(CN)6]3",
-  materials: [
-    { name: "ferric chloride", form: "FeCl3·6H2O" },
-    { name: "yellow prussiate", form: "K4[Fe(CN)6]·3H2O" },
-  ],
-  scale: { material: "ferric chloride", portion: "21.6 g" },
 };
 
 describe("heat", () => {
@@ -101,15 +91,6 @@ describe("vessels", () => {
 });
 
 describe("ignition of a sample", () => {
-  const SILVER_CHLORIDE: PlanRequest = {
-    equation: "AgNO3 + NaCl -> AgCl + NaNO3",
-    product: "AgCl",
-    materials: [
-      { name: "silver nitrate solution", form: "AgNO3", strength: "0.100 mol/L" },
-      { name: "table salt", form: "NaCl", excess: "10 %" },
-    ],
-    scale: { material: "silver nitrate solution", portion: "250 mL" },
-  };
   const CEMENT_COPPER: PlanRequest = {
     equation: "CuSO4 + Fe -> Cu + FeSO4",
     product: "Cu",
@@ -215,15 +196,6 @@ describe("the drying limit", () => {
 
 describe("the hazards of a sheet", () => {
   const hazards = (sheet: string): string => /Hazards and protection -+ (.*?) Have ready/.exec(sheet)![1]!;
-  const SILVER: PlanRequest = {
-    equation: "AgNO3 + NaCl -> AgCl + NaNO3",
-    product: "AgCl",
-    materials: [
-      { name: "silver nitrate solution", form: "AgNO3", strength: "0.100 mol/L" },
-      { name: "table salt", form: "NaCl", excess: "10 %" },
-    ],
-    scale: { material: "silver nitrate solution", portion: "250 mL" },
-  };
   const alum = (metal: string): PlanRequest => ({
     equation: "Al + KOH + H2SO4 + H2O -> KAl(SO4)2·12H2O + H2",
     product: "KAl(SO4)2·12H2O",
@@ -237,7 +209,7 @@ describe("the hazards of a sheet", () => {
 
   it("say of thin solutions and of salts in the liquor no fire, and once what they dry to", () => {
     // silver nitrate of 0.1 mol/L is 0.1 × 169.87 / 1010 = 1.7 %: its bottles carry no flame over a circle (common practice)
-    const sheet = sheetOf(SILVER);
+    const sheet = sheetOf(SILVER_CHLORIDE);
     expect(sheet).not.toMatch(/H272|oxidiser \(H|no flame or spark|nothing near that burns|feeds a fire|P210|P220/);
     expect(sheet.split("dries to an oxidiser").length - 1).toBe(1);
     expect(hazards(sheet)).toContain("AgNO₃ + NaNO₃: dries to an oxidiser: do not let it dry on paper or cloth.");
@@ -245,7 +217,7 @@ describe("the hazards of a sheet", () => {
     expect(hazards(sheet)).toContain("Very toxic to aquatic life with long lasting effects (H410)");
     // the same salts as they are weighed are oxidisers
     const dry = sheetOf({
-      ...SILVER,
+      ...SILVER_CHLORIDE,
       materials: [
         { name: "silver nitrate", form: "AgNO3" },
         { name: "table salt", form: "NaCl", excess: "10 %" },

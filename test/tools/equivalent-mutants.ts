@@ -579,14 +579,14 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
   },
   {
     file: "solubility/crystallising/crop-balance.ts",
-    line: "let falling = per.filter(({ dry, s }) => dry.compare(s.times(left)) > 0);",
-    to: ["dry.compare(s.times(left)) >= 0"],
+    line: "let falls = salts.map(({ dry, perGram }) => dry > perGram * left);",
+    to: ["dry >= perGram * left"],
     why: "of a salt that is just saturated nothing precipitates either way",
   },
   {
     file: "solubility/crystallising/crop-balance.ts",
-    line: "falling = per.filter(({ dry, s }) => dry.compare(s.times(left)) > 0);",
-    to: ["dry.compare(s.times(left)) >= 0"],
+    line: "falls = salts.map(({ dry, perGram }, i) => falls[i]! || dry > perGram * left);",
+    to: ["dry >= perGram * left"],
     why: "of a salt that is just saturated nothing precipitates either way",
   },
   {

@@ -7,10 +7,13 @@ interface AgentRow {
   /** Names of anions. */
   readonly groups: readonly string[];
   readonly molecules: readonly string[];
+  /** Alcohol may be put to its salts, in water and without free acid of theirs. */
+  readonly mild?: true;
   readonly source: SourceKey;
 }
 
 export const AGENTS: readonly AgentRow[] = [
-  { as: "oxidiser", groups: ["permanganate", "chromate", "dichromate", "chlorate", "perchlorate", "hypochlorite", "chlorite", "bromate", "iodate", "peroxodisulfate", "nitrate", "nitrite"], molecules: ["H2O2", "Br2", "Cl2", "I2"], source: "commonPractice" },
+  { as: "oxidiser", groups: ["permanganate", "chromate", "dichromate", "chlorate", "perchlorate", "hypochlorite", "chlorite", "bromate", "peroxodisulfate"], molecules: ["H2O2", "Br2", "Cl2", "I2"], source: "commonPractice" },
+  { as: "oxidiser", groups: ["iodate", "nitrate", "nitrite"], molecules: [], mild: true, source: "commonPractice" },
   { as: "reducer", groups: ["sulfite", "hydrogensulfite", "disulfite", "dithionite", "thiosulfate", "hypophosphite", "ascorbate"], molecules: ["C6H8O6", "C6H12O6", "N2H4", "HCHO", "C2H5OH", "CH3CHO", "HCOOH"], source: "commonPractice" },
 ];

@@ -84,3 +84,13 @@ export const BASIC_SALTS: readonly BasicSaltsRow[] = [
   { metal: "Ni", solids: ["Ni2(OH)3Cl"], source: "memory" },
   { metal: "Mg", solids: ["Mg2(OH)3Cl·4H2O"], source: "memory" },
 ];
+
+/** Metals whose compounds leave poison in the air of a hot crucible: whatever they are with, or with these only. */
+export const POISON_VAPOUR: readonly {
+  readonly metals: readonly string[];
+  readonly withOneOf?: readonly string[];
+  readonly source: SourceKey;
+}[] = [
+  { metals: ["Hg", "As", "Cd", "Tl"], source: "commonPractice" },
+  { metals: ["Pb"], withOneOf: ["Cl", "Br", "I"], source: "commonPractice" },
+];

@@ -54,8 +54,8 @@ export function leadOf(
   }
   if (verdict === "does not go") return `it does not go: ${first}`;
   if (verdict === "unknown") {
-    const missing = reasons.filter(({ code }) => code === "missing").map(({ text }) => text.replace(/^missing: /, ""));
-    return `whether it goes is not known here, and the sheet takes the equation as it stands; missing: ${missing.join("; ") || "any figure"}`;
+    const missing = reasons.filter(({ code }) => code === "missing").map(({ text }) => text);
+    return `whether it goes is not known here, and the sheet takes the equation as it stands; ${missing.join("; ") || "every figure is missing"}`;
   }
   if (verdict !== "goes in part") return undefined;
   const part =

@@ -8,7 +8,7 @@ import { waterOf } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
 import { cite } from "../data/sources";
 import { type Batch, reactedPot } from "../planning/batch";
-import { exact, planned } from "../planning/exact";
+import { planned } from "../planning/exact";
 import { saturatedAt } from "../procedure/settling";
 import { massFor } from "../reaction/account";
 import { keyed } from "../reaction/species";
@@ -56,15 +56,12 @@ const isOnPairs = ({ verdict, reasons }: Ruling): boolean =>
 /** How a liquor with other salts parts: most of the product clean, little of it clean, or a mixture. */
 type Outcome = "clean" | "little" | "mixed";
 
-/** More than this of the product is most of it. */
-const MOSTLY = "50 %";
-
 /** What the work of the batch brings where other salts are in its liquor; undefined where it tells nothing of its own. */
 function byTheWork(ruling: Ruling, { crystallising }: Batch): Outcome | undefined {
   const parted = crystallising?.parted;
   if (parted === undefined || (ruling.verdict !== "goes" && ruling.verdict !== "goes in part")) return undefined;
   if (parted.purity.compare(planned("cleanCrop")) < 0) return "mixed";
-  return isOnPairs(ruling) ? (parted.share.compare(exact(MOSTLY)) < 0 ? "little" : "clean") : undefined;
+  return isOnPairs(ruling) ? (parted.share.compare(planned("mostly")) < 0 ? "little" : "clean") : undefined;
 }
 
 /** The crop in the figures of the steps. */

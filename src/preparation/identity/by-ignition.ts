@@ -4,6 +4,7 @@ import { type Formula, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { classesOfFormula, type HazardClass, madeOf } from "../../substance/internal";
+import { POISON_VAPOUR } from "../data/ignition";
 import { exact, planned } from "../planning/exact";
 import type { Candidate } from "../reaction/candidates";
 import { residueOf } from "./ignition";
@@ -24,18 +25,16 @@ export const isHeatSensitive = (formula: Formula): boolean => {
 };
 
 /** A cyanide, a cyanido complex or a thiocyanate gives off poison at red heat, whatever else it does. */
-const holdsCyanide = (formula: Formula): boolean => {
+export const holdsCyanide = (formula: Formula): boolean => {
   const { cyanide, groups } = madeOf(formula);
   return cyanide !== undefined || groups.has("thiocyanate");
 };
 
-/** Metals whose compounds leave poison in the air of a hot crucible, and lead as a halide. */
-const POISON_VAPOUR: readonly string[] = ["Hg", "As", "Cd", "Tl"];
-const HALOGENS: readonly string[] = ["Cl", "Br", "I"];
-
 const fumesWithMetal = ({ symbols }: Formula): boolean =>
-  symbols.some((one) => POISON_VAPOUR.includes(one)) ||
-  (symbols.includes("Pb") && symbols.some((one) => HALOGENS.includes(one)));
+  POISON_VAPOUR.some(({ metals, withOneOf }) => {
+    const isThere = metals.some((one) => symbols.includes(one));
+    return isThere && (withOneOf === undefined || withOneOf.some((one) => symbols.includes(one)));
+  });
 
 /** May a sample of it be ignited at a bench? */
 export const mayIgnite = (formula: Formula): boolean =>

@@ -1,12 +1,12 @@
 // Drying to constant mass: what the cake still has of liquid goes, what was dissolved in it stays.
 import type { Quantity } from "../../quantity";
 import type { Books } from "../contents/books";
-import type { Entry, SolidEntry } from "../contents/entry";
+import type { SolidEntry } from "../contents/entry";
 import { massOfWater } from "../contents/matter";
-import { Pot } from "../contents/pot";
+import type { Pot } from "../contents/pot";
 import { exact } from "../planning/exact";
 import { isVolatile } from "../reaction/fluids";
-import { type Done, done } from "./operation";
+import { type Done, done, evaporated, vapour } from "./operation";
 
 /** Crystal water that goes as water. */
 function withoutWater(
@@ -22,30 +22,22 @@ function withoutWater(
   return { solids: dry, water: all };
 }
 
-const leaves = ({ matter }: Entry): boolean => isVolatile(matter.formula);
-
 /** @param changes - solids beside the product that keep no crystal water where it is dried */
 export function dry(before: Pot, changes: (solid: SolidEntry) => boolean = () => false): Done {
-  const { dissolved, temperature, pressure } = before.books;
   const { solids, water } = withoutWater(before.books, changes);
-  const gone = dissolved.filter(leaves);
-  const dried = dissolved
-    .filter((one) => !leaves(one))
-    .reduce(
-      (pot, { matter, amount }) => {
-        const own = solids.find((one) => one.matter.core.key === matter.key);
-        const bound = own === undefined ? undefined : massOfWater(amount.times(own.matter.waters));
-        const left = bound === undefined ? undefined : pot.books.water.minus(bound);
-        // Its own solid takes it up, as far as there is water for that.
-        return own === undefined || left!.value.isNegative()
-          ? pot.plusSolid(matter, amount, "from the liquor")
-          : pot.with({ water: left! }).plusSolid(own.matter, amount, own.origin);
-      },
-      before.with({ dissolved: [], solids, water }),
-    );
-  const steam = gone.reduce(
-    (pot, { matter, amount }) => pot.plusDissolved(matter, amount),
-    Pot.empty(temperature, pressure).plusWater(dried.books.water),
+  const { rest, left: gone } = evaporated(before, isVolatile);
+  const dried = rest.books.dissolved.reduce(
+    (pot, { matter, amount }) => {
+      const own = solids.find((one) => one.matter.core.key === matter.key);
+      const bound = own === undefined ? undefined : massOfWater(amount.times(own.matter.waters));
+      const left = bound === undefined ? undefined : pot.books.water.minus(bound);
+      // Its own solid takes it up, as far as there is water for that.
+      return own === undefined || left!.value.isNegative()
+        ? pot.plusSolid(matter, amount, "from the liquor")
+        : pot.with({ water: left! }).plusSolid(own.matter, amount, own.origin);
+    },
+    before.with({ dissolved: [], solids, water }),
   );
-  return done("dry", before, dried.with({ water: exact("0 g") }), [], [{ what: "vapour", pot: steam }]);
+  const steam = vapour(before, dried.books.water);
+  return done("dry", before, dried.with({ water: exact("0 g") }), [], [steam, ...gone]);
 }

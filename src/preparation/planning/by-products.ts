@@ -13,7 +13,7 @@ import { boilingPoint, boilsLow, isGas } from "../reaction/fluids";
 import { coreOf, type Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { holdsCyanide } from "../safety/waste";
-import { isWasteMetal } from "../safety/waste-metals";
+import { isPoisonInWaste, isWasteMetal } from "../safety/waste-metals";
 import { exact, planned } from "./exact";
 
 /** A product beside the wanted one. */
@@ -116,9 +116,6 @@ function metalsToGo({ species, setting, dissolved }: Beside): string[] {
   );
 }
 
-/** Metals whose liquors go to the waste whole: what is boiled down from them keeps traces. */
-const POISONS: readonly string[] = ["Pb", "Cd", "Cr", "Ni", "Co", "Ba"];
-
 /** Part of the salt that runs off before any washing: what a thick sludge keeps goes with the washings, in much water. */
 function runsOff({ species, formed: { mass }, filtrate }: Beside): Quantity {
   const core = coreOf(species.formula);
@@ -143,7 +140,7 @@ function inTheLiquor(one: Beside): End {
   if (strength !== undefined && strength.compare(planned("worthBoiling")) < 0)
     return notKept("in the liquor", `the liquor has only ${twoFigures(strength)} of it: not worth the boiling`);
   const metals = metalsToGo(one);
-  const poison = metals.filter((symbol) => POISONS.includes(symbol));
+  const poison = metals.filter(isPoisonInWaste);
   if (poison.length > 0)
     return notKept("in the liquor", `the liquor contains ${poison.join(" and ")}: nothing is boiled down from it`);
   const first = metals.length === 0 ? "" : `, after all ${metals.join(" and ")} is precipitated`;

@@ -14,6 +14,7 @@ import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { isAntisolvent } from "../reaction/fluids";
 import { withAlcohol } from "../reaction/with-alcohol";
+import { densityAt } from "../shelf/strength";
 import { type Bench, POT } from "./bench";
 import { list } from "./words";
 
@@ -26,17 +27,14 @@ export type Antisolvent =
   /** Why not, in words; undefined where it is not known what alcohol does. */
   | { readonly volume?: undefined; readonly why: string | undefined; readonly oxidiser?: true };
 
-/** Groups that alcohol may be put to all the same, where no free acid of theirs is there. */
-const MILD: readonly string[] = ["nitrate", "nitrite", "iodate"];
-
 /** Is something dissolved that alcohol must not meet: an oxidiser, or nitric or perchloric acid? */
 const refusesAlcohol = ({ books }: Pot): boolean =>
   books.dissolved.some(({ matter: { formula } }) =>
     AGENTS.some(
-      ({ as, groups, molecules }) =>
+      ({ as, groups, molecules, mild }) =>
         as === "oxidiser" &&
         (isOneOf(formula, ...molecules) ||
-          groups.some((name) => (isAcid(formula) || !MILD.includes(name)) && madeOf(formula).groups.has(name))),
+          ((isAcid(formula) || mild !== true) && groups.some((name) => madeOf(formula).groups.has(name)))),
     ),
   );
 
@@ -85,12 +83,10 @@ export function washWithAlcohol(bench: Bench, airless: boolean): void {
 /** A vessel with a volume of alcohol and nothing else. */
 function alcoholOf({ pot: { books } }: Bench, volume: Quantity): Pot {
   const matter = matterOf(parseFormula(ALCOHOL));
-  const mass = volume.times(exact(DENSITY)).to("g");
+  const density = densityAt(matter.formula, exact("100 %"))!;
+  const mass = volume.times(density).to("g");
   return Pot.empty(books.temperature, books.pressure).plusDissolved(matter, mass.dividedBy(matter.molarMass).to("mol"));
 }
-
-/** OIML R 22 at 20 °C, as the table of densities has it. */
-const DENSITY = "0.789 g/mL";
 
 /** Is what is in a vessel wet with alcohol, or acetone? */
 export const isWetWithAlcohol = ({ books }: Pot): boolean =>

@@ -20,6 +20,9 @@ import type { Role } from "./roles";
 import { type Use, useOf } from "./use";
 import { celsius, type Hand, handOf } from "./words";
 
+/** Apparatus of a single step, beside vessel, filter and oven. */
+export type Apparatus = "dropping funnel" | "desiccator";
+
 /** What a procedure is worked from. */
 export interface Frame {
   readonly setting: Setting;
@@ -51,6 +54,7 @@ export interface Telling {
   readonly blank?: string;
   /** Alcohol that it takes, or may take, and that no pack of the plan brings. */
   readonly alcohol?: Quantity<"volume">;
+  readonly apparatus?: Apparatus;
   readonly care?: Care;
   /** The smallest vessel for it, where that of the batch is too small. */
   readonly largerVessel?: (look: Look) => Quantity<"volume"> | undefined;

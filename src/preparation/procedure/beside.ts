@@ -3,17 +3,13 @@
 
 import type { Formula } from "../../formula";
 import { isWater } from "../../formula/internal";
-import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { type Matter, matterOf } from "../contents/matter";
 import type { Account } from "../reaction/account";
 import { fateOf } from "../reaction/fate";
-import { isGas } from "../reaction/fluids";
+import { isGas, isVolatile } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
-
-/** What leaves with the steam. */
-const isFleeting = (formula: Formula): boolean => isOneOf(formula, "NH3", "HCl", "CH3COOH", "HCOOH", "CO2");
 
 /** A solute and its mass without crystal water. */
 interface Beside {
@@ -30,7 +26,7 @@ export function besideProduct(
   const own = matterOf(product.formula).core.key;
   const take = (formula: Formula, amount: Quantity): void => {
     const matter = matterOf(formula).core;
-    if (isWater(formula) || matter.key === own || isGas(formula, true) || isFleeting(formula)) return;
+    if (isWater(formula) || matter.key === own || isGas(formula, true) || isVolatile(formula)) return;
     if (!amount.isPositive() || fateOf(formula, temperature).precipitated === true) return;
     const dry = massOf({ matter, amount });
     const before = found.get(matter.key);

@@ -27,6 +27,10 @@ function keptOf({ pot, frame }: Bench, gas: Entry): Quantity | undefined {
   return most.compare(all) < 0 ? most : all;
 }
 
+/** A temperature, or what the contents have already. */
+const noColder = ({ pot: { books } }: Bench, at: Quantity<"temperature">): Quantity<"temperature"> =>
+  books.temperature.compare(at) > 0 ? books.temperature : at;
+
 /** Dissolved poison is warmed out into the trap, or blown out where warmth harms the product. */
 export function driveOut(bench: Bench, gases: readonly Entry[]): void {
   const { setting } = bench.frame;
@@ -50,8 +54,7 @@ export function driveOut(bench: Bench, gases: readonly Entry[]): void {
     });
     return;
   }
-  const { temperature } = bench.pot.books;
-  const to = temperature.compare(at) > 0 ? temperature : at;
+  const to = noColder(bench, at);
   bench.did(POT, heat(bench.pot, to), {
     target: to,
     say: () =>
@@ -67,9 +70,7 @@ export function ammoniaToDrive({ frame: { setting } }: Bench, dissolved: readonl
 
 /** The same driven over into the trap. */
 export function driveAmmonia(bench: Bench): void {
-  const at = warmestOf(bench.frame.setting)!;
-  const { temperature } = bench.pot.books;
-  const to = temperature.compare(at) > 0 ? temperature : at;
+  const to = noColder(bench, warmestOf(bench.frame.setting)!);
   const { rest, left } = evaporated(bench.pot.with({ temperature: to }), isAmmonia);
   bench.did(POT, done("heat", bench.pot, rest, [], left), {
     target: to,

@@ -208,6 +208,9 @@ export function combine(bench: Bench): void {
             ? alsoAdding(bench, i)
             : adding(bench, i, look, speaks),
       ...(hasVessel(bench, i) ? {} : { materials: [bench.name(i)], amounts: [bench.frame.portions[i]!] }),
+      ...(isLast && isClosed(bench) && bench.frame.feeds[i]!.how !== "solid" && !isLedIn(bench.material(i))
+        ? { apparatus: "dropping funnel" as const }
+        : {}),
       from: own,
       adds: !hasVessel(bench, i) && !bench.material(i).isSolution ? "solid" : "liquid",
       ...(isLast || giving ? { care: "mixing" as const } : {}),

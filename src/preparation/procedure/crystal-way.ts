@@ -36,20 +36,16 @@ export interface Start {
 
 /** Where a liquor may be filtered if it is too cold in the room. */
 const WARMER = ["25 °C", "30 °C", "35 °C", "40 °C", "45 °C", "50 °C", "55 °C", "60 °C"];
-/** Kelvin between hot and cold below which nothing is gained by cooling. */
-const APART = 15;
 /** How much more water is tried at a time, and how often. */
 const MORE = 1.06;
 const TIMES = 36;
-/** A way that is colder by nothing but the room is taken before one that keeps the liquor warm. */
-const WARM_WORK = 0.9;
 /** What rounding leaves in a hot liquor that is just saturated, of the product. */
 const ROUNDING = 0.005;
 
 /** Temperatures above a cold one at which a liquor may be filtered, the coldest first. */
 export const warmerThan = (cold: Temperature, hot: Temperature): Temperature[] =>
   WARMER.map((text) => exact(text) as Temperature).filter(
-    (at) => at.compare(cold) > 0 && at.toNumber("°C") <= hot.toNumber("°C") - APART,
+    (at) => at.compare(cold) > 0 && at.plus(planned("coolsBy")).compare(hot) <= 0,
   );
 
 /** Share that stays dissolved, so much that its liquor can be drained from the crystals. */
@@ -123,6 +119,7 @@ export function cleanWay(
   const asItIs: Way = { ...first, factor: 1, cold };
   const pure = planned("cleanCrop").toNumber("");
   const least = planned("leastCrop").toNumber("");
+  const warmer = planned("warmFilter").toNumber("");
   const parted = besides.length === 0 ? undefined : partedOn(asItIs, product, besides, hot);
   if (besides.length === 0 || (parted !== undefined && parted.purity >= pure)) return asItIs;
   const solid = saturatedAt(product.matter, cold)?.solid.key;
@@ -137,7 +134,7 @@ export function cleanWay(
       for (let k = 0, factor = 1; k < TIMES; k += 1, factor *= MORE) {
         const found = partedBy(product, besides, factor * grams, how);
         if (found === undefined || found.purity < pure) continue;
-        const worth = found.share * (at === cold ? 1 : WARM_WORK);
+        const worth = found.share * (at === cold ? 1 : warmer);
         if (found.share >= least && worth > (best?.worth ?? 0)) best = { start, factor, at, worth };
       }
     }

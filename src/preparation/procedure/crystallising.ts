@@ -107,9 +107,6 @@ function bestCooling(formula: Formula, theory: Quantity<"mass">, usual: Temperat
   return { hot, cooling };
 }
 
-/** Kelvin above a change of hydrate at which a liquor is still filtered in time. */
-const SAFELY = 3;
-
 /** Where a liquor is filtered. */
 interface Filtered {
   readonly cold: Temperature;
@@ -130,14 +127,11 @@ function coldFor(product: Matter, room: Temperature, hot: Temperature): Filtered
     ({ celsius, above }) => celsius > room.toNumber("°C") && above !== undefined && watersOf(above) <= asked,
   );
   if (change === undefined) return { cold: room };
-  const cold = warmerThan(room, hot).find((at) => at.toNumber("°C") >= change.celsius + SAFELY);
-  if (cold === undefined) return { cold: room };
   const notBelow = exact(`${change.celsius} °C`) as Temperature;
+  const cold = warmerThan(room, hot).find((at) => at.minus(notBelow).compare(planned("aboveChange")) >= 0);
+  if (cold === undefined) return { cold: room };
   return { cold, notBelow, isBlind: saturatedAt(product, cold) === undefined };
 }
-
-/** Most of a salt that is evaporated dry rather than cooled, where nothing is beside it. */
-const FLAT = "25 %";
 
 /** Is the hydrate what stands at the boil, by the changes of the table? Evaporated it stays what it is. */
 function standsHot(product: Matter): boolean {
@@ -159,13 +153,13 @@ function startsOf(
   const { share } = cooling.crop;
   const clear: Start = { water: cooling.totalWater, intoCrystals: false };
   const asked = parseFormula(cooling.crop.formula).hasSameComposition(product.formula);
-  if (share.compare(exact(FLAT)) < 0 && product.waters.isZero() && asked && !isMixed) return [];
+  if (share.compare(planned("flatCooling")) < 0 && product.waters.isZero() && asked && !isMixed) return [];
   if (share.compare(planned("poorCrop")) >= 0) return [clear];
   const [hotOne, coldOne] = [saturatedAt(product, hot)?.solid, saturatedAt(product, cold)?.solid];
   // boiled down further another hydrate would come, which turns into this one slowly or not at all
   const isSame = hotOne !== undefined && hotOne.key === coldOne?.key;
   const isLess = little !== undefined && little.compare(cooling.totalWater) < 0;
-  if (!isLess || !(isSame || share.compare(exact(FLAT)) < 0)) return [clear];
+  if (!isLess || !(isSame || share.compare(planned("flatCooling")) < 0)) return [clear];
   return [...into, clear];
 }
 

@@ -42,6 +42,7 @@ export function finish(bench: Bench): void {
     care: "drying",
     blank: "dried",
     limit: () => (isAirless(product.formula) ? undefined : upTo),
+    ...(isAirless(product.formula) ? { apparatus: "desiccator" as const } : {}),
     say: () =>
       `${howToDry(bench, product.formula, upTo === undefined ? "at room temperature" : `at no more than ${celsius(upTo)} (${why})`)}${runs} until two weighings ${isAirless(product.formula) || isInRoom(upTo) ? "three hours" : "half an hour"} apart differ by less than ${planned("constantMass")}${care}.`,
   });

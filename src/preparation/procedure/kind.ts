@@ -12,7 +12,7 @@ import { madeOf } from "../../substance/internal";
 import { NOT_WARM, type NotWarmRow } from "../data/products";
 import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { exact, planned } from "../planning/exact";
-import { isAcid, isAmmonia, isMetal } from "../reaction/acids";
+import { isAcid, isAmmonia, isAnionOfStrongAcid, isMetal } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
 import { firedOxide } from "../reaction/fired-oxide";
 import { gasRow, isGas } from "../reaction/fluids";
@@ -38,13 +38,12 @@ export function isBase(formula: Formula): boolean {
   const metal = symbols.some((s) => !isNonmetal(s));
   if (isAmmonia(formula)) return true;
   const isLight = symbols.every((s) => !isNonmetal(s) || ["C", "H", "O"].includes(s));
-  return metal && isLight && !madeOf(formula).organic && !isOfAcidAnion(formula);
+  return metal && isLight && !madeOf(formula).organic && !isOfStrongAcid(formula);
 }
 
-/** Salts of strong acids with the metal in the anion: acid takes no base from them. */
-const ACID_ANIONS = ["dichromate", "permanganate"];
-
-const isOfAcidAnion = (formula: Formula): boolean => ACID_ANIONS.some((name) => madeOf(formula).groups.has(name));
+/** A salt of a strong acid with the metal in the anion, as permanganate is: acid takes no base from it. */
+const isOfStrongAcid = (formula: Formula): boolean =>
+  constitutionOf(formula).anions.some((anion) => isAnionOfStrongAcid(anion.formula));
 
 /** A salt that still has acid hydrogen: an excess of base makes another one of it. */
 export const isAcidSalt = (formula: Formula): boolean =>

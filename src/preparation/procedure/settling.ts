@@ -6,7 +6,7 @@ import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { trySolubilityOf } from "../../solubility";
-import { settleSalts } from "../../solubility/internal";
+import { fallingFrom, settleSalts } from "../../solubility/internal";
 import type { Entry } from "../contents/entry";
 import { type Matter, massOfWater, matterOf } from "../contents/matter";
 import type { Coming } from "../operation/concentrate";
@@ -100,22 +100,13 @@ export function balanceOf(
   water: number,
   at: Quantity<"temperature">,
 ): { readonly dry: number[]; readonly solids: number[]; readonly water: number } | undefined {
-  const per = salts.map(({ dry, matter }) => ({ dry, figure: saturatedAt(matter, at) }));
-  let left = water;
-  let falling = per.map(({ dry, figure }) => figure !== undefined && dry > figure.perGram * left);
-  for (let known = -1; known !== falling.filter(Boolean).length; ) {
-    known = falling.filter(Boolean).length;
-    // left = water - sum of binds (dry - perGram left), over what falls
-    let [free, keep] = [water, 1];
-    per.forEach(({ dry, figure }, i) => {
-      if (!falling[i] || figure === undefined) return;
-      free -= figure.binds * dry;
-      keep -= figure.binds * figure.perGram;
-    });
-    if (free <= 0 || keep <= 0) return undefined;
-    left = free / keep;
-    falling = per.map(({ dry, figure }, i) => falling[i]! || (figure !== undefined && dry > figure.perGram * left));
-  }
-  const out = per.map(({ dry, figure }, i) => (falling[i] ? dry - figure!.perGram * left : 0));
-  return { dry: out, solids: out.map((dry, i) => dry * (1 + (per[i]!.figure?.binds ?? 0))), water: left };
+  const per = salts.map(({ dry, matter }) => {
+    const figure = saturatedAt(matter, at);
+    // what no table has a figure for stays where it is
+    return { dry, perGram: figure?.perGram ?? Number.POSITIVE_INFINITY, binds: figure?.binds ?? 0 };
+  });
+  const { falls, water: left } = fallingFrom(per, water);
+  if (left === undefined) return undefined;
+  const out = per.map(({ dry, perGram }, i) => (falls[i] ? dry - perGram * left : 0));
+  return { dry: out, solids: out.map((dry, i) => dry * (1 + per[i]!.binds)), water: left };
 }

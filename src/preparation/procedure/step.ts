@@ -10,7 +10,7 @@ import type { Operation } from "../operation/operation";
 import { isAcid } from "../reaction/acids";
 import type { StepCaution, StepCautions } from "../safety/step-cautions";
 import { isWetWithAlcohol } from "./alcohol";
-import type { Care, Draft, Look } from "./bench";
+import type { Apparatus, Care, Draft, Look } from "./bench";
 
 /** What left a vessel in a step. */
 export interface LeftContents {
@@ -38,6 +38,8 @@ export interface ProcedureStep {
   readonly amounts: readonly (Quantity<"mass"> | Quantity<"volume">)[];
   /** Alcohol that it takes, or may take, and that no pack of the plan brings. */
   readonly alcohol: Quantity<"volume"> | undefined;
+  /** Apparatus that it takes beside vessel, filter and oven. */
+  readonly apparatus: Apparatus | undefined;
   /** What it should come to: a temperature, a mass, a strength. */
   readonly target: Quantity<"temperature" | "mass" | "volume" | StrengthDimension> | undefined;
   /** What not to pass: the warmest, the shortest time. */
@@ -132,6 +134,7 @@ export function stepsOf(
       materials: () => frozen([...(draft.materials ?? [])]),
       amounts: () => frozen([...(draft.amounts ?? [])]),
       alcohol: () => draft.alcohol,
+      apparatus: () => draft.apparatus,
       target: () => draft.target,
       limit: () => draft.limit?.(look),
       cautions: () => cautionsOf(draft, isFirst, cautions(), formulaOf, addings()),

@@ -4,6 +4,7 @@ import type { Formula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { madeOf } from "../../substance/internal";
 import { type FumeGround, type FumeRow, IGNITION_FUMES } from "../data/work-cautions";
+import { holdsCyanide } from "../identity/by-ignition";
 import { residueOf } from "../identity/ignition";
 
 const holds = (formula: Formula, symbol: string): boolean => formula.count(symbol).n !== 0n;
@@ -14,7 +15,7 @@ const GIVES_OFF: Readonly<Record<FumeGround, (formula: Formula) => boolean>> = {
   "nitrogen oxides": (formula) => ["nitrate", "nitrite"].some((name) => madeOf(formula).groups.has(name)),
   ammonia: (formula) => madeOf(formula).ammonium || madeOf(formula).ammonia,
   organic: (formula) => madeOf(formula).organic,
-  cyanide: (formula) => madeOf(formula).cyanide !== undefined || madeOf(formula).groups.has("thiocyanate"),
+  cyanide: holdsCyanide,
   chlorine: (formula) => holds(formula, "Cl"),
   carbonate: (formula) => madeOf(formula).groups.has("carbonate"),
 };

@@ -54,7 +54,7 @@ const wrongPortion = (name: string, portion: Quantity, needs: string): PlanError
   });
 
 /** Density of a solution by the tables near 20 °C. */
-function densityAt(form: Formula, w: Quantity | undefined): Quantity | undefined {
+export function densityAt(form: Formula, w: Quantity | undefined): Quantity | undefined {
   if (w === undefined) return undefined;
   const found = attempt(() => densityOfSolution(form, w as Quantity<"mass fraction">));
   return found.ok ? found.value : undefined;

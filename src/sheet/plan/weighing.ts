@@ -87,8 +87,8 @@ const gasSources = ({ plan, words }: OnPaper): string[] =>
 
 /** What a liquid is let into a closed flask from. */
 const droppingFunnel = (on: OnPaper): string[] =>
-  on.plan.steps.flatMap(({ text, put }) => {
-    const volume = text.includes("dropping funnel") ? put[0]?.volume : undefined;
+  on.plan.steps.flatMap(({ apparatus, put }) => {
+    const volume = apparatus === "dropping funnel" ? put[0]?.volume : undefined;
     return volume === undefined ? [] : [filled(on.words.droppingFunnel, { size: jugFor(on, volume) })];
   });
 
@@ -137,7 +137,7 @@ export function kitOf(on: OnPaper): string[] {
     ...alcohols(on),
     ...tests.map((step) => filled(words.reagents, { step: numberOf(plan, step) })),
     ...(does("dry") ? [words.tray] : []),
-    ...(drying?.text.includes("desiccator") ? [words.desiccator] : []),
+    ...(drying?.apparatus === "desiccator" ? [words.desiccator] : []),
     ...(upTo !== undefined && upTo.compare(room) > 0
       ? [filled(words.oven, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]
       : []),

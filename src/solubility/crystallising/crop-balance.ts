@@ -98,6 +98,42 @@ function boundBy({ solidPhase, formula }: Saturation): Quantity | undefined {
   return solid.isHydrate ? quantity("1").dividedBy(shareOf(solid)).minus("1") : undefined;
 }
 
+/** One of several salts in plain grams. */
+interface PlainSalt {
+  /** Anhydrous salt, dissolved or not. */
+  readonly dry: number;
+  /** Grams of it that a gram of water keeps. */
+  readonly perGram: number;
+  /** Grams of water that a gram of it binds as it precipitates. */
+  readonly binds: number;
+}
+
+/**
+ * Which of the salts precipitate from so much water, and the water that is left: undefined where their crystals would bind all of it.
+ * A hydrate that precipitates leaves less water for all, so that one may bring out another.
+ */
+export function fallingFrom(
+  salts: readonly PlainSalt[],
+  water: number,
+): { readonly falls: readonly boolean[]; readonly water: number | undefined } {
+  let left = water;
+  let falls = salts.map(({ dry, perGram }) => dry > perGram * left);
+  for (let known = -1; known !== falls.filter(Boolean).length; ) {
+    known = falls.filter(Boolean).length;
+    // left = water - sum of binds (dry - perGram left), over what precipitates
+    let [free, keep] = [water, 1];
+    salts.forEach(({ dry, perGram, binds }, i) => {
+      if (!falls[i]) return;
+      free -= binds * dry;
+      keep -= binds * perGram;
+    });
+    if (free <= 0 || keep <= 0) return { falls, water: undefined };
+    left = free / keep;
+    falls = salts.map(({ dry, perGram }, i) => falls[i]! || dry > perGram * left);
+  }
+  return { falls, water: left };
+}
+
 /**
  * What precipitates from a liquor of several salts that each keep their own solubility, as anhydrous masses in the order
  * given (0 g for a salt that all stays), and the water left. A hydrate that precipitates leaves less water for all.
@@ -112,27 +148,25 @@ export function settleSalts(
     bound: boundBy(solubility),
     solubility,
   }));
-  let left = water;
-  let falling = per.filter(({ dry, s }) => dry.compare(s.times(left)) > 0);
-  let known: number;
-  do {
-    known = falling.length;
-    // left = water − sum of bound (dry − s left), over the hydrates that precipitate
-    let [free, keep]: [Quantity, Quantity] = [water, quantity("1")];
-    for (const { dry, s, bound } of falling) {
-      if (bound === undefined) continue;
-      free = free.minus(bound.times(dry));
-      keep = keep.minus(bound.times(s));
-    }
-    if (falling.every(({ bound }) => bound === undefined)) break;
-    if (!free.isPositive() || !keep.isPositive()) throw setsSolid(falling.map(({ solubility }) => solubility));
-    left = free
-      .dividedBy(keep)
-      .named({ label: "water left in the liquor", rule: "water − crystal water of the solids" });
-    falling = per.filter(({ dry, s }) => dry.compare(s.times(left)) > 0);
-  } while (known < falling.length);
+  const { falls, water: some } = fallingFrom(
+    per.map(({ dry, s, bound }) => ({
+      dry: dry.toNumber("g"),
+      perGram: s.toNumber(""),
+      binds: bound?.toNumber("") ?? 0,
+    })),
+    water.toNumber("g"),
+  );
+  const falling = per.filter((_, i) => falls[i]);
+  if (some === undefined) throw setsSolid(falling.map(({ solubility }) => solubility));
+  const hydrates = falling.flatMap(({ dry, s, bound }) => (bound === undefined ? [] : [{ dry, s, bound }]));
+  const free = hydrates.reduce((all, { dry, bound }) => all.minus(bound.times(dry)), water);
+  const keep = hydrates.reduce((all, { s, bound }) => all.minus(bound.times(s)), quantity("1") as Quantity);
+  const left =
+    hydrates.length === 0
+      ? water
+      : free.dividedBy(keep).named({ label: "water left in the liquor", rule: "water − crystal water of the solids" });
   return {
-    solids: per.map((salt) => (falling.includes(salt) ? salt.dry.minus(salt.s.times(left)) : quantity("0 g"))),
+    solids: per.map(({ dry, s }, i) => (falls[i] ? dry.minus(s.times(left)) : quantity("0 g"))),
     water: left,
   };
 }

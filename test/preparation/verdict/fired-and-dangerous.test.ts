@@ -9,6 +9,7 @@ import {
   whatToMeasureNext,
 } from "preparative";
 import { describe, expect, it } from "vitest";
+import { PRUSSIAN_BLUE } from "../../data/common-requests";
 
 function run(request: PlanRequest, share: number) {
   const plan = planPreparation(request);
@@ -53,15 +54,6 @@ describe("a verdict of what was fired", () => {
 });
 
 describe("what to measure next", () => {
-  const blue: PlanRequest = {
-    equation: "FeCl3 + K4[Fe(CN)6] -> Fe4[Fe(CN)6]3 + KCl",
-    product: "Fe4[Fe(CN)6]3",
-    materials: [
-      { name: "ferric chloride", form: "FeCl3·6H2O" },
-      { name: "yellow prussiate", form: "K4[Fe(CN)6]·3H2O" },
-    ],
-    scale: { material: "ferric chloride", portion: "21.6 g" },
-  };
   const iodide: PlanRequest = {
     equation: "Pb(NO3)2 + KI -> PbI2 + KNO3",
     product: "PbI2",
@@ -73,14 +65,14 @@ describe("what to measure next", () => {
   };
 
   it("is never to ignite a cyanide, its prussiate, or lead iodide, whose vapour is poison", () => {
-    for (const request of [blue, iodide])
+    for (const request of [PRUSSIAN_BLUE, iodide])
       for (const share of [0.7, 0.9, 1.05, 1.2]) {
         const { verdict } = run(request, share);
         const tests = whatToMeasureNext(verdict).map(({ does }) => does);
         expect(tests.join("\n")).not.toMatch(/ignite/);
         expect(verdict[0]!.without).toContain("product in fire");
       }
-    const heated = whatToMeasureNext(run(blue, 1.05).verdict).map(({ does }) => does);
+    const heated = whatToMeasureNext(run(PRUSSIAN_BLUE, 1.05).verdict).map(({ does }) => does);
     expect(heated).not.toContain("heat a weighed sample of the starting material");
   });
 
