@@ -50,6 +50,16 @@ export const ACID_TAKES: readonly AcidTakesRow[] = [
   { metal: "Al", sulfate: "Al2(SO4)3", warm: true, source: "commonPractice" },
 ];
 
+/**
+ * Ligands whose plain salt with the metal hardly dissolves and stands in the way of the complex: its solution is hot, and the metal
+ * goes into it. Never a cyanide, and no ammonia, which heat drives out.
+ */
+export const MIXED_HOT = { anions: ["C2O4^2-"], at: "85 °C", source: "commonPractice" } as const satisfies {
+  anions: readonly string[];
+  at: string;
+  source: SourceKey;
+};
+
 /** Metals that dilute sulfuric acid leaves alone. */
 export const ACID_LEAVES = { metals: ["Cu", "Ag", "Au", "Hg", "Pt", "Pd", "Bi", "Sb"], source: "commonPractice" } as const;
 
@@ -74,6 +84,15 @@ export const SLOW_IN_THE_COLD: readonly SlowRow[] = [
 
 /** Solids that go on by themselves once heat has started them, and throw their residue about. */
 export const RUNS_BY_ITSELF = { formulas: ["(NH4)2Cr2O7"], filled: "10 %", source: "commonPractice" } as const;
+
+/** Metals that dilute or cold acid hardly dissolves: the acid is used as strong as it is, and warm. */
+export const SLOW_IN_ACID = {
+  metals: ["Sn"],
+  acid: "HCl",
+  at: "80 °C",
+  time: "an hour to some hours",
+  source: "commonPractice",
+} as const;
 
 /** Oxides that acid dissolves hardly in the cold. */
 export const WARM_IN_ACID = {

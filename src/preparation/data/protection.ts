@@ -15,6 +15,10 @@ export interface ProtectionRow {
   readonly text?: string;
   /** The last wash of the cake is with alcohol, where that does not dissolve it. */
   readonly alcohol?: true;
+  /** Acid of which a little stays in the liquor until the crystals are off. */
+  readonly acid?: string;
+  /** Plain water turns its crystals basic: they are not rinsed. */
+  readonly noWater?: true;
   /** No air is sucked through it, and it dries in a closed vessel. */
   readonly airless?: true;
   readonly source: SourceKey;
@@ -24,7 +28,9 @@ export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Fe^2+", "Sn^2+"], when: "dissolving", text: "use boiled-out water with a few drops of dilute acid, so that neither air nor water changes it", source: "commonPractice" },
   { cations: ["Na+", "K+"], groups: ["stearate", "palmitate", "oleate"], when: "dissolving", text: "in hot water (60 to 80 °C): cold, soap swells and does not get clear", source: "commonPractice" },
   { cations: ["Fe^2+"], when: "crystallising", text: "keep the liquor covered and just acid with a few drops of dilute acid, or air oxidises it to iron(III)", source: "commonPractice" },
-  { cations: ["Al^3+", "Zn^2+", "Mg^2+", "Fe^3+"], groups: ["chloride"], when: "crystallising", text: "keep it acid with a little hydrochloric acid: neutral it loses hydrogen chloride as it is boiled down, and a basic chloride is left", source: "commonPractice" },
+  { cations: ["Al^3+", "Zn^2+", "Mg^2+", "Fe^3+"], groups: ["chloride"], when: "crystallising", acid: "HCl", text: "keep it acid with a little hydrochloric acid: neutral it loses hydrogen chloride as it is boiled down, and a basic chloride is left", source: "commonPractice" },
+  { cations: ["Sn^2+"], groups: ["chloride"], when: "crystallising", acid: "HCl", noWater: true, text: "keep it strongly acid with hydrochloric acid to the end, covered from the air: with too little acid it turns cloudy, and a basic chloride is left", source: "commonPractice" },
+  { cations: ["Zn^2+", "Cu^2+", "Pb^2+", "Al^3+"], groups: ["acetate"], when: "crystallising", acid: "CH3COOH", text: "keep it smelling of acetic acid, with a few drops more as the smell goes, and do not boil it hard: without free acid a basic acetate separates", source: "commonPractice" },
   { cations: ["Fe^3+", "Bi^3+", "Ti^4+", "Sn^4+"], when: "dissolving", text: "put a few drops of dilute acid into the water first, so that it does not hydrolyse", source: "commonPractice" },
   { cations: ["Mn^2+", "Co^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
   { cations: ["Cu+"], groups: ["chloride", "bromide"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },

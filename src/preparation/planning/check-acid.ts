@@ -2,12 +2,26 @@
 // leaves the product.
 
 import { isAcidSalt } from "../procedure/kind";
+import { acidKeptWith } from "../procedure/protection";
 import { isByLye } from "../procedure/roles";
 import { isAcid, isMetal } from "../reaction/acids";
 import { isVolatile } from "../reaction/fluids";
 import { type Check, check, shown, type Watched } from "./check";
 import { planned } from "./exact";
 import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
+
+/** A salt that turns basic in a liquor without free acid. */
+function acidKept({ setting: { product } }: Watched, acid: Feeding, solid: Feeding): Check {
+  const why = `it keeps the ${product.name} from turning basic; what is left of it leaves as the crystals dry`;
+  if (isOver(acid)) return check(`${shown(leftOf(acid))} of ${calledLeft(acid)} is left free: ${why}`, leftOf(acid));
+  const usual = `${shown(planned("usualExcess"), 2)} excess of ${acid.material.shelf.name} is usual: ${why}`;
+  return isOver(solid)
+    ? check(
+        `${shown(leftOf(solid))} of ${solid.material.shelf.name} is over, and the liquor free of acid; ${usual}`,
+        leftOf(solid),
+      )
+    : check(`no excess is planned; ${usual}`, planned("usualExcess"));
+}
 
 /** What a neutralisation is watched for. */
 export function neutralisation(watched: Watched): Check[] {
@@ -23,6 +37,7 @@ export function neutralisation(watched: Watched): Check[] {
         : check(`no excess of ${name}: it would make another salt of the product`),
     ];
   const free = (one: Feeding): string => `${shown(leftOf(one))} of ${calledLeft(one)}`;
+  if (acidKeptWith(watched.setting.product.formula) !== undefined) return [acidKept(watched, acid, solid)];
   if (isOver(acid) && isVolatile(acid.material.form))
     return [
       check(
@@ -96,10 +111,12 @@ export function metalAndAcid(watched: Watched): Check[] {
   if (isOver(metal))
     checks.push(
       check(
-        `filter ${shown(leftOf(metal))} of ${name} off at the end: it keeps the liquor reduced and free of acid`,
+        `filter ${shown(leftOf(metal))} of ${name} off at the end: it keeps the liquor reduced${acidKeptWith(watched.setting.product.formula) === undefined ? " and free of acid" : "; it uses the acid up, so the filtered liquor is given some more"}`,
         leftOf(metal),
       ),
     );
+  else if (acidKeptWith(watched.setting.product.formula) !== undefined)
+    checks.push(check("the metal runs out: the liquor stays acid, as this product asks for", metal.supplied.excess));
   else if (!isByLye(watched.setting, watched.roles))
     checks.push(
       check(

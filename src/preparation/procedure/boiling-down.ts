@@ -9,6 +9,7 @@ import { type Bench, POT } from "./bench";
 import { filterHot } from "./clearing";
 import { type Crystals, crystalsFrom, saidHot } from "./coming";
 import type { Crystallising } from "./crystallising";
+import { keptFrom } from "./keeping";
 import { notWarmOf } from "./kind";
 import { saturatedAt } from "./settling";
 import { celsius, percent } from "./words";
@@ -35,6 +36,7 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
   const warmest = notWarmOf(product.formula)?.upTo;
   const done = concentrate(bench.pot, off, hot, beside);
   const { mass, books } = done.after;
+  const kept = keptFrom(bench);
   const how =
     warmest === undefined
       ? "Boil the liquor down, stirring,"
@@ -48,7 +50,7 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
         intoCrystals
           ? whyInto(crystallising, crystalsFrom(bench, done.after, cold), product.name)
           : whyNoHotter(crystallising, product.formula)
-      }${saidHot(bench, beside)}.`,
+      }${saidHot(bench, beside)}${kept}.`,
   });
 }
 

@@ -5,21 +5,23 @@ import type { Quantity } from "../../quantity";
 import { type Matter, matterOf } from "../contents/matter";
 import { less, Pot } from "../contents/pot";
 import type { Term } from "../contents/react";
-import { WARM_IN_ACID } from "../data/firing";
+import { MIXED_HOT, SLOW_IN_ACID, WARM_IN_ACID } from "../data/firing";
 import { added, type Reaction, reacted } from "../operation/add";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
 import { isAcid, isLye } from "../reaction/acids";
 import { isGas, isLedIn } from "../reaction/fluids";
-import type { Species } from "../reaction/species";
+import { formulaFrom, type Species } from "../reaction/species";
 import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask";
+import { isSlowMetal } from "./feed-single";
 import { putInto, putWater, vesselIn } from "./filling";
 import { isAcidSalt, notWarmOf } from "./kind";
 import { nextPortion, warmedForStart } from "./late-start";
 import { escapes, leading } from "./leading";
+import { inTheWay } from "./mixed-hot";
 import { withOtherSolids } from "./other-solid";
 import { acidsUsed, baseLeft, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
 import { inOrder } from "./roles";
@@ -183,8 +185,10 @@ export function combine(bench: Bench): void {
     // Charcoal that is to help an oxidiser along is there before it.
     if (isLast && roles[i] === "oxidiser") putAsides(bench, "charcoal");
     if (isLast) warmedForStart(bench, i);
+    if (isLast && roles[i] === "metal salt") warmedLigand(bench);
     if (isLast && roles.includes("acid") && isOneOf(bench.material(i).form, ...WARM_IN_ACID.oxides))
       warmed(bench, bench.name(i));
+    if (isLast && isSlowMetal(bench.material(i), setting)) warmed(bench, bench.name(i), SLOW_IN_ACID.at);
     const own = vesselOf(bench, i);
     const giving = stage !== undefined && roles[i] === "metal";
     const shared =
@@ -234,9 +238,21 @@ export function combine(bench: Bench): void {
   putAsides(bench, "charcoal");
 }
 
+/** A ligand that meets its metal hot. */
+function warmedLigand(bench: Bench): void {
+  const salt = inTheWay(bench.frame.setting, bench.frame.roles);
+  if (salt === undefined) return;
+  const at = exact(MIXED_HOT.at) as Quantity<"temperature">;
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    say: () =>
+      `Warm the contents to ${celsius(at)} and keep them there, stirring: cold, ${formulaFrom(salt).toUnicode()} precipitates and hardly dissolves again.`,
+  });
+}
+
 /** Acid that hardly takes an oxide in the cold. */
-function warmed(bench: Bench, name: string): void {
-  const at = exact(WARM_IN_ACID.at) as Quantity<"temperature">;
+function warmed(bench: Bench, name: string, to: string = WARM_IN_ACID.at): void {
+  const at = exact(to) as Quantity<"temperature">;
   if (bench.pot.books.temperature.compare(at) >= 0) return;
   bench.did(POT, heat(bench.pot, at), {
     target: at,

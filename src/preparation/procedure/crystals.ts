@@ -13,7 +13,7 @@ import { clearHot } from "./clearing";
 import { type Crystals, comingHot, crystalsFrom, saidAlong, solutesOf } from "./coming";
 import type { Crystallising } from "./crystallising";
 import { evaporate } from "./evaporating";
-import { protectionOf } from "./protection";
+import { keptFrom } from "./keeping";
 import { filterAndRinse } from "./rinsing";
 import { secondCrop } from "./second-crop";
 import { seedLiquor } from "./seeding";
@@ -53,13 +53,11 @@ function hasCooled({ drafts }: Bench): boolean {
 function warm(bench: Bench, hot: Quantity<"temperature">): void {
   const isHot = bench.pot.books.temperature.compare(hot) >= 0;
   if (isHot && !hasCooled(bench)) return;
+  const kept = keptFrom(bench);
   bench.did(POT, heat(bench.pot, hot), {
     care: "isolating",
     target: hot,
-    say: () => {
-      const kept = protectionOf(bench.frame.setting.product.formula, "crystallising");
-      return `Warm the liquor to ${celsius(hot)}${isHot ? " again" : ""}, stirring${kept === undefined ? "" : `; ${kept}`}.`;
-    },
+    say: () => `Warm the liquor to ${celsius(hot)}${isHot ? " again" : ""}, stirring${kept}.`,
   });
 }
 

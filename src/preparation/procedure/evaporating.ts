@@ -5,6 +5,7 @@ import { concentrate } from "../operation/concentrate";
 import { exact } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { limited } from "./coming";
+import { keptFrom } from "./keeping";
 import { notWarmOf } from "./kind";
 import { celsius } from "./words";
 
@@ -26,6 +27,7 @@ export function evaporate(
   const off = bound.reduce((all, one) => all.minus(one), books.water);
   const gap = missing === undefined ? [] : [`crop of ${product.name} by cooling: ${missing}`];
   const unknown = [...new Set([...books.unknown, ...gap])];
+  const kept = keptFrom(bench);
   const done = concentrate(bench.pot, off.isPositive() ? off : exact("0 g"), temperature, coming);
   bench.did(
     POT,
@@ -34,7 +36,7 @@ export function evaporate(
       care: "isolating",
       target: done.after.mass,
       say: () =>
-        `${how}${warmest === undefined ? "" : ` at no more than ${warmest},`}${notBelow === undefined ? "" : ` above ${celsius(notBelow)} all the time,`} until it sets to crystals (${bench.hand.water(off)} in all); ${notBelow !== undefined ? "colder another hydrate would crystallise" : missing === undefined ? "cooling brings little of it" : "how much of it crystallises on cooling is not known"}.`,
+        `${how}${warmest === undefined ? "" : ` at no more than ${warmest},`}${notBelow === undefined ? "" : ` above ${celsius(notBelow)} all the time,`} until it sets to crystals (${bench.hand.water(off)} in all); ${notBelow !== undefined ? "colder another hydrate would crystallise" : missing === undefined ? "cooling brings little of it" : "how much of it crystallises on cooling is not known"}${kept}.`,
     },
   );
 }

@@ -3,6 +3,7 @@
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
+import { SLOW_IN_ACID } from "../data/firing";
 import { PlanError } from "../error";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
@@ -26,6 +27,14 @@ export function isOxidisingAcid({ form }: Material, { products, reactants, wet }
   );
 }
 
+/** A metal that only warm strong acid dissolves at a pace. */
+export const isSlowMetal = ({ form }: Material, { materials }: Setting): boolean =>
+  isOneOf(form, ...SLOW_IN_ACID.metals) && materials.some((one) => isOneOf(one.form, SLOW_IN_ACID.acid));
+
+/** The acid that such a metal is dissolved in. */
+const isForSlowMetal = ({ form }: Material, setting: Setting): boolean =>
+  isOneOf(form, SLOW_IN_ACID.acid) && setting.materials.some((one) => isSlowMetal(one, setting));
+
 /** Strong solutions are poured into water first; thin ones, ammonia for a complex and peroxide are not; and what is asked for is done. */
 function dilutionOf(material: Material, i: number, feeding: Feeding): Dilution | undefined {
   const { setting, portions, account, roles, crystals } = feeding;
@@ -47,6 +56,7 @@ function dilutionOf(material: Material, i: number, feeding: Feeding): Dilution |
   if (w === undefined || w.compare(planned("dilute")) <= 0) return undefined;
   if (isPeroxide(material) || role === "ligand" || role === "oxidiser" || isOxidisingAcid(material, setting))
     return undefined;
+  if (isForSlowMetal(material, setting)) return undefined;
   const mass = material.massOf(portions[i]!);
   if (mass === undefined) return undefined;
   const { amount } = account.supplied[i]!;

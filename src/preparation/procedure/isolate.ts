@@ -17,6 +17,8 @@ import { type Antisolvent, antisolventFor } from "./alcohol";
 import { type Bench, POT } from "./bench";
 import { filterHot } from "./clearing";
 import { isolateCrystals } from "./crystals";
+import { keptFrom } from "./keeping";
+import { inTheWay } from "./mixed-hot";
 import { isolatePrecipitate } from "./precipitate";
 import { filterAndRinse } from "./rinsing";
 import { keepLiquor } from "./second-crop";
@@ -127,8 +129,9 @@ export function isolate(bench: Bench): void {
     const coming = there === undefined ? [] : [{ matter: crop, amount: there }];
     const cooled = cool(bench.pot, temperature, coming);
     const unknown = [...new Set([...cooled.after.books.unknown, isolation.missing])];
+    const isHot = inTheWay(setting, bench.frame.roles) !== undefined;
     const antisolvent = antisolventFor(bench);
-    const way = otherwise(bench, antisolvent);
+    const way = `${otherwise(bench, antisolvent)}${keptFrom(bench)}`;
     const hasAlcohol = setting.asides.some((one) => useOf(one, product.formula) === "alcohol");
     bench.did(
       POT,
@@ -139,7 +142,7 @@ export function isolate(bench: Bench): void {
         say: () =>
           hasAlcohol
             ? `Let it cool to ${celsius(temperature)}; what of the ${product.name} the alcohol leaves dissolved is not known (${isolation.missing} missing).`
-            : `Let it cool to ${celsius(temperature)} and stand; how the ${product.name} crystallises is not known (${isolation.missing} missing): ${way}.`,
+            : `Let it cool ${isHot ? "slowly, undisturbed, " : ""}to ${celsius(temperature)} and stand; how the ${product.name} crystallises is not known (${isolation.missing} missing): ${way}.`,
         ...(hasAlcohol || antisolvent.volume === undefined ? {} : { alcohol: antisolvent.volume }),
       },
     );

@@ -7,6 +7,7 @@ import { heat } from "../operation/heat";
 import { exact } from "../planning/exact";
 import { isMetal } from "../reaction/acids";
 import { type Bench, POT } from "./bench";
+import { isSlowMetal } from "./feed-single";
 import { celsius } from "./words";
 
 /** The row for what is added to all the rest; undefined where the reaction starts at once, as far as is known. */
@@ -41,5 +42,7 @@ export function nextPortion(bench: Bench, i: number): { readonly sign: string; r
   if (row !== undefined) return { sign: `${row.done} and the foam has subsided`, otherwise };
   // a metal or a redox reaction may take its time: no foam yet is no sign
   const isSlow = kind === "redox" || kind === "metal and acid";
+  if (isSlowMetal(bench.material(i), bench.frame.setting))
+    return { sign: "its gas comes evenly, without foam", otherwise };
   return { sign: isSlow ? "its gas has come and the foam has subsided" : "the foam has subsided", otherwise };
 }

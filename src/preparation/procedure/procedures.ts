@@ -5,7 +5,7 @@ import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { phOf } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
-import { SLOW_IN_THE_COLD } from "../data/firing";
+import { MIXED_HOT, SLOW_IN_ACID, SLOW_IN_THE_COLD } from "../data/firing";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact } from "../planning/exact";
@@ -15,11 +15,13 @@ import { Bench, type Frame, POT, type Work } from "./bench";
 import { isClosed } from "./closed-flask";
 import { combine } from "./combine";
 import { liftOut, powderLeft, takeOutMetal } from "./displaced";
+import { isSlowMetal } from "./feed-single";
 import { finish } from "./finish";
 import { takeOutIodine } from "./iodine";
 import { isolate } from "./isolate";
 import { kiln } from "./kiln";
 import type { ProcedureKind } from "./kinds";
+import { inTheWay } from "./mixed-hot";
 import { isByLye } from "./roles";
 import { weighAll } from "./weighing";
 import { celsius, list } from "./words";
@@ -79,13 +81,17 @@ function metalAndAcid(bench: Bench): void {
 }
 
 function untilDissolved(bench: Bench, byLye: boolean): void {
+  const { setting } = bench.frame;
+  const slow = setting.materials.some((one) => isSlowMetal(one, setting));
   until(
     bench,
     byLye
       ? bench.frame.isolation.how === "precipitate"
         ? "Stir until what precipitates is the same all through, and test the liquor with indicator paper: it must be neutral to weakly alkaline, or hydroxide stays dissolved."
         : "Stir until the white hydroxide that forms at first has dissolved again."
-      : "Let it stand until no more gas rises, warming at the end if it has become slow.",
+      : slow
+        ? `Keep it at ${SLOW_IN_ACID.at}, loosely covered, ${SLOW_IN_ACID.time}, until no more gas rises; what steams off is acid: under a hood.`
+        : "Let it stand until no more gas rises, warming at the end if it has become slow.",
   );
 }
 
@@ -116,10 +122,11 @@ function complexFormation(bench: Bench): void {
   const stays = bench.pot.books.solids
     .filter(({ matter }) => matter.name !== name)
     .map(({ matter }) => bench.called(matter));
+  const hot = inTheWay(bench.frame.setting, bench.frame.roles) !== undefined;
   until(
     bench,
     stays.length === 0
-      ? `Stir until it is clear: the ${name} is formed then${isAmmine(bench) ? "; what stays cloudy goes with a little more ammonia" : ""}.`
+      ? `Stir${hot ? `, still at ${MIXED_HOT.at},` : ""} until it is clear: the ${name} is formed then${isAmmine(bench) ? "; what stays cloudy goes with a little more ammonia" : ""}.`
       : `Stir until nothing but the ${list(stays)} is left undissolved: the ${name} is formed then.`,
   );
   isolate(bench);

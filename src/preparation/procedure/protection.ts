@@ -5,7 +5,9 @@ import { constitutionOf } from "../../ion";
 import { IN_THE_DARK, PROTECTION, type ProtectionRow } from "../data/protection";
 import { withAlcohol } from "../reaction/with-alcohol";
 
-const remembered = /* @__PURE__ */ remembering<Pick<ProtectionRow, "text" | "alcohol" | "airless"> | undefined>(200);
+const remembered = /* @__PURE__ */ remembering<
+  Pick<ProtectionRow, "text" | "alcohol" | "airless" | "acid" | "noWater"> | undefined
+>(200);
 
 const isElement = ({ elements = [] }: ProtectionRow, { symbols }: Formula): boolean =>
   symbols.length === 1 && elements.includes(symbols[0]!);
@@ -32,6 +34,12 @@ export const protectionOf = (formula: Formula, when: ProtectionRow["when"]): str
 /** Is it to be washed with alcohol before it is dried? Not where that dissolves it. */
 export const isWashedWithAlcohol = (formula: Formula): boolean =>
   protecting(formula, "drying")?.alcohol === true && withAlcohol(formula) !== "dissolves it";
+
+/** The acid of which a little stays in its liquor until the crystals are off; undefined where none has to. */
+export const acidKeptWith = (formula: Formula): string | undefined => protecting(formula, "crystallising")?.acid;
+
+/** Does water turn its crystals basic? */
+export const isTurnedByWater = (formula: Formula): boolean => protecting(formula, "crystallising")?.noWater === true;
 
 /** Does air change it as long as it is damp? */
 export const isAirless = (formula: Formula): boolean => protecting(formula, "drying")?.airless === true;

@@ -19,6 +19,7 @@ import type { Setting } from "../request/setting";
 import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
 import type { Isolation } from "./isolation";
+import { isTurnedByWater } from "./protection";
 import { useOf } from "./use";
 import { atMost, celsius, nearly } from "./words";
 
@@ -73,11 +74,13 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
   const hasAlcohol =
     bench.frame.setting.asides.some((one) => useOf(one, product) === "alcohol") ||
     bench.drafts.some(({ alcohol }) => alcohol !== undefined);
-  const best: Rinse = takesMuch
-    ? "own solution"
-    : taken === undefined && (madeOf(product).ammonia || hasAlcohol)
-      ? "alcohol"
-      : "water";
+  const best: Rinse = isTurnedByWater(product)
+    ? "none"
+    : takesMuch
+      ? "own solution"
+      : taken === undefined && (madeOf(product).ammonia || hasAlcohol)
+        ? "alcohol"
+        : "water";
   RINSES[washing?.rinse ?? best](bench, { product, water, cold, taken, takesMuch });
 }
 
@@ -148,7 +151,8 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
   },
   none: (bench) => {
     bench.did(POT, hold(bench.pot), {
-      say: () => "Do not rinse: press the crystals between filter paper; what liquor they keep dries into them.",
+      say: () =>
+        `Do not rinse${isTurnedByWater(bench.frame.setting.product.formula) ? ", water would turn them basic" : ""}: press the crystals between filter paper; what liquor they keep dries into them.`,
     });
   },
 };

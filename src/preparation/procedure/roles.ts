@@ -15,6 +15,7 @@ import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { isBase } from "./kind";
 import type { ProcedureKind } from "./kinds";
+import { inTheWay } from "./mixed-hot";
 
 /** Parts that materials play. */
 export type Role =
@@ -169,6 +170,9 @@ const LED_IN = 7;
 /** After the anion and before what reduces. */
 const AFTER_ANION = 4.5;
 
+/** After the ligand that is hot in the vessel. */
+const AFTER_LIGAND = 3.5;
+
 /** A base that is not a part of the product comes after what brings its anion, or the hydroxide precipitates first. */
 function isAfterAnion({ materials, product }: Setting, roles: readonly Role[], i: number): boolean {
   const brings = (j: number): boolean => sharesAnion(materials[j]!.form, product.formula);
@@ -187,12 +191,15 @@ const isPermanganateOxidising = (setting: Setting, { form, species }: Material):
 /** Ranks of the materials, in their order. */
 export function ranksOf(setting: Setting, roles: readonly Role[]): readonly number[] {
   const byLye = isByLye(setting, roles);
+  const hot = inTheWay(setting, roles) !== undefined;
   return roles.map((role, i) => {
     if (byLye && isLye(setting.materials[i]!.form)) return 0;
     if (byLye && isAcidOf(setting, roles, i)) return 5;
     if (role === "acid" && isNitriteThere(setting)) return 5;
     if (isLedIn(setting.materials[i]!) && !staysInWater(setting.materials[i]!.form)) return LED_IN;
     if (isPermanganateOxidising(setting, setting.materials[i]!)) return RANKS.oxidiser;
+    // hot the ligand is there first, and the metal goes into it
+    if (role === "metal salt" && hot) return AFTER_LIGAND;
     return isAfterAnion(setting, roles, i) ? AFTER_ANION : RANKS[role];
   });
 }

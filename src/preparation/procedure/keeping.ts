@@ -1,0 +1,27 @@
+// What a liquor is kept from until its crystals are off, said once: in the first step that warms or boils it.
+
+import { isOneOf } from "../../ion/internal";
+import { planned } from "../planning/exact";
+import type { Bench } from "./bench";
+import { acidKeptWith, protectionOf } from "./protection";
+import { asRead } from "./weighing";
+
+const told = /* @__PURE__ */ new WeakSet<Bench>();
+
+/** How much more of an acid that the equation uses up keeps the liquor acid; nothing where enough is over, or none is there. */
+function acidMore({ frame: { setting, portions, account } }: Bench, acid: string): string {
+  const i = setting.materials.findIndex(({ form }) => isOneOf(form, acid));
+  if (i < 0 || account.supplied[i]!.excess.compare(planned("usualExcess")) >= 0) return "";
+  const more = portions[i]!.times(planned("usualExcess"));
+  return ` (${asRead(setting, more)} more of the ${setting.materials[i]!.shelf.name} first)`;
+}
+
+/** What the liquor is kept from, after a semicolon; nothing where that was said before, or nothing is known. */
+export function keptFrom(bench: Bench): string {
+  const { formula } = bench.frame.setting.product;
+  const text = protectionOf(formula, "crystallising");
+  if (text === undefined || told.has(bench)) return "";
+  told.add(bench);
+  const acid = acidKeptWith(formula);
+  return `; ${text}${acid === undefined ? "" : acidMore(bench, acid)}`;
+}

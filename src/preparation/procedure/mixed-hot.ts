@@ -1,0 +1,26 @@
+// Complexes that are mixed hot: cold, the plain salt of metal and ligand precipitates and hardly dissolves again.
+
+import { parseFormula } from "../../formula";
+import { constitutionOf } from "../../ion";
+import { saltFormula } from "../../ion/internal";
+import { MIXED_HOT } from "../data/firing";
+import { fateInRoom } from "../reaction/fate";
+import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
+
+/** The plain salt of a metal salt's cation and a ligand's anion; undefined where such a ligand is not mixed hot. */
+function plainSalt(metal: Material, ligand: Material): string | undefined {
+  const anion = constitutionOf(ligand.form).anions.find((one) =>
+    MIXED_HOT.anions.some((formula) => formula === one.formula),
+  );
+  const [cation] = constitutionOf(metal.form).cations;
+  return anion === undefined || cation === undefined ? undefined : saltFormula(cation.formula, anion.formula);
+}
+
+/** The salt that would precipitate cold in place of a complex, in the notation of the table; undefined where none does. */
+export function inTheWay({ materials }: Setting, roles: readonly string[]): string | undefined {
+  const metal = materials.find((_, i) => roles[i] === "metal salt");
+  const ligand = materials.find((_, i) => roles[i] === "ligand");
+  const salt = metal && ligand && plainSalt(metal, ligand);
+  return salt !== undefined && fateInRoom(parseFormula(salt)).precipitated === true ? salt : undefined;
+}
