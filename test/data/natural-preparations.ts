@@ -41,8 +41,10 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       /from the .*CaSO₄·2H₂O/,
       /CaSO₄·2H₂O 58\.9 g/,
       /from the CaC₂O₄·H₂O and CaSO₄·2H₂O/,
-      /about 18\.5 g expected, 43\.1 g/,
-      /18\.7 g of H₂C₂O₄·2H₂O crystallises, 43\.\d % of it/,
+      // 1.1 g of H2C2O4 stays in the washed cake, as dihydrate (126.07/90.03) 1.5 g of the 18.7 g that all of the liquor would give
+      /1\.1 g of H₂C₂O₄ is left in it then/,
+      /17\.2 g of H₂C₂O₄·2H₂O crystallises/,
+      /about 17\.0 g expected, 43\.1 g/,
       /it goes before the crystals/,
     ],
     // by the equilibrium half of the oxalate stays: pK(CaC2O4) 8.6 against pK(gypsum) 4.6 and the steps of oxalic acid, in 25 % acid
@@ -59,8 +61,9 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "wine stone lime", portion: "52 g" },
     },
-    // 52.0 g / 260.21 = 0.1998 mol of gypsum, 34.4 g; it binds 7.2 of the 83 g of water
-    says: [/from the CaSO₄·2H₂O/, /CaSO₄·2H₂O 34\.4 g/, /75 mL of water boiled off/],
+    // 52.0 g / 260.21 = 0.1998 mol of gypsum, 34.4 g; it binds 7.2 of the 83 g of water; 50 mL washes the cake, which
+    // keeps some 24 g of water: 75 + 50 - 24 = 101 to boil off
+    says: [/from the CaSO₄·2H₂O/, /CaSO₄·2H₂O 34\.4 g/, /10[12] mL of water boiled off/],
   },
   {
     id: "copper sulfate from oxide",

@@ -26,7 +26,9 @@ import {
   BURNS_IN_AIR,
   FIRING,
   GIVES_OFF_GAS,
+  MIXED_HOT,
   RUNS_BY_ITSELF,
+  SLOW_IN_ACID,
   SLOW_IN_THE_COLD,
   WARM_IN_ACID,
 } from "../../src/preparation/data/firing";
@@ -117,6 +119,9 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   RUNS_BY_ITSELF: [RUNS_BY_ITSELF],
   SEEN_IN_GLASSES,
   WARM_IN_ACID: [WARM_IN_ACID],
+  SLOW_IN_ACID: [SLOW_IN_ACID],
+  MIXED_HOT: [MIXED_HOT],
+  ANTISOLVENT,
   WASTE_METALS,
   WORK_CAUTIONS: WORK_CAUTIONS(),
 };

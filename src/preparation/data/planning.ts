@@ -51,6 +51,7 @@ export const PLANNING = {
   // -- washing and drying
   washesOf: { value: "5", what: "times what the cake retains makes one wash: fewer, larger washes waste water", source: "commonPractice" },
   decantationsOf: { value: "3", what: "times what the settled sludge keeps makes one wash by decantation", source: "commonPractice" },
+  joinedPortions: { value: "2", what: "portions of hot water, each as much as a cake of another solid keeps of a wanted liquor, are washed through it into that", source: "commonPractice" },
   lastAlcohol: { value: "2", what: "times the water that a cake keeps is the alcohol of its last wash", source: "commonPractice" },
   ice: { value: "0 °C", what: "water for rinsing crystals, from ice", source: "commonPractice" },
   residue: { value: "0.5 %", what: "of by-products may stay in the dry product", source: "commonPractice" },

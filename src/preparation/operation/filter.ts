@@ -1,7 +1,7 @@
 // Solid and liquor apart: the cake keeps some of the liquor.
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import { Pot } from "../contents/pot";
-import { type Done, done } from "./operation";
+import { type Done, done, justWater } from "./operation";
 import { shareFrom } from "./share";
 
 /** Share of the liquid that a cake keeps when it keeps a volume; all of it at most. */
@@ -17,6 +17,25 @@ function shareKept(pot: Pot, retained: Quantity): Quantity {
 export function filterCake(before: Pot, retained: Quantity): Done {
   const { kept, rest } = before.split(shareKept(before, retained));
   return done("filter", before, kept, [], [{ what: "filtrate", pot: rest }]);
+}
+
+/**
+ * The liquor is wanted, and what the cake keeps of it is washed into it with water, a portion at a time: each mixes with what the
+ * cake keeps, and as much stays in it as before.
+ */
+export function filterAndJoin(before: Pot, retained: Quantity, portions: readonly Quantity[]): Done {
+  const { kept, rest } = before.split(shareKept(before, retained));
+  // what has left as gas is in the books of the vessel
+  let [clings, liquor] = [kept.with({ solids: [], gas: [] }), rest.with({ gas: before.books.gas })];
+  for (const water of portions) {
+    const mixed = clings.plusWater(water);
+    const parted = mixed.split(shareFrom(clings.mass.dividedBy(mixed.mass).toNumber(""), "what a washed cake keeps"));
+    clings = parted.kept;
+    liquor = liquor.plusAll(parted.rest);
+  }
+  const residue = before.books.solids.reduce((pot, one) => pot.plusSolid(one.matter, one.amount, one.origin), clings);
+  const water = justWater(before, sum(portions));
+  return done("filter", before, liquor, [water], [{ what: "residue", pot: residue }]);
 }
 
 /** The liquor is wanted: what is solid stays on the filter. */

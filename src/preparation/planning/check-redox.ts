@@ -3,6 +3,7 @@
 import { matterOf } from "../contents/matter";
 import { POT } from "../procedure/bench";
 import { isPeroxide } from "../procedure/roles";
+import { useOf } from "../procedure/use";
 import { isAmmonia } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { type Check, check, shown, type Watched } from "./check";
@@ -27,13 +28,13 @@ export function complexFormation(watched: Watched): Check[] {
         ligand.supplied.timesStoichiometric,
       ),
     );
-  const brought = watched.work.drafts.find(({ operation, alcohol }) => operation === "cool" && alcohol !== undefined);
-  if (brought !== undefined)
+  const offered = watched.work.drafts.find(({ operation, alcohol }) => operation === "cool" && alcohol !== undefined);
+  // where some stands on the table, how much is usual
+  const isOnTable = setting.asides.some((one) => useOf(one, setting.product.formula) === "alcohol");
+  const usual = offered?.alcohol ?? (isOnTable ? watched.work.liquor?.volume : undefined);
+  if (usual !== undefined)
     checks.push(
-      check(
-        `as much alcohol as liquor, ${shown(brought.alcohol!)}, precipitates most of it (common practice)`,
-        brought.alcohol!,
-      ),
+      check(`as much alcohol as liquor, ${shown(usual, 2)}, precipitates most of it (common practice)`, usual),
     );
   return checks;
 }

@@ -1,11 +1,18 @@
 // A clear liquor before anything crystallises from it: what is not dissolved goes on the filter hot, then dust and rust.
 
-import type { Quantity } from "../../quantity";
-import { filterLiquor } from "../operation/filter";
+import { type Quantity, sum } from "../../quantity";
+import { retainedLiquor } from "../../solubility";
+import { massOf } from "../contents/entry";
+import { matterOf } from "../contents/matter";
+import { filterAndJoin, filterLiquor } from "../operation/filter";
 import { hold } from "../operation/hold";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
+import { isMetal } from "../reaction/acids";
+import { fateOf } from "../reaction/fate";
 import { type Bench, POT } from "./bench";
-import { celsius, list } from "./words";
+import { kindOfCake } from "./isolation";
+import { isTurnedByWater } from "./protection";
+import { celsius, list, times } from "./words";
 
 /** Solids that are not wanted go before anything crystallises. */
 export function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
@@ -13,10 +20,50 @@ export function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
   const { solids } = bench.pot.books;
   const names = list([...new Set(solids.map(({ matter }) => bench.called(matter)))]);
   bench.did(POT, filterLiquor(bench.pot), {
-    say: () =>
-      `${hot.compare(exact("40 °C")) > 0 ? `Filter hot (${celsius(hot)})` : "Filter"} from the ${names} that is not dissolved; the clear liquor is kept.`,
+    say: () => `${filtering(hot)} from the ${names} that is not dissolved; the clear liquor is kept.`,
   });
 }
+
+/** Liquor that the cake of what is not wanted keeps, where it is worth washing out: not of metal in pieces, nor where water spoils the product. */
+function worthJoining({ pot, frame: { setting, theory } }: Bench): Quantity | undefined {
+  const { formula } = setting.product;
+  const { solids, dissolved, waterMissing } = pot.books;
+  const own = dissolved.find(({ matter }) => matter.key === matterOf(formula).core.key);
+  const isCake = solids.every(
+    ({ matter }) => !isMetal(matter.formula) && fateOf(matter.formula, setting.temperature).precipitated === true,
+  );
+  if (own === undefined || waterMissing.length > 0 || !isCake || isTurnedByWater(formula)) return undefined;
+  const held = sum(solids.map((one) => massOf(one).times(retainedLiquor(kindOfCake(one.matter.formula))))).to("mL");
+  const share = held.dividedBy(pot.with({ solids: [] }).volume);
+  const lost = massOf(own).times(share);
+  return share.compare(exact("1")) < 0 && lost.compare(theory.times(planned("littleMore"))) > 0 ? held : undefined;
+}
+
+/** The same before crystals: what the cake keeps of the liquor is washed into it, hot. */
+function filterAndWash(bench: Bench, hot: Quantity<"temperature">): void {
+  const held = bench.pot.books.solids.length === 0 ? undefined : worthJoining(bench);
+  if (held === undefined) {
+    filterHot(bench, hot);
+    return;
+  }
+  const names = list([...new Set(bench.pot.books.solids.map(({ matter }) => bench.called(matter)))]);
+  const each = held.times(exact("1 g/mL")).to("g");
+  const count = planned("joinedPortions").toNumber("");
+  const parted = filterAndJoin(bench.pot, held, Array<Quantity>(count).fill(each));
+  const own = matterOf(bench.frame.setting.product.formula);
+  const stays = parted.left[0]!.pot.books.dissolved.find(({ matter }) => matter.key === own.core.key);
+  const lost =
+    stays === undefined ? "" : `, and ${bench.hand.grams(massOf(stays))} of ${own.core.name} is left in it then`;
+  bench.did(POT, parted, {
+    amounts: [each.times(count)],
+    say: () =>
+      `${filtering(hot)} from the ${names} that is not dissolved, press it, and wash it ${times(count)} with ${bench.hand.water(each)} each${hot.compare(exact("40 °C")) > 0 ? ", hot" : ""}, into the liquor: it kept about ${bench.hand.litres(held)} of that${lost}.`,
+  });
+}
+
+/** How a liquor is filtered, in words. */
+const filtering = (hot: Quantity<"temperature">): string =>
+  hot.compare(exact("40 °C")) > 0 ? `Filter hot (${celsius(hot)})` : "Filter";
 
 /** Dust and rust go now: once it cools nothing can be filtered from the crystals. */
 function lookThrough(bench: Bench, hot: Quantity<"temperature">): void {
@@ -30,7 +77,7 @@ function lookThrough(bench: Bench, hot: Quantity<"temperature">): void {
 /** The hot liquor filtered; or looked through where no solid is in it, unless something is filtered off later or may be product. */
 export function clearHot(bench: Bench, hot: Quantity<"temperature">, isLeft: boolean): void {
   const dirty = bench.pot.books.solids.length > 0;
-  filterHot(bench, hot);
+  filterAndWash(bench, hot);
   // What leaves on the hot filter takes the dust along.
   if (!dirty && !isLeft) lookThrough(bench, hot);
 }
