@@ -121,7 +121,6 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   WARM_IN_ACID: [WARM_IN_ACID],
   SLOW_IN_ACID: [SLOW_IN_ACID],
   MIXED_HOT: [MIXED_HOT],
-  ANTISOLVENT,
   WASTE_METALS,
   WORK_CAUTIONS: WORK_CAUTIONS(),
 };

@@ -21,7 +21,7 @@ import { type Use, useOf } from "./use";
 import { celsius, type Hand, handOf } from "./words";
 
 /** Apparatus of a single step, beside vessel, filter and oven. */
-export type Apparatus = "dropping funnel" | "desiccator";
+export type Apparatus = "dropping funnel" | "desiccator" | "fume hood";
 
 /** What a procedure is worked from. */
 export interface Frame {
@@ -128,6 +128,9 @@ export class Bench {
   filtrate: Pot | undefined;
   washing: WashSchedule | undefined;
 
+  /** What the liquor is kept from, so that it does not turn basic, stands in a step. */
+  isKeepingSaid = false;
+
   /** Figures as its instruments show them. */
   readonly hand: Hand;
 
@@ -161,8 +164,10 @@ export class Bench {
 
   /** An operation done on a vessel; the vessel it was filled from is empty after. */
   did(vessel: string, done: Done, telling: Telling): Pot {
-    const say = (look: Look): string => `${telling.say(look)}${vapoursOf(done, this.hand)}`;
-    this.drafts.push({ ...done, ...telling, say, vessel });
+    const vapours = vapoursOf(done, this.hand);
+    const say = (look: Look): string => `${telling.say(look)}${vapours}`;
+    const apparatus = telling.apparatus ?? (vapours === "" ? undefined : "fume hood");
+    this.drafts.push({ ...done, ...telling, ...(apparatus === undefined ? {} : { apparatus }), say, vessel });
     this.#vessels.set(vessel, done.after);
     if (telling.from !== undefined) this.#vessels.delete(telling.from);
     return done.after;

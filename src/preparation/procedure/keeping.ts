@@ -6,12 +6,10 @@ import type { Bench } from "./bench";
 import { acidKeptWith, protectionOf } from "./protection";
 import { asRead } from "./weighing";
 
-const told = /* @__PURE__ */ new WeakSet<Bench>();
-
-/** How much more of an acid that the equation uses up keeps the liquor acid; nothing where enough is over, or none is there. */
+/** How much more of an acid that the equation uses up keeps the liquor acid; nothing where some is over, or none is there. */
 function acidMore({ frame: { setting, portions, account } }: Bench, acid: string): string {
   const i = setting.materials.findIndex(({ form }) => isOneOf(form, acid));
-  if (i < 0 || account.supplied[i]!.excess.compare(planned("usualExcess")) >= 0) return "";
+  if (i < 0 || account.supplied[i]!.excess.isPositive()) return "";
   const more = portions[i]!.times(planned("usualExcess"));
   return ` (${asRead(setting, more)} more of the ${setting.materials[i]!.shelf.name} first)`;
 }
@@ -20,8 +18,8 @@ function acidMore({ frame: { setting, portions, account } }: Bench, acid: string
 export function keptFrom(bench: Bench): string {
   const { formula } = bench.frame.setting.product;
   const text = protectionOf(formula, "crystallising");
-  if (text === undefined || told.has(bench)) return "";
-  told.add(bench);
+  if (text === undefined || bench.isKeepingSaid) return "";
+  bench.isKeepingSaid = true;
   const acid = acidKeptWith(formula);
   return `; ${text}${acid === undefined ? "" : acidMore(bench, acid)}`;
 }
