@@ -8,6 +8,7 @@ export { ignitionDecides } from "./identity/by-ignition";
 export { leftOnIgnition } from "./identity/tests";
 export { asRun, keptOf, TEACHES, wayOf } from "./learning/lesson";
 export { type DryProduct, dryProductOf } from "./planning/dry-product";
+export { type Gain, gainOf } from "./planning/gain";
 export { ALCOHOL } from "./procedure/alcohol";
 export { isGel, kindOfCake } from "./procedure/isolation";
 export { type Hand, handOf, type Instruments, list } from "./procedure/words";

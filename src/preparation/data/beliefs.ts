@@ -49,6 +49,7 @@ export const BELIEFS = {
   secondSolid: { value: 0.85, what: "a solid that precipitates with the product is in every cake", source: "commonPractice" },
   leftOver: { value: 0.7, what: "starting solid that is left by the calculation stays with the product", source: "commonPractice" },
   notDone: { value: 0.8, what: "starting solid that the fire did not reach", source: "commonPractice" },
+  notDoneAtConstantMass: { value: 0.45, what: "the same where a second firing changed nothing: crusts keep the air out", source: "commonPractice" },
   notDoneByFire: { value: 0.96, what: "starting solid that is still there, where ignition finds what so much of it would lose", source: "commonPractice" },
   notDoneInWater: { value: 0.35, what: "starting solid that did not react in water, although none should be left", source: "commonPractice" },
   motherLiquor: { value: 0.8, what: "a mother liquor that keeps what is missing", source: "commonPractice" },

@@ -34,6 +34,22 @@ export const FIRING: readonly FiringRow[] = [
   { formula: "Na2SiO3", at: "1050", source: "memory" },
 ];
 
+/** A solid that takes up oxygen of the air in the fire, and the temperature at which it does, °C. */
+interface FiredInAirRow {
+  readonly feed: string;
+  readonly product: string;
+  readonly at: string;
+  readonly source: SourceKey;
+}
+
+export const FIRED_IN_AIR: readonly FiredInAirRow[] = [
+  // 450 to 480; pages of the trade say 400 to 500 and 480 to 510
+  { feed: "PbO", product: "Pb3O4", at: "480", source: "memory" },
+  { feed: "BaO", product: "BaO2", at: "550", source: "memory" },
+  { feed: "CoO", product: "Co3O4", at: "700", source: "memory" },
+  { feed: "Cu", product: "CuO", at: "700", source: "memory" },
+];
+
 /** A metal that dilute sulfuric acid takes, with its sulfate. */
 export interface AcidTakesRow {
   readonly metal: string;

@@ -94,6 +94,7 @@ export const PLANNING = {
   handlingLoss: { value: "10 %", what: "of the theory may stay on filters and vessels before a low yield needs a reason", source: "commonPractice" },
   poorlyDrained: { value: "1.5", what: "times the liquor planned for crystals is what badly drained ones keep", source: "commonPractice" },
   dripping: { value: "2", what: "times the liquor planned for a cake is what one keeps that only dripped on its paper, without suction", source: "commonPractice" },
+  firedThrough: { value: "90 %", what: "of the gain in a fire, and more, must show in a mass that handling made smaller for it to tell that all has reacted", source: "commonPractice" },
   crucibleLoss: { value: "2 %", what: "of the theory may stay in a crucible: nothing is filtered, and it is weighed where it was fired", source: "commonPractice" },
   liquorLoss: { value: "2 %", what: "of a liquor that is kept may stay in vessel and filter, which are rinsed into it", source: "commonPractice" },
   spill: { value: "20 %", what: "of a spill is what its estimate may be off, where no uncertainty is given", source: "commonPractice" },

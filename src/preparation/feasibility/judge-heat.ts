@@ -2,10 +2,12 @@
 
 import { type Formula, parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
+import { isOneOf } from "../../ion/internal";
 import { quantity } from "../../quantity";
 import type { ThermalStep } from "../../substance";
 import { reactionEnthalpy } from "../../thermochemistry";
 import { GIVES_OFF_GAS } from "../data/firing";
+import { firedInAir, givesBackFrom } from "../reaction/fired-in-air";
 import { heatingOf } from "../reaction/heating";
 import { sameCore } from "../reaction/species";
 import type { Case, Put } from "./case";
@@ -36,6 +38,29 @@ function madeBy({ product }: Case, { feed, steps }: Heated): Ruling | undefined 
         text: `${feed.species.name} gives ${name} from ${from} °C on`,
         figures: [{ value: from, unit: "°C", label: `heat from which ${name} forms` }],
         source: step.source,
+      },
+    ],
+  };
+}
+
+/** A solid that takes up oxygen of the air. */
+function madeInAir({ product, put }: Case): Ruling | undefined {
+  const { name, formula } = product.species;
+  const [feed, ...others] = put.filter(({ species }) => !isOneOf(species.formula, "O2"));
+  const fired = feed === undefined || others.length > 0 ? undefined : firedInAir(feed.species.formula, formula);
+  if (feed === undefined || fired === undefined) return undefined;
+  const at = fired.at.toNumber("°C");
+  const back = givesBackFrom(formula)?.toNumber("°C");
+  return {
+    verdict: "goes",
+    share: 1,
+    solids: [{ formula: name, moles: 1, share: 1 }],
+    reasons: [
+      {
+        code: "thermal",
+        text: `${feed.species.name} absorbs oxygen of the air at about ${at} °C and gives ${name}${back === undefined ? "" : `, which heat takes apart from ${back} °C on`}`,
+        figures: [{ value: at, unit: "°C", label: `heat at which ${name} forms in air` }],
+        source: fired.source,
       },
     ],
   };
@@ -72,6 +97,7 @@ export function judgeHeat(c: Case): Ruling {
   const steps = heatingOf(feed.species.formula);
   return (
     madeBy(c, { feed, steps }) ??
+    madeInAir(c) ??
     neverDry(c, { feed, steps }) ??
     tooHot(c) ?? {
       verdict: "unknown",

@@ -58,7 +58,7 @@ function thermalDecomposition({ batch, setting, work }: Watched): Check[] {
   const verb = loss.isPositive() ? `loses ${shown(loss)}` : `gains ${shown(loss.negated())}`;
   return [
     check(
-      `it is done when ${shown(start)} has fallen to ${shown(theoreticalYield)} of ${name} (${verb}) and stays there`,
+      `it is done when ${shown(start)} has ${loss.isPositive() ? "fallen" : "risen"} to ${shown(theoreticalYield)} of ${name} (${verb}) and stays there`,
       loss,
     ),
   ];

@@ -12,6 +12,7 @@ import { cool } from "../operation/cool";
 import { fire } from "../operation/fire";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
+import { firedInAir, givesBackFrom } from "../reaction/fired-in-air";
 import { isGas } from "../reaction/fluids";
 import { heatingOf } from "../reaction/heating";
 import { putTheRest } from "./asides";
@@ -48,7 +49,8 @@ function plateauOf({ frame: { setting } }: Bench): Plateau {
       [...remains, ...leaves].some(({ formula }) => parseFormula(formula).hasSameComposition(wanted)),
     );
     const step = found >= 0 ? steps[found] : undefined;
-    return { at: step?.to ?? step?.from, below: found >= 0 ? steps[found + 1]?.from : undefined };
+    if (step === undefined) return { at: firedInAir(material.form, wanted)?.at, below: givesBackFrom(wanted) };
+    return { at: step.to ?? step.from, below: steps[found + 1]?.from };
   });
 }
 
@@ -111,10 +113,11 @@ export function kiln(bench: Bench): void {
       ? `between ${bench.hand.grams(least)} and ${bench.hand.grams(most)}`
       : bench.hand.grams(least);
   const air = inAir(bench);
+  const bound = below === undefined ? "" : `not to ${celsius(below)}, where it changes again`;
   const warm =
     at === undefined
-      ? `(how hot is not known: no firing temperature of ${setting.product.name} is tabulated)`
-      : `to ${celsius(at)}${below === undefined ? "" : `, and not to ${celsius(below)}, where it changes again,`}`;
+      ? `(how hot is not known: no firing temperature of ${setting.product.name} is tabulated${bound === "" ? "" : `; ${bound}`})`
+      : `to ${celsius(at)}${bound === "" ? "" : `, and ${bound}${air === "" ? "," : ""}`}`;
   const missing = at === undefined ? [`firing temperature of ${setting.product.name}`] : [];
   const after = done.after.with({ unknown: [...done.after.books.unknown, ...missing] });
   bench.did(

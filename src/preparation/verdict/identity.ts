@@ -8,6 +8,7 @@ import { lossOf } from "../identity/tests";
 import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { exact, planned } from "../planning/exact";
+import { gainOf } from "../planning/gain";
 import { driedOf, inAirOf } from "./candidates";
 import { clearlyAbove } from "./difference";
 import type { Observations, Observed } from "./observations";
@@ -19,10 +20,15 @@ const scatterOfSamples = (): Quantity =>
     { symbol: "s", label: "scatter of samples", assumption: "one sample represents all of the product" },
   );
 
+/** Does a charge become heavier in its own fire, as this one did? */
+const isGaining = (batch: Batch, before: Quantity, after: Quantity): boolean =>
+  after.compare(before) >= 0 && gainOf(batch, exact("0 %")) !== undefined;
+
 /** No sample of a product weighs more than all of it: what does is the charge of the kiln, and its ignition the firing itself. */
 function isFiring(batch: Batch, { dry, dried }: Observed, { before, after }: NonNullable<Observations["ignition"]>) {
   if (batch.isolation.how !== "residue") return false;
   const charge = expectDimension(before, "mass", "ignition.before");
+  if (isGaining(batch, charge, expectDimension(after, "mass", "ignition.after"))) return true;
   const weighings = dry === undefined ? [batch.product.theoreticalYield] : [dry, ...dried];
   if (!weighings.every((one) => clearlyAbove(charge, one))) return false;
   // Refused like any ignition that makes heavier.

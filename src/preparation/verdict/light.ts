@@ -7,6 +7,7 @@ import { atMost } from "../procedure/words";
 import { belief, clearlyAbove, isTooCoarse, likelihoodWithin, percent } from "./difference";
 import { besidesOf, type Evidence, mostExplained, othersByFire } from "./evidence";
 import type { Finding } from "./finding";
+import { belowCharge, hiddenGain, notFiredThrough } from "./gained";
 import { isAcidMissing, isBaseMissing } from "./liquor-ph";
 import { overheated } from "./overheated";
 import { isIncomplete, isPrecipitant, isSeen } from "./seen";
@@ -80,7 +81,9 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
     ...liquor,
     {
       code: "lighter-than-losses-explain",
-      text: `${grams(dry)} is ${grams(missing)} less than ${kept === undefined ? "handling explains" : "handling, liquor and washing explain"} (at least ${grams(least)} expected)`,
+      text:
+        belowCharge(evidence) ??
+        `${grams(dry)} is ${grams(missing)} less than ${kept === undefined ? "handling explains" : "handling, liquor and washing explain"} (at least ${grams(least)} expected)`,
       mass: missing,
       figure: ratio.to("%"),
       likelihood: undefined,
@@ -93,17 +96,19 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
         : "test the filtrate for more product, and the limiting material for its assay",
     },
   ];
-  findings.push(...overheated(evidence));
+  findings.push(...overheated(evidence), ...notFiredThrough(evidence));
   // What a liquor keeps explains the rest of a run whose record says what ran out.
   if (liquor.some(({ weight }) => weight === belief("motherLiquor"))) findings.push(...ranShort(evidence));
-  for (const [i, supplied] of materialBalance.supplied.entries()) {
+  // What has not reacted, or is inert, stays in a crucible: only what the fire drives out of a single feed makes lighter.
+  const drivenOut = !isFired || materialBalance.supplied.length === 1;
+  for (const [i, supplied] of (drivenOut ? materialBalance.supplied : []).entries()) {
     const sight = sightOf(evidence, i);
     // What of this material would have to be active for the mass found, all else being right.
     const active = ratio.dividedBy(supplied.timesStoichiometric).to("%");
     const out = materialBalance.limiting === supplied.material;
     findings.push({
       code: "reagent-short",
-      text: `it would fit if only ${percent(active, 2)} of the ${supplied.material} was active${out && out !== (plannedLimiting === supplied.material) ? ": it ran out first, not as planned" : ""}${sight?.words ?? ""}`,
+      text: `it would fit if ${isFired ? `${percent(lessThanAll(active).to("%"), 2)} of the ${supplied.material} was water or something else that heat drives out` : `only ${percent(active, 2)} of the ${supplied.material} was active`}${out && out !== (plannedLimiting === supplied.material) ? ": it ran out first, not as planned" : ""}${sight?.words ?? ""}`,
       mass: undefined,
       figure: active,
       likelihood: undefined,
@@ -178,11 +183,13 @@ export function fits(
   // A sample is ignited where that tells the formulas apart that the product may have.
   const listed = evidence.candidates.filter((candidate) => !evidence.onlyByTest.has(candidate.formula));
   const isOpen = identity === undefined && ignitionDecides(observed.setting.product.formula, listed);
+  const hidden = hiddenGain(evidence);
   const findings: Finding[] = [
     ...byLiquor,
+    ...(hidden === undefined ? [] : notFiredThrough(evidence)),
     {
       code: "consistent",
-      text: `${grams(dry)} is what ${formula} should give${along}, allowing for ${after}${byLoss}`,
+      text: `${grams(dry)} is what ${formula} should give${along}, allowing for ${after}${byLoss}${hidden ?? ""}`,
       mass: undefined,
       figure: dry.dividedBy(theoreticalYield).to("%"),
       likelihood: byMass,
@@ -197,11 +204,16 @@ export function fits(
               : isOther
                 ? "otherwiseByFire"
                 : // What was seen goes before what the mass alone allows.
-                  byLiquor.length > 0 || isByLiquor || [...seen, ...short].some(isSeen)
+                  byLiquor.length > 0 || isByLiquor || hidden !== undefined || [...seen, ...short].some(isSeen)
                   ? "besideSeen"
                   : "fits",
         ),
-      next: isOpen ? "ignite a sample if the formula matters" : "nothing more is needed",
+      next:
+        hidden !== undefined
+          ? "heat again until it gains no more"
+          : isOpen
+            ? "ignite a sample if the formula matters"
+            : "nothing more is needed",
     },
   ];
   findings.push(...short);

@@ -51,12 +51,13 @@ export function overheated(evidence: Evidence): Finding[] {
     const byMass = likelihoodWithin(dry, least, most);
     if (byMass < EXCLUDED) return [];
     const ratio = dry.dividedBy(most).to("%");
+    const notFired = isFired && observed.setting.materials.some(({ form }) => form.hasSameComposition(left.formula));
     const isByChance = (isWideAndLight(evidence) && !left.isInOven) || isOutOfReach(evidence, left);
     const usual = belief(isByChance ? "otherFormOfLight" : "driedTooHot");
     return [
       {
         code: isDried(left.formula, formula) ? "other-hydrate-fits" : "other-formula-fits",
-        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${name}, which heat leaves of ${product.formula}${left.from === undefined || !isFired ? "" : ` from ${celsius(left.from)} on`}: ${isFired ? "fired" : "dried"} too hot${isFound ? ", and ignition agrees" : ""}`,
+        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${name}, which heat leaves of ${product.formula}${left.from === undefined || !isFired ? "" : ` from ${celsius(left.from)} on`}: ${notFired ? "not fired through, or " : ""}${isFired ? "fired" : "dried"} too hot${isFound ? ", and ignition agrees" : ""}`,
         mass: theory,
         figure: ratio,
         likelihood: byMass * (byFire ?? 1),

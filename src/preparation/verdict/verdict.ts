@@ -7,6 +7,7 @@ import { residueOf } from "../identity/ignition";
 import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { exact, lessThanAll, planned } from "../planning/exact";
+import { gainOf } from "../planning/gain";
 import { handOf, type Instruments } from "../procedure/words";
 import { saltsOfWork } from "./along";
 import { belief, clearlyAbove, isTooCoarse } from "./difference";
@@ -56,7 +57,20 @@ function coarse({ dry, grams }: Evidence): Finding[] {
   ];
 }
 
-function drying({ dryness, dry, grams }: Evidence, standing: Standing): Finding[] {
+function drying({ batch, dryness, dry, grams, handlingLoss }: Evidence, standing: Standing): Finding[] {
+  const isGaining = dryness.state === "gaining" && gainOf(batch, handlingLoss) !== undefined;
+  if (isGaining)
+    return [
+      {
+        code: "still-drying",
+        text: `${grams(dry)} is not constant: the last firing added ${grams(dryness.lastLoss!.negated())}, more than ${grams(dryness.criterion!)}`,
+        mass: undefined,
+        figure: undefined,
+        likelihood: undefined,
+        weight: belief("stillFalling"),
+        next: "fire again to constant mass before anything is read from the yield",
+      },
+    ];
   if (dryness.state !== "still drying") return [];
   // Less water than dry powders hold, in a mass that is too small already: what is missing has another cause.
   const isLittle = standing === "light" && dryness.lastLoss!.compare(dry.times(planned("dryHolds"))) <= 0;

@@ -15,7 +15,7 @@ import { capital, pretty } from "../figures";
 import { pictogram } from "../pictures/pictogram";
 import { filled, type SheetWords } from "../words";
 import type { OnPaper } from "./context";
-import { isWarm, keepsFlamesOff } from "./heat";
+import { isFired, isWarm, keepsFlamesOff } from "./heat";
 
 /** Materials, product and gases; a salt in the liquor only where it is classified. */
 function isHandled({ weighings, product, gas }: Plan, one: SubstanceCautions): boolean {
@@ -133,14 +133,15 @@ function protection({ plan, words }: OnPaper): string[] {
   const gasses = plan.gas.length > 0;
   const hood = plan.gas.some((one) => one.hood) || kinds.has("hood") || gasesThatMayCome(plan.cautions).length > 0;
   return [
-    // Hot liquors spit.
-    ...(kinds.has("goggles") || gasses || isWarm(plan) ? [words.goggles] : []),
+    // Hot liquors spit, and so does a charge in the fire.
+    ...(kinds.has("goggles") || gasses || isWarm(plan) || isFired(plan) ? [words.goggles] : []),
     ...(kinds.has("gloves") ? [words.gloves] : []),
     ...(kinds.has("apron") ? [words.apron] : []),
     ...(hood ? [words.hood] : gasses || kinds.has("air") ? [words.air] : []),
     ...(keepsFlamesOff(plan) ? [words.flame] : []),
     ...(kinds.has("fuel") ? [words.fuel] : []),
-    ...(kinds.has("dust") ? [words.dust] : []),
+    // A charge that water wets is no charge for a fire.
+    ...(kinds.has("dust") ? [isFired(plan) ? words.dryDust : words.dust] : []),
     ...(kinds.has("unborn") ? [words.unborn] : []),
     words.read,
   ];

@@ -17,6 +17,9 @@ export const isWarm = ({ steps, temperature }: Plan): boolean =>
       (operation === "hold" && text.includes("°C")),
   );
 
+/** Is it fired dry? */
+export const isFired = ({ steps }: Plan): boolean => steps.some(({ operation }) => operation === "fire");
+
 /** Alcohol or acetone that a step takes from elsewhere than the packs: a rinse. */
 const takesSolvent = ({ steps }: Plan): boolean =>
   steps.some(({ put }) =>

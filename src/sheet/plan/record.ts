@@ -1,7 +1,15 @@
 // What is written down at the end: drying, result, what the mass says, waste, label, deviations.
 import { molarMass, parseFormula } from "../../formula";
 import type { Plan, WasteVessel } from "../../preparation";
-import { heldWaterOf, ignitionDecides, isGel, leftOnIgnition, withGelWater } from "../../preparation/internal";
+import {
+  type Gain,
+  gainOf,
+  heldWaterOf,
+  ignitionDecides,
+  isGel,
+  leftOnIgnition,
+  withGelWater,
+} from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import { BLANK, type Block, type Picture } from "../document/blocks";
 import { about, capital, pretty, sentence } from "../figures";
@@ -13,13 +21,16 @@ import { observationName } from "./observation";
 
 const grams = (q: Quantity): number => q.toNumber("g");
 
+/** What is dried, or fired. */
+const recordOf = ({ plan, words }: OnPaper): string => (plan.isolation.how === "residue" ? words.firing : words.drying);
+
 const chartOf = (on: OnPaper): Picture => {
   const { plan, words } = on;
   const { low, high } = expectedOf(plan);
   const shown = rangeOf(on);
   return {
     svg: dryingChart({
-      title: words.drying,
+      title: recordOf(on),
       text: filled(words.dryingText, shown),
       across: words.number,
       band: words.bandDry,
@@ -89,6 +100,23 @@ function keyRows(on: OnPaper): string[][] {
   ];
 }
 
+/** What a mass means that the fire makes larger: less than the charge is a loss, and the gain is held against what handling takes. */
+function gainRows(on: OnPaper, { start, end, gain, tells }: Gain): string[][] {
+  const { plan, words } = on;
+  const hand = handFor(on);
+  const { low, high } = rangeOf(on);
+  const charge = hand.grams(start);
+  const rows = (from: string, what: string): string[] => [filled(words.within, { low: bare(from), high }), what];
+  const loss = hand.grams(end.times(plan.handlingLoss));
+  return [
+    [filled(words.above, { mass: high }), words.overGain],
+    ...(tells
+      ? [rows(low, words.consistent), [filled(words.within, { low: bare(charge), high: low }), words.notThrough]]
+      : [rows(charge, filled(words.hiddenGain, { loss, gain: hand.grams(gain) }))]),
+    [filled(words.below, { mass: charge }), words.belowCharge],
+  ];
+}
+
 /** Weighings of what dries or is fired. */
 const WEIGHINGS = [1, 2, 3, 4] as const;
 
@@ -103,13 +131,19 @@ export function recordBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   if (plan.isolation.how === "liquor") return liquorBlocks(on);
   const rows = WEIGHINGS.map((i) => [String(i), BLANK, BLANK, BLANK]);
-  const theory = handFor(on).grams(plan.product.theoreticalYield);
+  const hand = handFor(on);
+  const theory = hand.grams(plan.product.theoreticalYield);
+  const gain = gainOf(plan, plan.handlingLoss);
+  const share =
+    gain === undefined
+      ? []
+      : [{ name: filled(words.shareDone, { start: hand.grams(gain.start), gain: hand.grams(gain.gain) }), unit: "%" }];
   return [
     {
       kind: "columns",
       columns: [
         [
-          { kind: "heading", text: words.drying },
+          { kind: "heading", text: recordOf(on) },
           { kind: "blanks", items: [{ name: words.tare, unit: "g" }] },
           { kind: "table", head: ["", words.time, `${words.gross}, g`, `${words.net}, g`], rows },
           { kind: "heading", text: words.result },
@@ -118,6 +152,7 @@ export function recordBlocks(on: OnPaper): Block[] {
             items: [
               { name: observationName("dried", words), unit: "g" },
               { name: filled(words.yieldLine, { theory }), unit: "%" },
+              ...share,
             ],
           },
           ...labelBlocks(on),
@@ -125,7 +160,11 @@ export function recordBlocks(on: OnPaper): Block[] {
         [
           { kind: "pictures", pictures: () => [chartOf(on)] },
           { kind: "heading", text: words.key },
-          { kind: "table", head: [words.found, words.means], rows: keyRows(on) },
+          {
+            kind: "table",
+            head: [words.found, words.means],
+            rows: gain === undefined ? keyRows(on) : gainRows(on, gain),
+          },
         ],
       ],
     },
