@@ -83,7 +83,8 @@ describe("what is said of a reaction is what its steps leave", () => {
     for (const { formula, amount, share } of feasibility.solids) {
       const told = inPot.get(bare(formula));
       if (share.toNumber() < TOLD || told === undefined) continue;
-      expect(Math.abs(told - amount.toNumber("mol")) / theory, formula).toBeLessThan(2 * SAME);
+      const both = `${formula}: ${told} mol in the steps, ${amount} said; ${[...inPot].join(" ")}; ${feasibility.reasons[0]?.text}`;
+      expect(Math.abs(told - amount.toNumber("mol")) / theory, both).toBeLessThan(2 * SAME);
     }
   });
 });

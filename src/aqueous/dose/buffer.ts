@@ -7,6 +7,7 @@ import { solvedFigure } from "../../quantity/internal";
 import { guard, positive } from "../argument";
 import type { AqueousComposition } from "../composition/answer";
 import { aqueousComposition, originOf } from "../composition/composition";
+import { withMoved } from "../composition/doubt";
 import { activityInput } from "../composition/figures";
 import { AqueousError } from "../error";
 import type { Model } from "../mixture/model";
@@ -167,7 +168,6 @@ const STEP = 1e-3;
 function capacityInputs(composition: AqueousComposition, slope: number, value: number) {
   const { read, solved } = originOf(composition);
   const { model, totals, kilograms, solution } = solved;
-  const { lnK } = model.equilibrium.system;
   const between = (up: () => number, down: () => number): number => (up() - down()) / (2 * STEP);
   const list: { input: Quantity; partial: number }[] = [];
   for (const { ingredient, of } of read.brought) {
@@ -195,15 +195,10 @@ function capacityInputs(composition: AqueousComposition, slope: number, value: n
     () => diluted(-1),
   );
   list.push({ input: read.water, partial: perWater / read.water.toNumber() });
-  const kept = lnK.slice();
-  for (const [constant, uses] of model.uses) {
+  for (const constant of model.uses.keys()) {
     if (constant.standardUncertainty === 0) continue;
-    const at = (way: number): number => {
-      for (const [row, count] of uses) lnK[row]! += way * STEP * Math.LN10 * count;
-      const moved = capacityOf(model, totals, slope);
-      lnK.set(kept);
-      return moved;
-    };
+    const at = (way: number): number =>
+      withMoved(model, [[constant, way * STEP]], () => capacityOf(model, totals, slope));
     const partial = between(
       () => at(1),
       () => at(-1),

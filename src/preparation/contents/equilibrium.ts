@@ -127,6 +127,8 @@ export function ownStanding(pot: Booked): Beaker | undefined {
 const CARBONATE = "CO3^2-";
 /** Shares of a product are told apart from this difference on. */
 const DIFFERS = 0.02;
+/** Less of a solid, in mol for each kilogram of water, is rounding. */
+const ROUNDING = 1e-9;
 
 /**
  * How a pot stands in which carbonate is. Whoever writes carbon dioxide on the right lets it go or keeps it as the product asks;
@@ -145,9 +147,9 @@ export function fizzedIn(pot: Booked, product: Matter, isWritten: boolean, preci
   const gone = settled(put.pours, celsius, { keeping: "leaves", left }, { solids: "fresh", near: kept });
   if (gone === undefined) return { keeping: "kept", left };
   const [closed, open] = [unitsIn(kept, of), unitsIn(gone, of)];
-  const most = Math.max(closed, open);
-  const isLess = open < closed - DIFFERS * most;
-  const isMore = open > closed + DIFFERS * most;
+  const apart = Math.max(DIFFERS * Math.max(closed, open), ROUNDING);
+  const isLess = open < closed - apart;
+  const isMore = open > closed + apart;
   return { keeping: (isWritten ? isMore : isLess) ? "leaves" : "kept", left };
 }
 

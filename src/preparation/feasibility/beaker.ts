@@ -151,8 +151,9 @@ function build(brought: readonly Brought[], moles: readonly number[], kg: number
   if (how.lower !== undefined)
     for (const [j, { phase }] of model.conditions.entries())
       if (phase?.kind === "solid" && how.lower.which(phase)) moved.push(system.m + j);
-  const shift = (how.lower?.by ?? 0) * Math.LN10;
-  for (const row of moved) system.lnK[row]! -= shift;
+  // put back as they were, to the last digit: the next answer of this model must not depend on this one
+  const kept = system.lnK.slice();
+  for (const row of moved) system.lnK[row]! -= how.lower!.by * Math.LN10;
   try {
     const poured = waterMoles(water as Parameters<typeof waterMoles>[0], brought, moles);
     const solved = solveMoles(model, molesOf(model, brought, moles), poured, false, how.near?.start ?? false);
@@ -160,7 +161,7 @@ function build(brought: readonly Brought[], moles: readonly number[], kg: number
     const waterLeft = solved.kilograms / (poured * WATER_MOLAR_MASS);
     return { ...solved, start: { model, solution, waterLeft } };
   } finally {
-    for (const row of moved) system.lnK[row]! += shift;
+    system.lnK.set(kept);
   }
 }
 
