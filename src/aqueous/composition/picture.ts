@@ -1,6 +1,17 @@
 // Curves of the beaker as plain SVG text: a titration, a mixture over pH, what dissolves over an excess. Readable in greyscale, and
 // in words to a screen reader.
 
+import {
+  type Axis,
+  axesOf,
+  curve,
+  frameOf,
+  HALO,
+  type Place,
+  picture as pictureOf,
+  px,
+  roundStep,
+} from "../../foundation/drawing";
 import { inMarkup } from "../../foundation/printed";
 import type { Quantity } from "../../quantity";
 import { guard } from "../argument";
@@ -17,11 +28,6 @@ export interface PictureSize {
   readonly height?: number;
 }
 
-const MARGIN = { left: 64, right: 20, top: 16, bottom: 48 } as const;
-const DASHES = ["", "7 4", "2 3", "9 3 2 3", "4 2 1 2", "12 4"];
-const HALO = 'stroke="#fff" stroke-width="3" paint-order="stroke"';
-
-const px = (x: number): string => String(Number(x.toFixed(1)));
 /** `Zn^2+` with its charge raised. */
 const raised = (ion: string): string =>
   inMarkup(
@@ -42,14 +48,6 @@ function sizeOf({ width = 640, height = 420 }: PictureSize): readonly [number, n
   return [width, height];
 }
 
-interface Axis {
-  readonly from: number;
-  readonly to: number;
-  readonly step: number;
-  readonly name: string;
-  readonly mark?: (value: number) => string;
-}
-
 interface Line {
   readonly points: readonly (readonly [x: number, y: number])[];
   readonly label: string;
@@ -57,12 +55,9 @@ interface Line {
   readonly labelAt?: number;
 }
 
-/** A round step that divides a length into at most nine. */
-function roundStep(length: number): number {
-  const rough = length / 8;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  return ([1, 2, 5, 10].find((m) => m * power >= rough) ?? 10) * power;
-}
+/** Parts of an axis, at most. */
+const PARTS = 8;
+const MARGIN = { left: 64, right: 20, top: 16, bottom: 48 };
 
 function draw(
   size: PictureSize,
@@ -73,46 +68,12 @@ function draw(
   lines: readonly Line[],
   spots: readonly (readonly [x: number, y: number, label: string])[],
 ): string {
-  const [width, height] = sizeOf(size);
-  const [w, h] = [width - MARGIN.left - MARGIN.right, height - MARGIN.top - MARGIN.bottom];
-  const x = (value: number): number => MARGIN.left + ((value - across.from) / (across.to - across.from)) * w;
-  const y = (value: number): number => MARGIN.top + (1 - (value - up.from) / (up.to - up.from)) * h;
-  const marks = ({ from, to, step }: Axis): number[] => {
-    const first = Math.ceil(from / step - 1e-9);
-    return Array.from({ length: Math.floor(to / step + 1e-9) - first + 1 }, (_, i) => (first + i) * step);
-  };
-  const shown = (axis: Axis, value: number): string => axis.mark?.(value) ?? String(Number(value.toPrecision(6)));
-  const bottom = y(up.from);
-  const parts = [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${px(width)} ${px(height)}" width="${px(width)}" height="${px(height)}" role="img" font-family="sans-serif" font-size="12">`,
-    `<title>${inMarkup(title)}</title>`,
-    `<desc>${inMarkup(stated)}</desc>`,
-    `<rect width="100%" height="100%" fill="#fff"/>`,
-    `<path d="M${px(x(across.from))} ${px(y(up.to))}V${px(bottom)}H${px(x(across.to))}" fill="none" stroke="#000"/>`,
-  ];
-  for (const value of marks(across)) {
-    parts.push(`<path d="M${px(x(value))} ${px(bottom)}v5" stroke="#000"/>`);
-    parts.push(`<text x="${px(x(value))}" y="${px(bottom + 18)}" text-anchor="middle">${shown(across, value)}</text>`);
-  }
-  for (const value of marks(up)) {
-    parts.push(`<path d="M${px(x(across.from))} ${px(y(value))}H${px(x(across.to))}" stroke="#ddd"/>`);
-    parts.push(
-      `<text x="${px(x(across.from) - 8)}" y="${px(y(value) + 4)}" text-anchor="end">${shown(up, value)}</text>`,
-    );
-  }
-  parts.push(
-    `<text x="${px(MARGIN.left + w / 2)}" y="${px(height - 8)}" text-anchor="middle">${inMarkup(across.name)}</text>`,
-  );
-  parts.push(
-    `<text transform="translate(16 ${px(MARGIN.top + h / 2)}) rotate(-90)" text-anchor="middle">${inMarkup(up.name)}</text>`,
-  );
+  const frame = frameOf(sizeOf(size), MARGIN, across, up);
+  const { x, y } = frame;
+  const parts = axesOf(frame);
   for (const [i, { points, label, labelAt }] of lines.entries()) {
-    const inside = points.map(([a, b]) => [x(a), y(Math.min(up.to, Math.max(up.from, b)))] as const);
-    const d = inside.map(([a, b], k) => `${k === 0 ? "M" : "L"}${px(a)} ${px(b)}`).join("");
-    const dash = DASHES[i % DASHES.length]!;
-    parts.push(
-      `<path d="${d}" fill="none" stroke="#000" stroke-width="2"${dash === "" ? "" : ` stroke-dasharray="${dash}"`}/>`,
-    );
+    const inside = points.map(([a, b]): Place => [x(a), y(Math.min(up.to, Math.max(up.from, b)))]);
+    parts.push(curve(inside, i));
     if (label === "" || inside.length === 0) continue;
     const [a, b] = inside[labelAt ?? Math.floor(((i + 1) * inside.length) / (lines.length + 1))]!;
     parts.push(`<text x="${px(a + 4)}" y="${px(b - 6)}" font-style="italic" ${HALO}>${raised(label)}</text>`);
@@ -121,7 +82,7 @@ function draw(
     parts.push(`<circle cx="${px(x(a))}" cy="${px(y(b))}" r="4" fill="#fff" stroke="#000" stroke-width="1.5"/>`);
     parts.push(`<text x="${px(x(a) + 8)}" y="${px(y(b) + 4)}" ${HALO}>${inMarkup(label)}</text>`);
   }
-  return [...parts, "</svg>"].join("\n");
+  return pictureOf(frame.size, title, stated, parts);
 }
 
 /**
@@ -161,7 +122,7 @@ export function titrationDiagram(curve: TitrationCurve, size: PictureSize = {}):
     size,
     "Titration curve",
     stated,
-    { from: 0, to, step: roundStep(to), name: "volume from the burette / mL" },
+    { from: 0, to, step: roundStep(to, PARTS), name: "volume from the burette / mL" },
     { from: low, to: high, step: high - low > 8 ? 2 : 1, name: "pH" },
     [{ points, label: "" }],
     spots.filter(([v]) => v <= to),
@@ -198,7 +159,12 @@ export function overPHDiagram(over: OverPH, picture: OverPHPicture = {}): string
   if (over.least.length === 0)
     throw new AqueousError("aqueous.out-of-reach", "no solid forms in this range: nothing to draw");
   const [first, last] = [over.points[0]!.pH, over.points.at(-1)!.pH];
-  const across: Axis = { from: first, to: last, step: last - first > 4 ? 1 : roundStep(last - first), name: "pH" };
+  const across: Axis = {
+    from: first,
+    to: last,
+    step: last - first > 4 ? 1 : roundStep(last - first, PARTS),
+    name: "pH",
+  };
   const title = `over pH: ${over.least.map(({ ion }) => ion).join(", ")}; solids: ${over.solids.join(", ")}`;
   if (picture.show === "solids") {
     const amounts = over.solids.map((solid) => over.points.map(({ solids }) => solids[solid] ?? 0));
@@ -212,7 +178,7 @@ export function overPHDiagram(over: OverPH, picture: OverPHPicture = {}): string
       `Solids ${title}`,
       stated.join(" "),
       across,
-      { from: 0, to: 1.08 * most, step: roundStep(most), name: "solid / (mol/L)" },
+      { from: 0, to: 1.08 * most, step: roundStep(most, PARTS), name: "solid / (mol/L)" },
       over.solids.map((label, i) =>
         lineOf(
           label,
@@ -314,7 +280,7 @@ export function overExcessDiagram(over: OverExcess, size: PictureSize = {}): str
     {
       from: first,
       to: last,
-      step: roundStep(last - first),
+      step: roundStep(last - first, PARTS),
       name: known ? `${precipitant} in excess of what the equation needs / %` : `${precipitant} / mol`,
     },
     [

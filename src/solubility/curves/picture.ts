@@ -3,6 +3,21 @@
 
 import { type Formula, parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import {
+  type Axis,
+  axesOf,
+  curve,
+  type Frame,
+  frameOf,
+  HALO,
+  joined,
+  markText,
+  type Place,
+  picture as pictureOf,
+  px,
+  roundStep,
+  type Size,
+} from "../../foundation/drawing";
 import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { inMarkup } from "../../foundation/printed";
 import { guard, needTextOption } from "../argument";
@@ -49,31 +64,10 @@ export interface SolubilityPicture extends LookupOptions {
 
 const MOST = 4;
 const MOST_POINTS = 1000;
-const DASHES = ["", "8 4", "2 3", "10 3 2 3", "5 2 1 2"];
+/** Parts of an axis, at most. */
+const PARTS = 6;
+/** Above the axes is room for the names of the solids. */
 const MARGIN = { left: 62, right: 24, top: 34, bottom: 48 };
-
-/** A white edge that keeps a label readable over a line. */
-const HALO = 'paint-order="stroke" stroke="#fff" stroke-width="3"';
-
-/** Plain figure with at most two decimals; never exponential, never `-0`. */
-const px = (value: number): string => String(Math.round(value * 100) / 100 || 0);
-
-interface Frame {
-  readonly x: (celsius: number) => number;
-  readonly y: (grams: number) => number;
-  readonly width: number;
-  readonly height: number;
-  readonly from: number;
-  readonly to: number;
-  readonly top: number;
-}
-
-/** A round step that gives four to eight marks. */
-function stepFor(span: number): number {
-  const rough = span / 6;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  return ([1, 2, 5, 10].find((m) => m * power >= rough) ?? 10) * power;
-}
 
 function sizeOf(name: "width" | "height", given: number | undefined, usual: number): number {
   const size = given ?? usual;
@@ -82,8 +76,8 @@ function sizeOf(name: "width" | "height", given: number | undefined, usual: numb
   throw new SolubilityError("solubility.out-of-reach", `${name} must be 200 to 4000 pixels, not ${size}`);
 }
 
-function frameOf(picture: SolubilityPicture, rows: readonly SolubilityRow[]): Frame {
-  const [width, height] = [sizeOf("width", picture.width, 640), sizeOf("height", picture.height, 420)];
+/** The axes of a picture that hold curves and points. */
+function axesFor(picture: SolubilityPicture, rows: readonly SolubilityRow[]): readonly [across: Axis, up: Axis] {
   const points = picture.points ?? [];
   const temperatures = [...rows.flatMap((row) => row.points.map(([t]) => t)), ...points.map((p) => p.celsius)];
   const grams = [...rows.flatMap((row) => row.points.map(([, text]) => Number(text))), ...points.map((p) => p.grams)];
@@ -92,44 +86,12 @@ function frameOf(picture: SolubilityPicture, rows: readonly SolubilityRow[]): Fr
   }
   const [low, high] = [Math.min(...temperatures), Math.max(...temperatures)];
   const [from, to] = low === high ? [low - 10, high + 10] : [low, high];
-  const step = stepFor(Math.max(...grams));
+  const step = roundStep(Math.max(...grams), PARTS);
   const top = Math.ceil((Math.max(...grams) * 1.02) / step) * step;
-  const [w, h] = [width - MARGIN.left - MARGIN.right, height - MARGIN.top - MARGIN.bottom];
-  return {
-    x: (celsius) => MARGIN.left + ((celsius - from) / (to - from)) * w,
-    y: (value) => MARGIN.top + (1 - value / top) * h,
-    ...{ width, height, from, to, top },
-  };
-}
-
-function marks(from: number, to: number): number[] {
-  const step = stepFor(to - from);
-  const first = Math.ceil(from / step - 1e-9);
-  return Array.from({ length: Math.floor(to / step + 1e-9) - first + 1 }, (_, i) => (first + i) * step);
-}
-
-/** A mark of an axis in the digits its step needs. */
-const tick = (value: number): string => String(Number(value.toPrecision(6)));
-
-function axes(frame: Frame): string[] {
-  const { x, y, from, to, top, height } = frame;
-  const bottom = y(0);
-  const lines = [`<path d="M${px(x(from))} ${px(y(top))}V${px(bottom)}H${px(x(to))}" fill="none" stroke="#000"/>`];
-  for (const t of marks(from, to)) {
-    lines.push(`<path d="M${px(x(t))} ${px(bottom)}v5" stroke="#000"/>`);
-    lines.push(`<text x="${px(x(t))}" y="${px(bottom + 18)}" text-anchor="middle">${tick(t)}</text>`);
-  }
-  for (const g of marks(0, top)) {
-    lines.push(`<path d="M${px(x(from))} ${px(y(g))}H${px(x(to))}" stroke="#ddd"/>`);
-    lines.push(`<text x="${px(x(from) - 8)}" y="${px(y(g) + 4)}" text-anchor="end">${tick(g)}</text>`);
-  }
-  lines.push(
-    `<text x="${px((x(from) + x(to)) / 2)}" y="${px(height - 8)}" text-anchor="middle">temperature / °C</text>`,
-  );
-  lines.push(
-    `<text transform="translate(16 ${px((y(0) + y(top)) / 2)}) rotate(-90)" text-anchor="middle">g anhydrous per 100 g water</text>`,
-  );
-  return lines;
+  return [
+    { from, to, step: roundStep(to - from, PARTS), name: "temperature / °C" },
+    { from: 0, to: top, step: roundStep(top, PARTS), name: "g anhydrous per 100 g water" },
+  ];
 }
 
 /** Where a branch runs, in pixels. */
@@ -142,8 +104,6 @@ function trackOf(branch: Branch, frame: Frame): readonly Place[] {
     return [frame.x(t), frame.y(onBranch(branch, t).value)];
   });
 }
-
-type Place = readonly [x: number, y: number];
 
 /** What is written beside a line: the corner its box begins at, and how wide it is. */
 interface Label {
@@ -182,7 +142,10 @@ function labelFor(
   const width = text.length * LETTER.width;
   const middle = (track.length - 1) / 2;
   const inside = ({ x, y }: Label): boolean =>
-    x >= frame.x(frame.from) + 2 && x + width <= frame.width - 2 && y - LETTER.height >= 2 && y <= frame.y(0) - 3;
+    x >= frame.x(frame.across.from) + 2 &&
+    x + width <= frame.size[0] - 2 &&
+    y - LETTER.height >= 2 &&
+    y <= frame.y(0) - 3;
   let best: { readonly label: Label; readonly covered: number } | undefined;
   for (const [x, y] of [...track].sort(
     (a, b) => Math.abs(track.indexOf(a) - middle) - Math.abs(track.indexOf(b) - middle),
@@ -222,12 +185,7 @@ function curvesOf(rows: readonly SolubilityRow[], points: readonly WorkingPoint[
   }));
   const lines: string[] = [];
   branches.forEach(({ track }, i) => {
-    if (track.length < 2) return;
-    const d = track.map(([x, y], k) => `${k === 0 ? "M" : "L"}${px(x)} ${px(y)}`).join("");
-    const dash = DASHES[i % DASHES.length]!;
-    lines.push(
-      `<path d="${d}" fill="none" stroke="#000" stroke-width="2"${dash === "" ? "" : ` stroke-dasharray="${dash}"`}/>`,
-    );
+    if (track.length >= 2) lines.push(curve(track, i));
   });
   for (const row of rows)
     for (const [celsius, text] of row.points)
@@ -258,9 +216,7 @@ function workingPoints(points: readonly WorkingPoint[], frame: Frame, arrow: str
     );
   });
   if (arrow === undefined || points.length < 2) return lines;
-  const d = points
-    .map(({ celsius, grams }, i) => `${i === 0 ? "M" : "L"}${px(frame.x(celsius))} ${px(frame.y(grams))}`)
-    .join("");
+  const d = joined(points.map(({ celsius, grams }): Place => [frame.x(celsius), frame.y(grams)]));
   lines.unshift(
     `<path d="${d}" fill="none" stroke="#555" stroke-width="1.5" stroke-dasharray="4 3" marker-end="url(#${arrow})"/>`,
   );
@@ -299,24 +255,20 @@ export function solubilityDiagram(picture: SolubilityPicture): string {
     );
   }
   const rows = formulas.map((formula) => rowOf(soluteOf(formula)) ?? missing(formula));
-  const frame = frameOf(picture, rows);
+  const size: Size = [sizeOf("width", picture.width, 640), sizeOf("height", picture.height, 420)];
+  const frame = frameOf(size, MARGIN, ...axesFor(picture, rows));
   const names = rows.map(({ formula }) => parseFormula(formula).toUnicode()).join(", ");
   const stated = rows
     .map((row) => describe(row))
-    .concat(points.map((p) => `${p.label}: ${tick(p.grams)} g at ${tick(p.celsius)} °C.`));
-  const { width, height } = frame;
-  const id = idOf(`${width} ${height} ${Boolean(path)} ${stated.join(" ")}`);
-  return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${px(width)} ${px(height)}" width="${px(width)}" height="${px(height)}" role="img" aria-labelledby="${id}-title ${id}-desc" font-family="sans-serif" font-size="12">`,
-    `<title id="${id}-title">Solubility of ${inMarkup(names)} in water</title>`,
-    `<desc id="${id}-desc">${inMarkup(stated.join(" "))}</desc>`,
+    .concat(points.map((p) => `${p.label}: ${markText(p.grams)} g at ${markText(p.celsius)} °C.`));
+  const id = idOf(`${size.join(" ")} ${Boolean(path)} ${stated.join(" ")}`);
+  const parts = [
     `<defs><marker id="${id}-arrow" viewBox="0 0 8 8" refX="7" refY="4" markerWidth="8" markerHeight="8" orient="auto"><path d="M0 0L8 4L0 8z"/></marker></defs>`,
-    `<rect width="100%" height="100%" fill="#fff"/>`,
-    ...axes(frame),
+    ...axesOf(frame),
     ...curvesOf(rows, points, frame),
     ...workingPoints(points, frame, path ? `${id}-arrow` : undefined),
-    "</svg>",
-  ].join("\n");
+  ];
+  return pictureOf(size, `Solubility of ${names} in water`, stated.join(" "), parts, id);
 }
 
 /** The table's own refusal, with its hint. */
