@@ -20,6 +20,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   expected: "Expected dry product",
   keptLiquor: "Liquor that is kept",
   liquorStrength: "{strength} {formula}",
+  theoryInLiquor: "by theory; its strength is not known",
   liquorMass: "mass of the clear liquor",
   range: "{low} to {high}",
   theory: "100 % = {mass}",

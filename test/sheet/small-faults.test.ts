@@ -202,3 +202,17 @@ describe("washing", () => {
     expect(iodide).not.toContain("may be worth keeping");
   });
 });
+
+describe("a gas led into water", () => {
+  // 2 NO2 + H2O -> HNO3 + HNO2: 0.1 mol of HNO3 is 6.30 g; common practice, no source: nothing is dried where the liquor is used
+  it("gives a liquor, and no dry product is expected", () => {
+    const text = sheet({
+      equation: "2 NO2 + H2O -> HNO3 + HNO2",
+      product: "HNO3",
+      materials: [{ name: "brown gas", form: "NO2" }],
+      scale: { product: "0.1 mol" },
+    });
+    expect(text).toContain("Liquor that is kept 6.3 g HNO₃ (by theory; its strength is not known)");
+    expect(text).not.toContain("Expected dry product");
+  });
+});

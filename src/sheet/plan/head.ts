@@ -92,6 +92,12 @@ function outcomeCell(on: OnPaper) {
         formula: keptLiquor.formula,
       }),
     };
+  if (plan.isolation.how === "liquor")
+    return {
+      label: words.keptLiquor,
+      value: `${grams(plan.product.theoreticalYield)} ${plan.product.formula}`,
+      note: words.theoryInLiquor,
+    };
   const { low, high } = rangeOf(on);
   if (expectedOf(plan).isOpen)
     return {
