@@ -111,7 +111,9 @@ describe("a gas that is led in", () => {
   it("is no powder: litres through a tube, and what is not absorbed leaves as gas", () => {
     // 0.5001 mol and a fifth more: 26.4 g, 14.4 L; 2.4 L pass through
     const step = saying(bicarbonate, /^Lead the/);
-    expect(step.text).toMatch(/in slowly, stirring, 14\.\d L of it \(26\.5 g\).*about 2\.4\d L of it passes through/);
+    expect(step.text).toMatch(
+      /in slowly, through the empty bottle, stirring, 14\.\d L of it \(26\.5 g\).*about 2\.4\d L of it passes through/,
+    );
     expect(moles(step.after.gas, "CO₂")).toBeCloseTo(0.1, 2);
     expect(step.after.solids.some(({ formula }) => formula === "CO₂")).toBe(false);
     expect(saying(bicarbonate, /^Have .* ready/).text).toMatch(/14\.\d L/);

@@ -58,6 +58,7 @@ export const PLANNING = {
   airDry: { value: "30 °C", what: "and less is drying in air, where two weighings are hours apart", source: "commonPractice" },
   constantMass: { value: "0.2 %", what: "between two weighings is constant mass, where two steps of the balance are less", source: "commonPractice" },
   belowChange: { value: "20 Δ°C", what: "kept below the temperature at which heat begins to change a product; it moves by tens", source: "commonPractice" },
+  belowTurning: { value: "3 Δ°C", what: "kept below the temperature at which damp crystals turn into a solid with less water: it is sharp", source: "commonPractice" },
   oven: { value: "105 °C", what: "highest in a drying oven, however stable the product: water is gone, and more only changes it", source: "commonPractice" },
   waterBoils: { value: "100 °C", what: "and more dries everything: who stays below does so for the sake of the product", source: "commonPractice" },
   ovenIsOff: { value: "40 ΔK", what: "is what an oven may be off, its hot places counted", source: "commonPractice" },

@@ -207,7 +207,13 @@ export function combine(bench: Bench): void {
     const telling: Telling = {
       say: (look) =>
         isLedIn(bench.material(i))
-          ? leading(bench, i, look, isLast ? done.after.mass.minus(before.mass).to("g") : undefined)
+          ? leading(bench, i, look, {
+              gain: isLast ? done.after.mass.minus(before.mass).to("g") : undefined,
+              leaves: gases
+                .map(({ matter }) => matter.name)
+                .filter((one) => one !== matterOf(bench.material(i).form).name),
+              after: done.after,
+            })
           : stage === undefined && i !== speaker && alike(i)
             ? alsoAdding(bench, i)
             : adding(bench, i, look, speaks),

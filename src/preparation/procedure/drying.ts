@@ -2,9 +2,12 @@
 
 import { type Formula, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
+import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { crystalWater } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";
+import { solidTransitions, trySolubilityOf } from "../../solubility";
+import { cite as citeSolubility } from "../../solubility/internal";
 import { madeOf, thermalStepsOf } from "../../substance/internal";
 import { DELIQUESCENT, DRYING, type DryingRow } from "../data/drying";
 import { cite } from "../data/sources";
@@ -46,7 +49,7 @@ const remembered = /* @__PURE__ */ remembering<Drying>(256);
 
 export const dryingOf = (product: Formula): Drying =>
   remembered(product.toString(), () => {
-    const found = lookedUp(product);
+    const found = belowTurning(product, lookedUp(product));
     return { ...found, changesAbove: found.upTo !== undefined && isOfProduct(found.upTo, product) };
   });
 
@@ -67,6 +70,40 @@ export function dryingIn(product: Formula, room: Quantity<"temperature">): Dryin
 export function losesWaterAt(product: Formula): Quantity<"temperature"> | undefined {
   if (isWater(product) || crystalWater(product).waters.n === 0n) return undefined;
   return thermalStepsOf(product)[0]?.from;
+}
+
+/** Where a hydrate that is damp with its own solution turns into a solid with less water; undefined where no curve says. */
+function turning(product: Formula): { readonly celsius: number; readonly into: string } | undefined {
+  if (isWater(product) || crystalWater(product).waters.n === 0n) return undefined;
+  const changes = attempt(() => solidTransitions(product));
+  const found = (changes.ok ? changes.value : []).find(
+    ({ below }) => below !== undefined && parseFormula(below).hasSameComposition(product),
+  );
+  if (found?.above === undefined) return undefined;
+  const into = parseFormula(found.above);
+  const isDrier = crystalWater(into).waters.compare(crystalWater(product).waters) < 0;
+  return isDrier ? { celsius: found.celsius, into: into.toUnicode() } : undefined;
+}
+
+/** Damp crystals are no warmer than that, whatever a table says of dry ones. */
+function belowTurning(product: Formula, drying: Omit<Drying, "changesAbove">): Omit<Drying, "changesAbove"> {
+  const turns = turning(product);
+  if (turns === undefined) return drying;
+  const celsius = Math.floor(turns.celsius - planned("belowTurning").toNumber("Δ°C"));
+  const most = quantity({ value: String(celsius), unit: "°C" });
+  if (drying.upTo !== undefined && drying.upTo.compare(most) <= 0) return drying;
+  return {
+    ...drying,
+    upTo: most,
+    why: `damp it turns into ${turns.into} at ${turns.celsius} °C`,
+    source: sourceOfCurve(product, most),
+    missing: undefined,
+  };
+}
+
+function sourceOfCurve(product: Formula, at: Quantity<"temperature">): string {
+  const found = trySolubilityOf(product, at);
+  return found.ok ? citeSolubility(found.value.source) : cite("memory");
 }
 
 function lookedUp(product: Formula): Omit<Drying, "changesAbove"> {

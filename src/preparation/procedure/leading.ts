@@ -1,34 +1,62 @@
 // A gas of a cylinder or a generator, led into the vessel: nobody weighs it, the vessel does.
 import type { Formula } from "../../formula";
 import type { Quantity } from "../../quantity";
-import { planned } from "../planning/exact";
+import { phOf } from "../contents/equilibrium";
+import type { Pot } from "../contents/pot";
+import { exact, planned } from "../planning/exact";
 import { absorbentOf } from "../reaction/absorbing";
+import { acidSaltOfGas } from "../reaction/acid-salt-of-gas";
 import type { Bench, Look } from "./bench";
 import { vesselIn } from "./filling";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";
-import { litres } from "./words";
+import { list, litres } from "./words";
 
 /** A gas for the hood is not let out of the vessel. */
 export const escapes = (gas: Formula): string =>
   absorbentOf(gas) === undefined ? "" : "; what leaves the vessel goes through a wash bottle, under a hood";
 
-/**
- * A gas is led in, slowly enough for the liquid to take it, until the vessel has gained what it should.
- *
- * @param gain - of the vessel, where all reacts with it: what is taken less what leaves
- */
-export function leading(bench: Bench, i: number, look: Look, gain: Quantity | undefined): string {
-  const { setting, account, portions } = bench.frame;
+/** A drop of a liquor that is too strong for any model is tested in so many times its water. */
+const DROP = 10;
+
+/** pH of the liquor, or of a drop of it in water, as near as paper shows it; nothing where neither is known. */
+function paperOf(pot: Pot): string {
+  const shown = (pH: Quantity): string => pH.format({ decimals: 0, uncertainty: "none" });
+  // what was set free has left it, and none of the air has come in yet
+  const fresh = pot.with({ gas: [], fizzed: undefined });
+  const own = phOf(fresh);
+  if (own !== undefined) return `, and paper shows about pH ${shown(own)}`;
+  const thin = phOf(fresh.plusWater(pot.books.water.times(exact(String(DROP - 1)))));
+  return thin === undefined ? "" : `, and a drop of it in nine drops of water shows about pH ${shown(thin)}`;
+}
+
+/** What a gas is led into, and what becomes of it. */
+interface Led {
+  /** Of the vessel, where all reacts with it: what is taken less what leaves. */
+  readonly gain: Quantity | undefined;
+  /** What leaves as it is led in. */
+  readonly leaves: readonly string[];
+  readonly after: Pot;
+}
+
+/** A gas is led in, slowly enough for the liquid to take it, until the vessel has gained what it should, and no further where more of it makes an acid salt. */
+export function leading(bench: Bench, i: number, look: Look, { gain, leaves, after }: Led): string {
+  const { setting, account, portions, isolation } = bench.frame;
   const { left, amount } = account.supplied[i]!;
+  const gas = setting.materials[i]!.form;
+  const acid =
+    isolation.how === "precipitate" || gain === undefined ? undefined : acidSaltOfGas(gas, setting.product.formula);
   const room = gain === undefined ? "" : vesselIn(look);
   const over =
-    left.compare(amount.times(planned("asGoodAsNone"))) > 0
+    acid === undefined && left.compare(amount.times(planned("asGoodAsNone"))) > 0
       ? `; about ${litres(gasInRoom(bench, left))} of it passes through`
       : "";
-  const weighed =
+  const gained =
     gain === undefined || !gain.isPositive()
       ? ""
-      : ` or the vessel, weighed before and after, has gained ${bench.hand.grams(gain)}`;
-  return `Lead the ${bench.name(i)} in slowly, stirring, ${litres(gasInRoom(bench, amount))} of it (${asRead(setting, portions[i]!)}), until no more is absorbed${weighed}${room}${over}${escapes(setting.materials[i]!.form)}.`;
+      : `the vessel, weighed before and after${leaves.length === 0 || acid === undefined ? "" : ` and warmed in between until no more ${list(leaves)} rises`}, has gained ${bench.hand.grams(gain)}`;
+  const whole = `Lead the ${bench.name(i)} in slowly, through the empty bottle, stirring, ${litres(gasInRoom(bench, amount))} of it (${asRead(setting, portions[i]!)})`;
+  return acid === undefined
+    ? `${whole}, until no more is absorbed${gained === "" ? "" : ` or ${gained}`}${room}${over}${escapes(gas)}.`
+    : `${whole} and no more${room}, until ${gained === "" ? "so much is in" : gained}${paperOf(after)}: more of it makes ${acid.toUnicode()}${escapes(gas)}.`;
 }
