@@ -43,7 +43,8 @@ function equationOf(
   main: Reaction,
 ): readonly Term[] | undefined {
   const beside = products.filter((one) => one !== product).map(({ formula }) => formula);
-  return remembered(`${equation} | ${product.formula} | ${left.join(" + ")} | ${solid.key}`, () =>
+  const goes = main.terms.map(({ whereto }) => whereto).join(" ");
+  return remembered(`${equation} | ${product.formula} | ${left.join(" + ")} | ${solid.key} | ${goes}`, () =>
     balancedFrom(left, beside, solid, main),
   );
 }
