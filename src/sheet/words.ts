@@ -92,6 +92,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   motherDish: "dish for the mother liquor",
   rinse: "{volume} of rinse, cold (step {step})",
   alcoholName: "alcohol",
+  sourWash: "{volume} of very dilute {acid} (step {step})",
   alcohol: "{volume} of alcohol (step {step})",
   alcoholUpTo: "up to {volume} of alcohol (step {step})",
   desiccator: "desiccator, or jar that closes, with dried calcium chloride",

@@ -20,6 +20,7 @@ import {
   PASSIVE,
 } from "../../src/preparation/data/couples";
 import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
+import { ENDS } from "../../src/preparation/data/ends";
 import {
   ACID_LEAVES,
   ACID_TAKES,
@@ -48,7 +49,7 @@ import { LIQUIDS, NOT_MIXING } from "../../src/preparation/data/liquids";
 import { DECIDING, MEASURING } from "../../src/preparation/data/measuring";
 import { PLANNING } from "../../src/preparation/data/planning";
 import { FLAMES, POWDER_TESTS, PRECIPITATION_TESTS, SEEN_IN_GLASSES } from "../../src/preparation/data/powder-tests";
-import { NOT_WARM, OXIDES_FROM_WATER, VARIABLE_WATER } from "../../src/preparation/data/products";
+import { DIGESTED, NOT_WARM, OXIDES_FROM_WATER, VARIABLE_WATER } from "../../src/preparation/data/products";
 import { IN_THE_DARK, PROTECTION } from "../../src/preparation/data/protection";
 import { SETTLES, SYRUPS } from "../../src/preparation/data/stands";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
@@ -72,8 +73,10 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   COUPLES: COUPLES(),
   DECIDING,
   DELIQUESCENT,
+  DIGESTED,
   DRYING: DRYING(),
   FIRED_IN_AIR,
+  ENDS,
   FIRED_OXIDES,
   FLAMES,
   FIRING,

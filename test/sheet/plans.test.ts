@@ -79,7 +79,9 @@ function figuresOf(plan: Plan): Quantity[] {
   const last = plan.steps.at(-1)!;
   const weighed = last.target?.dimension === "mass" ? last.target : theory;
   const again = plan.steps.flatMap(({ vessel, after }) =>
-    vessel === "mother liquor" ? after.solids.map(({ mass }) => mass.plus(weighed)) : [],
+    vessel === "mother liquor"
+      ? after.solids.flatMap(({ mass }) => [mass.plus(weighed), mass.plus(last.after.mass)])
+      : [],
   );
   const some = (...list: readonly (Quantity | undefined)[]): Quantity[] => list.filter((one) => one !== undefined);
   return [

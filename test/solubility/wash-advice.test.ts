@@ -32,7 +32,7 @@ describe("the liquid", () => {
   });
 
   it.each([
-    ["CuCl", "dilute hydrochloric acid, then alcohol, without sucking air through"],
+    ["CuCl", "very dilute hydrochloric acid"],
     ["PbCl2", "a little ice water"],
     ["FeC2O4·2H2O", "hot water"],
   ])("of %s is its own: %s", (product, liquid) => {

@@ -27,6 +27,18 @@ export const NOT_WARM: readonly NotWarmRow[] = [
   { formulas: [], ammine: true, why: "warm it loses ammonia", source: "commonPractice" },
 ];
 
+/** A precipitate that stands warm in its liquor, and no warmer than this. */
+interface DigestedRow {
+  readonly formulas: readonly string[];
+  readonly at: string;
+  readonly why: string;
+  readonly source: SourceKey;
+}
+
+export const DIGESTED: readonly DigestedRow[] = [
+  { formulas: ["Cu2CO3(OH)2", "Cu3(CO3)2(OH)2"], at: "50 to 65 °C", why: "hotter it loses carbon dioxide and water, and turns black", source: "memory" },
+];
+
 /** A precipitate as it dries in air. */
 interface VariableWaterRow {
   readonly formula: string;

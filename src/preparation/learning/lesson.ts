@@ -5,6 +5,7 @@ import { planned } from "../planning/exact";
 import { formulaFrom } from "../reaction/species";
 import { guard } from "../request/argument";
 import { type Run, type RunRecord, runFromJSON } from "../run";
+import { ofOtherBatches } from "../verdict/crops";
 import type { FindingCode } from "../verdict/finding";
 import { theoryLeft } from "../verdict/losses";
 
@@ -48,11 +49,12 @@ export const wayOf = ({ isolation }: Pick<Run, "isolation">): Way =>
   isolation.how === "residue" ? "dry" : isolation.how === "crystallise" ? "crystals" : "wet";
 
 /** Crystals that the steps of a run bring by cooling, with the second crop where one was taken; undefined where they do not say. */
-function cropsOf({ observations, steps, plan }: Run): Quantity | undefined {
+function cropsOf(run: Run): Quantity | undefined {
+  const { observations, steps, plan } = run;
   const wanted = formulaFrom(plan.request.product);
   const grown = (solids: Run["steps"][number]["after"]["solids"]): Quantity | undefined =>
     solids.find(({ formula }) => formulaFrom(formula).hasSameComposition(wanted))?.mass;
-  const first = grown(steps.at(-1)?.after.solids ?? []);
+  const first = grown(steps.at(-1)?.after.solids ?? [])?.minus(ofOtherBatches(run));
   if (first === undefined || (observations.crops?.length ?? 1) < 2) return first;
   const again = steps
     .filter(({ operation, vessel }) => operation === "cool" && vessel === "mother liquor")

@@ -1,18 +1,24 @@
 // Washing a cake: water in, stirred up, liquor off, so many times.
 import type { Quantity } from "../../quantity";
+import { type Entry, massOf } from "../contents/entry";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { dissolve } from "../contents/react";
 import { type Done, done, justWater } from "./operation";
 import { shareFrom } from "./share";
 
-/** Washes of a volume each; every one leaves a share of what the cake kept. */
+/**
+ * Washes of a volume each; every one leaves a share of what the cake kept.
+ *
+ * @param acid - what is in the water of all of them together
+ */
 export function wash(
   before: Pot,
   washes: number,
   water: Quantity,
   leftByOne: Quantity,
   lost: { readonly matter: Matter; readonly amount: Quantity } | undefined,
+  acid?: Entry,
 ): Done {
   const all = water.times(BigInt(washes)).to("g");
   const stays = shareFrom(leftByOne.toNumber("") ** washes, "share of the salts that the washes leave");
@@ -23,7 +29,20 @@ export function wash(
   const clean = stirred.books.water.minus(kept.books.water);
   const after = kept.plusWater(clean);
   const off = rest.with({ water: rest.books.water.minus(clean).plus(all).to("g"), temperature: start.temperature });
-  return done("wash", before, after, [justWater(before, all)], [{ what: "wash water", pot: off }]);
+  if (acid === undefined)
+    return done("wash", before, after, [justWater(before, all)], [{ what: "wash water", pot: off }]);
+  const { matter, amount } = acid;
+  // so strong as its share by mass says: the acid stands for some of the water
+  const mass = massOf(acid);
+  const stayed = amount.times(clean).dividedBy(all.minus(mass)).to("mol");
+  const poured = off.with({ water: off.books.water.minus(mass).to("g") });
+  return done(
+    "wash",
+    before,
+    after.plusDissolved(matter, stayed),
+    [justWater(before, all.minus(mass).to("g")).plusDissolved(matter, amount)],
+    [{ what: "wash water", pot: poured.plusDissolved(matter, amount.minus(stayed)) }],
+  );
 }
 
 /** A drop of the last wash looked at. */

@@ -55,6 +55,8 @@ export interface Telling {
   /** Alcohol that it takes, or may take, and that no pack of the plan brings. */
   readonly alcohol?: Quantity<"volume">;
   readonly apparatus?: Apparatus;
+  /** Product of another batch that it leaves with this one. */
+  readonly ofAnotherBatch?: Quantity<"mass">;
   readonly care?: Care;
   /** The smallest vessel for it, where that of the batch is too small. */
   readonly largerVessel?: (look: Look) => Quantity<"volume"> | undefined;

@@ -78,6 +78,10 @@ function inBottle({ pot, frame, others }: Bench): { readonly name: string; reado
   return other === undefined || own.some(({ matter }) => matter.key === key) ? product : other.matter;
 }
 
+/** What a rinse left of another batch. */
+const ofAnotherBatch = ({ drafts }: Bench): Quantity | undefined =>
+  drafts.find((one) => one.ofAnotherBatch !== undefined)?.ofAnotherBatch;
+
 /** What to expect on the balance: the product, and what comes with it. */
 export function weighProduct(bench: Bench, bottle: string): void {
   const { setting } = bench.frame;
@@ -91,7 +95,8 @@ export function weighProduct(bench: Bench, bottle: string): void {
       : bench.frame.theory;
   const { solids, other } = bench.pot.books;
   const own = solids.filter((one) => one.matter.core.key === matter.core.key).map(massOf);
-  const mass = own.length === 0 ? theory : sum(own);
+  const foreign = ofAnotherBatch(bench);
+  const mass = own.length === 0 ? theory : foreign === undefined ? sum(own) : sum(own).minus(foreign).to("g");
   const others = solids.filter(
     (one) =>
       one.matter.core.key !== matter.core.key &&
@@ -121,10 +126,14 @@ export function weighProduct(bench: Bench, bottle: string): void {
         ? ""
         : `; a gel keeps up to ${planned("dampHolds")} of water at constant mass (${bench.hand.grams(withGelWater(all.compare(theory) < 0 ? theory : all))} then)${mayIgnite(formula) ? ", which the ignition of a sample tells" : ""}`
       : `; dried in air it keeps ${held.from} to ${held.to} H₂O that no formula fixes, and weighs ${bench.hand.grams(mass.times(held.least))} to ${bench.hand.grams(mass.times(held.most))}`;
+  const rinsed =
+    foreign === undefined
+      ? ""
+      : `; up to ${bench.hand.grams(foreign)} more with the salt of the earlier batch that the rinse leaves, which does not count as yield of this one`;
   const changed = isOther ? ` (not ${setting.product.name})` : "";
   bench.did(POT, collect(bench.pot), {
     target: all,
     blank: "dried",
-    say: () => `Weigh the dry ${name}${changed}: ${about}${together}${inert}${watery}. ${bottle}.`,
+    say: () => `Weigh the dry ${name}${changed}: ${about}${together}${inert}${watery}${rinsed}. ${bottle}.`,
   });
 }

@@ -9,7 +9,7 @@ import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { isHydrogenAnion, isOneOf } from "../../ion/internal";
 import { madeOf } from "../../substance/internal";
-import { NOT_WARM, type NotWarmRow } from "../data/products";
+import { DIGESTED, NOT_WARM, type NotWarmRow } from "../data/products";
 import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { exact, planned } from "../planning/exact";
 import { isAcid, isAmmonia, isAnionOfStrongAcid, isMetal } from "../reaction/acids";
@@ -165,6 +165,9 @@ export function digestionOf(kind: ProcedureKind, product: Formula): string | und
     return `warm it to ${turns.at} °C and keep it there, stirring, until ${turns.until}: in the cold the hydroxide stays what it is, and is weighed as such (common practice)`;
   if (isKeptWarm(product))
     return "let it stand in its liquor 30 minutes to overnight, no warmer than the room: warm liquor would keep more of it (common practice)";
+  const row = DIGESTED.find(({ formulas }) => isOneOf(product, ...formulas));
+  if (row !== undefined)
+    return `let it stand in its liquor 30 minutes to overnight, at ${row.at} if it can be warmed: the grains grow and give up salt; ${row.why} (common practice)`;
   // what heat takes water from below the usual warmth is digested as cool as it is dried
   const { upTo } = dryingOf(product);
   if (upTo !== undefined && losesWaterAt(product)?.compare(exact("90 °C")) === -1)

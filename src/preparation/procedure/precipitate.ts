@@ -1,11 +1,8 @@
 // Getting a precipitate out: let it stand, test, part it from the liquor, wash, test the last wash.
 
 import type { Formula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
-import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { type Quantity, sum } from "../../quantity";
-import { type WashAdvice, washAdvice } from "../../solubility";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
@@ -13,19 +10,16 @@ import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { filterCake } from "../operation/filter";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
-import { testWash, wash } from "../operation/wash";
 import { exact } from "../planning/exact";
-import { smallestFor } from "../planning/vessel";
 import { isAcid, isAmmonia } from "../reaction/acids";
-import { gelRow } from "../reaction/gel";
-import { formulaFrom } from "../reaction/species";
-import { type Bench, type Look, POT } from "./bench";
+import { type Bench, POT } from "./bench";
 import type { Completeness } from "./completeness";
 import { dropTestFor } from "./drop-test";
-import { isGel, liquorHeldBy, settles, washingOf } from "./isolation";
+import { liquorHeldBy, settles, washingOf } from "./isolation";
 import { digestionOf } from "./kind";
-import { isAirless, protectionOf } from "./protection";
-import { about, list, nearly, times, vesselSize } from "./words";
+import { protectionOf } from "./protection";
+import { washCake } from "./wash-cake";
+import { about, list, nearly } from "./words";
 
 const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
 
@@ -109,7 +103,7 @@ export function isolatePrecipitate(bench: Bench): void {
   });
   bench.filtrate = parted.left[0]?.pot;
   if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);
-  washed(bench, done, decants);
+  washCake(bench, done, decants);
   if (decants) {
     bench.did(POT, filterCake(bench.pot, heldBy("suction")), {
       blank: "wetCake",
@@ -165,124 +159,4 @@ function keptIn(
   return limits.includes("pure water")
     ? `As much pure water keeps ${mass} of the product; ${besideIn(pot)} of this liquor may keep more or less in solution.`
     : `At equilibrium this liquor keeps ${mass} of the product${doubt}; ${about(precipitated, "%")} precipitates.`;
-}
-
-/** The vessel for what is stirred up, where that of the batch is too small. */
-function largerFor(liquid: Quantity, vessel: Look["vessel"]): Quantity<"volume"> | undefined {
-  const size = smallestFor(liquid);
-  return size === undefined || vessel?.smallest === undefined || size.compare(vessel.smallest) <= 0 ? undefined : size;
-}
-
-/** The same in brackets. */
-const inLarger = (size: Quantity | undefined): string =>
-  size === undefined ? "" : ` (in a vessel of ${vesselSize(size)} or larger)`;
-
-const remembered = /* @__PURE__ */ remembering<Result<WashAdvice>>(128);
-
-const adviceFor = (product: Formula, salts: readonly string[], temperature: Quantity<"temperature">) => {
-  const ask = () => attempt(() => washAdvice({ product, washedOut: salts, temperature }));
-  // An uncertain temperature is an input of its own, and no key.
-  return temperature.standardUncertainty === undefined
-    ? remembered(`${product} ${salts.join(" ")} ${temperature}`, ask)
-    : ask();
-};
-
-/** Talbot, An Introductory Course of Quantitative Chemical Analysis: slimes are washed with a volatile salt in the water. */
-const COLLOID =
-  " If it stops settling, or the water stays coloured or cloudy, it is going colloidal for want of salt: put 1 g of ammonium acetate into each 100 mL of the water.";
-
-/** Two masses to compare: in milligrams where the balance would print both in the same words. */
-function between({ hand }: Bench, one: Quantity, other: Quantity): readonly [string, string] {
-  const [a, b] = [hand.grams(one), hand.grams(other)];
-  const milligrams = (mass: Quantity): string =>
-    mass.isPositive() ? mass.format({ unit: "mg", significant: 2, uncertainty: "none" }) : "none";
-  return a === b ? [milligrams(one), milligrams(other)] : [a, b];
-}
-
-function washed(bench: Bench, before: Pot, decants: boolean): void {
-  const { washing, frame } = bench;
-  const { product, temperature } = frame.setting;
-  if (washing === undefined) return;
-  if ("missing" in washing) {
-    bench.did(POT, testWash(before), {
-      say: () => `Wash with water; how often is not known: ${washing.missing}.`,
-      blank: "washes",
-    });
-    return;
-  }
-  const { plan, salts } = washing;
-  const advice = adviceFor(product.formula, salts, temperature);
-  const isElement = product.formula.symbols.length === 1;
-  const liquid = advice.ok && !isElement ? advice.value.liquid : "water";
-  const special = liquid === "water" ? "" : ` (better: ${liquid}; ${advice.ok ? advice.value.because : ""})`;
-  const residue = plan.residueAfter.at(-1) ?? plan.residueUnwashed;
-  if (plan.washes === 0) {
-    bench.did(POT, testWash(before), {
-      say: () =>
-        `It need not be washed: ${between(bench, residue, plan.target)[0]} of ${list(salts)} ${salts.length === 1 ? "stays" : "stay"} in it, and ${between(bench, residue, plan.target)[1]} may.`,
-      target: plan.target,
-      blank: "washes",
-    });
-    return;
-  }
-  const lost = plan.productLost;
-  const matter = matterOf(product.formula);
-  const done = wash(
-    before,
-    plan.washes,
-    plan.washVolume.times(exact("1 g/mL")),
-    plan.leftByOneWash,
-    lost === undefined ? undefined : { matter, amount: lost.dividedBy(matter.molarMass).to("mol") },
-  );
-  // what sets to a jelly does not go back into the water
-  const isColloid = isGel(product.formula) && gelRow(product.formula)?.sets !== true;
-  const how = decants
-    ? "stirring it up, letting it settle and pouring off"
-    : `stirring it up on the filter and sucking off${isAirless(product.formula) ? ", only until the water is gone: no air is sucked through it" : ""}`;
-  const stirred = before.volume.plus(plan.washVolume);
-  const larger = ({ vessel }: Look): Quantity<"volume"> | undefined =>
-    decants ? largerFor(stirred, vessel) : undefined;
-  bench.did(POT, done, {
-    largerVessel: larger,
-    say: (look) =>
-      `Wash ${times(plan.washes)} with ${bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}.${decants && isColloid ? COLLOID : ""}`,
-    amounts: [plan.washVolume],
-    target: plan.target,
-    blank: "washes",
-  });
-  if (!advice.ok) {
-    bench.did(POT, testWash(bench.pot), {
-      say: () => "Test the last wash: 10 mL boiled down leave less than 1 mg.",
-      blank: "tests.lastWash",
-    });
-    return;
-  }
-  const { endTests, untested } = advice.value;
-  if (endTests.length + untested.length === 0) return;
-  bench.did(POT, testWash(bench.pot), {
-    say: () => wordsOfTests(advice.value, plan.washes),
-    ...(endTests.length > 0 ? { blank: "tests.lastWash" } : {}),
-  });
-}
-
-/** The tests, each once with the ions that it shows; and what none tells. */
-function wordsOfTests({ endTests, untested }: WashAdvice, washes: number): string {
-  const printed = (ion: string): string => formulaFrom(ion).toUnicode();
-  const tests = [...new Set(endTests.map(({ test }) => test))];
-  const shown = tests.map((test) => {
-    const ions = endTests.filter((one) => one.test === test).map(({ ion }) => printed(ion));
-    return `${list(ions)} (${test})`;
-  });
-  const counted =
-    untested.length === 0
-      ? []
-      : [
-          `Use all the water of the ${washes === 1 ? "wash" : `${washes} washes`}: no test tells ${list(untested.map(printed))} beside what the product itself gives off.`,
-        ];
-  return [
-    ...(shown.length === 0
-      ? []
-      : [`Test the last wash for ${shown.join("; ")}; wash once more for as long as it shows.`]),
-    ...counted,
-  ].join(" ");
 }

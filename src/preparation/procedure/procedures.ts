@@ -15,6 +15,7 @@ import { Bench, type Frame, POT, type Work } from "./bench";
 import { isClosed } from "./closed-flask";
 import { combine } from "./combine";
 import { liftOut, powderLeft, takeOutMetal } from "./displaced";
+import { keptToItsEnd } from "./end-seen";
 import { isSlowMetal } from "./feed-single";
 import { finish } from "./finish";
 import { takeOutIodine } from "./iodine";
@@ -157,6 +158,7 @@ function redox(bench: Bench): void {
   const { setting, isolation } = bench.frame;
   const isHot = keptHot(bench);
   // What is filtered hot does not cool first.
+  if (!isHot) keptToItsEnd(bench);
   if (!isHot || isolation.how === "precipitate") {
     bench.did(POT, hold(bench.pot, setting.temperature), {
       say: () => `Let it stand until it has cooled${seen(bench).gas && !isClosed(bench) ? " and no gas rises" : ""}.`,

@@ -13,7 +13,7 @@ import { filterCake } from "../operation/filter";
 import { hold } from "../operation/hold";
 import { rinse } from "../operation/rinse";
 import { exact, planned } from "../planning/exact";
-import { keptByWater } from "../reaction/fate";
+import { dissolvedBy } from "../reaction/fate";
 import type { Rinse } from "../request/request";
 import type { Setting } from "../request/setting";
 import { putAsides } from "./asides";
@@ -67,8 +67,7 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
     bench.caught(MOTHER, liquor);
   }
   const water = held.times(exact("1 g/mL")).to("g");
-  const kept = keptByWater(product, water, planned("ice") as Quantity<"temperature">);
-  const taken = kept === undefined ? undefined : kept.compare(crop) > 0 ? crop : kept;
+  const taken = dissolvedBy(product, water, planned("ice") as Quantity<"temperature">, crop);
   const takesMuch = taken !== undefined && taken.compare(crop.times(planned("lostByRinsing"))) > 0;
   // What alcohol brought out of the water, or may have, is not rinsed with water.
   const hasAlcohol =
@@ -119,9 +118,9 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
         }.`,
     });
   },
-  "own solution": (bench, { product, water, cold, taken, takesMuch }) => {
+  "own solution": (bench, { product, water: held, cold, taken, takesMuch }) => {
     const matter = matterOf(product);
-    const within = keptByWater(product, water, cold);
+    const { water, within } = twoPortions(product, held, cold);
     const made = within === undefined ? empty(bench).plusWater(water) : ownSolution(bench, product, water, within);
     const missing =
       within === undefined ? [`how much ${matter.name} a solution saturated at ${celsius(cold)} has`] : [];
@@ -133,6 +132,7 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
       takesMuch && taken !== undefined ? `; as much ice water would dissolve up to ${bench.hand.grams(taken)}` : "";
     bench.did(POT, done, {
       amounts: within === undefined ? [water] : [water, within],
+      ...(stays === undefined ? {} : { ofAnotherBatch: stays as Quantity<"mass"> }),
       say: () =>
         within === undefined
           ? `Rinse the crystals in two portions with their own solution, sucking off between: ${bench.hand.water(water)} shaken at ${celsius(cold)} with ${matter.name} of an earlier batch, until some stays undissolved (how much goes into it is not known); it dissolves none of the crystals.`
@@ -156,6 +156,15 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
     });
   },
 };
+
+/** What makes two portions of a product's own solution, each as much as the crystals keep of their liquor; the water alone where no figure is known. */
+function twoPortions(product: Formula, held: Quantity, cold: Quantity<"temperature">) {
+  const all = held.times(2).to("g");
+  const inGram = dissolvedBy(product, exact("1 g"), cold)?.dividedBy(exact("1 g"));
+  if (inGram === undefined) return { water: all, within: undefined };
+  const water = all.dividedBy(inGram.plus(exact("1"))).to("g");
+  return { water, within: dissolvedBy(product, water, cold) };
+}
 
 /** Water with as much of a product as it holds. */
 function ownSolution(bench: Bench, product: Formula, water: Quantity, mass: Quantity): Pot {

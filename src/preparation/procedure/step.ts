@@ -40,6 +40,8 @@ export interface ProcedureStep {
   readonly alcohol: Quantity<"volume"> | undefined;
   /** Apparatus that it takes beside vessel, filter and oven. */
   readonly apparatus: Apparatus | undefined;
+  /** Product of another batch that it leaves with this one, as a rinse with its own solution does: weighed with it, and no yield. */
+  readonly ofAnotherBatch: Quantity<"mass"> | undefined;
   /** What it should come to: a temperature, a mass, a strength. */
   readonly target: Quantity<"temperature" | "mass" | "volume" | StrengthDimension> | undefined;
   /** What not to pass: the warmest, the shortest time. */
@@ -135,6 +137,7 @@ export function stepsOf(
       amounts: () => frozen([...(draft.amounts ?? [])]),
       alcohol: () => draft.alcohol,
       apparatus: () => draft.apparatus,
+      ofAnotherBatch: () => draft.ofAnotherBatch,
       target: () => draft.target,
       limit: () => draft.limit?.(look),
       cautions: () => cautionsOf(draft, isFirst, cautions(), formulaOf, addings()),

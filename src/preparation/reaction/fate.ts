@@ -1,7 +1,7 @@
 // Does a substance precipitate from water or stay in it? The table speaks first, then the rules; where neither does, nobody knows.
 
 import { isNonmetal } from "../../equation/internal";
-import type { Formula } from "../../formula";
+import { type Formula, molarMass } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
@@ -15,7 +15,7 @@ import { isKnownCarbonate } from "./candidates";
 import { isMiscible } from "./fluids";
 import { gelRow } from "./gel";
 import { onlyInSolution } from "./only-in-solution";
-import { nameOfFormula } from "./species";
+import { nameOfFormula, watersOf } from "./species";
 
 /** What becomes of a substance in water. */
 interface Fate {
@@ -150,4 +150,28 @@ export function keptByWater(
       label: `${nameOfFormula(formula)} that the water keeps`,
       rule: "kept = solubility for 100 g of water × water",
     });
+}
+
+/**
+ * What water that is put to a substance dissolves of it, in its own form: crystal water that dissolves with it is water too.
+ * All of it where it dissolves in its own water; undefined where nothing is known, or how much there is of it.
+ */
+export function dissolvedBy(
+  formula: Formula,
+  water: Quantity,
+  temperature: Quantity<"temperature">,
+  all?: Quantity,
+): Quantity<"mass"> | undefined {
+  const kept = keptByWater(formula, water, temperature);
+  if (kept === undefined) return undefined;
+  // x = kept for a gram of water × (water + w(crystal water) × x)
+  const inForm = watersOf(formula).times(molarMass("H2O")).dividedBy(molarMass(formula));
+  const left = exact("1").minus(kept.dividedBy(water).times(inForm));
+  const found = left.isPositive() ? kept.dividedBy(left).to("g") : all;
+  if (found === undefined || (all !== undefined && found.compare(all) > 0)) return all as Quantity<"mass"> | undefined;
+  return found.named({
+    symbol: `m(${nameOfFormula(formula)}, dissolved)`,
+    label: `${nameOfFormula(formula)} that the water dissolves`,
+    rule: "dissolved = kept by the water / (1 - kept by 1 g × crystal water in 1 g)",
+  }) as Quantity<"mass">;
 }

@@ -8,6 +8,7 @@ import { asMassOfWater, exact, planned } from "../planning/exact";
 import type { Hand } from "../procedure/words";
 import type { Candidate } from "../reaction/candidates";
 import { keptByWater } from "../reaction/fate";
+import { grownBy, ofOtherBatches } from "./crops";
 import { clearlyAbove } from "./difference";
 import type { Dryness } from "./dryness";
 import type { Loss } from "./losses";
@@ -42,7 +43,8 @@ export const othersByFire = ({ batch, identity }: Pick<Evidence, "batch" | "iden
 /** Crystals of the wanted form that the work itself gives; undefined where its steps do not say. */
 function cropOf({ batch, observed }: Evidence): Quantity | undefined {
   const solids = batch.steps.at(-1)?.after.solids ?? [];
-  return solids.find(({ formula }) => formula === observed.setting.product.name)?.mass;
+  const own = solids.find(({ formula }) => formula === observed.setting.product.name)?.mass;
+  return own?.minus(ofOtherBatches(batch)).to("g");
 }
 
 /** The solid that by the equilibrium stands in place of the product, where none of that does: the sheet expects it. */
@@ -81,7 +83,15 @@ const doubtOfLosses = ({ losses }: Evidence, end: "atLeast" | "atMost"): Quantit
 
 /** The most dry mass that there may be: all that was left, and what the packs contain besides. */
 export const mostExplained = (evidence: Evidence): Quantity =>
-  evidence.expected.plus(besidesOf(evidence)).plus(doubtOfLosses(evidence, "atLeast"));
+  grownOrAll(evidence).plus(besidesOf(evidence)).plus(doubtOfLosses(evidence, "atLeast"));
+
+/** All of the product that was left; more than that where the salt of an earlier batch is with the crystals. */
+function grownOrAll(evidence: Evidence): Quantity {
+  const { batch, expected } = evidence;
+  const grown = ofOtherBatches(batch).isPositive() ? grownBy(batch) : undefined;
+  const all = grown === undefined ? undefined : afterLosses(evidence, grown);
+  return all !== undefined && all.compare(expected) > 0 ? all : expected;
+}
 
 /** The least dry mass that losses on the way, solubility and handling explain. */
 interface Least {

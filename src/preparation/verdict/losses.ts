@@ -16,7 +16,7 @@ import { handOf } from "../procedure/words";
 import { keyElement } from "../reaction/candidates";
 import { guard } from "../request/argument";
 import type { Setting } from "../request/setting";
-import { crystalsOf } from "./crops";
+import { yieldOfSteps } from "./crops";
 
 /** What was lost: at a step, of a part of what was in the vessel. */
 export interface Lost {
@@ -235,12 +235,12 @@ export function theoryLeft({ product }: Pick<Batch, "product">, losses: readonly
 
 /** What the steps bring of it: of crystals what their liquor gives. */
 export function broughtOf(batch: Batch, left: Quantity<"mass">): Quantity<"mass"> {
-  const crystals = crystalsOf(batch);
+  const crystals = yieldOfSteps(batch);
   if (crystals === undefined) return left;
   const naming = {
     symbol: "m(expected)",
     label: "crystals to be expected",
-    rule: "crops of the steps, less what was lost",
+    rule: "crops of the steps, without what a rinse leaves of another batch, less what was lost",
   };
   return crystals.times(left.dividedBy(batch.product.theoreticalYield)).to("g").named(naming) as Quantity<"mass">;
 }

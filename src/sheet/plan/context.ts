@@ -135,7 +135,8 @@ function expectedBy(plan: Plan): Expected {
   const again = steps
     .filter(({ operation, vessel }) => operation === "cool" && vessel === "mother liquor")
     .flatMap(({ after }) => after.solids.map(({ mass }) => mass));
-  return { low: weighed.times(kept), high: sum([weighed, ...again]), isOpen: false };
+  const others = steps.flatMap(({ ofAnotherBatch }) => ofAnotherBatch ?? []);
+  return { low: weighed.times(kept), high: sum([weighed, ...again, ...others]), isOpen: false };
 }
 
 /** What dry product to expect, as printed. */

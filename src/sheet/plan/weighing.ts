@@ -43,6 +43,18 @@ function rinses(on: OnPaper): string[] {
     });
 }
 
+/** Washes with a little acid in their water. */
+function sourWashes(on: OnPaper): string[] {
+  const { plan, words } = on;
+  return plan.steps.flatMap((step) => {
+    const [liquid] = step.put;
+    const [acid] = step.operation === "wash" ? (liquid?.dissolved ?? []) : [];
+    if (liquid === undefined || acid === undefined) return [];
+    const volume = handFor(on).litres(liquid.volume ?? liquid.mass);
+    return [filled(words.sourWash, { volume, acid: pretty(acid.formula), step: numberOf(plan, step) })];
+  });
+}
+
 /** Alcohol that no pack of the plan brings; up to so much where a step takes it only if nothing crystallises. */
 function alcohols(on: OnPaper): string[] {
   const { plan, words } = on;
@@ -134,6 +146,7 @@ export function kitOf(on: OnPaper): string[] {
     ...(does("filter") ? [words.filter] : []),
     ...(byMass.some((step) => step.vessel !== POT) ? [emptied(words.motherDish, "")] : []),
     ...rinses(on),
+    ...sourWashes(on),
     ...alcohols(on),
     ...tests.map((step) => filled(words.reagents, { step: numberOf(plan, step) })),
     ...(does("dry") ? [words.tray] : []),

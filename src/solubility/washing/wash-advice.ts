@@ -2,14 +2,16 @@
 // of liquid rests on the product's own solubility where it is known.
 
 import type { TemperatureLike } from "../../amount";
-import type { Formula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
+import { constitutionOf } from "../../ion";
 import { guard } from "../argument";
 import { type Figure, figureOrProduct } from "../curves/figure";
 import { soluteOf } from "../curves/solute";
+import { OWN_WASH } from "../data/own-wash";
 import { saltIons } from "../precipitating/ions";
 import type { Solubility } from "../record";
 import { ruleFor } from "../rules";
@@ -25,6 +27,10 @@ export interface WashAdvice {
   readonly liquid: string;
   /** Why this one. */
   readonly because: string;
+  /** The acid in the water of each wash, without which the product turns: its strength, and the one it is sold in, by mass; undefined for none. */
+  readonly acid:
+    | { readonly formula: string; readonly name: string; readonly strength: string; readonly sold: string }
+    | undefined;
   /** Tests on the last wash: of each salt that is washed out the ions that a drop shows. */
   readonly endTests: readonly { readonly ion: string; readonly test: string }[];
   /** Ions that no test tells, for the product gives off as much itself: the washes are counted. */
@@ -34,21 +40,6 @@ export interface WashAdvice {
   /** Practice of the trade, without a table. */
   readonly source: "commonPractice";
 }
-
-/** Products with a wash of their own. */
-const OWN_WASH: Readonly<Record<string, readonly [liquid: string, because: string]>> = {
-  "Cu+ Cl-": [
-    "dilute hydrochloric acid, then alcohol, without sucking air through",
-    "copper(I) chloride turns green in water and air",
-  ],
-  "Pb^2+ Cl-": ["a little ice water", "hot water dissolves lead chloride"],
-  // Talbot, An Introductory Course of Quantitative Chemical Analysis: dilute ammonia; its strength from memory
-  "NH4+ Mg^2+ PO4^3-": [
-    "2.5 % ammonia, cold: a tenth of strong ammonia in water, under a hood",
-    "pure water takes ammonium and phosphate out of it",
-  ],
-  "Fe^2+ C2O4^2-": ["hot water", "iron(II) oxalate hardly dissolves even hot, and hot water removes the salts"],
-};
 
 /** Liquid by how much of the product water dissolves, g per 100 g. */
 function liquidBy(grams: number): readonly [liquid: string, because: string] {
@@ -87,14 +78,30 @@ export function washAdvice(
   const known = attempt(() => figureOrProduct(solute.formula, request.temperature ?? "20 °C", undefined));
   const figure = known.ok ? known.value : undefined;
   const rule = ruleFor(solute)?.class;
-  const [liquid, because] = (pair === undefined ? undefined : OWN_WASH[pair]) ?? choose(figure, rule);
+  const row = OWN_WASH.find((one) => one.ions === pair);
+  const [liquid, because] = row === undefined ? choose(figure, rule) : [row.liquid, row.because];
+  const tests = endTestsFor(solute, figure, rule, request.washedOut);
   return readable({
     liquid,
     because,
-    ...endTestsFor(solute, figure, rule, request.washedOut),
+    acid: row?.acid,
+    ...(row?.acid === undefined ? tests : besideAcid(tests, row.acid.formula)),
     solubility: figure?.solubility,
     source: "commonPractice",
   });
+}
+
+/** The tests without those that the acid of the wash itself answers. */
+function besideAcid(
+  { endTests, untested }: ReturnType<typeof endTestsFor>,
+  acid: string,
+): ReturnType<typeof endTestsFor> {
+  const made = constitutionOf(parseFormula(acid)).acid?.anion;
+  const isIts = (ion: string): boolean => ion === "H+" || ion === made;
+  return {
+    endTests: endTests.filter(({ ion }) => !isIts(ion)),
+    untested: [...untested, ...endTests.filter(({ ion }) => ion !== "H+" && isIts(ion)).map(({ ion }) => ion)],
+  };
 }
 
 function choose(figure: Figure | undefined, rule: string | undefined): readonly [string, string] {

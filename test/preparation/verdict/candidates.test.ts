@@ -142,7 +142,8 @@ describe("a jar of another hydrate in a crystallisation", () => {
   });
 
   it("is listed, but not named first by accident, where the liquor may keep so much", () => {
-    const found = mohr("FeSO4·H2O", "5 %", 28.2);
+    // 45.1 g crystallise and the rinse takes 2.4 g of them with their water: 42.8 g, less a tenth of 64.2 g, is 36.3 g at least
+    const found = mohr("FeSO4·H2O", "5 %", 27.8);
     expect(found[0]!.code).not.toBe("hydrate-mix-up");
     expect(found.some(({ code, text }) => code === "hydrate-mix-up" && text.includes("FeSO₄·7H₂O"))).toBe(true);
   });

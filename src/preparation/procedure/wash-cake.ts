@@ -1,0 +1,168 @@
+// Washing a cake: with water, or with the wash that a product has of its own, so often as its schedule says; and the test of the
+// last wash.
+import { type Formula, parseFormula } from "../../formula";
+import { attempt, type Result } from "../../foundation/error";
+import { remembering } from "../../foundation/memo";
+import type { Quantity } from "../../quantity";
+import { type WashAdvice, type WashPlan, washAdvice } from "../../solubility";
+import { matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import { testWash, wash } from "../operation/wash";
+import { exact } from "../planning/exact";
+import { smallestFor } from "../planning/vessel";
+import { gelRow } from "../reaction/gel";
+import { formulaFrom } from "../reaction/species";
+import { densityAt } from "../shelf/strength";
+import { type Bench, type Look, POT } from "./bench";
+import { isGel } from "./isolation";
+import { isAirless } from "./protection";
+import { list, times, vesselSize } from "./words";
+
+/** The vessel for what is stirred up, where that of the batch is too small. */
+function largerFor(liquid: Quantity, vessel: Look["vessel"]): Quantity<"volume"> | undefined {
+  const size = smallestFor(liquid);
+  return size === undefined || vessel?.smallest === undefined || size.compare(vessel.smallest) <= 0 ? undefined : size;
+}
+
+/** The same in brackets. */
+const inLarger = (size: Quantity | undefined): string =>
+  size === undefined ? "" : ` (in a vessel of ${vesselSize(size)} or larger)`;
+
+const remembered = /* @__PURE__ */ remembering<Result<WashAdvice>>(128);
+
+const adviceFor = (product: Formula, salts: readonly string[], temperature: Quantity<"temperature">) => {
+  const ask = () => attempt(() => washAdvice({ product, washedOut: salts, temperature }));
+  // An uncertain temperature is an input of its own, and no key.
+  return temperature.standardUncertainty === undefined
+    ? remembered(`${product} ${salts.join(" ")} ${temperature}`, ask)
+    : ask();
+};
+
+/** Talbot, An Introductory Course of Quantitative Chemical Analysis: slimes are washed with a volatile salt in the water. */
+const COLLOID =
+  " If it stops settling, or the water stays coloured or cloudy, it is going colloidal for want of salt: put 1 g of ammonium acetate into each 100 mL of the water.";
+
+/** Two masses to compare: in milligrams where the balance would print both in the same words. */
+function between({ hand }: Bench, one: Quantity, other: Quantity): readonly [string, string] {
+  const [a, b] = [hand.grams(one), hand.grams(other)];
+  const milligrams = (mass: Quantity): string =>
+    mass.isPositive() ? mass.format({ unit: "mg", significant: 2, uncertainty: "none" }) : "none";
+  return a === b ? [milligrams(one), milligrams(other)] : [a, b];
+}
+
+/** Water with a little acid for all washes together: what of the acid as it is sold goes into how much water. */
+function sourWash(
+  bench: Bench,
+  { acid, because }: WashAdvice,
+  { washes, washVolume }: Pick<WashPlan, "washes" | "washVolume">,
+) {
+  if (acid === undefined) return undefined;
+  const matter = matterOf(parseFormula(acid.formula));
+  const all = washVolume.times(exact("1 g/mL")).times(BigInt(washes)).to("g");
+  const pure = all.times(exact(acid.strength)).to("g");
+  const density = densityAt(matter.formula, exact(acid.sold));
+  const strong = pure
+    .dividedBy(exact(acid.sold))
+    .dividedBy(density ?? exact("1 g/mL"))
+    .to("mL");
+  return {
+    acid: { matter, amount: pure.dividedBy(matter.molarMass).to("mol") },
+    text: `${acid.strength} ${acid.name} (${bench.hand.litres(strong)} of the acid of ${acid.sold} into ${bench.hand.water(all)} for ${washes === 1 ? "it" : "all of them"}; ${because})`,
+  };
+}
+
+/** Washed as its schedule says, and the last wash tested. */
+export function washCake(bench: Bench, before: Pot, decants: boolean): void {
+  const { washing, frame } = bench;
+  const { product, temperature } = frame.setting;
+  if (washing === undefined) return;
+  if ("missing" in washing) {
+    bench.did(POT, testWash(before), {
+      say: () => `Wash with water; how often is not known: ${washing.missing}.`,
+      blank: "washes",
+    });
+    return;
+  }
+  const { plan, salts } = washing;
+  const advice = adviceFor(product.formula, salts, temperature);
+  const isElement = product.formula.symbols.length === 1;
+  const liquid = advice.ok && !isElement ? advice.value.liquid : "water";
+  const sour = advice.ok ? sourWash(bench, advice.value, plan) : undefined;
+  const special =
+    sour !== undefined
+      ? ` of ${sour.text}`
+      : liquid === "water"
+        ? ""
+        : ` (better: ${liquid}; ${advice.ok ? advice.value.because : ""})`;
+  const residue = plan.residueAfter.at(-1) ?? plan.residueUnwashed;
+  if (plan.washes === 0) {
+    bench.did(POT, testWash(before), {
+      say: () =>
+        `It need not be washed: ${between(bench, residue, plan.target)[0]} of ${list(salts)} ${salts.length === 1 ? "stays" : "stay"} in it, and ${between(bench, residue, plan.target)[1]} may.`,
+      target: plan.target,
+      blank: "washes",
+    });
+    return;
+  }
+  const lost = plan.productLost;
+  const matter = matterOf(product.formula);
+  const done = wash(
+    before,
+    plan.washes,
+    plan.washVolume.times(exact("1 g/mL")),
+    plan.leftByOneWash,
+    lost === undefined ? undefined : { matter, amount: lost.dividedBy(matter.molarMass).to("mol") },
+    sour?.acid,
+  );
+  // what sets to a jelly does not go back into the water
+  const isColloid = isGel(product.formula) && gelRow(product.formula)?.sets !== true;
+  const how = decants
+    ? "stirring it up, letting it settle and pouring off"
+    : `stirring it up on the filter and sucking off${isAirless(product.formula) ? ", only until the water is gone: no air is sucked through it" : ""}`;
+  const stirred = before.volume.plus(plan.washVolume);
+  const larger = ({ vessel }: Look): Quantity<"volume"> | undefined =>
+    decants ? largerFor(stirred, vessel) : undefined;
+  bench.did(POT, done, {
+    largerVessel: larger,
+    say: (look) =>
+      `Wash ${times(plan.washes)} with ${sour === undefined ? bench.hand.water(plan.washVolume) : bench.hand.litres(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}.${decants && isColloid ? COLLOID : ""}`,
+    amounts: [plan.washVolume],
+    target: plan.target,
+    blank: "washes",
+  });
+  if (!advice.ok) {
+    bench.did(POT, testWash(bench.pot), {
+      say: () => "Test the last wash: 10 mL boiled down leave less than 1 mg.",
+      blank: "tests.lastWash",
+    });
+    return;
+  }
+  const { endTests, untested } = advice.value;
+  if (endTests.length + untested.length === 0) return;
+  bench.did(POT, testWash(bench.pot), {
+    say: () => wordsOfTests(advice.value, plan.washes),
+    ...(endTests.length > 0 ? { blank: "tests.lastWash" } : {}),
+  });
+}
+
+/** The tests, each once with the ions that it shows; and what none tells. */
+function wordsOfTests({ acid, endTests, untested }: WashAdvice, washes: number): string {
+  const printed = (ion: string): string => formulaFrom(ion).toUnicode();
+  const tests = [...new Set(endTests.map(({ test }) => test))];
+  const shown = tests.map((test) => {
+    const ions = endTests.filter((one) => one.test === test).map(({ ion }) => printed(ion));
+    return `${list(ions)} (${test})`;
+  });
+  const counted =
+    untested.length === 0
+      ? []
+      : [
+          `Use all the water of the ${washes === 1 ? "wash" : `${washes} washes`}: no test tells ${list(untested.map(printed))} beside what the product ${acid === undefined ? "itself gives off" : "and the wash give off themselves"}.`,
+        ];
+  return [
+    ...(shown.length === 0
+      ? []
+      : [`Test the last wash for ${shown.join("; ")}; wash once more for as long as it shows.`]),
+    ...counted,
+  ].join(" ");
+}

@@ -1,0 +1,23 @@
+// Precipitates with a wash of their own: plain water turns them or takes too much of them. Water with a little acid in it is what the
+// wash is; other liquids are named beside the water that is counted.
+import type { SourceKey } from "./sources";
+
+/** A wash of its own. */
+interface OwnWashRow {
+  /** Ions of the precipitate. */
+  readonly ions: string;
+  /** What to wash with, in words. */
+  readonly liquid: string;
+  readonly because: string;
+  /** The acid that is in the water of each wash, of what strength, and the strength in which it is sold, by mass. */
+  readonly acid?: { readonly formula: string; readonly name: string; readonly strength: string; readonly sold: string };
+  readonly source: SourceKey;
+}
+
+export const OWN_WASH: readonly OwnWashRow[] = [
+  { ions: "Cu+ Cl-", liquid: "very dilute hydrochloric acid", because: "copper(I) chloride turns green in water and air", acid: { formula: "HCl", name: "hydrochloric acid", strength: "1 %", sold: "36 %" }, source: "commonPractice" },
+  { ions: "Cu+ Br-", liquid: "very dilute acetic acid", because: "copper(I) bromide turns green in water and air", acid: { formula: "CH3COOH", name: "acetic acid", strength: "1 %", sold: "80 %" }, source: "commonPractice" },
+  { ions: "Pb^2+ Cl-", liquid: "a little ice water", because: "hot water dissolves lead chloride", source: "commonPractice" },
+  { ions: "NH4+ Mg^2+ PO4^3-", liquid: "2.5 % ammonia, cold: a tenth of strong ammonia in water, under a hood", because: "pure water takes ammonium and phosphate out of it", source: "talbot" },
+  { ions: "Fe^2+ C2O4^2-", liquid: "hot water", because: "iron(II) oxalate hardly dissolves even hot, and hot water removes the salts", source: "commonPractice" },
+];

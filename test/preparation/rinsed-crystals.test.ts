@@ -1,0 +1,82 @@
+// What a rinse does to crystals: ice water takes a hydrate with its crystal water, and the salt of an earlier batch that their own
+// solution leaves on them is weighed with them and is no yield. Solubilities are those of our table (CRC Handbook), the sums by hand.
+import { evaluateRun, type PlanRequest, type ProcedureStep, planPreparation } from "preparative";
+import { benchSheet } from "preparative/sheet";
+import { describe, expect, it } from "vitest";
+
+const grams = (q: { in(unit: string): { toNumber(): number } } | undefined): number => q!.in("g").toNumber();
+const rinseOf = ({ steps }: { readonly steps: readonly ProcedureStep[] }): ProcedureStep =>
+  steps.find(({ operation }) => operation === "rinse")!;
+
+const EPSOM: PlanRequest = {
+  equation: "MgO + H2SO4 + H2O -> MgSO4·7H2O",
+  product: "MgSO4·7H2O",
+  materials: [
+    { name: "calcined magnesia", form: "MgO", excess: "3 %" },
+    { name: "dilute sulfuric acid", form: "H2SO4", strength: "20 %" },
+  ],
+  scale: { product: "100 g" },
+};
+
+const COPPER: PlanRequest = {
+  equation: "Cu + HNO3 -> Cu(NO3)2 + NO + H2O",
+  product: "Cu(NO3)2",
+  materials: [
+    { name: "copper wire", form: "Cu" },
+    { name: "nitric acid", form: "HNO3", strength: "30 %", excess: "5 %" },
+  ],
+  scale: { material: "copper wire", portion: "10.5 g" },
+};
+
+describe("ice water on the crystals of a hydrate", () => {
+  it("dissolves more of them than of the salt alone: their crystal water is water too", () => {
+    const step = rinseOf(planPreparation(EPSOM));
+    const [water] = step.amounts;
+    const w = grams(water);
+    // 22.2 g of MgSO4 in 100 g of water at 0 °C; 120.37 of 246.47 g is MgSO4, 126.10 g water:
+    // 0.4884 x = 0.222 (w + 0.5116 x)
+    const x = (0.222 * w) / (0.4884 - 0.222 * 0.5116);
+    const own = (contents: ProcedureStep["before"]): number => grams(contents.solids[0]!.mass);
+    expect(own(step.before) - own(step.after)).toBeCloseTo(x, 1);
+    expect(step.text).toContain(`it dissolves at most ${x.toFixed(1)} g of them`);
+  });
+});
+
+describe("their own solution of an earlier batch", () => {
+  const plan = planPreparation(COPPER);
+  const step = rinseOf(plan);
+  const crystals = grams(step.after.solids[0]!.mass);
+  const brought = grams(step.ofAnotherBatch);
+
+  it("is two times what drained crystals keep, 0.2 mL a gram (common practice, no source), and so much of it stays as was there", () => {
+    const [water, salt] = step.amounts.map(grams);
+    const keeps = grams(step.before.mass) - crystals;
+    expect(water! + salt!).toBeCloseTo(2 * 0.2 * crystals, 6);
+    expect(brought / salt!).toBeCloseTo(keeps / (water! + salt!), 6);
+    // 129 g of Cu(NO3)2 in 100 g at 20 °C; 187.55 of 295.65 g is Cu(NO3)2, 108.09 g water: 1 g of water takes
+    // 1.29 / (0.6344 - 1.29 · 0.3656) g of the crystals
+    expect(salt! / water!).toBeCloseTo(1.29 / (0.63439 - 1.29 * 0.36561), 1);
+  });
+
+  it("is no yield: expected are the crystals, with it they weigh so much more", () => {
+    const last = plan.steps.at(-1)!;
+    expect(grams(last.target)).toBeCloseTo(crystals, 6);
+    expect(grams(last.after.mass)).toBeCloseTo(crystals + brought, 3);
+    expect(last.text).toContain(`about ${crystals.toFixed(1)} g expected`);
+    expect(last.text).toContain(`up to ${brought.toFixed(1)} g more with the salt of the earlier batch`);
+    const [low, high] = [0.9 * crystals, crystals + brought].map((mass) => mass.toFixed(1));
+    expect(benchSheet(plan, { format: "text" })).toMatch(new RegExp(`${low} to ${high} g +as expected`));
+  });
+
+  it("is no water left in them, where it makes them heavier than the theory", () => {
+    const { verdict } = evaluateRun(plan, { dried: `${Math.round(10 * (crystals + brought)) / 10} g` });
+    expect(crystals + brought).toBeGreaterThan(grams(plan.product.theoreticalYield));
+    expect(verdict[0]!.code).toBe("consistent");
+  });
+
+  it("is not missed by the verdict: who did not rinse has lost nothing", () => {
+    const run = evaluateRun(plan, { dried: `${Math.round(9.2 * crystals) / 10} g` });
+    expect(grams(run.expected)).toBeCloseTo(crystals, 6);
+    expect(run.verdict.map(({ code }) => code)).not.toContain("lighter-than-losses-explain");
+  });
+});
