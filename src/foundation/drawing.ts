@@ -47,7 +47,7 @@ export function roundStep(length: number, parts: number): number {
 }
 
 /** Pixels between the edges of a picture and its axes. */
-export interface Margin {
+interface Margin {
   readonly left: number;
   readonly right: number;
   readonly top: number;

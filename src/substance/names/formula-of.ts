@@ -7,7 +7,7 @@ import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/internal";
 import { readableText, SubstanceError, type SubstanceRefusal } from "../error";
 import { kinOf, registryNames } from "../registry/registry-index";
-import { knownWords, splitWords } from "./name-parse";
+import { knownWords, splitWords } from "./name-words";
 import { type ReadingOptions, readingsOf } from "./readings";
 import { splitHydrate } from "./rule-readings";
 import { MOST_NEAREST, nameKey, plainName } from "./words";

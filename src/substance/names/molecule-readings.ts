@@ -6,7 +6,8 @@ import { acidText, type ElementWord, ionIndex, ionText, readNotation } from "../
 import { MOLECULES } from "../data/molecules";
 import { REGISTRY_NAMES } from "../data/registry";
 import type { SourceKey } from "../data/sources";
-import { elementNamed, neutralComplexes } from "./name-parse";
+import { neutralComplexes } from "./complex-names";
+import { elementNamed } from "./name-words";
 import { otherNamesOf } from "./other-names";
 import { leadingPrefixes, romanNumber, simpleNumber } from "./prefixes";
 import { isHalogen, NON_METAL_CHARGE } from "./salt-name";

@@ -2,6 +2,7 @@
 
 import { chargedText, formulaKey, ionIndex, readNotation, tryReadNotation } from "../../ion/internal";
 import { rowOf } from "../registry/registry-index";
+import { neutralComplexes } from "./complex-names";
 import {
   acidNamed,
   binaryNamed,
@@ -14,8 +15,10 @@ import {
   numberedNonMetal,
   unprefixedNamed,
 } from "./molecule-readings";
-import { anionsNamed, cationsNamed, elementNamed, neutralComplexes, type Species, splitWords } from "./name-parse";
+import { anionsNamed, cationsNamed } from "./name-parse";
+import { elementNamed, splitWords } from "./name-words";
 import { hydrateNumber, leadingPrefixes, roman } from "./prefixes";
+import type { Species } from "./species";
 import { balanced, saltText } from "./stoichiometry";
 import { plainName } from "./words";
 

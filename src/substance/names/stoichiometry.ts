@@ -1,6 +1,6 @@
 // Ions to a neutral formula: counts from the name's prefixes where it has them, else the smallest that balance.
 import { gcd } from "../../foundation/gcd";
-import type { Species } from "./name-parse";
+import type { Species } from "./species";
 
 /** Species with counts, and what is still open about them. */
 interface Balanced {

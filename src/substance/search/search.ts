@@ -12,7 +12,7 @@ import { badInput, readableText } from "../error";
 import { mendWords } from "../names/formula-of";
 import { ionsByName } from "../names/ion-names";
 import { tryNameOf } from "../names/name-of";
-import { elementNamed } from "../names/name-parse";
+import { elementNamed } from "../names/name-words";
 import { readingsOf } from "../names/readings";
 import { nameKey, plainName } from "../names/words";
 import { numbered } from "../registry/registry-facts";
