@@ -26,6 +26,10 @@ export type KeptBy = "equilibrium" | "water" | readonly string[];
 const AT_EQUILIBRIUM =
   "at the equilibrium of the whole liquor, with the solid as it first precipitates and the constants of the tables";
 
+/** Is what the liquor keeps that of its own equilibrium, and not of water or of another constant? */
+export const isAtEquilibrium = (found: Completeness | undefined): boolean =>
+  found !== undefined && "dissolved" in found && found.limits === AT_EQUILIBRIUM;
+
 /** The liquor is no pure water: what the reaction makes beside the product is not in the figure. */
 const LIMITS = "in pure water; acid, ammonium, CO2 and salts of this reaction may keep more or less in solution";
 

@@ -1,9 +1,11 @@
-// The crystals that the steps of a batch bring, crop by crop.
+// What the steps of a batch bring where that is less than the theory: crystals, crop by crop, and what of a precipitate the equilibrium
+// of its liquor lets go.
 
 import type { Quantity } from "../../quantity";
 import type { Batch } from "../planning/batch";
-import { exact } from "../planning/exact";
+import { exact, lessThanAll, planned } from "../planning/exact";
 import { MOTHER, POT } from "../procedure/bench";
+import { isAtEquilibrium } from "../procedure/completeness";
 
 /** Crops that the steps take: the first, and what boiling its liquor down brings. */
 function crops({ steps }: Batch): readonly Quantity[] {
@@ -42,3 +44,22 @@ export function yieldOfSteps(batch: Batch): Quantity | undefined {
   const all = grownBy(batch)?.minus(ofOtherBatches(batch)).to("g");
   return all !== undefined && all.compare(batch.product.theoreticalYield) < 0 ? all : undefined;
 }
+
+/**
+ * The part of a precipitate that its liquor lets go, where the equilibrium keeps more than handling takes; undefined where it is nearly
+ * all, where another solid stands beside it, or where no constant of its own tells.
+ */
+export function precipitatedOf(batch: Batch): Quantity | undefined {
+  const { completeness, isolation, product, steps } = batch;
+  if (isolation.how !== "precipitate" || !isAtEquilibrium(completeness)) return undefined;
+  const solids = steps.at(-1)?.after.solids ?? [];
+  const own = solids.find(({ formula }) => formula === product.formula)?.mass;
+  const others = solids.filter(({ formula }) => formula !== product.formula);
+  const little = product.theoreticalYield.times(planned("worthAWord"));
+  if (own === undefined || others.some(({ mass }) => mass.compare(little) > 0)) return undefined;
+  const most = product.theoreticalYield.times(lessThanAll(planned("handlingLoss")));
+  return own.compare(most) < 0 ? own : undefined;
+}
+
+/** What the steps bring where that is less than the theory: undefined where it is all of it, or nobody knows. */
+export const broughtBySteps = (batch: Batch): Quantity | undefined => crystalsOf(batch) ?? precipitatedOf(batch);

@@ -8,7 +8,7 @@ import { asMassOfWater, exact, planned } from "../planning/exact";
 import type { Hand } from "../procedure/words";
 import type { Candidate } from "../reaction/candidates";
 import { keptByWater } from "../reaction/fate";
-import { grownBy, ofOtherBatches } from "./crops";
+import { grownBy, ofOtherBatches, precipitatedOf } from "./crops";
 import { clearlyAbove } from "./difference";
 import type { Dryness } from "./dryness";
 import type { Loss } from "./losses";
@@ -110,7 +110,10 @@ export function leastExplained(evidence: Evidence): Least {
   if (before !== undefined) return before;
   const { dry, expected, handlingLoss } = evidence;
   const kept = keptByLiquor(evidence);
-  const afterHandling = expected.minus(expected.times(handlingLoss)).plus(doubtOfLosses(evidence, "atMost"));
+  // what the liquor keeps is on no filter
+  const part = evidence.observed.filtrateVolume === undefined ? precipitatedOf(evidence.batch) : undefined;
+  const handled = part === undefined ? expected : afterLosses(evidence, part);
+  const afterHandling = expected.minus(handled.times(handlingLoss)).plus(doubtOfLosses(evidence, "atMost"));
   const least = kept === undefined ? afterHandling : afterHandling.minus(afterLosses(evidence, kept));
   const made = { least, kept, isLight: clearlyAbove(least, dry) };
   explained.set(evidence, made);

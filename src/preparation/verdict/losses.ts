@@ -16,7 +16,7 @@ import { handOf } from "../procedure/words";
 import { keyElement } from "../reaction/candidates";
 import { guard } from "../request/argument";
 import type { Setting } from "../request/setting";
-import { yieldOfSteps } from "./crops";
+import { precipitatedOf, yieldOfSteps } from "./crops";
 
 /** What was lost: at a step, of a part of what was in the vessel. */
 export interface Lost {
@@ -233,14 +233,14 @@ export function theoryLeft({ product }: Pick<Batch, "product">, losses: readonly
   return (left.isPositive() ? left.to("g").named(naming) : quantity("0 g", naming)) as Quantity<"mass">;
 }
 
-/** What the steps bring of it: of crystals what their liquor gives. */
+/** What the steps bring of it: of crystals what their liquor gives, of a precipitate what its liquor does not keep. */
 export function broughtOf(batch: Batch, left: Quantity<"mass">): Quantity<"mass"> {
-  const crystals = yieldOfSteps(batch);
-  if (crystals === undefined) return left;
+  const brought = yieldOfSteps(batch) ?? precipitatedOf(batch);
+  if (brought === undefined) return left;
   const naming = {
     symbol: "m(expected)",
-    label: "crystals to be expected",
-    rule: "crops of the steps, without what a rinse leaves of another batch, less what was lost",
+    label: "what the steps bring",
+    rule: "what the liquor lets go, without what a rinse leaves of another batch, less what was lost",
   };
-  return crystals.times(left.dividedBy(batch.product.theoreticalYield)).to("g").named(naming) as Quantity<"mass">;
+  return brought.times(left.dividedBy(batch.product.theoreticalYield)).to("g").named(naming) as Quantity<"mass">;
 }

@@ -4,11 +4,11 @@
 import type { Quantity } from "../../quantity";
 import { asVolumeOfWater, exact } from "../planning/exact";
 import { saltsInCrop } from "./along";
-import { crystalsOf } from "./crops";
+import { broughtBySteps, crystalsOf, precipitatedOf } from "./crops";
 import { belief, clearlyAbove } from "./difference";
 import { afterLosses, type Evidence } from "./evidence";
 import type { Finding } from "./finding";
-import { doubted } from "./heavy";
+import { doubted, tooMuch } from "./heavy";
 import { isOffPure } from "./titrated";
 
 /**
@@ -16,7 +16,7 @@ import { isOffPure } from "./titrated";
  * later ones are boiled for as far as anybody likes.
  */
 const givenBy = ({ batch, observed }: Evidence): Quantity | undefined =>
-  observed.filtrateVolume !== undefined || observed.crops > 1 ? undefined : crystalsOf(batch);
+  observed.filtrateVolume !== undefined || observed.crops > 1 ? undefined : broughtBySteps(batch);
 
 /** Clearly more than the liquor gives by the steps, its water and its solubility as uncertain as they are. */
 export function isRich(evidence: Evidence): boolean {
@@ -27,8 +27,30 @@ export function isRich(evidence: Evidence): boolean {
   return clearlyAbove(evidence.dry, afterLosses(evidence, most));
 }
 
+/** More of a precipitate than its liquor lets go: the cake's own water and salts, another solid, or less liquor than planned. */
+function tooMuchPrecipitate(evidence: Evidence, given: Quantity): Finding[] {
+  const { batch, dry, expected, grams } = evidence;
+  const crop = afterLosses(evidence, given);
+  const over = dry.minus(crop).to("g");
+  const kept = expected.minus(dry).to("g");
+  return [
+    ...tooMuch({ ...evidence, expected: crop }),
+    {
+      code: "boiled-further",
+      text: `${grams(dry)} is ${grams(over)} more than the ${grams(crop)} that precipitates at the equilibrium of the liquor as planned: so little as the missing ${grams(kept)} of ${batch.product.formula} stays dissolved only in less of it, or in a colder or another one`,
+      mass: over,
+      figure: undefined,
+      likelihood: undefined,
+      weight: belief("boiledFurther"),
+      next: "measure the filtrate (filtrateVolume) and its pH, and ignite or titrate a weighed sample",
+    },
+  ];
+}
+
 /** What it may mean, in the order of belief. */
 export function tooRich(evidence: Evidence): Finding[] {
+  const part = precipitatedOf(evidence.batch);
+  if (part !== undefined) return tooMuchPrecipitate(evidence, part);
   const { batch, dry, dryness, expected, grams, identity, observed } = evidence;
   const { isolation, product } = batch;
   const given = crystalsOf(batch);
