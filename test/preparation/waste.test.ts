@@ -111,9 +111,9 @@ describe("each vessel", () => {
       ),
     ).replace(/\s+/g, " ");
     expect(sheet).toMatch(
-      /Mother liquor, about \d+ mL: 3\.\d g of \(NH₄\)₂Fe\(SO₄\)₂\. \d\.\d g of Na₂CO₃ \(anhydrous\)/,
+      /Mother liquor, about [\d.]+ g: 3\.\d g of \(NH₄\)₂Fe\(SO₄\)₂\. \d\.\d g of Na₂CO₃ \(anhydrous\)/,
     );
-    expect(sheet).toMatch(/Wash water, about \d+ mL: \d\.\d g of \(NH₄\)₂Fe\(SO₄\)₂/);
+    expect(sheet).toMatch(/Wash water, about [\d.]+ m?[gL]: \d\.\d g of \(NH₄\)₂Fe\(SO₄\)₂/);
   });
 });
 

@@ -108,6 +108,7 @@ function figuresOf(plan: Plan): Quantity[] {
     ...plan.candidates.flatMap(({ formula }) => leftByHeat(formula)),
     ...plan.waste.metals.map(({ mass }) => mass),
     ...plan.waste.vessels.flatMap(({ volume, contents, treatment }) => [
+      contents.mass,
       ...some(volume, ...treatment.flatMap(({ mass, vinegar }) => [mass, vinegar])),
       ...contents.solids.map(({ mass }) => mass),
       ...contents.dissolved.map(({ formula, amount }) => amount.times(molarMass(formula)).to("g")),

@@ -78,7 +78,14 @@ function partedBy(
     hot,
     cold,
     intoCrystals,
-  }: { readonly hot: Temperature; readonly cold: Temperature; readonly intoCrystals: boolean },
+    keeps = 1,
+  }: {
+    readonly hot: Temperature;
+    readonly cold: Temperature;
+    readonly intoCrystals: boolean;
+    /** Share of what the cold water can keep of the others that it is trusted to keep. */
+    readonly keeps?: number;
+  },
 ): Parted | undefined {
   const little = ROUNDING * product.dry;
   // Boiled into its crystals the product is there as a solid, and takes no part in what the hot water keeps of the others.
@@ -86,13 +93,21 @@ function partedBy(
   if (hotOnes === undefined) return undefined;
   const out = intoCrystals ? [0, ...hotOnes.dry] : hotOnes.dry;
   if (intoCrystals ? out.some((dry) => dry > little) : out[0]! > little) return undefined;
-  const rest = besides.map((salt, i) => ({ ...salt, dry: salt.dry - out[i + 1]! }));
+  const rest = besides.map((salt, i) => ({ ...salt, dry: salt.dry - out[i + 1]!, keeps }));
   const done = balanceOf([product, ...rest], hotOnes.water, cold);
   if (done === undefined) return undefined;
   const [own, ...along] = done.solids as [number, ...number[]];
   if (own <= 0) return { share: 0, purity: 1 };
   const all = along.reduce((sum, mass) => sum + mass, own);
   return { share: done.dry[0]! / product.dry, purity: own / all };
+}
+
+/** The best way of a search so far. */
+interface Found {
+  readonly start: Start;
+  readonly factor: number;
+  readonly at: Temperature;
+  readonly worth: number;
 }
 
 /** The water of a start by a factor. */
@@ -120,25 +135,38 @@ export function cleanWay(
   const pure = planned("cleanCrop").toNumber("");
   const least = planned("leastCrop").toNumber("");
   const warmer = planned("warmFilter").toNumber("");
-  const parted = besides.length === 0 ? undefined : partedOn(asItIs, product, besides, hot);
-  if (besides.length === 0 || (parted !== undefined && parted.purity >= pure)) return asItIs;
+  if (besides.length === 0) return asItIs;
+  const asParted = (keeps: number): Parted | undefined => {
+    const parted = partedBy(product, besides, asItIs.water.toNumber("g"), { hot, ...asItIs, keeps });
+    return parted !== undefined && parted.purity >= pure ? parted : undefined;
+  };
+  // jugs and rooms are not exact: nothing beside the product is planned to the last gram of what the water keeps
+  const roomy = planned("roomInLiquor").toNumber("");
+  if (asParted(roomy) !== undefined) return asItIs;
   const solid = saturatedAt(product.matter, cold)?.solid.key;
-  let best:
-    | { readonly start: Start; readonly factor: number; readonly at: Temperature; readonly worth: number }
-    | undefined;
-  for (const start of starts) {
-    const grams = start.water.toNumber("g");
-    for (const at of [cold, ...warmerThan(cold, hot)]) {
-      if (saturatedAt(product.matter, at)?.solid.key !== solid) continue;
-      const how = { hot, cold: at, intoCrystals: start.intoCrystals };
-      for (let k = 0, factor = 1; k < TIMES; k += 1, factor *= MORE) {
-        const found = partedBy(product, besides, factor * grams, how);
-        if (found === undefined || found.purity < pure) continue;
-        const worth = found.share * (at === cold ? 1 : warmer);
-        if (found.share >= least && worth > (best?.worth ?? 0)) best = { start, factor, at, worth };
+  const search = (keeps: number): Found | undefined => {
+    let best: Found | undefined;
+    for (const start of starts) {
+      const grams = start.water.toNumber("g");
+      for (const at of [cold, ...warmerThan(cold, hot)]) {
+        if (saturatedAt(product.matter, at)?.solid.key !== solid) continue;
+        const how = { hot, cold: at, intoCrystals: start.intoCrystals, keeps };
+        for (let k = 0, factor = 1; k < TIMES; k += 1, factor *= MORE) {
+          const found = partedBy(product, besides, factor * grams, how);
+          if (found === undefined || found.purity < pure) continue;
+          const worth = found.share * (at === cold ? 1 : warmer);
+          if (found.share >= least && worth > (best?.worth ?? 0)) best = { start, factor, at, worth };
+        }
       }
     }
-  }
+    return best;
+  };
+  const clean = asParted(1);
+  const plain = clean === undefined ? search(1) : undefined;
+  const spacious = search(roomy);
+  // but not where that room costs more of the crop than it is wide
+  const isAllowed = spacious !== undefined && spacious.worth >= roomy * (plain?.worth ?? clean?.share ?? 0);
+  const best = isAllowed ? spacious : plain;
   if (best === undefined) return asItIs;
   const { start, factor, at } = best;
   return { water: diluted(start, factor), factor, cold: at, intoCrystals: start.intoCrystals };

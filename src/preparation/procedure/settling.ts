@@ -92,6 +92,8 @@ export interface Salt {
   /** Without crystal water. */
   readonly dry: number;
   readonly matter: Matter;
+  /** Share of what the water can keep that it is trusted to keep; all of it unless given. */
+  readonly keeps?: number;
 }
 
 /** The same in plain grams: what comes of each salt, without and with its crystal water, and the water left; undefined as above. */
@@ -100,10 +102,10 @@ export function balanceOf(
   water: number,
   at: Quantity<"temperature">,
 ): { readonly dry: number[]; readonly solids: number[]; readonly water: number } | undefined {
-  const per = salts.map(({ dry, matter }) => {
+  const per = salts.map(({ dry, matter, keeps = 1 }) => {
     const figure = saturatedAt(matter, at);
     // what no table has a figure for stays where it is
-    return { dry, perGram: figure?.perGram ?? Number.POSITIVE_INFINITY, binds: figure?.binds ?? 0 };
+    return { dry, perGram: keeps * (figure?.perGram ?? Number.POSITIVE_INFINITY), binds: figure?.binds ?? 0 };
   });
   const { falls, water: left } = fallingFrom(per, water);
   if (left === undefined) return undefined;

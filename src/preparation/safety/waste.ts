@@ -6,6 +6,7 @@ import type { Quantity } from "../../quantity";
 import { classesOfFormula, everyRule, type HazardClass, madeOf } from "../../substance/internal";
 import { complexIn } from "../contents/complexes";
 import type { Contents } from "../contents/contents";
+import { volumeOfLiquor } from "../contents/liquor-size";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import type { Dissolved } from "../procedure/isolation";
@@ -20,7 +21,7 @@ import { type DissolvedMetal, SODA, type Treatment, treatmentOf } from "./waste-
 export interface WasteVessel {
   /** Which of the vessels that are left. */
   readonly vessel: "mother liquor" | "filtrate" | "wash water" | "residue" | "gas trap" | "liquor";
-  /** No more than this; undefined for a residue, or where how much water there is is not known. */
+  /** By its density where salts make it heavy, and else no more than this; undefined for a residue, for a heavy liquor whose density is not known, or where how much water there is is not known. */
   readonly volume: Quantity<"volume"> | undefined;
   /** What is in it. */
   readonly contents: Contents;
@@ -102,7 +103,7 @@ function vesselOf([vessel, pot]: Left, cyanide: boolean, least: Quantity): Waste
   const isApart = vessel === "residue" || vessel === "gas trap";
   const own: WasteVessel = lazily<WasteVessel>({
     vessel: () => vessel,
-    volume: () => pot.contents.volume,
+    volume: () => (isApart ? pot.contents.volume : volumeOfLiquor(pot.contents)),
     contents: () => pot.contents,
     metals: () => metalsIn(pot, solutesOf(pot)),
     treatment: () => {

@@ -13,7 +13,7 @@ import { titrationPicture } from "../pictures/titration";
 import { filled, type SheetWords } from "../words";
 import { handFor, massWithUncertainty, type OnPaper } from "./context";
 import { precautionsOf } from "./hazards";
-import { testCautions } from "./record";
+import { testCautions } from "./waste";
 
 function checkBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;

@@ -7,7 +7,8 @@ import { basisBlocks } from "./basis";
 import type { OnPaper } from "./context";
 import { hazardBlocks } from "./hazards";
 import { leadBlocks, stripBlock, titleBlock } from "./head";
-import { recordBlocks, wasteBlocks } from "./record";
+import { recordBlocks } from "./record";
+import { wasteBlocks } from "./waste";
 import { readyBlocks, weighingBlocks } from "./weighing";
 import { workBlocks } from "./work";
 

@@ -1,6 +1,6 @@
 // What is written down at the end: drying, result, what the mass says, waste, label, deviations.
-import { molarMass, parseFormula } from "../../formula";
-import type { Plan, WasteVessel } from "../../preparation";
+import { parseFormula } from "../../formula";
+import type { Plan } from "../../preparation";
 import {
   type Gain,
   gainOf,
@@ -12,11 +12,11 @@ import {
 } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import { BLANK, type Block, type Picture } from "../document/blocks";
-import { about, capital, pretty, sentence } from "../figures";
+import { about } from "../figures";
 import { liquorOnLabel } from "../label/liquor-label";
 import { dryingChart } from "../pictures/charts";
-import { filled, type SheetWords } from "../words";
-import { bare, expectedOf, handFor, instrumentsOf, type OnPaper, rangeOf, warmestOf } from "./context";
+import { filled } from "../words";
+import { bare, expectedOf, handFor, type OnPaper, rangeOf, warmestOf } from "./context";
 import { observationName } from "./observation";
 
 const grams = (q: Quantity): number => q.toNumber("g");
@@ -42,7 +42,7 @@ const chartOf = (on: OnPaper): Picture => {
 };
 
 /** May a heated sample tell which formula it is, where the work itself fires nothing? */
-const asksForIgnition = ({ isolation, product, candidates }: Plan): boolean =>
+export const asksForIgnition = ({ isolation, product, candidates }: Plan): boolean =>
   isolation.how !== "residue" &&
   isolation.how !== "liquor" &&
   ignitionDecides(parseFormula(product.formula), candidates);
@@ -171,113 +171,6 @@ export function recordBlocks(on: OnPaper): Block[] {
   ];
 }
 
-/** Work that is done where somebody wants to know. */
-const OPTIONAL = "ignition test";
-
-/** Cautions of the ignition test, where the meaning of a mass asks for one. */
-export const testCautions = (on: OnPaper): string[] =>
-  asksForIgnition(on.plan) ? furtherCautions(on, (work) => work === OPTIONAL) : [];
-
-/** Cautions of work that is no step of its own: the ignition test, the waste. */
-function furtherCautions({ plan }: OnPaper, about: (work: string) => boolean): string[] {
-  const said = new Set(plan.steps.flatMap(({ cautions }) => cautions.map(({ text }) => text)));
-  return plan.stepCautions
-    .filter(({ step }) => about(step))
-    .flatMap(({ step, cautions }) =>
-      cautions
-        .filter(({ about: substance, text }) => substance === undefined && !said.has(text))
-        .map(({ text }) => `${capital(step)}: ${text}.`),
-    );
-}
-
-/** Less than this a drop of anything settles. */
-const WORTH_TREATING = "1 mmol";
-/** As many substances of a vessel are named. */
-const MOST_NAMED = 4;
-
-/** What is in a vessel that is left, heaviest first, as far as a balance shows it. */
-function contentsLine({ plan, words }: OnPaper, { contents }: WasteVessel): string {
-  const hand = handFor({ plan, words });
-  const step = instrumentsOf(plan).mass;
-  const inside = [
-    ...contents.solids.map(({ formula, mass }) => ({ formula, mass })),
-    ...contents.dissolved.map(({ formula, amount }) => ({ formula, mass: amount.times(molarMass(formula)).to("g") })),
-  ].filter(({ mass }) => mass.compare(step) >= 0);
-  const named = inside.sort((one, other) => other.mass.compare(one.mass)).slice(0, MOST_NAMED);
-  const known = named.map(({ mass, formula }) => filled(words.massOf, { mass: hand.grams(mass), formula }));
-  const missing = contents.unknown.map((what) => `${what} (${words.unknown})`);
-  const all = [...known, ...missing];
-  return all.length === 0 ? words.hardlyAnything : all.join(", ");
-}
-
-/** What to put to one vessel, and how much of it. */
-const treatments = (on: OnPaper, { treatment }: Pick<WasteVessel, "treatment">): string[] => {
-  const { words } = on;
-  const hand = handFor(on);
-  return treatment
-    .filter(({ amount }) => amount.compare(WORTH_TREATING) > 0)
-    .map(({ reagent, purpose, mass, vinegar }) =>
-      vinegar === undefined
-        ? filled(words.reagentFor, {
-            mass: mass === undefined ? "" : hand.grams(mass),
-            reagent: pretty(reagent),
-            purpose,
-          })
-        : filled(words.vinegarFor, { volume: hand.litres(vinegar), purpose }),
-    );
-};
-
-const nameOf = (vessel: WasteVessel["vessel"], words: SheetWords): string =>
-  ({
-    "mother liquor": words.motherLiquor,
-    filtrate: words.filtrate,
-    "wash water": words.washWater,
-    residue: words.residue,
-    "gas trap": words.inTrap,
-    liquor: words.liquor,
-  })[vessel];
-
-/** One line for each vessel: what it is, how much, what is in it, and what is put to it. */
-function vesselLine(on: OnPaper, one: WasteVessel): string {
-  const { words } = on;
-  const name = nameOf(one.vessel, words);
-  const which =
-    one.volume === undefined || one.vessel === "residue"
-      ? name
-      : filled(words.ofVolume, { vessel: name, volume: handFor(on).litres(one.volume) });
-  return [`${which}: ${contentsLine(on, one)}.`, ...treatments(on, one)].join(" ");
-}
-
-function wasteItems(on: OnPaper): string[] {
-  const { plan, words } = on;
-  const { waste, byProducts, cautions } = plan;
-  const hand = handFor(on);
-  const vessels = waste.vessels.map((one) => vesselLine(on, one));
-  const metals = waste.metals
-    .filter(({ precipitate, mass }) => precipitate && mass.compare(instrumentsOf(plan).mass) >= 0)
-    .map(({ symbol, mass, pH }) =>
-      filled(words.dissolvedMetal, { metal: symbol, mass: hand.grams(mass), pH: pH ?? words.unknown }),
-    );
-  const kept = byProducts
-    .filter(({ where, worthKeeping }) => where === "in the liquor" && worthKeeping)
-    .map(({ mass, formula, why }) => filled(words.worthKeeping, { mass: hand.grams(mass), formula, why }));
-  const handled = new Set(plan.weighings.map(({ form }) => form));
-  const disposal = cautions.substances
-    .filter(({ material, status }) => status === "classified" && handled.has(pretty(material)))
-    .map(({ material, disposal: how }) =>
-      filled(words.ofMaterial, { observation: pretty(material), material: how ?? "" }),
-    );
-  return [
-    ...vessels,
-    ...metals,
-    ...waste.notes.map(sentence),
-    ...kept,
-    ...disposal,
-    ...furtherCautions(on, (work) => work !== OPTIONAL),
-    ...(waste.volume === undefined ? [] : [waste.closing]),
-  ];
-}
-
 function labelBlocks({ plan, words }: OnPaper): Block[] {
   const upTo = warmestOf(plan);
   const limit =
@@ -296,8 +189,3 @@ function labelBlocks({ plan, words }: OnPaper): Block[] {
     { kind: "blanks", items: [{ name: words.deviations }] },
   ];
 }
-
-export const wasteBlocks = (on: OnPaper): Block[] => [
-  { kind: "heading", text: on.words.wasteOf },
-  { kind: "list", items: [...new Set(wasteItems(on))] },
-];

@@ -1,0 +1,125 @@
+// What is left at the end: each vessel with how much is in it and what is put to it, what is worth keeping, what becomes of the packs.
+import { molarMass } from "../../formula";
+import type { WasteVessel } from "../../preparation";
+import type { Block } from "../document/blocks";
+import { capital, pretty, sentence } from "../figures";
+import { filled, type SheetWords } from "../words";
+import { handFor, instrumentsOf, type OnPaper } from "./context";
+import { asksForIgnition } from "./record";
+
+/** Work that is done where somebody wants to know. */
+const OPTIONAL = "ignition test";
+
+/** Cautions of the ignition test, where the meaning of a mass asks for one. */
+export const testCautions = (on: OnPaper): string[] =>
+  asksForIgnition(on.plan) ? furtherCautions(on, (work) => work === OPTIONAL) : [];
+
+/** Cautions of work that is no step of its own: the ignition test, the waste. */
+function furtherCautions({ plan }: OnPaper, about: (work: string) => boolean): string[] {
+  const said = new Set(plan.steps.flatMap(({ cautions }) => cautions.map(({ text }) => text)));
+  return plan.stepCautions
+    .filter(({ step }) => about(step))
+    .flatMap(({ step, cautions }) =>
+      cautions
+        .filter(({ about: substance, text }) => substance === undefined && !said.has(text))
+        .map(({ text }) => `${capital(step)}: ${text}.`),
+    );
+}
+
+/** Less than this a drop of anything settles. */
+const WORTH_TREATING = "1 mmol";
+/** As many substances of a vessel are named. */
+const MOST_NAMED = 4;
+
+/** What is in a vessel that is left, heaviest first, as far as a balance shows it. */
+function contentsLine({ plan, words }: OnPaper, { contents }: WasteVessel): string {
+  const hand = handFor({ plan, words });
+  const step = instrumentsOf(plan).mass;
+  const inside = [
+    ...contents.solids.map(({ formula, mass }) => ({ formula, mass })),
+    ...contents.dissolved.map(({ formula, amount }) => ({ formula, mass: amount.times(molarMass(formula)).to("g") })),
+  ].filter(({ mass }) => mass.compare(step) >= 0);
+  const named = inside.sort((one, other) => other.mass.compare(one.mass)).slice(0, MOST_NAMED);
+  const known = named.map(({ mass, formula }) => filled(words.massOf, { mass: hand.grams(mass), formula }));
+  const missing = contents.unknown.map((what) => `${what} (${words.unknown})`);
+  const all = [...known, ...missing];
+  return all.length === 0 ? words.hardlyAnything : all.join(", ");
+}
+
+/** What to put to one vessel, and how much of it. */
+const treatments = (on: OnPaper, { treatment }: Pick<WasteVessel, "treatment">): string[] => {
+  const { words } = on;
+  const hand = handFor(on);
+  return treatment
+    .filter(({ amount }) => amount.compare(WORTH_TREATING) > 0)
+    .map(({ reagent, purpose, mass, vinegar }) =>
+      vinegar === undefined
+        ? filled(words.reagentFor, {
+            mass: mass === undefined ? "" : hand.grams(mass),
+            reagent: pretty(reagent),
+            purpose,
+          })
+        : filled(words.vinegarFor, { volume: hand.litres(vinegar), purpose }),
+    );
+};
+
+const nameOf = (vessel: WasteVessel["vessel"], words: SheetWords): string =>
+  ({
+    "mother liquor": words.motherLiquor,
+    filtrate: words.filtrate,
+    "wash water": words.washWater,
+    residue: words.residue,
+    "gas trap": words.inTrap,
+    liquor: words.liquor,
+  })[vessel];
+
+/** One line for each vessel: what it is, how much, what is in it, and what is put to it. */
+function vesselLine(on: OnPaper, one: WasteVessel): string {
+  const { words } = on;
+  const name = nameOf(one.vessel, words);
+  const { contents, vessel, volume } = one;
+  const hand = handFor(on);
+  const which =
+    vessel === "residue" || contents.volume === undefined
+      ? name
+      : filled(words.ofVolume, {
+          vessel: name,
+          volume: volume === undefined ? hand.grams(contents.mass) : hand.litres(volume),
+        });
+  return [`${which}: ${contentsLine(on, one)}.`, ...treatments(on, one)].join(" ");
+}
+
+function wasteItems(on: OnPaper): string[] {
+  const { plan, words } = on;
+  const { waste, byProducts, cautions } = plan;
+  const hand = handFor(on);
+  const vessels = waste.vessels.map((one) => vesselLine(on, one));
+  const metals = waste.metals
+    .filter(({ precipitate, mass }) => precipitate && mass.compare(instrumentsOf(plan).mass) >= 0)
+    .map(({ symbol, mass, pH }) =>
+      filled(words.dissolvedMetal, { metal: symbol, mass: hand.grams(mass), pH: pH ?? words.unknown }),
+    );
+  const kept = byProducts
+    .filter(({ where, worthKeeping }) => where === "in the liquor" && worthKeeping)
+    .map(({ mass, formula, why }) => filled(words.worthKeeping, { mass: hand.grams(mass), formula, why }));
+  const handled = new Set(plan.weighings.map(({ form }) => form));
+  const disposal = cautions.substances
+    .filter(({ material, status }) => status === "classified" && handled.has(pretty(material)))
+    .map(({ material, disposal: how }) =>
+      filled(words.ofMaterial, { observation: pretty(material), material: how ?? "" }),
+    );
+  return [
+    ...vessels,
+    ...metals,
+    ...waste.notes.map(sentence),
+    ...kept,
+    ...disposal,
+    ...furtherCautions(on, (work) => work !== OPTIONAL),
+    ...(waste.volume === undefined ? [] : [waste.closing]),
+  ];
+}
+
+export const wasteBlocks = (on: OnPaper): Block[] => [
+  { kind: "heading", text: on.words.wasteOf },
+  { kind: "list", items: [...new Set(wasteItems(on))] },
+];
