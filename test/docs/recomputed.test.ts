@@ -122,7 +122,7 @@ const FIGURES: readonly Figure[] = [
   [sheet("metal-and-acid"), "H₂ in all, # mL from one", (n5 * GAS * 1000) / 20],
   [sheet("metal-and-acid"), "portions (about # g", 20 / 20],
   [sheet("metal-and-acid"), "(100 % = # g)", n5 * (Fe + SO4 + 7 * H2O)],
-  [sheet("metal-and-acid"), "FeSO₄·7H₂O crystallises, # % of it", 66.5 / (n5 * (Fe + SO4 + 7 * H2O)) / 0.01],
+  [sheet("metal-and-acid"), "FeSO₄·7H₂O crystallises, # % of it", 65.3 / (n5 * (Fe + SO4 + 7 * H2O)) / 0.01],
 
   [sheet("neutralisation"), "(100 % = # g)", n6 * 5 * (Zn + 2 * acetate + 2 * H2O)],
   [sheet("neutralisation"), "______ mL # % excess", ((870 * 1.006 * 0.05) / aceticAcid / (10 * n6) - 1) * 100],

@@ -107,10 +107,13 @@ function thrice(plan: Plan): void {
     scale: { material: named, portion: portion.times(3) as never },
   });
   if (typeof large === "string" || typeof one === "string") throw new Error(`${large} ${one}`);
-  expect(large.steps.map((s) => s.operation)).toEqual(one.steps.map((s) => s.operation));
-  const upTo = one.steps.findIndex((s) => s.operation === "wash");
-  one.steps.slice(0, upTo < 0 ? undefined : upTo).forEach((step, i) => {
-    const [small, three] = [step, large.steps[i]!].map((s) => s.after.mass.in("g").toNumber());
+  // a second crop is boiled for where a cylinder shows the water, which it does of the larger batch sooner
+  const firstCrop = ({ steps }: Plan) => steps.filter((s) => s.vessel !== "mother liquor");
+  const [ofOne, ofLarge] = [firstCrop(one), firstCrop(large)];
+  expect(ofLarge.map((s) => s.operation)).toEqual(ofOne.map((s) => s.operation));
+  const upTo = ofOne.findIndex((s) => s.operation === "wash");
+  ofOne.slice(0, upTo < 0 ? undefined : upTo).forEach((step, i) => {
+    const [small, three] = [step, ofLarge[i]!].map((s) => s.after.mass.in("g").toNumber());
     // rounding to the balance moves a partner by a milligram or by the step that was asked for
     expect(Math.abs(three! - 3 * small!), step.text).toBeLessThan(0.06 + 0.004 * Math.abs(3 * small!));
   });

@@ -246,7 +246,7 @@ describe("a salt of the liquor that is worth keeping", () => {
       ],
     ]);
     expect(why("Pb(NO3)2 + NaCl -> PbCl2 + NaNO3", "PbCl2", "Pb(NO3)2", "NaCl")).toEqual([
-      ["NaNO₃", false, "the liquor contains Pb: nothing is boiled down from it"],
+      ["NaNO₃", false, "it comes out of a pot with Pb: nothing is boiled down from it"],
     ]);
     expect(why("CaCl2 + Na2CO3 -> CaCO3 + NaCl", "CaCO3", "CaCl2", "Na2CO3")).toEqual([
       ["NaCl", true, expect.stringMatching(/ of other salts with it$/)],

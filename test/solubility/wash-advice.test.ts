@@ -3,7 +3,7 @@
 import { facts, solubilityOf, washAdvice } from "preparative";
 import { describe, expect, it } from "vitest";
 
-const RESIDUE = "10 mL boiled down leave less than 1 mg";
+const RESIDUE = "10 mL boiled down on a watch glass leave no more than a faint film, less than 1 mg";
 
 describe("the liquid", () => {
   it.each([

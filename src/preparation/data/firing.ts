@@ -132,3 +132,6 @@ export const GIVES_OFF_GAS = { entropy: "180 J/(K mol)", hottestKiln: "1500 °C"
   hottestKiln: string;
   source: SourceKey;
 };
+
+/** How warm a salt with much crystal water is dried before it is fired. */
+export const DRIED_FIRST: { readonly at: string; readonly source: SourceKey } = { at: "100 to 150 °C", source: "commonPractice" };

@@ -3,13 +3,16 @@
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { massOf } from "../contents/entry";
+import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import type { Dissolved } from "../procedure/isolation";
+import { saturatedAt } from "../procedure/settling";
 import { celsius } from "../procedure/words";
 import type { Account, Formed } from "../reaction/account";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { boilingPoint, boilsLow, isGas } from "../reaction/fluids";
+import { keptInSolution } from "../reaction/only-in-solution";
 import { coreOf, type Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { holdsCyanide } from "../safety/waste";
@@ -116,6 +119,19 @@ function metalsToGo({ species, setting, dissolved }: Beside): string[] {
   );
 }
 
+/** Poisonous metals of all that was in the pot, its own left out: traces of them are in whatever its liquor gives. */
+function poisonsOfThePot({ species, setting }: Beside): string[] {
+  const own = species.metals.map(({ symbol }) => symbol);
+  const there = [...setting.reactants, ...setting.products].flatMap(({ metals }) => metals.map(({ symbol }) => symbol));
+  return [...new Set(there)].filter((symbol) => isPoisonInWaste(symbol) && !own.includes(symbol));
+}
+
+/** The salt as it crystallises in the room, where that is another form than the one of the equation. */
+function crystalsOf({ species, setting }: Beside): string {
+  const solid = saturatedAt(matterOf(species.formula), setting.temperature)?.solid;
+  return solid === undefined || solid.waters.isZero() ? "it" : solid.name;
+}
+
 /** Part of the salt that runs off before any washing: what a thick sludge keeps goes with the washings, in much water. */
 function runsOff({ species, formed: { mass }, filtrate }: Beside): Quantity {
   const core = coreOf(species.formula);
@@ -140,14 +156,19 @@ function inTheLiquor(one: Beside): End {
   if (strength !== undefined && strength.compare(planned("worthBoiling")) < 0)
     return notKept("in the liquor", `the liquor has only ${twoFigures(strength)} of it: not worth the boiling`);
   const metals = metalsToGo(one);
-  const poison = metals.filter(isPoisonInWaste);
+  const poison = poisonsOfThePot(one);
   if (poison.length > 0)
-    return notKept("in the liquor", `the liquor contains ${poison.join(" and ")}: nothing is boiled down from it`);
+    return notKept(
+      "in the liquor",
+      `it comes out of a pot with ${poison.join(" and ")}: nothing is boiled down from it`,
+    );
+  const only = keptInSolution(one.species.formula);
+  if (only !== undefined) return notKept("in the liquor", `boiled down it does not crystallise: ${only.why}`);
   const first = metals.length === 0 ? "" : `, after all ${metals.join(" and ")} is precipitated`;
   return {
     where: "in the liquor",
     worthKeeping: true,
-    why: `the liquor boiled down gives it with ${rest}${first}`,
+    why: `the liquor boiled down gives ${crystalsOf(one)} with ${rest}${first}`,
   };
 }
 

@@ -8,6 +8,7 @@ import { exact, planned } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { filterHot } from "./clearing";
 import { type Crystals, crystalsFrom, saidHot } from "./coming";
+import { isFlat } from "./cooling";
 import type { Crystallising } from "./crystallising";
 import { keptFrom } from "./keeping";
 import { notWarmOf } from "./kind";
@@ -37,16 +38,21 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
   const done = concentrate(bench.pot, off, hot, beside);
   const { mass, books } = done.after;
   const kept = keptFrom(bench);
+  // where most comes before it is cool, or nobody knows how much
+  const { cooling } = crystallising;
+  const isBlind = intoCrystals && ("missing" in cooling || isFlat(cooling));
   const how =
-    warmest === undefined
-      ? "Boil the liquor down, stirring,"
-      : `Evaporate the liquor in a wide dish on a water bath, at no more than ${warmest} (it does not boil there), stirring,`;
+    warmest === undefined && isBlind
+      ? "Evaporate the liquor slowly in a wide dish on a water bath, not boiling, stirring often,"
+      : warmest === undefined
+        ? "Boil the liquor down, stirring,"
+        : `Evaporate the liquor in a wide dish on a water bath, at no more than ${warmest} (it does not boil there), stirring,`;
   bench.did(POT, done, {
     care: "isolating",
     target: mass,
     limit: () => off,
     say: () =>
-      `${how} until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} ${warmest === undefined ? "boiled " : ""}off, ${bench.hand.grams(books.water)} of water left)${
+      `${how} until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} ${warmest === undefined && !isBlind ? "boiled " : ""}off, ${bench.hand.grams(books.water)} of water left)${
         intoCrystals
           ? whyInto(crystallising, crystalsFrom(bench, done.after, cold), product.name)
           : whyNoHotter(crystallising, product.formula)
@@ -60,7 +66,7 @@ function whyInto({ cooling }: Crystallising, crystals: Crystals | undefined, nam
   const why =
     "missing" in cooling
       ? "how much of it hot water dissolves is not known"
-      : `from a solution saturated hot cooling brings only ${percent(cooling.crop.share)}, so some crystallises while it boils`;
+      : `from a solution saturated hot cooling brings only ${percent(cooling.crop.share)}, so ${isFlat(cooling) ? "most crystallises as the water goes" : "some crystallises while it boils"}`;
   return `: ${why}; cold the liquor keeps ${percent(stays)} of the ${name} then`;
 }
 

@@ -39,6 +39,8 @@ const WARMER = ["25 °C", "30 °C", "35 °C", "40 °C", "45 °C", "50 °C", "55 
 /** How much more water is tried at a time, and how often. */
 const MORE = 1.06;
 const TIMES = 36;
+/** The same where there is only one salt. */
+const FINER = 1.03;
 /** What rounding leaves in a hot liquor that is just saturated, of the product. */
 const ROUNDING = 0.005;
 
@@ -54,6 +56,32 @@ function staysDissolved({ perGram, binds }: NonNullable<ReturnType<typeof satura
   const crystals = (1 + binds) * planned("leastLiquor").toNumber("");
   const drained = crystals / (1 + 1 / perGram + crystals);
   return drained > little.toNumber("") ? quantity(drained.toPrecision(4)) : little;
+}
+
+/** Does no more than a part of what crystallises stand in the boiling liquor? Nobody knows where no figure is. */
+function isStirred(product: Salt, water: number, hot: Temperature, cold: Temperature): boolean {
+  const boil = planned("waterBoils") as Temperature;
+  const at100 = saturatedAt(product.matter, boil) === undefined ? hot : boil;
+  if (saturatedAt(product.matter, at100) === undefined) return true;
+  const [standing, coming] = [at100, cold].map((at) => balanceOf([product], water, at)?.dry[0]);
+  if (standing === undefined || coming === undefined) return false;
+  return standing <= planned("inTheBoil").toNumber("") * coming;
+}
+
+/** No less water than keeps a liquor stirred as it is boiled down into its crystals. */
+export function waterToStir(
+  product: Matter,
+  dry: Quantity,
+  least: Quantity,
+  hot: Temperature,
+  cold: Temperature,
+): Quantity {
+  const salt: Salt = { matter: product, dry: dry.toNumber("g") };
+  const grams = least.toNumber("g");
+  for (let k = 0, factor = 1; k < TIMES; k += 1, factor *= FINER)
+    if (isStirred(salt, factor * grams, hot, cold))
+      return factor === 1 ? least : least.times(quantity(factor.toPrecision(6))).to("g");
+  return least;
 }
 
 /** Water with which the cold liquor keeps its small share of a product; undefined where no figure is known. */

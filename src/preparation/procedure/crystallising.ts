@@ -1,9 +1,9 @@
 // Bringing a product out of its liquor by cooling: how hot and how cold, how far to boil down, and what is beside it.
 
-import { type Formula, parseFormula } from "../../formula";
+import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { type Quantity, quantity } from "../../quantity";
-import { type Crystallisation, crystallise, fractionalCrystallization, solidTransitions } from "../../solubility";
+import { fractionalCrystallization, solidTransitions } from "../../solubility";
 import { type Matter, matterOf } from "../contents/matter";
 import { exact, planned } from "../planning/exact";
 import { type Account, massFor } from "../reaction/account";
@@ -11,7 +11,17 @@ import { fateOf } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import { besideProduct } from "./beside";
-import { cleanWay, type Parted, partedOn, type Start, type Way, warmerThan, waterToKeepLittle } from "./crystal-way";
+import { bestCooling, type Cooling, coolingOf, firstLine, inMoreWater, isFlat } from "./cooling";
+import {
+  cleanWay,
+  type Parted,
+  partedOn,
+  type Start,
+  type Way,
+  warmerThan,
+  waterToKeepLittle,
+  waterToStir,
+} from "./crystal-way";
 import type { Isolation } from "./isolation";
 import { notWarmOf } from "./kind";
 import { type Salt, saturatedAt } from "./settling";
@@ -23,7 +33,7 @@ export interface Crystallising {
   /** Temperature to which it is cooled. */
   readonly cold: Quantity<"temperature">;
   /** The product by itself, from a solution just saturated hot; or why there is no such figure. */
-  readonly cooling: Crystallisation | { readonly missing: string };
+  readonly cooling: Cooling;
   /** Water of the liquor that is cooled; undefined where it is evaporated instead. */
   readonly water: Quantity<"mass"> | undefined;
   /** That over the least water that was thought of: more where something else would crystallise. */
@@ -47,65 +57,7 @@ interface AsPlanned {
   readonly measured: boolean;
 }
 
-/** Where a solubility ends below 80 °C, or is the largest there, the hot solution is made at one of these. */
-const LOWER = ["60 °C", "50 °C", "40 °C"];
-
-/** Times the least hot water: a hydrate that would bind all of it is left a liquor by a little more. */
-const THINNER = ["1.25", "1.5", "2"] as const;
-
-const firstLine = (error: { readonly message: string }): string => error.message.split("\n")[0]!;
-
-/** The table ends below the hot solution. */
-const isBeyondTable = (missing: string): boolean => /is known from|too far/.test(missing);
-
 type Temperature = Quantity<"temperature">;
-
-/** The crop of so much of a product by cooling; or why there is no figure for it. */
-function coolingOf(
-  formula: Formula,
-  mass: Quantity<"mass">,
-  hot: Temperature,
-  cold: Temperature,
-): Crystallising["cooling"] {
-  const request = { formula, mass, hot, cold } as const;
-  const grown = (more: { readonly waterFactor?: (typeof THINNER)[number] } = {}) =>
-    attempt((): Crystallisation => crystallise({ ...request, ...more }));
-  const setsAsWhole = (found: ReturnType<typeof grown>): boolean =>
-    found.ok ? found.value.crop.share.compare(exact("100 %")) > 0 : found.error.code === "solubility.no-liquor";
-  const first = grown();
-  if (first.ok && !setsAsWhole(first)) return first.value;
-  const missing = first.ok
-    ? `${first.value.crop.formula} binds all the water: the solution sets as a whole`
-    : firstLine(first.error);
-  if (!setsAsWhole(first)) return { missing };
-  for (const waterFactor of THINNER) {
-    const thinner = grown({ waterFactor });
-    if (setsAsWhole(thinner)) continue;
-    // of another hydrate the thinner liquor gives that one, and not what was asked for
-    const isAsked = thinner.ok && parseFormula(thinner.value.crop.formula).hasSameComposition(formula);
-    return isAsked ? thinner.value : { missing };
-  }
-  return { missing };
-}
-
-/** Cooling from the hot solution that brings most: as hot as the table goes, and where the salt dissolves best. */
-function bestCooling(formula: Formula, theory: Quantity<"mass">, usual: Temperature, cold: Temperature) {
-  let hot = usual;
-  let cooling = coolingOf(formula, theory, hot, cold);
-  const most = (at: Temperature): number => saturatedAt(matterOf(formula), at)?.perGram ?? 0;
-  for (const text of LOWER) {
-    const lower = exact(text) as Temperature;
-    if (lower.compare(usual) >= 0 || lower.compare(cold) <= 0) continue;
-    const isBetter = "missing" in cooling ? isBeyondTable(cooling.missing) : most(lower) > most(hot);
-    if (!isBetter) continue;
-    const again = coolingOf(formula, theory, lower, cold);
-    if ("missing" in again) continue;
-    if (!("missing" in cooling) && again.crop.share.compare(cooling.crop.share) <= 0) continue;
-    hot = lower;
-    cooling = again;
-  }
-  return { hot, cooling };
-}
 
 /** Where a liquor is filtered. */
 interface Filtered {
@@ -153,14 +105,15 @@ function startsOf(
   const { share } = cooling.crop;
   const clear: Start = { water: cooling.totalWater, intoCrystals: false };
   const asked = parseFormula(cooling.crop.formula).hasSameComposition(product.formula);
-  if (share.compare(planned("flatCooling")) < 0 && product.waters.isZero() && asked && !isMixed) return [];
+  if (isFlat(cooling) && product.waters.isZero() && asked && !isMixed) return [];
   if (share.compare(planned("poorCrop")) >= 0) return [clear];
   const [hotOne, coldOne] = [saturatedAt(product, hot)?.solid, saturatedAt(product, cold)?.solid];
   // boiled down further another hydrate would come, which turns into this one slowly or not at all
   const isSame = hotOne !== undefined && hotOne.key === coldOne?.key;
-  const isLess = little !== undefined && little.compare(cooling.totalWater) < 0;
-  if (!isLess || !(isSame || share.compare(planned("flatCooling")) < 0)) return [clear];
-  return [...into, clear];
+  const stirred = little === undefined || isFlat(cooling) ? little : waterToStir(product, dry, little, hot, cold);
+  const isLess = stirred !== undefined && stirred.compare(cooling.totalWater) < 0;
+  if (!isLess || !(isSame || isFlat(cooling))) return [clear];
+  return [{ water: stirred, intoCrystals: true }, clear];
 }
 
 /** Do the salts of the liquor give another solid than the two that are planned for? */
@@ -240,7 +193,9 @@ export function crystallisingOf(
     notBelow,
     isBlind = false,
   }: Filtered = asMeasured ? { cold: room } : coldFor(own, room, usual);
-  const { hot, cooling } = bestCooling(product.formula, theory, usual, coldest);
+  const best = bestCooling(product.formula, theory, usual, coldest);
+  const { hot } = best;
+  const { times, cooling } = inMoreWater(setting, theory, best, coldest);
   const base = { ...none, hot, cold: coldest, cooling, notBelow };
   if (isBlind) return base;
   const other = otherSolid(setting, account, base);
@@ -268,6 +223,6 @@ export function crystallisingOf(
     thinner: factor,
     intoCrystals,
     parted: parted === undefined ? undefined : inShares(parted),
-    cooling: cold === coldest || "missing" in cooling ? cooling : coolingOf(product.formula, theory, hot, cold),
+    cooling: cold === coldest || "missing" in cooling ? cooling : coolingOf(product.formula, theory, hot, cold, times),
   };
 }

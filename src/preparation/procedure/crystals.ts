@@ -6,7 +6,7 @@ import { massOf } from "../contents/entry";
 import { type Matter, matterOf } from "../contents/matter";
 import { cool } from "../operation/cool";
 import { heat } from "../operation/heat";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { bringToWater } from "./boiling-down";
 import { clearHot } from "./clearing";
@@ -97,8 +97,13 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
       `Let it cool undisturbed to ${celsius(cold)}, overnight if there is time${noColder(crystallising)}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}.`,
   });
   filterAndRinse(bench, crop.formula, mass, cold);
-  if (!crystallising.intoCrystals) secondCrop(bench, crystallising);
+  if (!crystallising.intoCrystals || isHeldBack(crystallising, crystals)) secondCrop(bench, crystallising);
 }
+
+/** The boiling down ended early, for no more crystals than that may stand in the boil: the liquor keeps more than it would cold. */
+const isHeldBack = ({ cooling }: Crystallising, { share }: Crystals): boolean =>
+  !("missing" in cooling) &&
+  share.plus(planned("staysInLiquor")).plus(planned("littleMore")).compare(exact("100 %")) < 0;
 
 /** A liquor that is not cooled to the room, in words. */
 function noColder({ cold, notBelow, parted }: Crystallising): string {

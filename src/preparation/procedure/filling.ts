@@ -42,7 +42,9 @@ const clear = (look: Look, name: string): string => {
   const changes = `; it ${kelvin > 0 ? "warms" : "cools"} by about ${Number(Math.abs(kelvin).toPrecision(2))} K`;
   return heat.rise.rise.compare(planned("needsCooling")) > 0
     ? `${changes} if put in at once: a little at a time, in a bath of cold water`
-    : changes;
+    : kelvin < 0
+      ? `${changes}: water of 30 to 40 °C keeps it going`
+      : changes;
 };
 
 /** What a pack has beside its salt and water does not dissolve would end up in a precipitate: it is filtered off first. */

@@ -6,12 +6,13 @@ import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
-import { FIRING, RUNS_BY_ITSELF } from "../data/firing";
+import { DRIED_FIRST, FIRING, RUNS_BY_ITSELF } from "../data/firing";
 import { add } from "../operation/add";
 import { cool } from "../operation/cool";
 import { fire } from "../operation/fire";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
+import { fateOf } from "../reaction/fate";
 import { firedInAir, givesBackFrom } from "../reaction/fired-in-air";
 import { isGas } from "../reaction/fluids";
 import { heatingOf } from "../reaction/heating";
@@ -66,6 +67,20 @@ const leaving = ({ gas }: Look): string =>
     ? ""
     : `; ${list(gas.map(({ volume, formula }) => `${litres(volume)} of ${formula}`))} ${gas.length === 1 ? "leaves" : "leave"} it, measured cold`;
 
+/** A salt with much crystal water melts in it before it is hot, and spits: that water goes first. */
+function dryFirst(bench: Bench): void {
+  const { materials, temperature } = bench.frame.setting;
+  const wet = materials.filter(({ form }) => {
+    const { waters } = matterOf(form);
+    return waters.compare(planned("meltsInWaters")) >= 0 && fateOf(form, temperature).precipitated === false;
+  });
+  if (wet.length === 0) return;
+  bench.did(POT, hold(bench.pot), {
+    say: () =>
+      `Dry it first at ${DRIED_FIRST.at}, stirring, until it no longer steams, and crush what has caked: the ${list(wet.map(({ shelf }) => shelf.name))} would melt in its own water and spit.`,
+  });
+}
+
 export function kiln(bench: Bench): void {
   const { setting, theory, account } = bench.frame;
   weighAll(bench);
@@ -101,6 +116,7 @@ export function kiln(bench: Bench): void {
       say: () =>
         "Start it with a few grams in the deep dish, under a hood, warmed at one place: once started it goes on by itself, glows and throws its dust. Nobody leans over it; the next few grams follow when the dish is cold.",
     });
+  dryFirst(bench);
   bench.liquor = bench.pot;
   const { at, below } = plateauOf(bench);
   const { other } = bench.pot.books;

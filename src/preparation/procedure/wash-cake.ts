@@ -132,7 +132,8 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   });
   if (!advice.ok) {
     bench.did(POT, testWash(bench.pot), {
-      say: () => "Test the last wash: 10 mL boiled down leave less than 1 mg.",
+      say: () =>
+        "Test the last wash: 10 mL boiled down on a watch glass leave no more than a faint film, less than 1 mg.",
       blank: "tests.lastWash",
     });
     return;

@@ -14,7 +14,7 @@ import { kindOf } from "../procedure/kind";
 import { useOf } from "../procedure/use";
 import { drivesAmmonia } from "../procedure/warmest";
 import { absorbentOf } from "../reaction/absorbing";
-import { isAcid, isAmmonia } from "../reaction/acids";
+import { isAcid, isAmmonia, isAnionOfStrongAcid } from "../reaction/acids";
 import { boilsLow, gasRow, isGas, isLedIn } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
@@ -67,6 +67,14 @@ const isTrapped = ({ setting }: Given): boolean =>
 /** A gas comes from a cylinder or a generator. */
 const isLed = ({ setting }: Given): boolean => setting.materials.some(isLedIn);
 
+/** By its figure; where none is known, of a strong acid: a weak one is hardly felt. */
+function dilutingWarms({ shelf, form }: Material, { dissolvingHeat }: BatchFigures): boolean {
+  const found = dissolvingHeat.find(({ material }) => material === shelf.name);
+  if (found !== undefined && "rise" in found) return isWarm(found.rise.rise);
+  const { acid } = constitutionOf(form);
+  return acid !== undefined && isAnionOfStrongAcid(acid.anion);
+}
+
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong acid": ({ setting }) => packsOf(setting).some(isStrongAcid),
@@ -80,7 +88,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "diluted acid": ({ setting, batch }) =>
     setting.materials.some((m, i) => {
       const feed = batch.feeds[i]!;
-      return isStrongAcid(m) && feed.how === "solution" && feed.dilution !== undefined;
+      return isStrongAcid(m) && feed.how === "solution" && feed.dilution !== undefined && dilutingWarms(m, batch);
     }),
   gas: (given) => given.batch.gas.length > 0 && (!given.setting.wet || !(isTrapped(given) || isLed(given))),
   "gas led in": (given) => given.setting.wet && isLed(given) && !isTrapped(given),

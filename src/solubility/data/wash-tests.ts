@@ -38,7 +38,7 @@ export const WASH_TESTS: readonly WashTestRow[] = [
 ];
 
 /** Tells anything, where the product itself leaves less. */
-export const RESIDUE = "10 mL boiled down leave less than 1 mg";
+export const RESIDUE = "10 mL boiled down on a watch glass leave no more than a faint film, less than 1 mg";
 
 /** The brown ring, where nothing that is washed out disturbs it. */
 export const NITRATE = "brown ring with iron(II) sulfate over strong sulfuric acid: none";

@@ -1,0 +1,98 @@
+// The crop that cooling brings: as hot as the table goes, in the least water, or in more where that is needed.
+
+import { type Formula, parseFormula } from "../../formula";
+import { attempt } from "../../foundation/error";
+import type { Quantity } from "../../quantity";
+import { type Crystallisation, crystallise } from "../../solubility";
+import { matterOf } from "../contents/matter";
+import { exact, planned } from "../planning/exact";
+import type { Setting } from "../request/setting";
+import { belowItsChange, forTheFilter } from "./more-water";
+import { saturatedAt } from "./settling";
+
+type Temperature = Quantity<"temperature">;
+
+/** The product by itself, from a solution just saturated hot; or why there is no such figure. */
+export type Cooling = Crystallisation | { readonly missing: string };
+
+/** Hot and cold it dissolves nearly alike: most comes as the water goes, and cooling adds little. */
+export const isFlat = ({ crop }: Crystallisation): boolean => crop.share.compare(planned("flatCooling")) < 0;
+
+/** Where a solubility ends below 80 °C, or is the largest there, the hot solution is made at one of these. */
+const LOWER = ["60 °C", "50 °C", "40 °C"];
+
+/** Times the least hot water: a hydrate that would bind all of it is left a liquor by a little more. */
+const THINNER = ["1.25", "1.5", "2"] as const;
+
+export const firstLine = (error: { readonly message: string }): string => error.message.split("\n")[0]!;
+
+/** The table ends below the hot solution. */
+const isBeyondTable = (missing: string): boolean => /is known from|too far/.test(missing);
+
+/** The crop of so much of a product by cooling; or why there is no figure for it. */
+export function coolingOf(
+  formula: Formula,
+  mass: Quantity<"mass">,
+  hot: Temperature,
+  cold: Temperature,
+  times = 1,
+): Cooling {
+  const request = { formula, mass, hot, cold } as const;
+  const grown = (more: { readonly waterFactor?: string } = times === 1 ? {} : { waterFactor: times.toPrecision(4) }) =>
+    attempt((): Crystallisation => crystallise({ ...request, ...more }));
+  const setsAsWhole = (found: ReturnType<typeof grown>): boolean =>
+    found.ok ? found.value.crop.share.compare(exact("100 %")) > 0 : found.error.code === "solubility.no-liquor";
+  const first = grown();
+  if (first.ok && !setsAsWhole(first)) return first.value;
+  const missing = first.ok
+    ? `${first.value.crop.formula} binds all the water: the solution sets as a whole`
+    : firstLine(first.error);
+  if (!setsAsWhole(first)) return { missing };
+  for (const waterFactor of THINNER) {
+    if (Number(waterFactor) <= times) continue;
+    const thinner = grown({ waterFactor });
+    if (setsAsWhole(thinner)) continue;
+    // of another hydrate the thinner liquor gives that one, and not what was asked for
+    const isAsked = thinner.ok && parseFormula(thinner.value.crop.formula).hasSameComposition(formula);
+    return isAsked ? thinner.value : { missing };
+  }
+  return { missing };
+}
+
+/** Cooling from the hot solution that brings most: as hot as the table goes, and where the salt dissolves best. */
+export function bestCooling(formula: Formula, theory: Quantity<"mass">, usual: Temperature, cold: Temperature) {
+  let hot = usual;
+  let cooling = coolingOf(formula, theory, hot, cold);
+  const most = (at: Temperature): number => saturatedAt(matterOf(formula), at)?.perGram ?? 0;
+  for (const text of LOWER) {
+    const lower = exact(text) as Temperature;
+    if (lower.compare(usual) >= 0 || lower.compare(cold) <= 0) continue;
+    const isBetter = "missing" in cooling ? isBeyondTable(cooling.missing) : most(lower) > most(hot);
+    if (!isBetter) continue;
+    const again = coolingOf(formula, theory, lower, cold);
+    if ("missing" in again) continue;
+    if (!("missing" in cooling) && again.crop.share.compare(cooling.crop.share) <= 0) continue;
+    hot = lower;
+    cooling = again;
+  }
+  return { hot, cooling };
+}
+
+/** The same with more water, where the hot solution is filtered, or another hydrate would crystallise first and most comes all the same. */
+export function inMoreWater(
+  setting: Setting,
+  theory: Quantity<"mass">,
+  { hot, cooling }: { readonly hot: Temperature; readonly cooling: Cooling },
+  cold: Temperature,
+): { readonly times: number; readonly cooling: Cooling } {
+  const { formula } = setting.product;
+  if ("missing" in cooling) return { times: 1, cooling };
+  const filtered = forTheFilter(setting);
+  for (const times of [Math.max(filtered, belowItsChange(formula, hot, cold)), filtered]) {
+    if (times === 1) break;
+    const thinner = coolingOf(formula, theory, hot, cold, times);
+    if (!("missing" in thinner) && thinner.crop.share.compare(planned("mostly")) >= 0)
+      return { times, cooling: thinner };
+  }
+  return { times: 1, cooling };
+}
