@@ -11,6 +11,7 @@ export { type DryProduct, dryProductOf } from "./planning/dry-product";
 export { type Gain, gainOf } from "./planning/gain";
 export { ALCOHOL } from "./procedure/alcohol";
 export { isGel, kindOfCake } from "./procedure/isolation";
+export { dropsFor, isInDistilledWater, isKeptDark } from "./procedure/protection";
 export { type Hand, handOf, type Instruments, list } from "./procedure/words";
 export { fateInRoom } from "./reaction/fate";
 export { isAntisolvent, isGas, staysInWater } from "./reaction/fluids";

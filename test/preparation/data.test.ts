@@ -51,7 +51,7 @@ import { DECIDING, MEASURING } from "../../src/preparation/data/measuring";
 import { PLANNING } from "../../src/preparation/data/planning";
 import { FLAMES, POWDER_TESTS, PRECIPITATION_TESTS, SEEN_IN_GLASSES } from "../../src/preparation/data/powder-tests";
 import { DIGESTED, NOT_WARM, OXIDES_FROM_WATER, VARIABLE_WATER } from "../../src/preparation/data/products";
-import { IN_THE_DARK, PROTECTION } from "../../src/preparation/data/protection";
+import { DROPS, IN_THE_DARK, PROTECTION } from "../../src/preparation/data/protection";
 import { SETTLES, SYRUPS } from "../../src/preparation/data/stands";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
 import { COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
@@ -74,6 +74,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   COUPLES: COUPLES(),
   DECIDING,
   DELIQUESCENT,
+  DROPS,
   DIGESTED,
   DRIED_FIRST: [DRIED_FIRST],
   DRYING: DRYING(),

@@ -323,7 +323,7 @@ describe("what is kept from air and light (common practice)", () => {
     );
     // where the water goes in, which the copperas dissolves in after it
     const watered = mohr.steps.find((s) => s.operation === "dissolve")!;
-    expect(watered.text).toContain("a few drops of dilute acid");
+    expect(watered.text).toContain("a few drops of dilute sulfuric acid");
     const green = plan(
       "FeCl3 + K2C2O4 + H2O -> K3[Fe(C2O4)3]·3H2O + KCl",
       "K3[Fe(C2O4)3]·3H2O",

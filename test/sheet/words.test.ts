@@ -15,6 +15,7 @@ import {
 } from "preparative";
 import { describe, expect, it } from "vitest";
 import { SHEETS } from "../../docs/examples/sheets";
+import { DROPS } from "../../src/preparation/data/protection";
 import { sheetWordsEnglish, WORD_KEYS } from "../../src/sheet/words";
 import { officialPrecautions, officialText } from "../../src/substance/internal";
 
@@ -58,6 +59,8 @@ function leftOver(sheet: string, of: Plan | Run | Chain | string, more: readonly
 const plans = Object.values(SHEETS).map((request) => planPreparation(request));
 const own = (plan: Plan): string[] => [
   ...plan.weighings.map(({ form }) => form),
+  // an acid that a step names is the plan's word
+  ...DROPS.map(({ acid }) => acid),
   ...Object.values(plan.cautions).flatMap((one) => [...textsOf(one)]),
   // the statements of a label are a table of the law, not words of the sheet
   ...plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => officialText(code) ?? "")),

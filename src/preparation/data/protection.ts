@@ -17,29 +17,44 @@ export interface ProtectionRow {
   readonly alcohol?: true;
   /** Acid of which a little stays in the liquor until the crystals are off. */
   readonly acid?: string;
-  /** Plain water turns its crystals basic: they are not rinsed. */
+  /** Plain water makes it basic: more of it clears nothing, and crystals are not rinsed. */
   readonly noWater?: true;
+  /** A little acid of its own anion, for `{acid}` in the text. */
+  readonly drops?: true;
+  /** Light changes it. */
+  readonly dark?: true;
+  /** What tap water contains clouds it. */
+  readonly distilled?: true;
   /** No air is sucked through it, and it dries in a closed vessel. */
   readonly airless?: true;
   readonly source: SourceKey;
 }
 
 export const PROTECTION: readonly ProtectionRow[] = [
-  { cations: ["Fe^2+", "Sn^2+"], when: "dissolving", text: "use boiled-out water with a few drops of dilute acid, so that neither air nor water changes it", source: "commonPractice" },
+  { cations: ["Fe^2+"], when: "dissolving", drops: true, text: "use boiled-out water with a few drops of {acid}, so that neither air nor water changes it", source: "commonPractice" },
+  { cations: ["Sn^2+"], when: "dissolving", drops: true, noWater: true, text: "put on it first as much {acid} (10 to 20 %) as it weighs, warm it until it is clear, and add the water then, boiled out: water alone makes a basic salt of it", source: "commonPractice" },
+  { cations: ["Ag+"], when: "dissolving", distilled: true, text: "use distilled water: the chloride of tap water would cloud it", source: "commonPractice" },
   { cations: ["Na+", "K+"], groups: ["stearate", "palmitate", "oleate"], when: "dissolving", text: "in hot water (60 to 80 °C): cold, soap swells and does not get clear", source: "commonPractice" },
-  { cations: ["Fe^2+"], when: "crystallising", text: "keep the liquor covered and just acid with a few drops of dilute acid, or air oxidises it to iron(III)", source: "commonPractice" },
+  { cations: ["Fe^2+"], when: "crystallising", drops: true, text: "keep the liquor covered and just acid with a few drops of {acid}, or air oxidises it to iron(III)", source: "commonPractice" },
   { cations: ["Al^3+", "Zn^2+", "Mg^2+", "Fe^3+"], groups: ["chloride"], when: "crystallising", acid: "HCl", text: "keep it acid with a little hydrochloric acid: neutral it loses hydrogen chloride as it is boiled down, and a basic chloride is left", source: "commonPractice" },
   { cations: ["Sn^2+"], groups: ["chloride"], when: "crystallising", acid: "HCl", noWater: true, text: "keep it strongly acid with hydrochloric acid to the end, covered from the air: with too little acid it turns cloudy, and a basic chloride is left", source: "commonPractice" },
   { cations: ["Zn^2+", "Cu^2+", "Pb^2+", "Al^3+"], groups: ["acetate"], when: "crystallising", acid: "CH3COOH", text: "keep it smelling of acetic acid, with a few drops more as the smell goes, and do not boil it hard: without free acid a basic acetate separates", source: "commonPractice" },
-  { cations: ["Fe^3+", "Bi^3+", "Ti^4+", "Sn^4+"], when: "dissolving", text: "put a few drops of dilute acid into the water first, so that it does not hydrolyse", source: "commonPractice" },
+  { cations: ["Fe^3+", "Bi^3+", "Ti^4+", "Sn^4+"], when: "dissolving", drops: true, noWater: true, text: "put a few drops of {acid} into the water first, so that it does not hydrolyse", source: "commonPractice" },
   { cations: ["Mn^2+", "Co^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
   { cations: ["Cu+"], groups: ["chloride", "bromide"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
   { cations: ["Fe^2+", "Sn^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
   { cations: ["Fe^2+"], groups: ["sulfate"], when: "drying", text: "press it dry between paper, in little air, and bottle it tightly: damp it turns brown", source: "commonPractice" },
   { cations: ["Fe^2+", "Sn^2+", "Cu+"], groups: ["chloride", "bromide"], when: "drying", text: "press it dry between paper, in little air, and bottle it tightly: damp it oxidises in air", source: "commonPractice" },
   { cations: [], elements: ["Cu", "Fe", "Pb", "Sn", "Bi", "Cd"], when: "drying", alcohol: true, text: "do not leave it damp: metal powder tarnishes in air", source: "commonPractice" },
-  { cations: ["Ag+"], when: "standing", text: "in the dark", source: "commonPractice" },
-  { cations: ["Ag+"], when: "drying", text: "keep it in the dark", source: "commonPractice" },
+  { cations: ["Ag+"], when: "standing", dark: true, text: "in the dark, and keep light from it until it is bottled", source: "commonPractice" },
+  { cations: ["Ag+"], when: "drying", dark: true, text: "keep it in the dark", source: "commonPractice" },
+];
+
+/** Acids that keep a salt from water without bringing another anion, or oxidising it. */
+export const DROPS: readonly { readonly anion: string; readonly acid: string; readonly source: SourceKey }[] = [
+  { anion: "SO4^2-", acid: "dilute sulfuric acid", source: "commonPractice" },
+  { anion: "Cl-", acid: "dilute hydrochloric acid", source: "commonPractice" },
+  { anion: "NO3-", acid: "dilute nitric acid", source: "commonPractice" },
 ];
 
 /** Complexes that light takes apart, by the name of their ligand. */

@@ -94,7 +94,7 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
     target: cold,
     blank: "temperature",
     say: () =>
-      `Let it cool undisturbed to ${celsius(cold)}, overnight if there is time${noColder(crystallising)}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}.`,
+      `Let it cool undisturbed to ${celsius(cold)}${noColder(crystallising) ?? ", overnight if there is time"}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}.`,
   });
   filterAndRinse(bench, crop.formula, mass, cold);
   if (!crystallising.intoCrystals || isHeldBack(crystallising, crystals)) secondCrop(bench, crystallising);
@@ -105,13 +105,13 @@ const isHeldBack = ({ cooling }: Crystallising, { share }: Crystals): boolean =>
   !("missing" in cooling) &&
   share.plus(planned("staysInLiquor")).plus(planned("littleMore")).compare(exact("100 %")) < 0;
 
-/** A liquor that is not cooled to the room, in words. */
-function noColder({ cold, notBelow, parted }: Crystallising): string {
+/** A liquor that is not cooled to the room, in words; undefined for one that is. */
+function noColder({ cold, notBelow, parted }: Crystallising): string | undefined {
   if (notBelow !== undefined)
-    return `, and filter it there (below ${celsius(notBelow)} another hydrate would crystallise)`;
+    return `, the thermometer in it, and filter it there (below ${celsius(notBelow)} another hydrate would crystallise)`;
   return parted !== undefined && cold.compare(exact("25 °C")) >= 0
-    ? ", and filter it there: colder something else would crystallise with it"
-    : "";
+    ? ", the thermometer in it, and filter it there (colder something else would crystallise with it)"
+    : undefined;
 }
 
 /** Another hydrate than the one asked for, in words. */

@@ -15,7 +15,7 @@ import { isLedIn, staysInWater } from "../reaction/fluids";
 import { waterOfReaction } from "../reaction/water-of-reaction";
 import { type Bench, type Look, POT } from "./bench";
 import { isTooLittle } from "./feed-dissolved";
-import { protectionOf } from "./protection";
+import { isClearedByAcid, protectionOf } from "./protection";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";
 import { celsius, list, litres, percent, vesselSize } from "./words";
@@ -121,12 +121,15 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     if (isAlone && !short) clearOf(bench, vessel, name);
   } else if (feed.how === "unknown") {
     const kept = protectionOf(bench.material(i).form, "dissolving");
-    const careUnknown = kept === undefined ? "" : `, ${kept}`;
+    const careUnknown = kept === undefined ? "" : `; ${kept}`;
+    const cloudy = isClearedByAcid(bench.material(i).form)
+      ? "if it does not get clear, a little more of the acid clears it, water does not"
+      : "add more water, and write down how much, if it does not get clear";
     bench.did(vessel, dissolve(before, own, feed.water, setting.temperature, [feed.missing]), {
       ...common,
       amounts: [feed.water],
       say: (look) =>
-        `Dissolve the ${name}${into} in ${bench.hand.water(feed.water)}${careUnknown}${room(look)}, stirring; no solubility is known: add more water, and write down how much, if it does not get clear.`,
+        `Dissolve the ${name}${into} in ${bench.hand.water(feed.water)}${room(look)}, stirring${careUnknown}; no solubility is known: ${cloudy}.`,
     });
   } else if (feed.how === "solution" && feed.dilution !== undefined) {
     const { water: of, to } = feed.dilution;

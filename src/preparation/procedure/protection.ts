@@ -2,22 +2,29 @@
 import type { Formula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
-import { IN_THE_DARK, PROTECTION, type ProtectionRow } from "../data/protection";
+import { DROPS, IN_THE_DARK, PROTECTION, type ProtectionRow } from "../data/protection";
 import { withAlcohol } from "../reaction/with-alcohol";
 
 const remembered = /* @__PURE__ */ remembering<
-  Pick<ProtectionRow, "text" | "alcohol" | "airless" | "acid" | "noWater"> | undefined
+  Pick<ProtectionRow, "text" | "alcohol" | "airless" | "acid" | "noWater" | "drops" | "dark" | "distilled"> | undefined
 >(200);
 
 const isElement = ({ elements = [] }: ProtectionRow, { symbols }: Formula): boolean =>
   symbols.length === 1 && elements.includes(symbols[0]!);
+
+/** A complex that light takes apart, from the liquor on. */
+const OF_SHY: Readonly<Partial<Record<ProtectionRow["when"], Pick<ProtectionRow, "text" | "dark">>>> = {
+  standing: { text: "in the dark", dark: true },
+  crystallising: { text: "keep light from it from here on: light decomposes it", dark: true },
+  drying: { text: "keep it in the dark", dark: true },
+};
 
 const protecting = (formula: Formula, when: ProtectionRow["when"]) =>
   remembered(`${when} ${formula}`, () => {
     const { cations, groups, complex } = constitutionOf(formula);
     if (complex !== undefined) {
       const isShy = IN_THE_DARK.some((row) => formula.count(row.metal).n !== 0n && groups.includes(row.ligand));
-      return isShy && when === "drying" ? { text: "keep it in the dark" } : undefined;
+      return isShy ? OF_SHY[when] : undefined;
     }
     return PROTECTION.find(
       (row) =>
@@ -27,9 +34,16 @@ const protecting = (formula: Formula, when: ProtectionRow["when"]) =>
     );
   });
 
+/** The acid of which a few drops keep a salt from water; undefined where none is needed. */
+export function dropsFor(formula: Formula, when: ProtectionRow["when"]): string | undefined {
+  if (protecting(formula, when)?.drops !== true) return undefined;
+  const { anions } = constitutionOf(formula);
+  return DROPS.find(({ anion }) => anions.some((one) => one.formula === anion))?.acid ?? "dilute acid of its own anion";
+}
+
 /** What to do as a salt is dissolved, or as it is dried and kept; undefined where nothing is. */
 export const protectionOf = (formula: Formula, when: ProtectionRow["when"]): string | undefined =>
-  protecting(formula, when)?.text;
+  protecting(formula, when)?.text?.replace("{acid}", dropsFor(formula, when) ?? "");
 
 /** Is it to be washed with alcohol before it is dried? Not where that dissolves it. */
 export const isWashedWithAlcohol = (formula: Formula): boolean =>
@@ -40,6 +54,15 @@ export const acidKeptWith = (formula: Formula): string | undefined => protecting
 
 /** Does water turn its crystals basic? */
 export const isTurnedByWater = (formula: Formula): boolean => protecting(formula, "crystallising")?.noWater === true;
+
+/** Does more water cloud its solution instead of clearing it? */
+export const isClearedByAcid = (formula: Formula): boolean => protecting(formula, "dissolving")?.noWater === true;
+
+/** Does what tap water contains cloud its solution? */
+export const isInDistilledWater = (formula: Formula): boolean => protecting(formula, "dissolving")?.distilled === true;
+
+/** Does light change it? */
+export const isKeptDark = (formula: Formula): boolean => protecting(formula, "drying")?.dark === true;
 
 /** Does air change it as long as it is damp? */
 export const isAirless = (formula: Formula): boolean => protecting(formula, "drying")?.airless === true;

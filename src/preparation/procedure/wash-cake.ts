@@ -3,10 +3,13 @@
 import { type Formula, parseFormula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
+import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { type WashAdvice, type WashPlan, washAdvice } from "../../solubility";
+import { settled } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
+import { componentsOf, unitsIn } from "../feasibility/beaker";
 import { testWash, wash } from "../operation/wash";
 import { exact } from "../planning/exact";
 import { smallestFor } from "../planning/vessel";
@@ -41,6 +44,27 @@ const adviceFor = (product: Formula, salts: readonly string[], temperature: Quan
 /** Talbot, An Introductory Course of Quantitative Chemical Analysis: slimes are washed with a volatile salt in the water. */
 const COLLOID =
   " If it stops settling, or the water stays coloured or cloudy, it is going colloidal for want of salt: put 1 g of ammonium acetate into each 100 mL of the water.";
+
+/** Ammonium acetate in that water, and a slime in it, mol for each kilogram. */
+const IN_WASH = { salt: 0.13, slime: 0.1 } as const;
+/** Anions that take the hydrogen of ammonium. */
+const TAKES_HYDROGEN: readonly string[] = ["OH-", "O^2-", "CO3^2-", "PO4^3-", "S^2-"];
+/** Less of the slime in the water than this share is none. */
+const DISSOLVED = 0.02;
+
+/** Does the salt that keeps a slime together leave it alone? Hydroxides of magnesium, zinc, copper and their like it dissolves. */
+function standsAmmonium(product: Formula): boolean {
+  const { anions } = constitutionOf(product);
+  if (!anions.some(({ formula }) => TAKES_HYDROGEN.includes(formula))) return true;
+  const of = componentsOf(product);
+  if (of === undefined) return false;
+  const pours = [
+    { formula: product, moles: IN_WASH.slime },
+    { formula: parseFormula("NH4CH3COO"), moles: IN_WASH.salt },
+  ];
+  const beaker = settled(pours, 25, { keeping: "kept", left: 0 });
+  return beaker !== undefined && unitsIn(beaker, of) > IN_WASH.slime * (1 - DISSOLVED);
+}
 
 /** Two masses to compare: in milligrams where the balance would print both in the same words. */
 function between({ hand }: Bench, one: Quantity, other: Quantity): readonly [string, string] {
@@ -115,7 +139,8 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
     sour?.acid,
   );
   // what sets to a jelly does not go back into the water
-  const isColloid = isGel(product.formula) && gelRow(product.formula)?.sets !== true;
+  const isColloid =
+    decants && isGel(product.formula) && gelRow(product.formula)?.sets !== true && standsAmmonium(product.formula);
   const how = decants
     ? "stirring it up, letting it settle and pouring off"
     : `stirring it up on the filter and sucking off${isAirless(product.formula) ? ", only until the water is gone: no air is sucked through it" : ""}`;
@@ -125,7 +150,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   bench.did(POT, done, {
     largerVessel: larger,
     say: (look) =>
-      `Wash ${times(plan.washes)} with ${sour === undefined ? bench.hand.water(plan.washVolume) : bench.hand.litres(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}.${decants && isColloid ? COLLOID : ""}`,
+      `Wash ${times(plan.washes)} with ${sour === undefined ? bench.hand.water(plan.washVolume) : bench.hand.litres(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}.${isColloid ? COLLOID : ""}`,
     amounts: [plan.washVolume],
     target: plan.target,
     blank: "washes",

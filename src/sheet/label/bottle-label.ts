@@ -1,9 +1,11 @@
 // The label of a bottle: what is in it, how much, from what, how sure, how to keep it, and what to mind.
 
+import { parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
 import { type Facts, lookingIn } from "../../foundation/facts";
 import type { Plan, Run } from "../../preparation";
+import { isKeptDark } from "../../preparation/internal";
 import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { type Cautions, cautions, type MaterialOfStrength, type SubstanceCautions, substance } from "../../substance";
@@ -108,6 +110,7 @@ function ofProduct(of: Plan | Run, words: SheetWords): Texts {
       ...(upTo === undefined
         ? []
         : [filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]),
+      ...(isKeptDark(parseFormula(product.formula)) ? [words.keepDark] : []),
       ...(deliquescent ? [words.closeTightly] : []),
     ],
   };

@@ -15,7 +15,7 @@ import { capital, pretty } from "../figures";
 import { pictogram } from "../pictures/pictogram";
 import { filled, type SheetWords } from "../words";
 import type { OnPaper } from "./context";
-import { isFired, isWarm, keepsFlamesOff } from "./heat";
+import { isFired, keepsFlamesOff } from "./heat";
 
 /** Materials, product and gases; a salt in the liquor only where it is classified. */
 function isHandled({ weighings, product, gas }: Plan, one: SubstanceCautions): boolean {
@@ -133,8 +133,8 @@ function protection({ plan, words }: OnPaper): string[] {
   const gasses = plan.gas.length > 0;
   const hood = plan.gas.some((one) => one.hood) || kinds.has("hood") || gasesThatMayCome(plan.cautions).length > 0;
   return [
-    // Hot liquors spit, and so does a charge in the fire.
-    ...(kinds.has("goggles") || gasses || isWarm(plan) || isFired(plan) ? [words.goggles] : []),
+    // worn for any work of this kind, whatever the codes say (common practice)
+    words.goggles,
     ...(kinds.has("gloves") ? [words.gloves] : []),
     ...(kinds.has("apron") ? [words.apron] : []),
     ...(hood ? [words.hood] : gasses || kinds.has("air") ? [words.air] : []),

@@ -7,6 +7,7 @@ import {
   heldWaterOf,
   ignitionDecides,
   isGel,
+  isKeptDark,
   leftOnIgnition,
   withGelWater,
 } from "../../preparation/internal";
@@ -173,10 +174,12 @@ export function recordBlocks(on: OnPaper): Block[] {
 
 function labelBlocks({ plan, words }: OnPaper): Block[] {
   const upTo = warmestOf(plan);
-  const limit =
-    upTo === undefined
-      ? ""
-      : filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) });
+  const limit = [
+    ...(upTo === undefined
+      ? []
+      : [filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]),
+    ...(isKeptDark(parseFormula(plan.product.formula)) ? [words.keepDark] : []),
+  ].join(", ");
   return [
     { kind: "heading", text: words.label },
     {

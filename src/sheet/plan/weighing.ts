@@ -1,7 +1,7 @@
 // What stands ready, and what is weighed and measured: materials and water, each in the unit that the tool shows.
 import { parseFormula } from "../../formula";
 import type { Plan, ProcedureStep } from "../../preparation";
-import { isGas, staysInWater } from "../../preparation/internal";
+import { dropsFor, isGas, isInDistilledWater, staysInWater } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import { BLANK, type Block, blankCell, type Cell } from "../document/blocks";
 import { about, pretty, sentence, sizeOf } from "../figures";
@@ -104,6 +104,22 @@ const droppingFunnel = (on: OnPaper): string[] =>
     return volume === undefined ? [] : [filled(on.words.droppingFunnel, { size: jugFor(on, volume) })];
   });
 
+/** What it takes a little of that no pack brings: acid that keeps a salt from water, water that clouds nothing. */
+function besides({ plan, words }: OnPaper): string[] {
+  const dissolved = plan.steps.flatMap(({ operation, materials }) => (operation === "dissolve" ? materials : []));
+  const forms = plan.weighings
+    .filter(({ material }) => dissolved.includes(material))
+    .map(({ form }) => parseFormula(form));
+  const acids = [
+    ...forms.map((form) => dropsFor(form, "dissolving")),
+    plan.isolation.how === "crystallise" ? dropsFor(parseFormula(plan.product.formula), "crystallising") : undefined,
+  ];
+  return [
+    ...new Set(acids.flatMap((acid) => (acid === undefined ? [] : [filled(words.little, { acid })]))),
+    ...(forms.some(isInDistilledWater) ? [words.distilled] : []),
+  ];
+}
+
 /** What the work is done with, in the order in which it is used. */
 export function kitOf(on: OnPaper): string[] {
   const { plan, words } = on;
@@ -131,6 +147,7 @@ export function kitOf(on: OnPaper): string[] {
       : [emptied(filled(trap === undefined ? words.vesselOf : words.flaskOf, { size: sizeOf(vessel.smallest) }), POT)]),
     ...droppingFunnel(on),
     ...gasSources(on),
+    ...besides(on),
     ...(trap === undefined ? [] : [filled(words.trap, { volume: handFor(on).litres(trap) })]),
     ...jugs(on),
     ...steps.flatMap((step) =>
