@@ -66,6 +66,24 @@ describe("a slime that is washed", () => {
   });
 });
 
+describe("a product that runs in moist air", () => {
+  const texts = (request: PlanRequest): string =>
+    planPreparation(request)
+      .steps.map(({ text }) => text)
+      .join(" ");
+
+  it("keeps its crystal water: pressed, in dry air, and over no strong drying agent", () => {
+    const hydrate = texts(simple("CuO + 2 HCl + H2O -> CuCl2·2H2O", "CuCl2·2H2O", ["CuO", "HCl"]));
+    expect(hydrate).toContain("press it between filter paper first, and dry it in dry air");
+    expect(hydrate).toContain("Bottle it at once, tightly closed");
+  });
+
+  it("is bottled at once from the fire: dried calcium chloride", () => {
+    const fired = simple("CaCl2·6H2O -> CaCl2 + 6 H2O", "CaCl2", ["CaCl2·6H2O"]);
+    expect(texts(fired)).toContain("Bottle it at once, tightly closed");
+  });
+});
+
 it("goggles are worn for every preparation", () => {
   for (const request of [TIN, FERRIOXALATE, MAGNESIA, ALUMINA, SILVER_CHLORIDE])
     expect(sheetOf(request), request.product).toContain("[ ] goggles");

@@ -21,7 +21,9 @@ export function finish(bench: Bench): void {
   if (bench.frame.isolation.how === "liquor") return;
   const product = inBottle(bench);
   const { upTo, why, deliquescent } = dryingIn(product.formula, bench.frame.setting.temperature);
-  const runs = deliquescent ? " over a drying agent; it is deliquescent" : "";
+  const runs = deliquescent
+    ? "; it is deliquescent: press it between filter paper first, and dry it in dry air (a strong drying agent may take its crystal water too)"
+    : "";
   const kept = protectionOf(product.formula, "drying");
   const care = kept === undefined ? "" : `; ${kept}`;
   rinseWithAlcohol(bench);
@@ -44,10 +46,14 @@ export function finish(bench: Bench): void {
     limit: () => (isAirless(product.formula) ? undefined : upTo),
     ...(isAirless(product.formula) ? { apparatus: "desiccator" as const } : {}),
     say: () =>
-      `${howToDry(bench, product.formula, upTo === undefined ? "at room temperature" : `at no more than ${celsius(upTo)} (${why})`)}${runs} until two weighings ${isAirless(product.formula) || isInRoom(upTo) ? "three hours" : "half an hour"} apart differ by less than ${planned("constantMass")}${care}.`,
+      `${howToDry(bench, product.formula, upTo === undefined ? "at room temperature" : `at no more than ${celsius(upTo)} (${why})`)} until two weighings ${isAirless(product.formula) || isInRoom(upTo) ? "three hours" : "half an hour"} apart differ by less than ${planned("constantMass")}${runs}${care}.`,
   });
-  weighProduct(bench, deliquescent ? "Bottle it warm and tightly closed" : "Bottle and label it");
+  weighProduct(bench, bottling(deliquescent));
 }
+
+/** What is done with the dry product. */
+export const bottling = (deliquescent: boolean): string =>
+  deliquescent ? "Bottle it at once, tightly closed" : "Bottle and label it";
 
 /** In the air of a room it dries so slowly that half an hour shows nothing. */
 const isInRoom = (upTo: Quantity | undefined): boolean => upTo === undefined || upTo.compare(planned("airDry")) <= 0;

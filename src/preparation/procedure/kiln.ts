@@ -18,7 +18,8 @@ import { isGas } from "../reaction/fluids";
 import { heatingOf } from "../reaction/heating";
 import { putTheRest } from "./asides";
 import { type Bench, type Look, POT } from "./bench";
-import { weighProduct } from "./finish";
+import { dryingOf } from "./drying";
+import { bottling, weighProduct } from "./finish";
 import { mainReaction } from "./reactions";
 import { weighAll } from "./weighing";
 import { celsius, list, litres } from "./words";
@@ -159,8 +160,9 @@ export function kiln(bench: Bench): void {
       say: () =>
         "Crush it and look for what has not reacted: grind it and fire it again until mass and colour no longer change.",
     });
+  const { formula } = setting.product;
   weighProduct(
     bench,
-    isOneOf(setting.product.formula, ...SLAKES) ? "Bottle it at once: it slakes in air" : "Bottle and label it",
+    isOneOf(formula, ...SLAKES) ? "Bottle it at once: it slakes in air" : bottling(dryingOf(formula).deliquescent),
   );
 }
