@@ -155,3 +155,60 @@ describe("a material that stays what it was", () => {
     expect(grams(plan, "BaCO₃")! / 197.34 + grams(plan, "BaSO₄")! / 233.39).toBeCloseTo(0.1014, 3);
   });
 });
+
+describe("a product whose constant is of another temperature: calcium citrate, of which the table has 25 °C only", () => {
+  // 57.05 g / 570.5 g/mol = 0.1 mol, which takes 0.3 mol of chalk and sets 0.3 mol of carbon dioxide free
+  const plan = (temperature: "20 °C" | "25 °C") =>
+    planPreparation({
+      equation: "3 CaCO3 + 2 C6H8O7 + H2O -> Ca3(C6H5O7)2·4H2O + 3 CO2",
+      product: "Ca3(C6H5O7)2·4H2O",
+      materials: [
+        { name: "chalk", form: "CaCO3" },
+        { name: "citric acid", form: "C6H8O7·H2O" },
+      ],
+      scale: { product: "57.05 g" },
+      temperature,
+    });
+
+  it("leaves no chalk standing for want of it: the equation is taken as it is written, with its gas", () => {
+    const { feasibility, gas, steps, unknown } = plan("20 °C");
+    expect(feasibility.verdict).toBe("unknown");
+    expect(feasibility.reasons[0]!.text).toMatch(/^missing: the solubility product of Ca₃\(C₆H₅O₇\)₂·4H₂O/);
+    expect(gas[0]!.amount.toNumber("mol")).toBeCloseTo(0.3, 2);
+    const texts = steps.map(({ text }) => text);
+    expect(texts.join(" ")).toMatch(/Filter the Ca₃\(C₆H₅O₇\)₂·4H₂O off/);
+    expect(texts.join(" ")).toMatch(/chalk in at least \d+ portions/);
+    expect(unknown.join(" ")).not.toMatch(/in place of/);
+  });
+
+  it("has no pH that paper should show, and ends with gas and solid", () => {
+    const texts = plan("20 °C").steps.map(({ text }) => text);
+    expect(texts.join(" ")).toMatch(/test with indicator paper: note the pH\./);
+    expect(texts.join(" ")).toMatch(/complete when no more gas rises and no more solid dissolves/);
+  });
+
+  it("is judged where the constant is known", () => {
+    expect(plan("25 °C").feasibility.verdict).toMatch(/^goes/);
+    expect(plan("25 °C").steps.map(({ text }) => text)).toContainEqual(
+      expect.stringMatching(/about pH \d is expected/),
+    );
+  });
+});
+
+describe("the pH of a liquor too strong for the model", () => {
+  it("is that of a drop of it in nine drops of water", () => {
+    const { steps } = planPreparation({
+      equation: "NaHCO3 + CH3COOH + 2 H2O -> NaCH3COO·3H2O + CO2",
+      product: "NaCH3COO·3H2O",
+      materials: [
+        { name: "baking soda", form: "NaHCO3" },
+        { name: "vinegar essence", form: "CH3COOH", strength: "25 %", excess: "3 %" },
+      ],
+      scale: { product: "100 g" },
+    });
+    // 3 parts of acetic acid to 100 of acetate: 4.76 + log10(100 / 3) = 6.28
+    expect(steps.map(({ text }) => text).join(" ")).toMatch(
+      /about pH 6 is expected of a drop of it in nine drops of water, note the pH/,
+    );
+  });
+});

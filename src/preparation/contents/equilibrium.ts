@@ -4,7 +4,16 @@ import { type Formula, parseFormula } from "../../formula";
 import { once, remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
-import { type Beaker, componentsOf, isKnown, type Keeping, type Pour, settle, unitsIn } from "../feasibility/beaker";
+import {
+  type Beaker,
+  componentsOf,
+  isKnown,
+  type Keeping,
+  knowsSolid,
+  type Pour,
+  settle,
+  unitsIn,
+} from "../feasibility/beaker";
 import type { Books, Fizzed } from "./books";
 import type { Entry } from "./entry";
 import type { Matter } from "./matter";
@@ -144,6 +153,8 @@ export function fizzedIn(pot: Booked, product: Matter, isWritten: boolean, preci
   const celsius = pot.books.temperature.toNumber("°C");
   const kept = settled(put.pours, celsius, { keeping: "kept", left });
   if (kept === undefined) return undefined;
+  // a product that it cannot tell of changes nothing: the equation says whether gas leaves
+  if (isWritten && !knowsSolid(kept, of)) return { keeping: "leaves", left };
   const gone = settled(put.pours, celsius, { keeping: "leaves", left }, { solids: "fresh", near: kept });
   if (gone === undefined) return { keeping: "kept", left };
   const [closed, open] = [unitsIn(kept, of), unitsIn(gone, of)];

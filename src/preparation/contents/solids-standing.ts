@@ -3,7 +3,7 @@ import { atomsOf, type Phase } from "../../aqueous/internal";
 import { isNonmetal } from "../../equation/internal";
 import { parseFormula } from "../../formula";
 import { type Quantity, quantity } from "../../quantity";
-import { componentsOf, printed, ratio, unitsIn } from "../feasibility/beaker";
+import { componentsOf, knowsSolid, printed, ratio, unitsIn } from "../feasibility/beaker";
 import { isFormOf } from "../feasibility/oxide-or-hydroxide";
 import { type Booked, ownStanding, standingIn } from "./equilibrium";
 import { type Matter, matterOf } from "./matter";
@@ -53,9 +53,7 @@ export function solidsBeside(pot: Booked, product: Matter): readonly StandingSol
       return matter.key !== product.key && there !== undefined && ratio(of, there) !== undefined;
     });
   // Where no constant of the product is known, nothing can be said of what stands in its place.
-  const isKnownSolid = beaker.conditions.some(({ phase }) => phase !== undefined && ratio(phase.of, own) !== undefined);
-  const isLeftOut = beaker.excluded.some(({ phase }) => ratio(phase.of, own) !== undefined);
-  if (!isKnownSolid && !isLeftOut) return [];
+  if (!knowsSolid(beaker, own)) return [];
   return beaker.solids.flatMap(({ phase, moles }) => {
     const isProduct = ratio(phase.of, own) !== undefined && isFormOf(phase, product.formula);
     if (isProduct || isBooked(phase.of)) return [];
@@ -103,11 +101,18 @@ export function standsNot(pot: Booked, matter: Matter): boolean {
   return !found.solids.some(({ phase }) => ratio(phase.of, own) !== undefined && isFormOf(phase, matter.formula));
 }
 
+/** Is a solid one that the equilibrium of a vessel cannot tell of: its solubility product is not known at this temperature? */
+export function isStranger(pot: Booked, matter: Matter): boolean {
+  const found = standingIn(pot);
+  const own = componentsOf(matter.formula);
+  return found !== undefined && (own === undefined || !knowsSolid(found, own));
+}
+
 /** What stands at equilibrium in place of a solid that should have formed, as printed; empty where that stands, or nothing is known. */
 export function standsInstead(pot: Booked, matter: Matter): readonly string[] {
   const found = ownStanding(pot);
   const own = componentsOf(matter.formula);
-  if (found === undefined || own === undefined) return [];
+  if (found === undefined || own === undefined || !knowsSolid(found, own)) return [];
   const { solids } = found;
   if (solids.some(({ phase }) => ratio(own, phase.of) !== undefined)) return [];
   const metals = metalsOf(matter, own);

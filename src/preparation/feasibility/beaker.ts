@@ -134,6 +134,21 @@ export function unitsIn(beaker: Beaker, of: Composition): number {
   return beaker.solids.reduce((n, { phase, moles }) => n + moles * (ratio(phase.of, of) ?? 0), 0);
 }
 
+/** Left out only because its one figure is of another temperature: whether it stands is not known. */
+const OF_ANOTHER_TEMPERATURE = "not the solid at this temperature";
+
+/**
+ * Does a beaker know a solid of a composition, so that it can tell whether that stands or what does in its place? Else a feed that
+ * should become it stays only because nothing takes it.
+ */
+export function knowsSolid({ conditions, excluded }: Beaker, of: Composition): boolean {
+  const isOf = (phase: Phase | undefined): boolean => phase !== undefined && ratio(phase.of, of) !== undefined;
+  return (
+    conditions.some(({ phase }) => isOf(phase)) ||
+    excluded.some(({ phase, why }) => isOf(phase) && why !== OF_ANOTHER_TEMPERATURE)
+  );
+}
+
 /** Constants serve from 5 to 60 °C. */
 export const served = (celsius: number): number => Math.min(60, Math.max(5, celsius));
 

@@ -2,7 +2,9 @@
 
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
+import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
+import { isStranger } from "../contents/solids-standing";
 import { planned } from "../planning/exact";
 import type { Account } from "../reaction/account";
 import { isAcid } from "../reaction/acids";
@@ -47,7 +49,10 @@ export function dropTestFor(
   liquor: Pot | undefined,
 ): DropTest {
   if (roles.includes("gas-giving base") && roles.includes("acid"))
-    return { text: "it is complete when no more gas rises and paper shows the pH that is expected", tells: false };
+    return {
+      text: `it is complete when no more gas rises and ${liquor !== undefined && isStranger(liquor, matterOf(setting.product.formula)) ? "no more solid dissolves" : "paper shows the pH that is expected"}`,
+      tells: false,
+    };
   const agent = agentOf(setting, roles);
   const reagent = agent ?? reagentOf(setting, roles, account);
   const name = reagent?.shelf.name ?? "precipitant";

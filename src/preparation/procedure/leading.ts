@@ -1,13 +1,13 @@
 // A gas of a cylinder or a generator, led into the vessel: nobody weighs it, the vessel does.
 import type { Formula } from "../../formula";
 import type { Quantity } from "../../quantity";
-import { phOf } from "../contents/equilibrium";
 import type { Pot } from "../contents/pot";
-import { exact, planned } from "../planning/exact";
+import { planned } from "../planning/exact";
 import { absorbentOf } from "../reaction/absorbing";
 import { acidSaltOfGas } from "../reaction/acid-salt-of-gas";
 import type { Bench, Look } from "./bench";
 import { vesselIn } from "./filling";
+import { onPaper } from "./paper";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";
 import { list, litres } from "./words";
@@ -16,18 +16,12 @@ import { list, litres } from "./words";
 export const escapes = (gas: Formula): string =>
   absorbentOf(gas) === undefined ? "" : "; what leaves the vessel goes through a wash bottle, under a hood";
 
-/** A drop of a liquor that is too strong for any model is tested in so many times its water. */
-const DROP = 10;
-
 /** pH of the liquor, or of a drop of it in water, as near as paper shows it; nothing where neither is known. */
 function paperOf(pot: Pot): string {
-  const shown = (pH: Quantity): string => pH.format({ decimals: 0, uncertainty: "none" });
   // what was set free has left it, and none of the air has come in yet
-  const fresh = pot.with({ gas: [], fizzed: undefined });
-  const own = phOf(fresh);
-  if (own !== undefined) return `, and paper shows about pH ${shown(own)}`;
-  const thin = phOf(fresh.plusWater(pot.books.water.times(exact(String(DROP - 1)))));
-  return thin === undefined ? "" : `, and a drop of it in nine drops of water shows about pH ${shown(thin)}`;
+  const found = onPaper(pot.with({ gas: [], fizzed: undefined }));
+  if (found === undefined) return "";
+  return `, and ${found.thinned ? "a drop of it in nine drops of water" : "paper"} shows about pH ${found.shown}`;
 }
 
 /** What a gas is led into, and what becomes of it. */

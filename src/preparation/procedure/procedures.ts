@@ -3,8 +3,8 @@
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
-import { phOf } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
+import { isStranger } from "../contents/solids-standing";
 import { MIXED_HOT, SLOW_IN_ACID, SLOW_IN_THE_COLD } from "../data/firing";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
@@ -23,6 +23,7 @@ import { isolate } from "./isolate";
 import { kiln } from "./kiln";
 import type { ProcedureKind } from "./kinds";
 import { inTheWay } from "./mixed-hot";
+import { onPaper } from "./paper";
 import { isByLye } from "./roles";
 import { weighAll } from "./weighing";
 import { celsius, list } from "./words";
@@ -44,13 +45,18 @@ function seen({ drafts, frame }: Bench): { readonly gas: boolean; readonly solid
   };
 }
 
+/** How much alkalinity makes paper wait for the carbon dioxide to go. */
+const ALKALINE = "7.5";
+
 /** What paper should show, as near as paper shows it. */
-const toExpect = (pH: Quantity | undefined, fizzes: boolean): string =>
-  pH === undefined
-    ? "note the pH"
-    : fizzes && pH.compare(exact("7.5")) > 0
-      ? `about pH 6 to 7 while carbon dioxide is in it, ${pH.format({ decimals: 0, uncertainty: "none" })} once that has gone, note the pH`
-      : `about pH ${pH.format({ decimals: 0, uncertainty: "none" })} is expected, note the pH`;
+function toExpect(found: ReturnType<typeof onPaper>, fizzes: boolean): string {
+  if (found === undefined) return "note the pH";
+  const { pH, shown, thinned } = found;
+  const of = thinned ? " of a drop of it in nine drops of water" : "";
+  return fizzes && pH.compare(exact(ALKALINE)) > 0
+    ? `about pH 6 to 7 while carbon dioxide is in it, ${shown} once that has gone, note the pH${of}`
+    : `about pH ${shown} is expected${of}, note the pH`;
+}
 
 function precipitation(bench: Bench): void {
   isolate(bench);
@@ -61,12 +67,14 @@ function neutralisation(bench: Bench): void {
   const { gas, solid } = seen(bench);
   const ends = [...(gas ? ["no more gas rises"] : []), ...(solid ? ["no more solid dissolves"] : [])];
   const { pot } = bench;
-  // paper is dipped into a drop that has cooled
-  const drop = pot.with({ temperature: bench.frame.setting.temperature });
+  const { setting, isolation } = bench.frame;
+  // paper is dipped into a drop that has cooled; of a solid that the equilibrium does not know it cannot tell what is left dissolved
+  const isTold = isolation.how !== "precipitate" || !isStranger(pot, matterOf(setting.product.formula));
+  const drop = isTold ? onPaper(pot.with({ temperature: setting.temperature })) : undefined;
   const stir = ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}`;
   until(
     bench,
-    () => `${stir}, and test with indicator paper: ${toExpect(phOf(drop), gas && pot.books.solids.length > 0)}.`,
+    () => `${stir}, and test with indicator paper: ${toExpect(drop, gas && pot.books.solids.length > 0)}.`,
     "pH",
   );
   isolate(bench);
