@@ -16,4 +16,6 @@ export const ENDS: readonly EndRow[] = [
   { formula: "CuCl", at: "60 °C", until: "the solid is white and neither green nor brown is left in the liquor", source: "memory" },
   { formula: "CuBr", at: "60 °C", until: "the solid is white and neither green nor brown is left in the liquor", source: "memory" },
   { formula: "CuI", until: "the solid is nearly white and no more iodine colours the liquor brown", source: "commonPractice" },
+  // 50 to 60; colder it stays yellow and runs through the paper
+  { formula: "Cu2O", at: "55 °C", until: "no green or blue is left and the solid is brick red, no longer yellow", source: "memory" },
 ];

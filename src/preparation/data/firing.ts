@@ -6,6 +6,8 @@ import type { SourceKey } from "./sources";
 interface FiringRow {
   readonly formula: string;
   readonly at: string;
+  /** Where heat takes it apart again, °C; undefined where that is not known. */
+  readonly below?: string;
   readonly source: SourceKey;
 }
 
@@ -32,6 +34,8 @@ export const FIRING: readonly FiringRow[] = [
   { formula: "Zn2SiO4", at: "1250", source: "memory" },
   { formula: "CaSiO3", at: "1200", source: "memory" },
   { formula: "Na2SiO3", at: "1050", source: "memory" },
+  // 850 to 950; from some 1000 on it goes to a dark glass
+  { formula: "CaCuSi4O10", at: "900", below: "1000", source: "memory" },
 ];
 
 /** A solid that takes up oxygen of the air in the fire, and the temperature at which it does, °C. */

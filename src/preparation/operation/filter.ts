@@ -13,10 +13,10 @@ function shareKept(pot: Pot, retained: Quantity): Quantity {
     : shareFrom(0, "nothing liquid");
 }
 
-/** The cake stays, with a volume of liquor in it; the filtrate leaves. */
-export function filterCake(before: Pot, retained: Quantity): Done {
+/** The cake stays, with a volume of liquor in it; the filtrate leaves, or after washes the last of their water. */
+export function filterCake(before: Pot, retained: Quantity, what: "filtrate" | "wash water" = "filtrate"): Done {
   const { kept, rest } = before.split(shareKept(before, retained));
-  return done("filter", before, kept, [], [{ what: "filtrate", pot: rest }]);
+  return done("filter", before, kept, [], [{ what, pot: rest }]);
 }
 
 /**

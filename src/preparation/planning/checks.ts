@@ -10,7 +10,7 @@ import { displacement, metalAndAcid, neutralisation } from "./check-acid";
 import { crystallisation, doubleSalt } from "./check-crystals";
 import { precipitation } from "./check-precipitation";
 import { complexFormation, redox } from "./check-redox";
-import { lessThanAll, planned } from "./exact";
+import { isWorthAWord, lessThanAll, planned } from "./exact";
 import { feedingsOf } from "./left-over";
 
 /** More than twice the need of anything. */
@@ -52,13 +52,21 @@ function thermalDecomposition({ batch, setting, work }: Watched): Check[] {
   const fired = work.drafts.find(({ operation }) => operation === "fire");
   if (fired === undefined || setting.materials.length > 1) return [];
   const start = fired.before.mass;
-  const loss = lessThanAll(theoreticalYield.dividedBy(start))
+  const rest = fired.after.books.other;
+  const isInert = isWorthAWord(rest, theoreticalYield);
+  const end = isInert ? theoreticalYield.plus(rest) : theoreticalYield;
+  const loss = lessThanAll(end.dividedBy(start))
     .to("%")
-    .named({ symbol: "loss", label: "loss when all is done", rule: "loss = 1 - theory / portion" });
+    .named({
+      symbol: "loss",
+      label: "loss when all is done",
+      rule: isInert ? "loss = 1 - (theory + what stays) / portion" : "loss = 1 - theory / portion",
+    });
+  const besides = isInert ? ` and ${shown(rest, 2)} of what the pack has besides` : "";
   const verb = loss.isPositive() ? `loses ${shown(loss)}` : `gains ${shown(loss.negated())}`;
   return [
     check(
-      `it is done when ${shown(start)} has ${loss.isPositive() ? "fallen" : "risen"} to ${shown(theoreticalYield)} of ${name} (${verb}) and stays there`,
+      `it is done when ${shown(start)} has ${loss.isPositive() ? "fallen" : "risen"} to ${shown(end)} of ${name}${besides} (${verb}) and stays there`,
       loss,
     ),
   ];

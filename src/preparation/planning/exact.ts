@@ -23,3 +23,7 @@ export const asVolumeOfWater = (water: Quantity): Quantity =>
 /** The mass of a volume of water. */
 export const asMassOfWater = (water: Quantity): Quantity =>
   water.dimension === "mass" ? water : water.times(exact("1 g/mL")).to("g");
+
+/** Is something beside a mass more than its rounding? */
+export const isWorthAWord = (rest: Quantity, beside: Quantity): boolean =>
+  rest.compare(beside.times(planned("worthAWord"))) > 0;

@@ -124,7 +124,12 @@ export function weighProduct(bench: Bench, bottle: string): void {
         ? `about ${bench.hand.grams(mass)} expected, ${bench.hand.grams(theory)} at 100 % yield`
         : `${bench.hand.grams(theory)} at 100 % yield`;
   const together = beside.length === 0 ? "" : `, and with it ${list(beside)}, ${bench.hand.grams(known)} in all`;
-  const inert = isInert ? `; up to ${bench.hand.grams(all)}, if what the pack has besides stays in it` : "";
+  const isFired = bench.frame.isolation.how === "residue";
+  const inert = !isInert
+    ? ""
+    : isFired
+      ? `; ${bench.hand.grams(all)} with the ${bench.hand.grams(other)} of what the pack has besides, which stays in it unless it is water`
+      : `; up to ${bench.hand.grams(all)}, if what the pack has besides stays in it`;
   const held = heldWaterOf(formula);
   const watery =
     held === undefined

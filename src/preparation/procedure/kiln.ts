@@ -11,11 +11,13 @@ import { add } from "../operation/add";
 import { cool } from "../operation/cool";
 import { fire } from "../operation/fire";
 import { hold } from "../operation/hold";
-import { exact, planned } from "../planning/exact";
+import type { Done } from "../operation/operation";
+import { exact, isWorthAWord, planned } from "../planning/exact";
 import { fateOf } from "../reaction/fate";
 import { firedInAir, givesBackFrom } from "../reaction/fired-in-air";
 import { isGas } from "../reaction/fluids";
 import { heatingOf } from "../reaction/heating";
+import { goneByItself } from "../reaction/mute-mass";
 import { putTheRest } from "./asides";
 import { type Bench, type Look, POT } from "./bench";
 import { dryingOf } from "./drying";
@@ -41,11 +43,9 @@ function plateauOf({ frame: { setting } }: Bench): Plateau {
   if (material === undefined) return { at: undefined, below: undefined };
   return remembered(`${setting.materials.length} ${material.form} ${wanted}`, () => {
     const fired = FIRING.find((row) => matterOf(parseFormula(row.formula)).key === matterOf(wanted).key);
-    if (setting.materials.length > 1)
-      return {
-        at: fired === undefined ? undefined : (exact(`${fired.at} °C`) as Quantity<"temperature">),
-        below: undefined,
-      };
+    const degrees = (text: string | undefined) =>
+      text === undefined ? undefined : (exact(`${text} °C`) as Quantity<"temperature">);
+    if (setting.materials.length > 1) return { at: degrees(fired?.at), below: degrees(fired?.below) };
     const steps = heatingOf(material.form);
     const found = steps.findIndex(({ remains, leaves }) =>
       [...remains, ...leaves].some(({ formula }) => parseFormula(formula).hasSameComposition(wanted)),
@@ -61,6 +61,24 @@ const inAir = ({ frame: { setting } }: Bench): string =>
   setting.reactants.some(({ formula }) => isOneOf(formula, "O2"))
     ? ", open to the air and stirred up now and then,"
     : "";
+
+/** What the mass at the end does not tell, in words; nothing where it does. */
+function untold({ frame: { setting } }: Bench, done: Done, at: Quantity | undefined): string {
+  const { name } = setting.product;
+  const gases = setting.products.map(({ formula }) => formula).filter((formula) => isGas(formula, false));
+  const gone =
+    done.after.mass.compare(done.before.mass) > 0
+      ? undefined
+      : goneByItself(
+          setting.materials.map(({ form }) => form),
+          gases,
+          at,
+        );
+  if (gone === undefined) return "";
+  return gone.length === 0
+    ? ` Nothing leaves it, so the mass does not tell that ${name} has formed.`
+    : ` The mass tells only that ${list(gone.map((gas) => gas.toUnicode()))} ${gone.length === 1 ? "has" : "have"} left, not that ${name} has formed.`;
+}
 
 /** What leaves the kiln as gas. */
 const leaving = ({ gas }: Look): string =>
@@ -122,13 +140,11 @@ export function kiln(bench: Bench): void {
   const { at, below } = plateauOf(bench);
   const { other } = bench.pot.books;
   const done = fire(bench.pot, [mainReaction(bench)], at);
-  // what is known to stay stays; of what nobody knows none may, or all
-  const most = done.after.mass;
-  const least = most.minus(other);
-  const range =
-    other.isPositive() && most.compare(least) > 0
-      ? `between ${bench.hand.grams(least)} and ${bench.hand.grams(most)}`
-      : bench.hand.grams(least);
+  // fire leaves what a pack has besides as it is; only water of it would go
+  const end = done.after.mass;
+  const besides = isWorthAWord(other, theory)
+    ? `, with ${bench.hand.grams(other)} in it of what the pack has besides (${bench.hand.grams(end.minus(other))} if that is only water)`
+    : "";
   const air = inAir(bench);
   const bound = below === undefined ? "" : `not to ${celsius(below)}, where it changes again`;
   const warm =
@@ -146,7 +162,7 @@ export function kiln(bench: Bench): void {
       care: "heating",
       blank: "ignition",
       say: (look) =>
-        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air} and keep it there until the mass stands still at ${range}, from ${bench.hand.grams(done.before.mass)}${leaving(look)}.`,
+        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air} and keep it there until the mass stands still at ${bench.hand.grams(end)}, from ${bench.hand.grams(done.before.mass)}${besides}${leaving(look)}.${untold(bench, done, at)}`,
     },
   );
   bench.did(POT, cool(bench.pot, setting.temperature), {

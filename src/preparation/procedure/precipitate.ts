@@ -105,7 +105,8 @@ export function isolatePrecipitate(bench: Bench): void {
   if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);
   washCake(bench, done, decants);
   if (decants) {
-    bench.did(POT, filterCake(bench.pot, heldBy("suction")), {
+    const isWashed = bench.drafts.some(({ operation }) => operation === "wash");
+    bench.did(POT, filterCake(bench.pot, heldBy("suction"), isWashed ? "wash water" : "filtrate"), {
       blank: "wetCake",
       say: () => `Filter the ${cake} off and let it drain.`,
     });

@@ -1,6 +1,7 @@
 // The part each material plays, read from what it is made of and what the product is: never from the order of the request.
 
 import { redoxAnalysis } from "../../equation";
+import { isNonmetal } from "../../equation/internal";
 import type { Formula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
@@ -74,6 +75,12 @@ export const isAgent = (form: Formula, as: "oxidiser" | "reducer"): boolean =>
       row.as === as && (isOneOf(form, ...row.molecules) || row.groups.some((name) => madeOf(form).groups.has(name))),
   );
 
+/** Is a lower oxide or hydroxide made in lye? What reduces it comes after the lye, an acid too: without lye it reduces to the metal. */
+const isReducedInLye = ({ materials, product }: Setting): boolean =>
+  product.formula.count("O").n !== 0n &&
+  product.formula.symbols.every((symbol) => symbol === "O" || symbol === "H" || !isNonmetal(symbol)) &&
+  materials.some(({ form }) => isLye(form));
+
 /** Does the material bring an anion of the product? */
 const sharesAnion = (form: Formula, product: Formula): boolean => {
   const own = madeOf(product).groups;
@@ -88,9 +95,11 @@ function roleOf(material: Material, setting: Setting, kind: ProcedureKind, preci
   const agents = agentsOf(setting);
   if (isMetal(form)) return "metal";
   if (isPeroxide(material)) return "oxidiser";
-  if (!carries && !isAcid(form) && kind !== "displacement") {
-    if (agents.oxidising.includes(species.formula.compositionText) && isAgent(form, "oxidiser")) return "oxidiser";
-    if (agents.reducing.includes(species.formula.compositionText) && isAgent(form, "reducer")) return "reducer";
+  if (!carries && kind !== "displacement") {
+    const is = (by: readonly string[], as: "oxidiser" | "reducer"): boolean =>
+      by.includes(species.formula.compositionText) && isAgent(form, as);
+    if (!isAcid(form) && is(agents.oxidising, "oxidiser")) return "oxidiser";
+    if ((!isAcid(form) || isReducedInLye(setting)) && is(agents.reducing, "reducer")) return "reducer";
   }
   const others = setting.materials.filter((one) => one !== material);
   // The ammonium salt stands in the vessel before ammonia comes, or the hydroxide precipitates first.

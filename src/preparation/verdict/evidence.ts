@@ -5,6 +5,7 @@ import type { Quantity } from "../../quantity";
 import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { asMassOfWater, exact, planned } from "../planning/exact";
+import { staysInCrucible } from "../planning/in-the-crucible";
 import type { Hand } from "../procedure/words";
 import type { Candidate } from "../reaction/candidates";
 import { keptByWater } from "../reaction/fate";
@@ -28,6 +29,9 @@ export const besidesOf = (evidence: Evidence): Quantity => {
   const isLittle = all.compare(batch.product.theoreticalYield.times(planned("worthAWord"))) <= 0;
   return isLittle ? exact("0 g") : afterLosses(evidence, all);
 };
+
+/** What of that is in a crucible: it stays there, unless it is water after all. */
+export const staysInFire = (evidence: Evidence): Quantity => afterLosses(evidence, staysInCrucible(evidence.batch));
 
 /** A solid without the metal of the product, of a metal that no species of the equation has: a pack brought it besides. */
 function isOfPacks({ batch, observed: { setting } }: Evidence, formula: string): boolean {
@@ -113,7 +117,11 @@ export function leastExplained(evidence: Evidence): Least {
   // what the liquor keeps is on no filter
   const part = evidence.observed.filtrateVolume === undefined ? precipitatedOf(evidence.batch) : undefined;
   const handled = part === undefined ? expected : afterLosses(evidence, part);
-  const afterHandling = expected.minus(handled.times(handlingLoss)).plus(doubtOfLosses(evidence, "atMost"));
+  const stays = staysInFire(evidence);
+  const afterHandling = expected
+    .plus(stays)
+    .minus(handled.plus(stays).times(handlingLoss))
+    .plus(doubtOfLosses(evidence, "atMost"));
   const least = kept === undefined ? afterHandling : afterHandling.minus(afterLosses(evidence, kept));
   const made = { least, kept, isLight: clearlyAbove(least, dry) };
   explained.set(evidence, made);

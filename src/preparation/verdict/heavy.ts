@@ -5,6 +5,7 @@ import type { PlanningName } from "../data/planning";
 import { exact, planned } from "../planning/exact";
 import { isGel } from "../procedure/isolation";
 import { atMost } from "../procedure/words";
+import { withGelWater } from "../reaction/held-water";
 import { saltsInCrop, secondSolid, variableWater } from "./along";
 import { agreement, nextByFire } from "./by-fire";
 import { belief, clearlyAbove, EXCLUDED, likelihoodWithin, percent } from "./difference";
@@ -46,11 +47,12 @@ export function tooMuch(evidence: Evidence): Finding[] {
 }
 
 /** Too heavy for every formula considered. */
-function tooHeavy({ batch, candidates, dry, expected, grams }: Evidence, over: Quantity): Finding[] {
+function tooHeavy(evidence: Evidence, over: Quantity): Finding[] {
+  const { batch, candidates, dry, expected, grams } = evidence;
   const { formula } = batch.product;
   const heaviest = candidates.reduce((a, b) => (b.theoreticalYield.compare(a.theoreticalYield) > 0 ? b : a));
-  // A loss that was recorded too large makes no mass impossible.
-  if (!clearlyAbove(dry, heaviest.theoreticalYield)) return [];
+  // A loss that was recorded too large makes no mass impossible, and water that no formula fixes is expected.
+  if (!clearlyAbove(dry, heaviest.theoreticalYield) || isWithWater(evidence)) return [];
   const beyond = dry.minus(heaviest.theoreticalYield).to("g");
   return [
     {
@@ -68,9 +70,18 @@ function tooHeavy({ batch, candidates, dry, expected, grams }: Evidence, over: Q
   ];
 }
 
+/** Is it no heavier than a gel is at constant mass? */
+const isAsGel = ({ batch, dry, expected, observed }: Evidence): boolean =>
+  batch.isolation.how === "precipitate" &&
+  isGel(observed.setting.product.formula) &&
+  dry.compare(withGelWater(expected)) <= 0;
+
+/** Does it weigh no more than the product with the water that it keeps and no formula fixes? */
+const isWithWater = (evidence: Evidence): boolean => isAsGel(evidence) || variableWater(evidence).length > 0;
+
 /** Water that is left in it. */
 function wet(evidence: Evidence, over: Quantity, inBand: boolean): Finding {
-  const { batch, dry, dryness, expected, grams, identity, observed } = evidence;
+  const { batch, dry, dryness, expected, grams, identity } = evidence;
   const { formula } = batch.product;
   // Ignition that allows the formula tells the water beside it: the two must agree.
   const own = identity?.candidates.find((c) => c.formula === formula && c.fits);
@@ -81,11 +92,9 @@ function wet(evidence: Evidence, over: Quantity, inBand: boolean): Finding {
       ? `; ignition finds ${percent(own.water, 2)} of water, as this asks for`
       : "";
   // A gel is at constant mass with water in it.
+  const isGelWater = isAsGel(evidence);
   const keepsWater =
-    batch.isolation.how === "precipitate" &&
-    isGel(observed.setting.product.formula) &&
-    dryness.constant === true &&
-    over.dividedBy(expected).compare(planned("dampHolds")) <= 0;
+    isGelWater && dryness.constant === true && over.dividedBy(expected).compare(planned("dampHolds")) <= 0;
   // Of a cake that was washed until nothing showed, or as often as planned, it is water that nobody dried out, as long as the drained cake keeps so much.
   const isUndried = dryness.constant === undefined && isClean(evidence) && over.compare(liquorOfCake(evidence)) <= 0;
   const usual = keepsWater
@@ -97,7 +106,7 @@ function wet(evidence: Evidence, over: Quantity, inBand: boolean): Finding {
         : "wetOutside";
   return {
     code: "wet",
-    text: `${grams(over)} of water left in it would explain the mass${keepsWater ? ": a gel keeps so much at constant mass" : dryness.constant === true ? ", but it is at constant mass" : ""}${found}`,
+    text: `${grams(over)} of water left in it would explain the mass${keepsWater || (isGelWater && dryness.constant === undefined) ? ": a gel keeps so much at constant mass" : dryness.constant === true ? ", but it is at constant mass" : ""}${found}`,
     mass: over,
     figure: over.dividedBy(dry).to("%"),
     likelihood,

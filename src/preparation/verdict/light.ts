@@ -3,9 +3,10 @@
 import type { Quantity } from "../../quantity";
 import { ignitionDecides } from "../identity/by-ignition";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
-import { atMost } from "../procedure/words";
+import { goneByItselfIn } from "../planning/in-the-crucible";
+import { atMost, list } from "../procedure/words";
 import { belief, clearlyAbove, isTooCoarse, likelihoodWithin, percent } from "./difference";
-import { besidesOf, type Evidence, mostExplained, othersByFire } from "./evidence";
+import { besidesOf, type Evidence, mostExplained, othersByFire, staysInFire } from "./evidence";
 import type { Finding } from "./finding";
 import { belowCharge, hiddenGain, notFiredThrough } from "./gained";
 import { isAcidMissing, isBaseMissing } from "./liquor-ph";
@@ -69,13 +70,23 @@ function sightOf(
     : undefined;
 }
 
+/** Share of a material that would have to be driven out: of its feed, and of what its pack has besides. */
+function drivenOutOf({ observed }: Evidence, i: number, active: Quantity, ofRest: Quantity): Quantity {
+  const portion = observed.portions[i]!;
+  const ofFeed = lessThanAll(active);
+  return (portion.dimension === "mass" ? ofFeed.plus(ofRest.dividedBy(portion)) : ofFeed).to("%");
+}
+
 export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | undefined): Finding[] {
   const { batch, dry, expected, grams, plannedLimiting } = evidence;
   const { materialBalance } = batch;
   const missing = least.minus(dry).to("g");
-  const ratio = dry.dividedBy(expected);
-  // What was fired has no filtrate.
+  // What was fired has no filtrate; what the pack has besides may have been water, and the rest of what is missing the feed.
   const isFired = batch.isolation.how === "residue";
+  const stays = staysInFire(evidence);
+  const gone = expected.plus(stays).minus(dry);
+  const ofRest = gone.compare(stays) < 0 ? gone : stays;
+  const ratio = dry.minus(stays.minus(ofRest)).dividedBy(expected);
   const liquor = motherLiquor(evidence);
   const findings: Finding[] = [
     ...liquor,
@@ -108,7 +119,7 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
     const out = materialBalance.limiting === supplied.material;
     findings.push({
       code: "reagent-short",
-      text: `it would fit if ${isFired ? `${percent(lessThanAll(active).to("%"), 2)} of the ${supplied.material} was water or something else that heat drives out` : `only ${percent(active, 2)} of the ${supplied.material} was active`}${out && out !== (plannedLimiting === supplied.material) ? ": it ran out first, not as planned" : ""}${sight?.words ?? ""}`,
+      text: `it would fit if ${isFired ? `${percent(drivenOutOf(evidence, i, active, ofRest), 2)} of the ${supplied.material} was water or something else that heat drives out` : `only ${percent(active, 2)} of the ${supplied.material} was active`}${out && out !== (plannedLimiting === supplied.material) ? ": it ran out first, not as planned" : ""}${sight?.words ?? ""}`,
       mass: undefined,
       figure: active,
       likelihood: undefined,
@@ -155,7 +166,7 @@ export function fits(
   const { theoreticalYield, formula } = batch.product;
   const others = othersByFire(evidence);
   const isStated = identity?.verdict === "identified";
-  const lost = expected.minus(dry).to("g");
+  const lost = expected.plus(staysInFire(evidence)).minus(dry).to("g");
   const besides = besidesOf(evidence);
   const byMass = likelihoodWithin(dry, least, mostExplained(evidence));
   const along =
@@ -184,12 +195,19 @@ export function fits(
   const listed = evidence.candidates.filter((candidate) => !evidence.onlyByTest.has(candidate.formula));
   const isOpen = identity === undefined && ignitionDecides(observed.setting.product.formula, listed);
   const hidden = hiddenGain(evidence);
+  const gone = goneByItselfIn(batch);
+  const untold =
+    gone === undefined
+      ? ""
+      : gone.length === 0
+        ? "; but nothing leaves the charge, and the mass does not tell that it has reacted"
+        : `; but the mass tells only that ${list(gone)} left, not that the rest has reacted`;
   const findings: Finding[] = [
     ...byLiquor,
     ...(hidden === undefined ? [] : notFiredThrough(evidence)),
     {
       code: "consistent",
-      text: `${grams(dry)} is what ${formula} should give${along}, allowing for ${after}${byLoss}${hidden ?? ""}`,
+      text: `${grams(dry)} is what ${formula} should give${along}, allowing for ${after}${byLoss}${hidden ?? ""}${untold}`,
       mass: undefined,
       figure: dry.dividedBy(theoreticalYield).to("%"),
       likelihood: byMass,
@@ -211,9 +229,11 @@ export function fits(
       next:
         hidden !== undefined
           ? "heat again until it gains no more"
-          : isOpen
-            ? "ignite a sample if the formula matters"
-            : "nothing more is needed",
+          : gone !== undefined
+            ? "crush it and look for what has not reacted; fire it again until mass and colour no longer change"
+            : isOpen
+              ? "ignite a sample if the formula matters"
+              : "nothing more is needed",
     },
   ];
   findings.push(...short);

@@ -7,7 +7,7 @@ import { isOnBooksOnly } from "../reaction/candidates";
 import type { Setting } from "../request/setting";
 import { nextByFire } from "./by-fire";
 import { belief, COVERAGE, EXCLUDED, isTooCoarse, likelihoodAt, likelihoodWithin, percent } from "./difference";
-import { afterLosses, type Evidence, leastExplained, madeInPlace, othersByFire } from "./evidence";
+import { afterLosses, type Evidence, leastExplained, madeInPlace, othersByFire, staysInFire } from "./evidence";
 import type { Finding, FindingCode } from "./finding";
 import { assayLikelihood } from "./titrated";
 
@@ -50,7 +50,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
   const usual = lessThanAll(handlingLoss).minus(leftInLiquor(evidence));
   return evidence.candidates.flatMap((candidate): Finding[] => {
     if (candidate.wanted || (evidence.onlyByTest.has(candidate.formula) && !isTested)) return [];
-    const theory = afterLosses(evidence, candidate.theoreticalYield);
+    const theory = afterLosses(evidence, candidate.theoreticalYield).plus(staysInFire(evidence));
     const byFire = identity?.candidates.find((c) => c.formula === candidate.formula);
     // Water that ignition finds beside the formula is no part of it.
     const dry = byFire?.fits === true ? evidence.dry.times(lessThanAll(byFire.water)).to("g") : evidence.dry;
@@ -76,7 +76,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     return [
       {
         code,
-        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${candidate.formula}${asPlanned}${byLoss}`,
+        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${candidate.formula}${withRest(evidence)}${asPlanned}${byLoss}`,
         mass: candidate.theoreticalYield,
         figure: ratio,
         likelihood: byMass * likelihoodOfTests(byFire) * (titrated ?? 1),
@@ -91,6 +91,12 @@ export function otherFormulas(evidence: Evidence): Finding[] {
       },
     ];
   });
+}
+
+/** What the pack has besides, where it stays in the crucible, in words. */
+export function withRest(evidence: Evidence): string {
+  const stays = staysInFire(evidence);
+  return stays.isPositive() ? ` with ${evidence.grams(stays)} of what the pack has besides` : "";
 }
 
 /** Likelihood of what ignition and acid found of a sample, if it were this solid. */

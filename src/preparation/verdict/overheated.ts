@@ -12,9 +12,9 @@ import { nameOfFormula } from "../reaction/species";
 import { spelledLike } from "../reaction/spelling";
 import { likelihoodByFire, nextByFire } from "./by-fire";
 import { belief, EXCLUDED, likelihoodWithin, percent } from "./difference";
-import { afterLosses, type Evidence, leastExplained } from "./evidence";
+import { afterLosses, type Evidence, leastExplained, staysInFire } from "./evidence";
 import type { Finding } from "./finding";
-import { isWideAndLight } from "./other-forms";
+import { isWideAndLight, withRest } from "./other-forms";
 
 /** A solid that heat makes of the product. */
 interface Left {
@@ -43,7 +43,7 @@ export function overheated(evidence: Evidence): Finding[] {
       .times(molarMass(left.formula))
       .to("g")
       .named({ symbol: `m(${name})`, label: `the same ${key} as ${name}`, rule: "mass = amount × molar mass" });
-    const most = afterLosses(evidence, theory);
+    const most = afterLosses(evidence, theory).plus(staysInFire(evidence));
     // The liquor kept its part before anything was heated.
     const { kept } = leastExplained(evidence);
     const inLiquor = isFound && kept !== undefined ? kept.dividedBy(product.theoreticalYield) : exact("0");
@@ -57,7 +57,7 @@ export function overheated(evidence: Evidence): Finding[] {
     return [
       {
         code: isDried(left.formula, formula) ? "other-hydrate-fits" : "other-formula-fits",
-        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${name}, which heat leaves of ${product.formula}${left.from === undefined || !isFired ? "" : ` from ${celsius(left.from)} on`}: ${notFired ? "not fired through, or " : ""}${isFired ? "fired" : "dried"} too hot${isFound ? ", and ignition agrees" : ""}`,
+        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${name}${withRest(evidence)}, which heat leaves of ${product.formula}${left.from === undefined || !isFired ? "" : ` from ${celsius(left.from)} on`}: ${notFired ? "not fired through, or " : ""}${isFired ? "fired" : "dried"} too hot${isFound ? ", and ignition agrees" : ""}`,
         mass: theory,
         figure: ratio,
         likelihood: byMass * (byFire ?? 1),

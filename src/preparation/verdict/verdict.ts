@@ -8,6 +8,7 @@ import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { exact, lessThanAll, planned } from "../planning/exact";
 import { gainOf } from "../planning/gain";
+import { staysInCrucible } from "../planning/in-the-crucible";
 import { handOf, type Instruments } from "../procedure/words";
 import { saltsOfWork } from "./along";
 import { belief, clearlyAbove, isTooCoarse } from "./difference";
@@ -101,7 +102,8 @@ export function notWeighed(
 ): Finding[] {
   const { formula } = batch.product;
   const { grams } = handOf(steps);
-  const least = expected.times(lessThanAll(handlingLoss));
+  const most = expected.plus(staysInCrucible(batch));
+  const least = most.times(lessThanAll(handlingLoss));
   const byLoss =
     identity === undefined
       ? ""
@@ -111,7 +113,7 @@ export function notWeighed(
   return [
     {
       code: "not-weighed",
-      text: `no dry mass is recorded: ${grams(least)} to ${grams(expected)} of ${formula} is to be expected${byLoss}`,
+      text: `no dry mass is recorded: ${grams(least)} to ${grams(most)} of ${formula} is to be expected${byLoss}`,
       mass: expected as Quantity<"mass">,
       figure: undefined,
       likelihood: undefined,

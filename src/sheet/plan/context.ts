@@ -1,7 +1,7 @@
 // What the parts of a plan's sheet share: the plan, the words, and figures no finer than the instrument.
 import { parseFormula } from "../../formula";
 import type { Plan, ProcedureStep } from "../../preparation";
-import { type Hand, handOf, heldWaterOf, type Instruments } from "../../preparation/internal";
+import { type Hand, handOf, heldWaterOf, type Instruments, staysInCrucible } from "../../preparation/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { withUncertainty } from "../figures";
 import { filled, type SheetWords } from "../words";
@@ -130,7 +130,8 @@ function expectedBy(plan: Plan): Expected {
   const isCrop = isParted && weighed.compare(theory.times(quantity(WELL_BELOW))) < 0;
   if (!isCrop) {
     const most = isolation.how === "residue" && last !== undefined ? larger(weighed, last.after.mass) : weighed;
-    return { low: theory.times(kept), high: larger(theory, most), isOpen: isolation.how === "unknown" };
+    const stays = staysInCrucible(plan);
+    return { low: theory.plus(stays).times(kept), high: larger(theory, most), isOpen: isolation.how === "unknown" };
   }
   const again = steps
     .filter(({ operation, vessel }) => operation === "cool" && vessel === "mother liquor")

@@ -4,11 +4,14 @@ import type { Plan } from "../../preparation";
 import {
   type Gain,
   gainOf,
+  goneByItselfIn,
   heldWaterOf,
   ignitionDecides,
   isGel,
   isKeptDark,
   leftOnIgnition,
+  list,
+  staysInCrucible,
   withGelWater,
 } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
@@ -59,12 +62,26 @@ function meaning({ plan, words }: OnPaper, means: string, formula: string): stri
     : filled(words.heatLeavesWhere, { means, share, residue, where: condition });
 }
 
+/** What a mass does not tell of a charge whose feeds give off each by itself all that leaves it. */
+function untold({ plan, words }: OnPaper): string | undefined {
+  const gone = goneByItselfIn(plan);
+  if (gone === undefined) return undefined;
+  const { formula } = plan.product;
+  return gone.length === 0
+    ? filled(words.nothingLeft, { formula })
+    : filled(words.onlyLeft, { gases: list(gone), formula });
+}
+
 /** The most that a gel may weigh at constant mass; undefined for what is none. */
 function gelMost(plan: Plan): Quantity | undefined {
   const formula = parseFormula(plan.product.formula);
   const isWet = plan.isolation.how === "precipitate" && isGel(formula) && heldWaterOf(formula) === undefined;
   return isWet ? withGelWater(expectedOf(plan).high) : undefined;
 }
+
+/** Is any liquor boiled down or cooled, so that this may go further than the steps say? */
+const wasShrunk = ({ isolation, steps }: Plan): boolean =>
+  isolation.how === "crystallise" || steps.some(({ operation }) => operation === "concentrate");
 
 /** What the mass found says, before any candidate is looked at. */
 function keyRows(on: OnPaper): string[][] {
@@ -77,6 +94,7 @@ function keyRows(on: OnPaper): string[][] {
   const most = gelMost(plan);
   const gel = most === undefined ? undefined : hand.grams(most);
   const others = plan.candidates.filter(({ wanted }) => !wanted);
+  const stays = staysInCrucible(plan);
   const within = low === high ? high : filled(words.within, { low: bare(low), high });
   if (isOpen)
     return [
@@ -90,12 +108,12 @@ function keyRows(on: OnPaper): string[][] {
     ],
     ...(gel === undefined ? [] : [[filled(words.within, { low: bare(high), high: gel }), words.gelWater]]),
     ...(isCrop && gel === undefined
-      ? [[filled(words.within, { low: bare(high), high: theory }), words.lessStayed]]
+      ? [[filled(words.within, { low: bare(high), high: theory }), wasShrunk(plan) ? words.lessStayed : words.lessKept]]
       : []),
-    [within, meaning(on, words.consistent, plan.product.formula)],
+    [within, untold(on) ?? meaning(on, words.consistent, plan.product.formula)],
     [filled(words.below, { mass: low }), words.lost],
     ...others.map(({ formula, theoreticalYield }) => [
-      filled(words.ifItIs, { mass: hand.grams(theoreticalYield) }),
+      filled(words.ifItIs, { mass: hand.grams(theoreticalYield.plus(stays)) }),
       meaning(on, formula, formula),
     ]),
   ];
