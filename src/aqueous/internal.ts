@@ -36,7 +36,7 @@ export {
   type Term,
   WATER,
 } from "./mixture/notation";
-export { carbonDioxideOf, keptModel } from "./mixture/request";
+export { carbonDioxideOf, keptModel, OF_ANOTHER_TEMPERATURE } from "./mixture/request";
 export { PKW } from "./mixture/tabulated";
 export type { Equilibrium } from "./solve/equilibrium";
 export { crossing } from "./solve/root";

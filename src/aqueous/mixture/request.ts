@@ -114,6 +114,9 @@ export function waterOf(like: QuantityLike, argument: string): { mass: Quantity<
   return { mass: positive(q, "mass", argument) };
 }
 
+/** Why a solid is left out of which the constant serves at other temperatures only. */
+export const OF_ANOTHER_TEMPERATURE = "not the solid at this temperature";
+
 /** Which solids may stand, as a question of each phase. */
 export function admission(solids: SolidsAllowed | undefined, celsius: number): (phase: Phase) => string | undefined {
   if (solids !== undefined && typeof solids !== "object") guard.choice(solids, "solids", ["fresh", "aged"]);
@@ -135,8 +138,7 @@ export function admission(solids: SolidsAllowed | undefined, celsius: number): (
     if (matches(changes?.exclude, phase)) return "excluded by request";
     if (matches(changes?.allow, phase)) return undefined;
     const { row, serves } = phase;
-    if (serves !== undefined && (celsius < serves[0] || celsius > serves[1]))
-      return "not the solid at this temperature";
+    if (serves !== undefined && (celsius < serves[0] || celsius > serves[1])) return OF_ANOTHER_TEMPERATURE;
     if (row === undefined) return undefined;
     if (row.soluble === true) return "a soluble salt: its solubility curve serves, not its product";
     if (row.from !== undefined && celsius < row.from) return `forms from ${row.from} °C on`;

@@ -14,6 +14,7 @@ import {
   molesOf,
   type Network,
   network,
+  OF_ANOTHER_TEMPERATURE,
   type Phase,
   type Start,
   solutionOf,
@@ -134,12 +135,9 @@ export function unitsIn(beaker: Beaker, of: Composition): number {
   return beaker.solids.reduce((n, { phase, moles }) => n + moles * (ratio(phase.of, of) ?? 0), 0);
 }
 
-/** Left out only because its one figure is of another temperature: whether it stands is not known. */
-const OF_ANOTHER_TEMPERATURE = "not the solid at this temperature";
-
 /**
  * Does a beaker know a solid of a composition, so that it can tell whether that stands or what does in its place? Else a feed that
- * should become it stays only because nothing takes it.
+ * should become it stays only because nothing takes it. Of one whose figure is of another temperature it does not know.
  */
 export function knowsSolid({ conditions, excluded }: Beaker, of: Composition): boolean {
   const isOf = (phase: Phase | undefined): boolean => phase !== undefined && ratio(phase.of, of) !== undefined;
