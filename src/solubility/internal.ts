@@ -15,6 +15,7 @@ export {
   TAKEN_APART,
 } from "./data/never-in-water";
 export { cite, solubilitySources } from "./data/sources";
+export { RESIDUE } from "./data/wash-tests";
 export { saltIons } from "./precipitating/ions";
 export {
   doubtfulPairings,

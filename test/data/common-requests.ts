@@ -45,3 +45,47 @@ export const COPPER_NITRATE: PlanRequest = {
   ],
   scale: { material: "copper turnings", portion: "6.35 g" },
 };
+
+/** An ammine, that heat takes apart. */
+export const AMMINE: PlanRequest = {
+  equation: "NiCl2 + NH3 -> [Ni(NH3)6]Cl2",
+  product: "[Ni(NH3)6]Cl2",
+  materials: [
+    { name: "nickel chloride", form: "NiCl2·6H2O" },
+    { name: "ammonia", form: "NH3", strength: "25 %", excess: "50 %" },
+  ],
+  scale: { product: "20 g" },
+};
+
+/** A complex whose plain salt hardly dissolves. */
+export const BLUE_COMPLEX: PlanRequest = {
+  equation: "CuSO4 + K2C2O4 + H2O -> K2[Cu(C2O4)2]·2H2O + K2SO4",
+  product: "K2[Cu(C2O4)2]·2H2O",
+  materials: [
+    { name: "blue vitriol", form: "CuSO4·5H2O" },
+    { name: "potassium oxalate", form: "K2C2O4·H2O" },
+  ],
+  scale: { product: "15 g" },
+};
+
+/** A metal that only warm strong acid takes, and a salt that water makes basic. */
+export const TIN_SALT: PlanRequest = {
+  equation: "Sn + HCl + H2O -> SnCl2·2H2O + H2",
+  product: "SnCl2·2H2O",
+  materials: [
+    { name: "granulated tin", form: "Sn", excess: "10 %" },
+    { name: "hydrochloric acid", form: "HCl", strength: "30 %" },
+  ],
+  scale: { product: "30 g" },
+};
+
+/** A salt that loses its acid as it is boiled down. */
+export const ZINC_ACETATE: PlanRequest = {
+  equation: "ZnO + CH3COOH + H2O -> Zn(CH3COO)2·2H2O",
+  product: "Zn(CH3COO)2·2H2O",
+  materials: [
+    { name: "zinc white", form: "ZnO" },
+    { name: "acetic acid", form: "CH3COOH", strength: "60 %", excess: "5 %" },
+  ],
+  scale: { product: "40 g" },
+};

@@ -111,6 +111,8 @@ function thrice(plan: Plan): void {
   const firstCrop = ({ steps }: Plan) => steps.filter((s) => s.vessel !== "mother liquor");
   const [ofOne, ofLarge] = [firstCrop(one), firstCrop(large)];
   expect(ofLarge.map((s) => s.operation)).toEqual(ofOne.map((s) => s.operation));
+  const second = ({ steps }: Plan) => steps.filter((s) => s.vessel === "mother liquor").map((s) => s.operation);
+  if (second(one).includes("concentrate")) expect(second(large)).toEqual(second(one));
   const upTo = ofOne.findIndex((s) => s.operation === "wash");
   ofOne.slice(0, upTo < 0 ? undefined : upTo).forEach((step, i) => {
     const [small, three] = [step, ofLarge[i]!].map((s) => s.after.mass.in("g").toNumber());

@@ -6,34 +6,8 @@ import { parseFormula } from "../../src/formula";
 import { type PlanRequest, planPreparation } from "../../src/preparation";
 import { antisolventRow, withAlcohol } from "../../src/preparation/reaction/with-alcohol";
 import { benchSheet } from "../../src/sheet";
+import { AMMINE, BLUE_COMPLEX, TIN_SALT } from "../data/common-requests";
 
-const AMMINE: PlanRequest = {
-  equation: "NiCl2 + NH3 -> [Ni(NH3)6]Cl2",
-  product: "[Ni(NH3)6]Cl2",
-  materials: [
-    { name: "nickel chloride", form: "NiCl2·6H2O" },
-    { name: "ammonia", form: "NH3", strength: "25 %", excess: "50 %" },
-  ],
-  scale: { product: "20 g" },
-};
-const BLUE_COMPLEX: PlanRequest = {
-  equation: "CuSO4 + K2C2O4 + H2O -> K2[Cu(C2O4)2]·2H2O + K2SO4",
-  product: "K2[Cu(C2O4)2]·2H2O",
-  materials: [
-    { name: "blue vitriol", form: "CuSO4·5H2O" },
-    { name: "potassium oxalate", form: "K2C2O4·H2O" },
-  ],
-  scale: { product: "15 g" },
-};
-const TIN_SALT: PlanRequest = {
-  equation: "Sn + HCl + H2O -> SnCl2·2H2O + H2",
-  product: "SnCl2·2H2O",
-  materials: [
-    { name: "granulated tin", form: "Sn", excess: "10 %" },
-    { name: "hydrochloric acid", form: "HCl", strength: "30 %" },
-  ],
-  scale: { product: "30 g" },
-};
 const MANGANESE: PlanRequest = {
   equation: "MnSO4 + NaHCO3 -> MnCO3 + Na2SO4 + CO2 + H2O",
   product: "MnCO3",

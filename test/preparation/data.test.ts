@@ -36,7 +36,7 @@ import {
   WARM_IN_ACID,
 } from "../../src/preparation/data/firing";
 import { GASES, GASES_IN_WATER } from "../../src/preparation/data/gases";
-import { GELS } from "../../src/preparation/data/gels";
+import { AGAINST_COLLOID, GELS } from "../../src/preparation/data/gels";
 import { BASIC_SALTS, IGNITION, OXIDES, POISON_VAPOUR, PRECIPITATES } from "../../src/preparation/data/ignition";
 import {
   INSOLUBLE_NONMETALS,
@@ -64,6 +64,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   ABSORBENTS,
   ACID_LEAVES: [ACID_LEAVES],
   ACID_TAKES,
+  AGAINST_COLLOID: [AGAINST_COLLOID],
   AGENTS,
   ANTISOLVENT,
   BASIC_SALTS,

@@ -2,6 +2,7 @@
 // where the boiling liquor would be a mush. Shares common practice, no source; solubilities of our table, sums by hand.
 import { type Plan, type PlanRequest, planPreparation, solubilityOf } from "preparative";
 import { describe, expect, it } from "vitest";
+import { ZINC_ACETATE } from "../data/common-requests";
 
 const grams = (q: { in(unit: string): { toNumber(): number } } | undefined): number => q!.in("g").toNumber();
 const put = (plan: Plan): number => grams(plan.steps.find(({ operation }) => operation === "dissolve")!.amounts[0]);
@@ -54,15 +55,7 @@ describe("a liquor that is boiled down into its crystals", () => {
   });
 
   it("is evaporated on a water bath, not boiled, where nobody knows what hot water dissolves", () => {
-    const { steps } = planPreparation({
-      equation: "ZnO + CH3COOH + H2O -> Zn(CH3COO)2·2H2O",
-      product: "Zn(CH3COO)2·2H2O",
-      materials: [
-        { name: "zinc white", form: "ZnO" },
-        { name: "acetic acid", form: "CH3COOH", strength: "60 %", excess: "5 %" },
-      ],
-      scale: { product: "40 g" },
-    });
+    const { steps } = planPreparation(ZINC_ACETATE);
     const text = steps.find(({ operation }) => operation === "concentrate")!.text;
     expect(text).toMatch(
       /^Evaporate the liquor slowly in a wide dish on a water bath, not boiling, stirring often, until/,

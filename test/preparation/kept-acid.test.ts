@@ -2,25 +2,8 @@
 // and hydrochloric acid encyclopedias say that dilute acid is slow, and of tin(II) chloride that water makes a basic chloride of it.
 import { describe, expect, it } from "vitest";
 import { type PlanRequest, planPreparation } from "../../src/preparation";
+import { TIN_SALT, ZINC_ACETATE } from "../data/common-requests";
 
-const TIN_SALT: PlanRequest = {
-  equation: "Sn + HCl + H2O -> SnCl2·2H2O + H2",
-  product: "SnCl2·2H2O",
-  materials: [
-    { name: "granulated tin", form: "Sn", excess: "10 %" },
-    { name: "hydrochloric acid", form: "HCl", strength: "30 %" },
-  ],
-  scale: { product: "30 g" },
-};
-const ZINC_ACETATE: PlanRequest = {
-  equation: "ZnO + CH3COOH + H2O -> Zn(CH3COO)2·2H2O",
-  product: "Zn(CH3COO)2·2H2O",
-  materials: [
-    { name: "zinc white", form: "ZnO" },
-    { name: "acetic acid", form: "CH3COOH", strength: "60 %", excess: "5 %" },
-  ],
-  scale: { product: "40 g" },
-};
 const VERDIGRIS: PlanRequest = {
   equation: "CuSO4 + Ca(CH3COO)2 + H2O -> Cu(CH3COO)2·H2O + CaSO4·2H2O",
   product: "Cu(CH3COO)2·H2O",

@@ -3,6 +3,7 @@
 // crystals. The rest is common practice, no source.
 import { describe, expect, it } from "vitest";
 import { type PlanRequest, planPreparation } from "../../src/preparation";
+import { AMMINE } from "../data/common-requests";
 
 const oxalato = (metal: string, salt: string, product: string, beside: string): PlanRequest => ({
   equation: `${metal} + K2C2O4 + H2O -> ${product} + ${beside}`,
@@ -41,15 +42,6 @@ describe("a complex with a salt in its way", () => {
   });
 
   it("an ammine is never warmed for it, nor a cyanide", () => {
-    const nickel: PlanRequest = {
-      equation: "NiCl2 + NH3 -> [Ni(NH3)6]Cl2",
-      product: "[Ni(NH3)6]Cl2",
-      materials: [
-        { name: "nickel chloride", form: "NiCl2·6H2O" },
-        { name: "ammonia", form: "NH3", strength: "25 %", excess: "50 %" },
-      ],
-      scale: { product: "20 g" },
-    };
-    expect(textsOf(nickel).join("\n")).not.toMatch(/Warm the contents/);
+    expect(textsOf(AMMINE).join("\n")).not.toMatch(/Warm the contents/);
   });
 });

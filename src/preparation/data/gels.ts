@@ -10,6 +10,19 @@ export interface GelRow {
   readonly source: SourceKey;
 }
 
+/** The salt that keeps a slime from going colloidal in its wash water, in mol for each kilogram, beside so much of the slime. */
+export const AGAINST_COLLOID = {
+  salt: "NH4CH3COO",
+  moles: 0.13,
+  text: "1 g of ammonium acetate into each 100 mL of the water",
+  besides: 0.1,
+  /** Anions that take the hydrogen of ammonium: of their salts the equilibrium says whether it leaves them alone. */
+  attacks: ["OH-", "O^2-", "CO3^2-", "PO4^3-", "S^2-"],
+  /** Less of the slime in the water than this share is none. */
+  dissolves: 0.02,
+  source: "talbot",
+} as const satisfies Readonly<Record<string, unknown>> & { readonly source: SourceKey };
+
 /** Beside hydroxides and cyanidoferrates; none of them dissolves in water. */
 export const GELS: readonly GelRow[] = [
   { formula: "MnO2", source: "commonPractice" },

@@ -26,9 +26,6 @@ const THINNER = ["1.25", "1.5", "2"] as const;
 
 export const firstLine = (error: { readonly message: string }): string => error.message.split("\n")[0]!;
 
-/** The table ends below the hot solution. */
-const isBeyondTable = (missing: string): boolean => /is known from|too far/.test(missing);
-
 /** The crop of so much of a product by cooling; or why there is no figure for it. */
 export function coolingOf(
   formula: Formula,
@@ -67,7 +64,8 @@ export function bestCooling(formula: Formula, theory: Quantity<"mass">, usual: T
   for (const text of LOWER) {
     const lower = exact(text) as Temperature;
     if (lower.compare(usual) >= 0 || lower.compare(cold) <= 0) continue;
-    const isBetter = "missing" in cooling ? isBeyondTable(cooling.missing) : most(lower) > most(hot);
+    // the table may end below the hot solution
+    const isBetter = "missing" in cooling ? most(hot) === 0 : most(lower) > most(hot);
     if (!isBetter) continue;
     const again = coolingOf(formula, theory, lower, cold);
     if ("missing" in again) continue;

@@ -172,29 +172,31 @@ export function cleanWay(
   const roomy = planned("roomInLiquor").toNumber("");
   if (asParted(roomy) !== undefined) return asItIs;
   const solid = saturatedAt(product.matter, cold)?.solid.key;
-  const search = (keeps: number): Found | undefined => {
-    let best: Found | undefined;
-    for (const start of starts) {
-      const grams = start.water.toNumber("g");
-      for (const at of [cold, ...warmerThan(cold, hot)]) {
-        if (saturatedAt(product.matter, at)?.solid.key !== solid) continue;
-        const how = { hot, cold: at, intoCrystals: start.intoCrystals, keeps };
-        for (let k = 0, factor = 1; k < TIMES; k += 1, factor *= MORE) {
-          const found = partedBy(product, besides, factor * grams, how);
-          if (found === undefined || found.purity < pure) continue;
-          const worth = found.share * (at === cold ? 1 : warmer);
-          if (found.share >= least && worth > (best?.worth ?? 0)) best = { start, factor, at, worth };
-        }
+  const clean = asParted(1);
+  let [plain, spacious]: [Found?, Found?] = [];
+  for (const start of starts) {
+    const grams = start.water.toNumber("g");
+    for (const at of [cold, ...warmerThan(cold, hot)]) {
+      if (saturatedAt(product.matter, at)?.solid.key !== solid) continue;
+      const how = { hot, cold: at, intoCrystals: start.intoCrystals };
+      const better = (found: Parted | undefined, best: Found | undefined, factor: number): Found | undefined => {
+        if (found === undefined || found.purity < pure || found.share < least) return best;
+        const worth = found.share * (at === cold ? 1 : warmer);
+        return worth > (best?.worth ?? 0) ? { start, factor, at, worth } : best;
+      };
+      for (let k = 0, factor = 1; k < TIMES; k += 1, factor *= MORE) {
+        const found = partedBy(product, besides, factor * grams, { ...how, keeps: 1 });
+        // what is not clean with all the room in the liquor is not with less
+        if (found === undefined || found.purity < pure) continue;
+        plain = better(found, plain, factor);
+        spacious = better(partedBy(product, besides, factor * grams, { ...how, keeps: roomy }), spacious, factor);
       }
     }
-    return best;
-  };
-  const clean = asParted(1);
-  const plain = clean === undefined ? search(1) : undefined;
-  const spacious = search(roomy);
+  }
   // but not where that room costs more of the crop than it is wide
-  const isAllowed = spacious !== undefined && spacious.worth >= roomy * (plain?.worth ?? clean?.share ?? 0);
-  const best = isAllowed ? spacious : plain;
+  const usual = clean?.share ?? plain?.worth ?? 0;
+  const isAllowed = spacious !== undefined && spacious.worth >= roomy * usual;
+  const best = isAllowed ? spacious : clean === undefined ? plain : undefined;
   if (best === undefined) return asItIs;
   const { start, factor, at } = best;
   return { water: diluted(start, factor), factor, cold: at, intoCrystals: start.intoCrystals };

@@ -3,10 +3,11 @@
 import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { type Quantity, quantity } from "../../quantity";
-import { fractionalCrystallization, solidTransitions } from "../../solubility";
+import { fractionalCrystallization } from "../../solubility";
 import { type Matter, matterOf } from "../contents/matter";
 import { exact, planned } from "../planning/exact";
 import { type Account, massFor } from "../reaction/account";
+import { changesOf } from "../reaction/change-of-solid";
 import { fateOf } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
@@ -73,9 +74,8 @@ function coldFor(product: Matter, room: Temperature, hot: Temperature): Filtered
   const asked = product.waters.toNumber("");
   const own = saturatedAt(product, room)?.solid.waters.toNumber("");
   if (own === undefined || own <= asked) return { cold: room };
-  const changes = attempt(() => solidTransitions(product.formula));
   const watersOf = (text: string): number => matterOf(parseFormula(text)).waters.toNumber("");
-  const change = (changes.ok ? changes.value : []).find(
+  const change = changesOf(product.formula).find(
     ({ celsius, above }) => celsius > room.toNumber("°C") && above !== undefined && watersOf(above) <= asked,
   );
   if (change === undefined) return { cold: room };
@@ -87,8 +87,7 @@ function coldFor(product: Matter, room: Temperature, hot: Temperature): Filtered
 
 /** Is the hydrate what stands at the boil, by the changes of the table? Evaporated it stays what it is. */
 function standsHot(product: Matter): boolean {
-  const changes = attempt(() => solidTransitions(product.formula));
-  const above = changes.ok ? changes.value.at(-1)?.above : undefined;
+  const above = changesOf(product.formula).at(-1)?.above;
   return above !== undefined && parseFormula(above).hasSameComposition(product.formula);
 }
 

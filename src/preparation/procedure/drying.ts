@@ -2,16 +2,16 @@
 
 import { type Formula, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
-import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { crystalWater } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";
-import { solidTransitions, trySolubilityOf } from "../../solubility";
+import { trySolubilityOf } from "../../solubility";
 import { cite as citeSolubility } from "../../solubility/internal";
 import { madeOf, thermalStepsOf } from "../../substance/internal";
 import { DELIQUESCENT, DRYING, type DryingRow } from "../data/drying";
 import { cite } from "../data/sources";
 import { planned } from "../planning/exact";
+import { changeAbove } from "../reaction/change-of-solid";
 import { sameCore } from "../reaction/species";
 
 /** How to dry a product. */
@@ -75,10 +75,7 @@ export function losesWaterAt(product: Formula): Quantity<"temperature"> | undefi
 /** Where a hydrate that is damp with its own solution turns into a solid with less water; undefined where no curve says. */
 function turning(product: Formula): { readonly celsius: number; readonly into: string } | undefined {
   if (isWater(product) || crystalWater(product).waters.n === 0n) return undefined;
-  const changes = attempt(() => solidTransitions(product));
-  const found = (changes.ok ? changes.value : []).find(
-    ({ below }) => below !== undefined && parseFormula(below).hasSameComposition(product),
-  );
+  const found = changeAbove(product);
   if (found?.above === undefined) return undefined;
   const into = parseFormula(found.above);
   const isDrier = crystalWater(into).waters.compare(crystalWater(product).waters) < 0;

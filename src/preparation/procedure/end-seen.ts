@@ -1,7 +1,7 @@
 // A reaction kept warm until the colours of solid and liquor tell that it is done.
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
-import { madeOf } from "../../substance/internal";
+import { classesOfFormula } from "../../substance/internal";
 import { ENDS } from "../data/ends";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
@@ -9,15 +9,12 @@ import { exact } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { celsius } from "./words";
 
-/** Anions that give off sulfur dioxide as they are warmed in acid. */
-const SULFUROUS = ["sulfite", "hydrogensulfite", "disulfite"];
-
 /** Kept warm until the colours tell that it is done, where a row says so. */
 export function keptToItsEnd(bench: Bench): void {
   const { product, materials } = bench.frame.setting;
   const row = ENDS.find(({ formula }) => isOneOf(product.formula, formula));
   if (row === undefined) return;
-  const smells = materials.some(({ form }) => SULFUROUS.some((name) => madeOf(form).groups.has(name)));
+  const smells = materials.some(({ form }) => classesOfFormula(form).has("sulfite"));
   const hood = smells ? ", under the hood (sulfur dioxide leaves it)" : "";
   if (row.at === undefined) {
     bench.did(POT, hold(bench.pot), { say: () => `Stir until ${row.until}.` });

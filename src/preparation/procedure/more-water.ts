@@ -1,12 +1,11 @@
 // When a hot solution gets more water than what just dissolves the product: where it is filtered, or would pass through the change
 // of a hydrate with its crystals coming.
 
-import { type Formula, parseFormula } from "../../formula";
-import { attempt } from "../../foundation/error";
+import type { Formula } from "../../formula";
 import type { Quantity } from "../../quantity";
-import { solidTransitions } from "../../solubility";
 import { matterOf } from "../contents/matter";
 import { exact, planned } from "../planning/exact";
+import { changeAbove } from "../reaction/change-of-solid";
 import type { Setting } from "../request/setting";
 import { saturatedAt } from "./settling";
 
@@ -27,10 +26,7 @@ export const forTheFilter = (setting: Setting): number =>
  * into one with less water. 1 where no change is between, or what dissolves hot stays dissolved down to it.
  */
 export function belowItsChange(formula: Formula, hot: Temperature, cold: Temperature): number {
-  const changes = attempt(() => solidTransitions(formula));
-  const own = (changes.ok ? changes.value : []).find(
-    ({ below }) => below !== undefined && parseFormula(below).hasSameComposition(formula),
-  );
+  const own = changeAbove(formula);
   if (own === undefined) return 1;
   const at = exact(`${own.celsius} °C`) as Temperature;
   if (at.compare(cold) <= 0 || at.compare(hot) >= 0) return 1;

@@ -6,9 +6,11 @@ import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { type WashAdvice, type WashPlan, washAdvice } from "../../solubility";
+import { RESIDUE } from "../../solubility/internal";
 import { settled } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
+import { AGAINST_COLLOID } from "../data/gels";
 import { componentsOf, unitsIn } from "../feasibility/beaker";
 import { testWash, wash } from "../operation/wash";
 import { exact } from "../planning/exact";
@@ -41,29 +43,21 @@ const adviceFor = (product: Formula, salts: readonly string[], temperature: Quan
     : ask();
 };
 
-/** Talbot, An Introductory Course of Quantitative Chemical Analysis: slimes are washed with a volatile salt in the water. */
-const COLLOID =
-  " If it stops settling, or the water stays coloured or cloudy, it is going colloidal for want of salt: put 1 g of ammonium acetate into each 100 mL of the water.";
-
-/** Ammonium acetate in that water, and a slime in it, mol for each kilogram. */
-const IN_WASH = { salt: 0.13, slime: 0.1 } as const;
-/** Anions that take the hydrogen of ammonium. */
-const TAKES_HYDROGEN: readonly string[] = ["OH-", "O^2-", "CO3^2-", "PO4^3-", "S^2-"];
-/** Less of the slime in the water than this share is none. */
-const DISSOLVED = 0.02;
+const againstColloid = (): string =>
+  ` If it stops settling, or the water stays coloured or cloudy, it is going colloidal for want of salt: put ${AGAINST_COLLOID.text}.`;
 
 /** Does the salt that keeps a slime together leave it alone? Hydroxides of magnesium, zinc, copper and their like it dissolves. */
 function standsAmmonium(product: Formula): boolean {
-  const { anions } = constitutionOf(product);
-  if (!anions.some(({ formula }) => TAKES_HYDROGEN.includes(formula))) return true;
+  const { attacks, salt, moles, besides, dissolves } = AGAINST_COLLOID;
+  if (!constitutionOf(product).anions.some(({ formula }) => attacks.some((one) => one === formula))) return true;
   const of = componentsOf(product);
   if (of === undefined) return false;
   const pours = [
-    { formula: product, moles: IN_WASH.slime },
-    { formula: parseFormula("NH4CH3COO"), moles: IN_WASH.salt },
+    { formula: product, moles: besides },
+    { formula: parseFormula(salt), moles },
   ];
   const beaker = settled(pours, 25, { keeping: "kept", left: 0 });
-  return beaker !== undefined && unitsIn(beaker, of) > IN_WASH.slime * (1 - DISSOLVED);
+  return beaker !== undefined && unitsIn(beaker, of) > besides * (1 - dissolves);
 }
 
 /** Two masses to compare: in milligrams where the balance would print both in the same words. */
@@ -85,13 +79,12 @@ function sourWash(
   const all = washVolume.times(exact("1 g/mL")).times(BigInt(washes)).to("g");
   const pure = all.times(exact(acid.strength)).to("g");
   const density = densityAt(matter.formula, exact(acid.sold));
-  const strong = pure
-    .dividedBy(exact(acid.sold))
-    .dividedBy(density ?? exact("1 g/mL"))
-    .to("mL");
+  const strong = pure.dividedBy(exact(acid.sold)).to("g");
+  const measured =
+    density === undefined ? bench.hand.grams(strong) : bench.hand.litres(strong.dividedBy(density).to("mL"));
   return {
     acid: { matter, amount: pure.dividedBy(matter.molarMass).to("mol") },
-    text: `${acid.strength} ${acid.name} (${bench.hand.litres(strong)} of the acid of ${acid.sold} into ${bench.hand.water(all)} for ${washes === 1 ? "it" : "all of them"}; ${because})`,
+    text: `${acid.strength} ${acid.name} (${measured} of the acid of ${acid.sold} into ${bench.hand.water(all)} for ${washes === 1 ? "it" : "all of them"}; ${because})`,
   };
 }
 
@@ -150,15 +143,14 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   bench.did(POT, done, {
     largerVessel: larger,
     say: (look) =>
-      `Wash ${times(plan.washes)} with ${sour === undefined ? bench.hand.water(plan.washVolume) : bench.hand.litres(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}.${isColloid ? COLLOID : ""}`,
+      `Wash ${times(plan.washes)} with ${sour === undefined ? bench.hand.water(plan.washVolume) : bench.hand.litres(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}.${isColloid ? againstColloid() : ""}`,
     amounts: [plan.washVolume],
     target: plan.target,
     blank: "washes",
   });
   if (!advice.ok) {
     bench.did(POT, testWash(bench.pot), {
-      say: () =>
-        "Test the last wash: 10 mL boiled down on a watch glass leave no more than a faint film, less than 1 mg.",
+      say: () => `Test the last wash: ${RESIDUE}.`,
       blank: "tests.lastWash",
     });
     return;

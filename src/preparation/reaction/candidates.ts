@@ -3,16 +3,15 @@
 
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
-import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { knownHydrates } from "../../hydrate";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
-import { solidTransitions } from "../../solubility";
 import { madeOf } from "../../substance/internal";
 import { CHANGED_IN_AIR } from "../data/air";
 import { BASIC_SALTS, PRECIPITATES } from "../data/ignition";
 import type { Formed } from "./account";
+import { changesOf } from "./change-of-solid";
 import { keyed, nameOfFormula } from "./species";
 import { spelledLike } from "./spelling";
 
@@ -109,8 +108,7 @@ export function formulasLike(product: Formula): Formula[] {
 
 function hydratesOf(product: Formula): Formula[] {
   if (isWater(product)) return [];
-  const found = attempt(() => solidTransitions(product));
-  const changes = found.ok ? found.value : [];
+  const changes = changesOf(product);
   // What melts in its water or turns into another form before a room is that cold never lies on a balance.
   const isOfFrost = (formula: Formula): boolean =>
     changes.some(
