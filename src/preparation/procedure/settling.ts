@@ -3,7 +3,6 @@
 
 import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
-import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { trySolubilityOf } from "../../solubility";
 import { fallingFrom, settleSalts } from "../../solubility/internal";
@@ -23,7 +22,8 @@ interface Saturated {
   readonly binds: number;
 }
 
-const figures = /* @__PURE__ */ remembering<Saturated | undefined>(300);
+/** Kept by the objects themselves: the search of a way asks for the same few hundreds of times. */
+const figures = /* @__PURE__ */ new WeakMap<Matter, WeakMap<Quantity, Saturated | undefined>>();
 
 function read(matter: Matter, at: Quantity<"temperature">): Saturated | undefined {
   const found = trySolubilityOf(matter.formula, at);
@@ -41,10 +41,18 @@ function read(matter: Matter, at: Quantity<"temperature">): Saturated | undefine
 }
 
 /** The figure of a salt at a temperature; undefined where the table has none. */
-export const saturatedAt = (matter: Matter, at: Quantity<"temperature">): Saturated | undefined =>
-  at.standardUncertainty === undefined
-    ? figures(`${matter.formula} ${at.value} ${at.unit}`, () => read(matter, at))
-    : read(matter, at);
+export function saturatedAt(matter: Matter, at: Quantity<"temperature">): Saturated | undefined {
+  let known = figures.get(matter);
+  if (known === undefined) {
+    known = new WeakMap();
+    figures.set(matter, known);
+  }
+  const found = known.get(at);
+  if (found !== undefined || known.has(at)) return found;
+  const answer = read(matter, at);
+  known.set(at, answer);
+  return answer;
+}
 
 /** What comes out of a liquor, and the water that is left in it. */
 interface Settled {
