@@ -206,6 +206,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   pharmacopoeiaTin: "standard",
   bruntonZinc: "publicDomain",
   cyclopaediaCopper: "publicDomain",
+  cooleyCopper: "publicDomain",
   britishPharmacopoeia: "publicDomain",
   biltzBiltz: "publicDomain",
   cooleyCyclopaedia: "publicDomain",

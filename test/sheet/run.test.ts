@@ -154,8 +154,8 @@ describe("what was observed", () => {
       "| washes done | 3 |",
       "| test of the last wash | clear |",
       "| wet cake | 38 g |",
-      "| crop 1 | 10.0 g |",
-      "| crop 2 | gross 58.2 g, tare 50.0 g |",
+      "| dry mass, crop 1 | 10.0 g |",
+      "| dry mass, crop 2 | gross 58.2 g, tare 50.0 g |",
       "| ignition | 2.00 g before, 1.12 g after |",
     ];
     expect(rows(seen)).toEqual(expected);

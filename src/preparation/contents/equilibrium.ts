@@ -168,7 +168,7 @@ export function fizzedIn(pot: Booked, product: Matter, isWritten: boolean, preci
 export function phOf(pot: Booked): Quantity<"number"> | undefined {
   const { temperature } = pot.books;
   const celsius = temperature.toNumber("°C");
-  if (celsius < 5 || celsius > 60 || pot.books.dissolved.length === 0) return undefined;
+  if (celsius < 5 || celsius > 60) return undefined;
   const found = ownStanding(pot);
   return found === undefined
     ? undefined

@@ -81,7 +81,12 @@ export const MIXED_HOT = { anions: ["C2O4^2-"], at: "85 °C", source: "commonPra
 };
 
 /** Metals that dilute sulfuric acid leaves alone. */
-export const ACID_LEAVES = { metals: ["Cu", "Ag", "Au", "Hg", "Pt", "Pd", "Bi", "Sb"], source: "commonPractice" } as const;
+export const ACID_LEAVES = {
+  metals: ["Cu", "Ag", "Au", "Hg", "Pt", "Pd", "Bi", "Sb"],
+  // it dissolves as well, but slowly, and the metal beside it first
+  cold: ["Sn"],
+  source: "commonPractice",
+} as const;
 
 /** What reacts with what is dissolved only near the boil. */
 interface SlowRow {

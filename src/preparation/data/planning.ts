@@ -28,6 +28,7 @@ export const PLANNING = {
     source: "commonPractice",
   },
   thinFeed: { value: "0.5 mol/kg", what: "of a feed in water where no solubility is known", source: "commonPractice" },
+  slurry: { value: "10", what: "times its mass is the water that a solid is stirred into where nothing else brings any: thin enough to stir, and for a gas to pass", source: "commonPractice" },
   coldWaterFactor: { value: "1.2", what: "times the water that just dissolves a feed is the least, so that it stays dissolved when something joins it", source: "commonPractice" },
   hotWaterFactor: { value: "1", what: "times the water that just dissolves a feed at 80 °C, where the product is to crystallise: little over the least near the boil", source: "commonPractice" },
   dilutedAcid: { value: "25 %", what: "by mass and less is an acid diluted to before anything is put into it", source: "commonPractice" },

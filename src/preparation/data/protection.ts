@@ -19,6 +19,8 @@ export interface ProtectionRow {
   readonly acid?: string;
   /** Plain water makes it basic: more of it clears nothing, and crystals are not rinsed. */
   readonly noWater?: true;
+  /** Boiling drives its acid out. */
+  readonly notBoiled?: true;
   /** A little acid of its own anion, for `{acid}` in the text. */
   readonly drops?: true;
   /** Light changes it. */
@@ -38,7 +40,7 @@ export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Fe^2+"], when: "crystallising", drops: true, text: "keep the liquor covered and just acid with a few drops of {acid}, or air oxidises it to iron(III)", source: "commonPractice" },
   { cations: ["Al^3+", "Zn^2+", "Mg^2+", "Fe^3+"], groups: ["chloride"], when: "crystallising", acid: "HCl", text: "keep it acid with a little hydrochloric acid: neutral it loses hydrogen chloride as it is boiled down, and a basic chloride is left", source: "commonPractice" },
   { cations: ["Sn^2+"], groups: ["chloride"], when: "crystallising", acid: "HCl", noWater: true, text: "keep it strongly acid with hydrochloric acid to the end, covered from the air: with too little acid it turns cloudy, and a basic chloride is left", source: "commonPractice" },
-  { cations: ["Zn^2+", "Cu^2+", "Pb^2+", "Al^3+"], groups: ["acetate"], when: "crystallising", acid: "CH3COOH", text: "keep it smelling of acetic acid, with a few drops more as the smell goes, and do not boil it hard: without free acid a basic acetate separates", source: "commonPractice" },
+  { cations: ["Zn^2+", "Cu^2+", "Pb^2+", "Al^3+"], groups: ["acetate"], when: "crystallising", acid: "CH3COOH", notBoiled: true, text: "keep it smelling of acetic acid, with a few drops more as the smell goes, and do not boil it: without free acid a basic acetate separates", source: "commonPractice" },
   { cations: ["Fe^3+", "Bi^3+", "Ti^4+", "Sn^4+"], when: "dissolving", drops: true, noWater: true, text: "put a few drops of {acid} into the water first, so that it does not hydrolyse", source: "commonPractice" },
   { cations: ["Mn^2+", "Co^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
   { cations: ["Cu+"], groups: ["chloride", "bromide"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },

@@ -24,6 +24,7 @@ export type WorkCondition =
   | "mixing warms"
   | "boils"
   | "heat not known"
+  | "heat of a gas not known"
   | "gas"
   | "gas led in"
   | "gas through a trap"
@@ -63,6 +64,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "mixing", when: "mixing warms", text: "mixing gives heat: add slowly and keep cold water at hand", source: "commonPractice" },
   { step: "mixing", when: "boils", text: "added all at once it would boil over: small portions, cooled in between", source: "commonPractice" },
   { step: "mixing", when: "heat not known", text: "how warm it gets is not known: try a spoonful first", source: "commonPractice" },
+  { step: "mixing", when: "heat of a gas not known", text: "how warm it gets is not known: a slow stream, stopped while the vessel is too warm to hold", source: "commonPractice" },
   { step: "mixing", when: "gas", text: "gas is given off: open vessel, never stoppered, in portions, in moving air", source: "commonPractice" },
   { step: "mixing", when: "gas led in", text: "what is not absorbed, or is set free, leaves the vessel: never stoppered, in moving air; the tube out of the liquid before the valve is closed", source: "commonPractice" },
   { step: "mixing", when: "gas through a trap", text: "gas is given off: its only way out is the tube to the trap, which is never closed; in portions", source: "commonPractice" },

@@ -41,6 +41,9 @@ export function feasibilityOf(setting: Setting, batch: Batch): Feasibility {
   );
 }
 
+/** Reasons that tell what would bring more of it. */
+const HELPS: readonly string[] = ["acid-holds-back", "redissolves", "excess", "aged", "solid-to-solid"];
+
 /** @internal What leads a plan that does not simply go, or of which that is not known; undefined for one that goes. */
 export function leadOf(
   { verdict, share, solids, reasons }: Feasibility,
@@ -60,7 +63,8 @@ export function leadOf(
   if (verdict !== "goes in part") return undefined;
   const part =
     share === undefined ? "" : ` (${share.to("%").format({ significant: 2, uncertainty: "none" })} of the theory)`;
-  return `it goes in part${part}: ${first}`;
+  const helps = reasons.slice(1).filter(({ code }) => HELPS.includes(code));
+  return `it goes in part${part}: ${[first, ...helps.map(({ text }) => text)].join("; ")}`;
 }
 
 /** Another way to the product, where one is known by rule; else who looks for one. */

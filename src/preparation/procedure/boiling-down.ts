@@ -12,6 +12,7 @@ import { isFlat } from "./cooling";
 import type { Crystallising } from "./crystallising";
 import { keptFrom } from "./keeping";
 import { notWarmOf } from "./kind";
+import { isNotBoiled } from "./protection";
 import { saturatedAt } from "./settling";
 import { celsius, percent } from "./words";
 
@@ -40,9 +41,9 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
   const kept = keptFrom(bench);
   // where most comes before it is cool, or nobody knows how much
   const { cooling } = crystallising;
-  const isBlind = intoCrystals && ("missing" in cooling || isFlat(cooling));
+  const isGentle = (intoCrystals && ("missing" in cooling || isFlat(cooling))) || isNotBoiled(product.formula);
   const how =
-    warmest === undefined && isBlind
+    warmest === undefined && isGentle
       ? "Evaporate the liquor slowly in a wide dish on a water bath, not boiling, stirring often,"
       : warmest === undefined
         ? "Boil the liquor down, stirring,"
@@ -52,7 +53,7 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
     target: mass,
     limit: () => off,
     say: () =>
-      `${how} until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} ${warmest === undefined && !isBlind ? "boiled " : ""}off, ${bench.hand.grams(books.water)} of water left)${
+      `${how} until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} ${warmest === undefined && !isGentle ? "boiled " : ""}off, ${bench.hand.grams(books.water)} of water left)${
         intoCrystals
           ? whyInto(crystallising, crystalsFrom(bench, done.after, cold), product.name)
           : whyNoHotter(crystallising, product.formula)
@@ -66,7 +67,7 @@ function whyInto({ cooling }: Crystallising, crystals: Crystals | undefined, nam
   const why =
     "missing" in cooling
       ? "how much of it hot water dissolves is not known"
-      : `from a solution saturated hot cooling brings only ${percent(cooling.crop.share)}, so ${isFlat(cooling) ? "most crystallises as the water goes" : "some crystallises while it boils"}`;
+      : `from a solution saturated hot cooling brings only ${percent(cooling.crop.share)}, so ${isFlat(cooling) ? "most" : "some"} crystallises as the water goes`;
   return `: ${why}; cold the liquor keeps ${percent(stays)} of the ${name} then`;
 }
 

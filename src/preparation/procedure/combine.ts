@@ -2,6 +2,7 @@
 
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
+import { madeOf } from "../../substance/internal";
 import { type Matter, matterOf } from "../contents/matter";
 import { less, Pot } from "../contents/pot";
 import type { Term } from "../contents/react";
@@ -10,9 +11,10 @@ import { added, type Reaction, reacted } from "../operation/add";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
-import { isAcid, isLye } from "../reaction/acids";
+import { isAcid, isAmmonia, isLye } from "../reaction/acids";
 import { isGas, isLedIn } from "../reaction/fluids";
 import { formulaFrom, type Species } from "../reaction/species";
+import type { Material } from "../shelf/material";
 import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask";
@@ -24,10 +26,10 @@ import { escapes, leading } from "./leading";
 import { inTheWay } from "./mixed-hot";
 import { withOtherSolids } from "./other-solid";
 import { acidsUsed, baseLeft, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
-import { inOrder } from "./roles";
+import { inOrder, sharesAnion } from "./roles";
 import { gasesIn, gasInRoom, notCaught, trapsFor } from "./trap";
 import { asRead } from "./weighing";
-import { about, celsius, lasting, list, litres } from "./words";
+import { about, asSolution, celsius, lasting, list, litres } from "./words";
 
 const amountOf = ({ frame }: Bench, i: number): Quantity => frame.setting.materials[i]!.amountIn(frame.portions[i]!);
 
@@ -67,7 +69,7 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const name = bench.name(i);
   const solid = feeds[i]!.how === "solid";
   const alone = feeds[i]!.how === "solid" || (feeds[i]!.how === "solution" && !hasVessel(bench, i));
-  const what = alone ? `${asRead(setting, portions[i]!)} of ${name}` : `${name} solution`;
+  const what = alone ? `${asRead(setting, portions[i]!)} of ${name}` : asSolution(name);
   const closed = isLast && isClosed(bench);
   const verb = solid ? "Add" : closed ? "Let" : "Pour";
   const into = solid
@@ -120,17 +122,24 @@ const hasVessel = (bench: Bench, i: number): boolean => {
   return feed.how === "dissolve" || feed.how === "unknown" || (feed.how === "solution" && feed.dilution !== undefined);
 };
 
-const vesselOf = (bench: Bench, i: number): string =>
-  hasVessel(bench, i) ? `${bench.name(i)} solution` : bench.name(i);
+const vesselOf = (bench: Bench, i: number): string => (hasVessel(bench, i) ? asSolution(bench.name(i)) : bench.name(i));
 
-/** The feed that a base is put to beforehand: a sour reducer, which it makes the salt of, so that no hydroxide precipitates. */
+/**
+ * The feed that a base is put to beforehand: a sour reducer, which it makes the salt of, so that no hydroxide precipitates; and the
+ * anion of an ammonium double salt, which without its ammonia precipitates as another salt.
+ */
 function hostOf(bench: Bench, i: number): number | undefined {
   const { setting, roles } = bench.frame;
-  if (!hasVessel(bench, i) || !isLye(setting.materials[i]!.form)) return undefined;
-  const host = setting.materials.findIndex(
-    ({ form }, j) => j !== i && roles[j] === "reducer" && isAcidSalt(form) && hasVessel(bench, j),
-  );
-  return host < 0 ? undefined : host;
+  const { form } = setting.materials[i]!;
+  const hosts = (isHost: (material: Material, j: number) => boolean): number | undefined => {
+    const host = setting.materials.findIndex((one, j) => j !== i && hasVessel(bench, j) && isHost(one, j));
+    return host < 0 ? undefined : host;
+  };
+  if (isLye(form))
+    return hasVessel(bench, i) ? hosts((one, j) => roles[j] === "reducer" && isAcidSalt(one.form)) : undefined;
+  return isAmmonia(form) && roles[i] === "precipitant" && madeOf(setting.product.formula).ammonium
+    ? hosts(({ form: other }, j) => roles[j] === "precipitant" && sharesAnion(other, setting.product.formula))
+    : undefined;
 }
 
 /** Fill the vessel, bring the rest to it in order, and let it react with the last. */
@@ -212,6 +221,7 @@ export function combine(bench: Bench): void {
               leaves: gases
                 .map(({ matter }) => matter.name)
                 .filter((one) => one !== matterOf(bench.material(i).form).name),
+              before,
               after: done.after,
             })
           : stage === undefined && i !== speaker && alike(i)

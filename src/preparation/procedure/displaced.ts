@@ -52,8 +52,10 @@ function acidFor({ books }: Pot, amount: Quantity): Pot {
 /** The row of a metal over, where dilute acid takes it and leaves the product. */
 function rowFor({ frame: { setting } }: Bench, i: number): AcidTakesRow | undefined {
   const { symbols } = setting.product.formula;
-  const isSafe = symbols.length === 1 && ACID_LEAVES.metals.some((one) => one === symbols[0]);
-  return isSafe ? ACID_TAKES.find(({ metal }) => metal === setting.materials[i]!.form.symbols[0]) : undefined;
+  const row = ACID_TAKES.find(({ metal }) => metal === setting.materials[i]!.form.symbols[0]);
+  const { metals, cold } = ACID_LEAVES;
+  const left: readonly string[] = row?.warm === true ? metals : [...metals, ...cold];
+  return symbols.length === 1 && left.includes(symbols[0]!) ? row : undefined;
 }
 
 /** What becomes of powder of a metal that is over. */

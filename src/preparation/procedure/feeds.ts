@@ -7,7 +7,7 @@ import { exact, planned } from "../planning/exact";
 import type { Account } from "../reaction/account";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
-import { isGas } from "../reaction/fluids";
+import { isGas, isLedIn } from "../reaction/fluids";
 import { waterOfReaction } from "../reaction/water-of-reaction";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
@@ -97,17 +97,23 @@ function sharing(
   });
 }
 
-/** Solids alone: the first is stirred into the water that the liquor is to have at the end. */
-function stirredIn(feeds: readonly Feed[], { setting, account, roles, target }: Feeding): readonly Feed[] {
-  if (target === undefined) return feeds;
+/** Solids alone: the first is stirred into the water that the liquor is to have at the end, or that keeps it moving. */
+function stirredIn(feeds: readonly Feed[], { setting, account, roles, portions, target }: Feeding): readonly Feed[] {
   const { materials, reactants, products } = setting;
-  const [first] = inOrder(setting, ranksOf(setting, roles), () => true);
-  const water = target.minus(waterOfReaction(materials, account, reactants, products)).to("g");
-  if (!water.isPositive()) return feeds;
+  const first = inOrder(setting, ranksOf(setting, roles), () => true).find(
+    (i) => target !== undefined || !isLedIn(materials[i]!),
+  );
+  if (first === undefined || feeds[first]!.how !== "solid") return feeds;
+  const solid = target === undefined ? materials[first]!.massOf(portions[first]!) : undefined;
+  const wanted = target ?? solid?.times(planned("slurry"));
+  const water = wanted?.minus(waterOfReaction(materials, account, reactants, products)).to("g");
+  if (water === undefined || !water.isPositive()) return feeds;
+  const rule =
+    target === undefined
+      ? "water to add = what keeps so much of a solid moving"
+      : "water to add = what the liquor needs at the end less all other water";
   return feeds.map((feed, i) =>
-    i === first && feed.how === "solid"
-      ? { ...feed, water: waterToAdd(water, "water to add = what the liquor needs at the end less all other water") }
-      : feed,
+    i === first && feed.how === "solid" ? { ...feed, water: waterToAdd(water, rule) } : feed,
   );
 }
 

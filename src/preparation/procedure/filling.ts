@@ -139,7 +139,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       amounts: [of],
       target: to,
       say: (look) =>
-        `Pour the ${name} slowly into ${bench.hand.water(of)}${vessel === POT ? "" : into}, stirring${warns ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${dilutionHeat(look, name)}${room(look)}.`,
+        `Pour the ${name} slowly into ${bench.hand.water(of)}${vessel === POT || !before.isEmpty ? "" : into}, stirring${warns ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${dilutionHeat(look, name)}${room(look)}${vessel === POT || before.isEmpty ? "" : `; then pour it into the ${vessel}`}.`,
     });
   } else pour(bench, i, vessel);
 }
@@ -215,7 +215,8 @@ function pour(bench: Bench, i: number, vessel: string): void {
     bench.did(vessel, add(before, own, []), {
       ...common,
       care: "dissolving",
-      say: (look) => `Pour the ${name} into the vessel${fills ? vesselIn(look).replace("vessel: ", "") : ""}.`,
+      say: (look) =>
+        `Pour the ${name} into the ${vessel === POT ? "vessel" : vessel}${fills ? vesselIn(look).replace("vessel: ", "") : ""}.`,
     });
 }
 

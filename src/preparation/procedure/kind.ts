@@ -9,6 +9,7 @@ import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { isHydrogenAnion, isOneOf } from "../../ion/internal";
 import { madeOf } from "../../substance/internal";
+import { matterOf } from "../contents/matter";
 import { DIGESTED, NOT_WARM, type NotWarmRow } from "../data/products";
 import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { exact, planned } from "../planning/exact";
@@ -170,8 +171,10 @@ export function digestionOf(kind: ProcedureKind, product: Formula): string | und
     return `let it stand in its liquor 30 minutes to overnight, at ${row.at} if it can be warmed: the grains grow and give up salt; ${row.why} (common practice)`;
   // what heat takes water from below the usual warmth is digested as cool as it is dried
   const { upTo } = dryingOf(product);
-  if (upTo !== undefined && losesWaterAt(product)?.compare(exact("90 °C")) === -1)
-    return `let it stand in its liquor 30 minutes to overnight, no warmer than ${upTo.format({ decimals: 0, uncertainty: "none" })}: above that it loses water (common practice)`;
+  const loses = losesWaterAt(product);
+  const isWet = matterOf(product).waters.compare(planned("meltsInWaters")) >= 0;
+  if (upTo !== undefined && (loses === undefined ? isWet : loses.compare(exact("90 °C")) < 0))
+    return `let it stand in its liquor 30 minutes to overnight, no warmer than ${upTo.format({ decimals: 0, uncertainty: "none" })}: above that it ${loses === undefined ? "may lose" : "loses"} water (common practice)`;
   return "let it stand in its liquor 30 minutes to overnight, at 60 to 90 °C if it can be warmed: the grains grow and give up salt (common practice)";
 }
 

@@ -7,6 +7,7 @@ import { absorbentOf } from "../reaction/absorbing";
 import { acidSaltOfGas } from "../reaction/acid-salt-of-gas";
 import type { Bench, Look } from "./bench";
 import { vesselIn } from "./filling";
+import { notWarmOf } from "./kind";
 import { onPaper } from "./paper";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";
@@ -16,16 +17,30 @@ import { list, litres } from "./words";
 export const escapes = (gas: Formula): string =>
   absorbentOf(gas) === undefined ? "" : "; what leaves the vessel goes through a wash bottle, under a hood";
 
+/** What paper shows after the gas is in: what was set free has left it, and none of the air has come in yet. */
+const paperAfter = (pot: Pot) => onPaper(pot.with({ gas: [], fizzed: undefined }));
+
 /** pH of the liquor, or of a drop of it in water, as near as paper shows it; nothing where neither is known. */
 function paperOf(pot: Pot): string {
-  // what was set free has left it, and none of the air has come in yet
-  const found = onPaper(pot.with({ gas: [], fizzed: undefined }));
+  const found = paperAfter(pot);
   if (found === undefined) return "";
   return `, and ${found.thinned ? "a drop of it in nine drops of water" : "paper"} shows about pH ${found.shown}`;
 }
 
+/** The same where the pH falls or rises far: paper tells the end of what the gas reacts with. */
+function turned(before: Pot, after: Pot): string {
+  const [first, last] = [onPaper(before), paperAfter(after)];
+  if (first === undefined || last === undefined || first.thinned || last.thinned) return "";
+  if (Math.abs(first.pH.minus(last.pH).toNumber("")) < TELLS) return "";
+  return `; paper shows about pH ${last.shown} then, before that ${first.shown}`;
+}
+
+/** Change of pH and more that paper shows beyond doubt. */
+const TELLS = 2;
+
 /** What a gas is led into, and what becomes of it. */
 interface Led {
+  readonly before: Pot;
   /** Of the vessel, where all reacts with it: what is taken less what leaves. */
   readonly gain: Quantity | undefined;
   /** What leaves as it is led in. */
@@ -34,7 +49,7 @@ interface Led {
 }
 
 /** A gas is led in, slowly enough for the liquid to take it, until the vessel has gained what it should, and no further where more of it makes an acid salt. */
-export function leading(bench: Bench, i: number, look: Look, { gain, leaves, after }: Led): string {
+export function leading(bench: Bench, i: number, look: Look, { gain, leaves, before, after }: Led): string {
   const { setting, account, portions, isolation } = bench.frame;
   const { left, amount } = account.supplied[i]!;
   const gas = setting.materials[i]!.form;
@@ -49,8 +64,10 @@ export function leading(bench: Bench, i: number, look: Look, { gain, leaves, aft
     gain === undefined || !gain.isPositive()
       ? ""
       : `the vessel, weighed before and after${leaves.length === 0 || acid === undefined ? "" : ` and warmed in between until no more ${list(leaves)} rises`}, has gained ${bench.hand.grams(gain)}`;
+  const warmest = notWarmOf(setting.product.formula)?.upTo;
+  const cool = warmest === undefined ? "" : `; cool it from outside, never above ${warmest}`;
   const whole = `Lead the ${bench.name(i)} in slowly, through the empty bottle, stirring, ${litres(gasInRoom(bench, amount))} of it (${asRead(setting, portions[i]!)})`;
   return acid === undefined
-    ? `${whole}, until no more is absorbed${gained === "" ? "" : ` or ${gained}`}${room}${over}${escapes(gas)}.`
-    : `${whole} and no more${room}, until ${gained === "" ? "so much is in" : gained}${paperOf(after)}: more of it makes ${acid.toUnicode()}${escapes(gas)}.`;
+    ? `${whole}, until no more is absorbed${gained === "" ? "" : ` or ${gained}${turned(before, after)}`}${room}${over}${cool}${escapes(gas)}.`
+    : `${whole} and no more${room}, until ${gained === "" ? "so much is in" : gained}${paperOf(after)}: more of it makes ${acid.toUnicode()}${cool}${escapes(gas)}.`;
 }

@@ -6,7 +6,11 @@ import { DROPS, IN_THE_DARK, PROTECTION, type ProtectionRow } from "../data/prot
 import { withAlcohol } from "../reaction/with-alcohol";
 
 const remembered = /* @__PURE__ */ remembering<
-  Pick<ProtectionRow, "text" | "alcohol" | "airless" | "acid" | "noWater" | "drops" | "dark" | "distilled"> | undefined
+  | Pick<
+      ProtectionRow,
+      "text" | "alcohol" | "airless" | "acid" | "noWater" | "notBoiled" | "drops" | "dark" | "distilled"
+    >
+  | undefined
 >(200);
 
 const isElement = ({ elements = [] }: ProtectionRow, { symbols }: Formula): boolean =>
@@ -51,6 +55,9 @@ export const isWashedWithAlcohol = (formula: Formula): boolean =>
 
 /** The acid of which a little stays in its liquor until the crystals are off; undefined where none has to. */
 export const acidKeptWith = (formula: Formula): string | undefined => protecting(formula, "crystallising")?.acid;
+
+/** Does boiling drive the acid out that its liquor needs? */
+export const isNotBoiled = (formula: Formula): boolean => protecting(formula, "crystallising")?.notBoiled === true;
 
 /** Does water turn its crystals basic? */
 export const isTurnedByWater = (formula: Formula): boolean => protecting(formula, "crystallising")?.noWater === true;

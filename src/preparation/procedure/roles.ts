@@ -82,7 +82,7 @@ const isReducedInLye = ({ materials, product }: Setting): boolean =>
   materials.some(({ form }) => isLye(form));
 
 /** Does the material bring an anion of the product? */
-const sharesAnion = (form: Formula, product: Formula): boolean => {
+export const sharesAnion = (form: Formula, product: Formula): boolean => {
   const own = madeOf(product).groups;
   return [...madeOf(form).groups].some((group) => group !== "ammonium" && own.has(group));
 };

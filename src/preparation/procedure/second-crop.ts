@@ -12,6 +12,7 @@ import { asMassOfWater, exact, planned } from "../planning/exact";
 import { type Bench, MOTHER } from "./bench";
 import { comingHot, crystalsFrom, saidAlong, saidHot, solutesOf } from "./coming";
 import type { Crystallising } from "./crystallising";
+import { isNotBoiled } from "./protection";
 import { saturatedAt } from "./settling";
 import { celsius, list } from "./words";
 
@@ -80,10 +81,11 @@ export function secondCrop(bench: Bench, crystallising: Crystallising): void {
   if (best === undefined) return;
   const { boiled, beside, crystals } = best;
   const off = boiled.before.books.water.minus(boiled.after.books.water).minus(waterOf(best));
+  const isGentle = isNotBoiled(bench.frame.setting.product.formula);
   bench.did(MOTHER, boiled, {
     target: boiled.after.mass,
     say: () =>
-      `For a second crop boil the mother liquor down to ${bench.hand.grams(boiled.after.mass)} (${bench.hand.water(off)} boiled off)${saidHot(bench, beside)}.`,
+      `For a second crop ${isGentle ? "evaporate the mother liquor, not boiling," : "boil the mother liquor down"} to ${bench.hand.grams(boiled.after.mass)} (${bench.hand.water(off)} ${isGentle ? "" : "boiled "}off)${saidHot(bench, beside)}.`,
   });
   if (beside.length > 0)
     bench.did(MOTHER, filterLiquor(bench.in(MOTHER)), {

@@ -68,6 +68,9 @@ function between({ hand }: Bench, one: Quantity, other: Quantity): readonly [str
   return a === b ? [milligrams(one), milligrams(other)] : [a, b];
 }
 
+/** Less than a pipette of a tenth of a millilitre shows. */
+const DROP = "0.1 mL";
+
 /** Water with a little acid for all washes together: what of the acid as it is sold goes into how much water. */
 function sourWash(
   bench: Bench,
@@ -80,8 +83,13 @@ function sourWash(
   const pure = all.times(exact(acid.strength)).to("g");
   const density = densityAt(matter.formula, exact(acid.sold));
   const strong = pure.dividedBy(exact(acid.sold)).to("g");
+  const volume = density === undefined ? undefined : strong.dividedBy(density).to("mL");
   const measured =
-    density === undefined ? bench.hand.grams(strong) : bench.hand.litres(strong.dividedBy(density).to("mL"));
+    volume === undefined
+      ? bench.hand.grams(strong)
+      : volume.compare(exact(DROP)) < 0
+        ? "a drop"
+        : bench.hand.litres(volume);
   return {
     acid: { matter, amount: pure.dividedBy(matter.molarMass).to("mol") },
     text: `${acid.strength} ${acid.name} (${measured} of the acid of ${acid.sold} into ${bench.hand.water(all)} for ${washes === 1 ? "it" : "all of them"}; ${because})`,

@@ -5,7 +5,7 @@ import { frozen } from "../../foundation/frozen";
 import { remembering } from "../../foundation/memo";
 import { readableInside } from "../../foundation/readable";
 import { slips } from "../../foundation/slips";
-import { readNotation } from "../../ion/internal";
+import { isOneOf, readNotation } from "../../ion/internal";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import type { Cautions, Incompatibility, MaterialOfStrength } from "../../substance";
 import { cautionsWhere, type DangerousProduct, dangerOf, everyRule, solidFormsIn } from "../../substance/internal";
@@ -109,6 +109,8 @@ function asFormed(species: Species, { wet, product }: Mix, strengthIn: StrengthI
 }
 
 const WATER = "H2O";
+/** What no material brings of it comes from the air, and is no oxidiser on the shelf. */
+const AIR = "O2";
 const nameIn = (m: string | MaterialOfStrength): string => (typeof m === "string" ? m : m.material);
 
 /** Everything that is put in: the materials, and what the equation takes without a material, water among it. */
@@ -143,7 +145,7 @@ const isOfFiring = ({ conditions }: Incompatibility): boolean =>
 
 /**
  * Cautions of what is put in and made. Water is in every wet preparation, whether the equation has it or not; of water that
- * nobody asked about only what must stop the work is said: the steps tell how to dissolve.
+ * nobody asked about only what must stop the work is said: the steps tell how to dissolve. The air is not handled.
  */
 function lookedUp(
   given: readonly (string | MaterialOfStrength)[],
@@ -151,7 +153,8 @@ function lookedUp(
   { wet, heated, materials }: Mix,
 ): Cautions {
   const isMaterial = materials.some(({ species }) => species.isWater);
-  return remembered(JSON.stringify([given, products, wet, heated, isMaterial]), () => {
+  const isBottled = materials.some(({ form }) => isOneOf(form, AIR));
+  return remembered(JSON.stringify([given, products, wet, heated, isMaterial, isBottled]), () => {
     const saysWater = given.some((one) => nameIn(one) === WATER);
     const water = wet && !saysWater ? [WATER] : [];
     const everything = cautionsWhere([...given, ...water, ...products], [], { planned: true, heated });
@@ -160,7 +163,9 @@ function lookedUp(
     return frozen(
       {
         ...all,
-        substances: isMaterial ? all.substances : all.substances.filter((one) => one.material !== WATER),
+        substances: all.substances.filter(
+          ({ material }) => (isMaterial || material !== WATER) && (isBottled || material !== AIR),
+        ),
         incompatibilities: saysWater
           ? all.incompatibilities
           : all.incompatibilities.filter((one) => one.blocking || !one.materials.includes(WATER)),

@@ -67,6 +67,10 @@ const isTrapped = ({ setting }: Given): boolean =>
 /** A gas comes from a cylinder or a generator. */
 const isLed = ({ setting }: Given): boolean => setting.materials.some(isLedIn);
 
+/** It may get hot, and no figure tells how. */
+const isHeatUnknown = ({ setting, batch: { heat } }: Given): boolean =>
+  "missing" in heat && (setting.materials.some(isStrongAcid) || LIVELY.includes(kindOf(setting)));
+
 /** By its figure; where none is known, of a strong acid: a weak one is hardly felt. */
 function dilutingWarms({ shelf, form }: Material, { dissolvingHeat }: BatchFigures): boolean {
   const found = dissolvingHeat.find(({ material }) => material === shelf.name);
@@ -82,9 +86,10 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong ammonia": ({ setting }) => packsOf(setting).some(isAmmoniaWater),
   "dissolving warms": ({ batch }) => batch.dissolvingHeat.some((one) => "rise" in one && isWarm(one.rise.rise)),
   "mixing warms": ({ batch: { heat } }) => "rise" in heat && isWarm(heat.rise.rise),
-  boils: ({ batch: { heat } }) => "rise" in heat && heat.rise.boils === true,
-  "heat not known": ({ setting, batch: { heat } }) =>
-    "missing" in heat && (setting.materials.some(isStrongAcid) || LIVELY.includes(kindOf(setting))),
+  // a gas comes in a stream, whatever it would do at once
+  boils: (given) => !isLed(given) && "rise" in given.batch.heat && given.batch.heat.rise.boils === true,
+  "heat not known": (given) => !isLed(given) && isHeatUnknown(given),
+  "heat of a gas not known": (given) => isLed(given) && isHeatUnknown(given),
   "diluted acid": ({ setting, batch }) =>
     setting.materials.some((m, i) => {
       const feed = batch.feeds[i]!;
@@ -104,7 +109,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   ammonia: handlesAmmonia,
   "ammonia in a hot liquor": (given) => keepsAmmonia(given) && given.batch.crystallising?.asItForms === false,
   "ammonia in a cold liquor": (given) => keepsAmmonia(given) && given.batch.crystallising?.asItForms !== false,
-  redox: ({ setting }) => kindOf(setting) === "redox",
+  redox: (given) => !isLed(given) && kindOf(given.setting) === "redox",
   antisolvent: meetsAlcohol,
   crystallising: ({ batch }) => batch.crystallising?.asItForms === false,
   "drying limit": ({ setting: { product, wet } }) => wet && dryingOf(product.formula).changesAbove,

@@ -146,12 +146,24 @@ const liquorBlocks = (on: OnPaper): Block[] => [
   ...labelBlocks(on),
 ];
 
+/** Crystals of the mother liquor, weighed apart. */
+const hasSecondCrop = ({ steps }: Plan): boolean =>
+  steps.some(({ operation, vessel }) => operation === "cool" && vessel === "mother liquor");
+
 export function recordBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   if (plan.isolation.how === "liquor") return liquorBlocks(on);
   const rows = WEIGHINGS.map((i) => [String(i), BLANK, BLANK, BLANK]);
   const hand = handFor(on);
   const theory = hand.grams(plan.product.theoreticalYield);
+  const twice = hasSecondCrop(plan);
+  const weighed = twice
+    ? ["1", "2"].map((number) => ({ name: filled(words.obsCrop, { number }), unit: "g" }))
+    : [{ name: observationName("dried", words), unit: "g" }];
+  const stays = staysInCrucible(plan);
+  const without = stays.isPositive()
+    ? [{ name: filled(words.yieldWithout, { stays: hand.grams(stays), theory }), unit: "%" }]
+    : [];
   const gain = gainOf(plan, plan.handlingLoss);
   const share =
     gain === undefined
@@ -169,8 +181,9 @@ export function recordBlocks(on: OnPaper): Block[] {
           {
             kind: "blanks",
             items: [
-              { name: observationName("dried", words), unit: "g" },
-              { name: filled(words.yieldLine, { theory }), unit: "%" },
+              ...weighed,
+              { name: filled(twice ? words.yieldOfCrops : words.yieldLine, { theory }), unit: "%" },
+              ...without,
               ...share,
             ],
           },

@@ -17,6 +17,9 @@ interface OwnWashRow {
 export const OWN_WASH: readonly OwnWashRow[] = [
   { ions: "Cu+ Cl-", liquid: "very dilute hydrochloric acid", because: "copper(I) chloride turns green in water and air", acid: { formula: "HCl", name: "hydrochloric acid", strength: "1 %", sold: "36 %" }, source: "commonPractice" },
   { ions: "Cu+ Br-", liquid: "very dilute acetic acid", because: "copper(I) bromide turns green in water and air", acid: { formula: "CH3COOH", name: "acetic acid", strength: "1 %", sold: "80 %" }, source: "commonPractice" },
+  { ions: "Ag+ Cl-", liquid: "very dilute nitric acid", because: "in pure water the curd goes colloidal and runs through the filter", acid: { formula: "HNO3", name: "nitric acid", strength: "0.5 %", sold: "53 %" }, source: "commonPractice" },
+  { ions: "Ag+ Br-", liquid: "very dilute nitric acid", because: "in pure water the curd goes colloidal and runs through the filter", acid: { formula: "HNO3", name: "nitric acid", strength: "0.5 %", sold: "53 %" }, source: "commonPractice" },
+  { ions: "Ag+ I-", liquid: "very dilute nitric acid", because: "in pure water the curd goes colloidal and runs through the filter", acid: { formula: "HNO3", name: "nitric acid", strength: "0.5 %", sold: "53 %" }, source: "commonPractice" },
   { ions: "Pb^2+ Cl-", liquid: "a little ice water", because: "hot water dissolves lead chloride", source: "commonPractice" },
   { ions: "NH4+ Mg^2+ PO4^3-", liquid: "2.5 % ammonia, cold: a tenth of strong ammonia in water, under a hood", because: "pure water takes ammonium and phosphate out of it", source: "talbot" },
   { ions: "Fe^2+ C2O4^2-", liquid: "hot water", because: "iron(II) oxalate hardly dissolves even hot, and hot water removes the salts", source: "commonPractice" },

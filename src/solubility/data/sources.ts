@@ -35,6 +35,7 @@ export const solubilitySources = {
   pharmacopoeiaTin: { title: "European Pharmacopoeia, monograph on stannous chloride dihydrate, characters" },
   bruntonZinc: { title: "Brunton, A Text-book of Pharmacology, Therapeutics and Materia Medica, zinc chloride" },
   cyclopaediaCopper: { title: "The American Cyclopædia, nitrates, nitrate of copper", year: 1879, where: "vol. XII, p. 464" },
+  cooleyCopper: { title: "Cooley's Cyclopaedia of Practical Receipts, 6th edition, volume I, neutral acetate of copper", year: 1880 },
 } as const satisfies Sources;
 
 /** How the figures reached us, where they were not read in the source itself. */
@@ -63,6 +64,7 @@ export const solubilityAccess = {
   pharmacopoeiaTin: "characters as a maker prints them: freely soluble in ethanol (96 per cent)",
   bruntonZinc: "page of a public copy: soluble almost entirely in water, alcohol and ether",
   cyclopaediaCopper: "transcribed page: very soluble in alcohol",
+  cooleyCopper: "stored page: crystals dissolve in 14 parts of cold and 5 parts of boiling water, converted; a homoeopathic pharmacopoeia has the same for cold water",
 } as const satisfies Access<typeof solubilitySources>;
 
 /** What a row of this layer may name. */

@@ -46,5 +46,8 @@ export const NITRATE = "brown ring with iron(II) sulfate over strong sulfuric ac
 /** Ions that colour strong sulfuric acid or iron(II) themselves, or that acid makes poison of: no brown ring beside them. */
 export const NO_BROWN_RING: readonly string[] = ["I-", "Br-", "IO3-", "NO2-", "CrO4^2-", "Cr2O7^2-", "MnO4-", "ClO-", "ClO3-", "SCN-", "CN-", "[Fe(CN)6]^4-", "[Fe(CN)6]^3-", "S^2-", "HS-", "S2O3^2-"];
 
+/** What the ions of the product itself show in a drop test. */
+export const OWN_HAZE = "a faint haze is the product's own";
+
 export const OWN_BASE =
   "the product gives this ion too: indicator paper as in pure water that some of the product was stirred with; acidify before testing for chloride or sulfate";

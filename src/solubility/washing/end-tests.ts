@@ -3,7 +3,7 @@ import { type Formula, parseFormula } from "../../formula";
 import { constitutionOf } from "../../ion";
 import type { Figure } from "../curves/figure";
 import { anhydrousMolarMass, type Solute, soluteOf } from "../curves/solute";
-import { BASIC, NITRATE, NO_BROWN_RING, OWN_BASE, RESIDUE, WASH_TESTS } from "../data/wash-tests";
+import { BASIC, NITRATE, NO_BROWN_RING, OWN_BASE, OWN_HAZE, RESIDUE, WASH_TESTS } from "../data/wash-tests";
 import { saltIons } from "../precipitating/ions";
 
 /** A test on the last wash. */
@@ -30,6 +30,9 @@ const SHOWS_BASE = 1e-5;
 
 /** Product in 100 g of water below which its own ions give no cloud. */
 const SILENT = "0.001 g";
+
+/** Formula units in a litre of water above which its own ions give a haze: half a milligram of chloride and more in a litre. */
+const HAZY = 1e-5;
 
 /** Product in 100 g of water below which 10 mL of it leave less than 1 mg. */
 const LEAVES_NOTHING = "0.01 g";
@@ -72,7 +75,9 @@ export function endTestsFor(
   const dropFor = (ion: string): string | undefined => {
     const own = kept.has(familyOf(ion));
     if (own && BASIC.includes(ion)) return molar !== undefined && molar < SHOWS_BASE ? testFor(ion) : OWN_BASE;
-    return own && !silent ? undefined : testFor(ion);
+    if (own && !silent) return undefined;
+    const test = testFor(ion);
+    return own && test !== undefined && (molar ?? 0) > HAZY ? `${test}; ${OWN_HAZE}` : test;
   };
   const tests = new Map<string, string>();
   const untested = new Set<string>();
