@@ -47,6 +47,9 @@ const filesIn = (folder: string, wants: (file: string) => boolean): string[] =>
     .sort()
     .map((file) => join(root, folder, file));
 
+/** A test file that waits as it is read cannot be part of one script. */
+const WAITS = /^(const .* = )?await /m;
+
 /** Milliseconds of a test file that is asked only for the tests which meet a fault. */
 const LONG = 5000;
 
@@ -226,9 +229,11 @@ async function tried(layer: string, parts: readonly string[], random: () => numb
     return some;
   });
   const folders = [layer, ...(process.env["MUTANTS_TESTS"]?.split(",") ?? [])];
-  const tests = [...new Set(folders)].flatMap((folder) =>
-    filesIn(join("test", folder), (file) => file.endsWith(".test.ts") && !file.endsWith(".slow.test.ts")),
-  );
+  const tests = [...new Set(folders)]
+    .flatMap((folder) =>
+      filesIn(join("test", folder), (file) => file.endsWith(".test.ts") && !file.endsWith(".slow.test.ts")),
+    )
+    .filter((file) => !WAITS.test(readFileSync(file, "utf8")));
   const folder = mkdtempSync(join(tmpdir(), "mutants-"));
   const runner = new Runner(join(folder, "bundle.cjs"));
   await bundled(code, tests, join(folder, "bundle.cjs"));

@@ -57,6 +57,20 @@ describe("a sample that is no single solid", () => {
     expect(both!.share.standardUncertainty!.lessThan(alone!.share.standardUncertainty!)).toBe(true);
   });
 
+  it.each(["1.1818 g", "1.3000 g", "1.5000 g", "1.0548 g"] as const)(
+    "stands with the likeliest first: %s left of 2 g",
+    (after) => {
+      const { mixtures } = identifyByMassLoss({
+        before: "2.0000 g",
+        after,
+        candidates: ["CaSO4·2H2O", "CaCO3", "MgCO3"],
+      });
+      const likelihoods = mixtures.map(({ likelihood }) => likelihood);
+      expect(likelihoods.length).toBeGreaterThan(1);
+      expect(likelihoods).toEqual([...likelihoods].sort((a, b) => b - a));
+    },
+  );
+
   it("is no mixture where loss and acid contradict each other", () => {
     const { mixtures } = identifyByMassLoss({
       before: "2.0000 g",
