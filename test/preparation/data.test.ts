@@ -54,7 +54,7 @@ import { DIGESTED, NOT_WARM, OXIDES_FROM_WATER, VARIABLE_WATER } from "../../src
 import { DROPS, IN_THE_DARK, PROTECTION } from "../../src/preparation/data/protection";
 import { SETTLES, SYRUPS } from "../../src/preparation/data/stands";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
-import { COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
+import { ANHYDRIDES, COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
 import { VESSELS } from "../../src/preparation/data/vessels";
 import { HOLDING_LIGANDS, LEFT_IN_WASTE, SLOW_METALS, WASTE_METALS } from "../../src/preparation/data/waste";
 import { IGNITION_FUMES, WORK_CAUTIONS } from "../../src/preparation/data/work-cautions";
@@ -68,6 +68,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   AGENTS,
   ANTISOLVENT,
   BASIC_SALTS,
+  ANHYDRIDES: [ANHYDRIDES],
   BURNS_IN_AIR: [BURNS_IN_AIR],
   BELIEFS: Object.values(BELIEFS),
   CHANGED_IN_AIR,

@@ -31,3 +31,6 @@ export const COATING = {
   anionsOf: ["CO3^2-", "O^2-", "OH-"],
   source: "commonPractice",
 } as const satisfies { anionsOf: readonly string[]; source: SourceKey };
+
+/** The charge of the metal from which its oxide is the anhydride of an acid: tungstic, molybdic, vanadic, chromic. */
+export const ANHYDRIDES = { from: 5, source: "commonPractice" } as const satisfies { from: number; source: SourceKey };

@@ -2,6 +2,7 @@
 // inert or goes as well.
 
 import { parseFormula } from "../../formula";
+import { isWater } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
@@ -65,7 +66,7 @@ const inAir = ({ frame: { setting } }: Bench): string =>
 /** What the mass at the end does not tell, in words; nothing where it does. */
 function untold({ frame: { setting } }: Bench, done: Done, at: Quantity | undefined): string {
   const { name } = setting.product;
-  const gases = setting.products.map(({ formula }) => formula).filter((formula) => isGas(formula, false));
+  const gases = setting.products.map(({ formula }) => formula).filter((f) => isGas(f, false) || isWater(f));
   const gone =
     done.after.mass.compare(done.before.mass) > 0
       ? undefined

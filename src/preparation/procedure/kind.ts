@@ -11,6 +11,7 @@ import { isHydrogenAnion, isOneOf } from "../../ion/internal";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { DIGESTED, NOT_WARM, type NotWarmRow } from "../data/products";
+import { ANHYDRIDES } from "../data/unwilling-solids";
 import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { exact, planned } from "../planning/exact";
 import { isAcid, isAmmonia, isAnionOfStrongAcid, isMetal } from "../reaction/acids";
@@ -67,21 +68,45 @@ const isOxide = ({ symbols }: Formula): boolean =>
 const isCarbonate = (formula: Formula): boolean =>
   [...madeOf(formula).groups].join() === "carbonate" && !formula.symbols.includes("H");
 
-/** Oxides and carbonates that water leaves alone or only dissolves, into an oxide of several elements: fire does it, not water. */
+/** Hydroxides, basic carbonates, clays and other earths with water bound in them, which water leaves alone. */
+function isEarth(formula: Formula): boolean {
+  const { symbols } = formula;
+  const { organic, groups } = madeOf(formula);
+  return (
+    symbols.includes("O") &&
+    symbols.some((s) => s === "Si" || !isNonmetal(s)) &&
+    symbols.every((s) => ["O", "H", "Si"].includes(s) || !isNonmetal(s) || (s === "C" && groups.has("carbonate"))) &&
+    !organic &&
+    !isAcid(formula) &&
+    fateInRoom(formula).precipitated === true
+  );
+}
+
+/** An oxide that is the anhydride of an acid, by the charge of its metal: a hydroxide and it neutralise each other in water too. */
+const isAnhydride = (formula: Formula): boolean =>
+  isOxide(formula) && constitutionOf(formula).cations.some(({ charge }) => charge >= ANHYDRIDES.from);
+
+/**
+ * Oxides, carbonates and earths that water leaves alone or only dissolves, into an oxide of several elements: fire does it, not water,
+ * and drives out only gas and steam.
+ */
 function isFired(reactants: readonly Species[], products: readonly Species[]): boolean {
   const solids = reactants.map((s) => s.formula).filter((f) => !isOfFurnace(f));
   const stays = (f: Formula): boolean => fateInRoom(f).precipitated !== false;
   // sand and soda melt together to what water dissolves; in water they leave each other alone
   const isUnwilling = (): boolean => solids.some((f) => firedOxide(f)?.inLye !== undefined);
+  const isPlain = (f: Formula): boolean => (isOxide(f) && stays(f)) || isCarbonate(f);
+  const leaves = (f: Formula): boolean => isOneOf(f, "CO2") || isWater(f);
   return (
     solids.length > 1 &&
     (isReducedByCarbon(solids, products) ||
-      (solids.every((f) => (isOxide(f) && stays(f)) || isCarbonate(f)) &&
+      (solids.every((f) => isPlain(f) || isEarth(f)) &&
+        (solids.every(isPlain) || !solids.some(isAnhydride)) &&
         products.some(
           ({ formula: f }) =>
             f.symbols.length > 2 && f.symbols.includes("O") && !isCarbonate(f) && (stays(f) || isUnwilling()),
         ) &&
-        products.every(({ formula: f }) => isOneOf(f, "CO2") || (!f.symbols.includes("H") && !isCarbonate(f)))))
+        products.every(({ formula: f }) => leaves(f) || (!f.symbols.includes("H") && !isCarbonate(f)))))
   );
 }
 

@@ -1,13 +1,22 @@
 // A charge of several solids of which the mass does not tell whether they have reacted: nothing leaves it, or only what its feeds give
 // off each by itself, chalk its carbon dioxide.
 import { type Formula, parseFormula } from "../../formula";
+import { isWater } from "../../formula/internal";
 import type { Quantity } from "../../quantity";
+import { madeOf } from "../../substance/internal";
+import { isLye } from "./acids";
 import { heatingOf } from "./heating";
+import { watersOf } from "./species";
 
 const OXYGEN = "O";
 
-/** Does heat alone drive a gas out of a solid, by the steps of the table, at this temperature or below? */
+/** A hydroxide that is no lye, and what has crystal water: a fire that makes mixed oxides leaves no water in them. */
+const givesWater = (feed: Formula): boolean =>
+  watersOf(feed).isPositive() || (madeOf(feed).groups.has("hydroxide") && !isLye(feed));
+
+/** Does heat alone drive a gas or steam out of a solid, by the steps of the table, at this temperature or below? */
 const givesByItself = (feed: Formula, gas: Formula, at: Quantity | undefined): boolean =>
+  (isWater(gas) && givesWater(feed)) ||
   heatingOf(feed).some(
     ({ from, leaves }) =>
       (at === undefined || from.compare(at) <= 0) &&

@@ -271,7 +271,10 @@ export function readRecipe(recipe: Recipe): ReadRecipe {
       .slice(1)
       .map((one) => ({ reactants: speciesOf(one.reactants), products: speciesOf(one.products) })),
     materials,
-    wet: recipe.water !== undefined || materials.some((m) => m.given.strength !== undefined) || !isHeatedDry(reactants),
+    wet:
+      recipe.water !== undefined ||
+      materials.some((m) => m.given.strength !== undefined) ||
+      !isHeatedDry(reactants, products),
     water,
     found,
     findings: notes.findings,
