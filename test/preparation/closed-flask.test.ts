@@ -19,6 +19,7 @@ describe("acid that sets a poisonous gas free", () => {
     );
     expect(salt.steps.map(({ apparatus }) => apparatus).filter((one) => one !== undefined)).toEqual([
       "dropping funnel",
+      "wide dish",
     ]);
     expect(benchSheet(salt)).toMatch(/dropping funnel of 100 mL in the stopper/);
   });

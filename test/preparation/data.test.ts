@@ -57,7 +57,7 @@ import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
 import { ANHYDRIDES, COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
 import { VESSELS } from "../../src/preparation/data/vessels";
 import { HOLDING_LIGANDS, LEFT_IN_WASTE, SLOW_METALS, WASTE_METALS } from "../../src/preparation/data/waste";
-import { IGNITION_FUMES, WORK_CAUTIONS } from "../../src/preparation/data/work-cautions";
+import { FEEDS_FIRE, IGNITION_FUMES, WORK_CAUTIONS } from "../../src/preparation/data/work-cautions";
 import { tablesOf } from "../tools/tables";
 
 const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> = {
@@ -82,6 +82,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   DRYING: DRYING(),
   FIRED_IN_AIR,
   ENDS,
+  FEEDS_FIRE: [FEEDS_FIRE],
   FIRED_OXIDES,
   FLAMES,
   FIRING,

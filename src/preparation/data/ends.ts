@@ -18,4 +18,6 @@ export const ENDS: readonly EndRow[] = [
   { formula: "CuI", until: "the solid is nearly white and no more iodine colours the liquor brown", source: "commonPractice" },
   // 50 to 60; colder it stays yellow and runs through the paper
   { formula: "Cu2O", at: "55 °C", until: "no green or blue is left and the solid is brick red, no longer yellow", source: "memory" },
+  // hot it gets dense enough to settle and to be filtered
+  { formula: "MnO2", at: "80 °C", until: "neither purple nor pink is left in the clear liquor (if it is, a little more of what takes it up is needed)", source: "commonPractice" },
 ];

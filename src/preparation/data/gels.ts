@@ -7,6 +7,8 @@ export interface GelRow {
   readonly formula: string;
   /** The whole liquor stiffens to a jelly. */
   readonly sets?: true;
+  /** Ammonium leaves it alone, of which the equilibrium knows nothing. */
+  readonly standsAmmonium?: true;
   readonly source: SourceKey;
 }
 
@@ -25,12 +27,12 @@ export const AGAINST_COLLOID = {
 
 /** Beside hydroxides and cyanidoferrates; none of them dissolves in water. */
 export const GELS: readonly GelRow[] = [
-  { formula: "MnO2", source: "commonPractice" },
-  { formula: "FeO(OH)", source: "commonPractice" },
+  { formula: "MnO2", standsAmmonium: true, source: "commonPractice" },
+  { formula: "FeO(OH)", standsAmmonium: true, source: "commonPractice" },
   { formula: "AlO(OH)", source: "commonPractice" },
   { formula: "SiO2", sets: true, source: "commonPractice" },
   { formula: "H2SiO3", sets: true, source: "commonPractice" },
   { formula: "H4SiO4", sets: true, source: "commonPractice" },
   { formula: "H2WO4", source: "commonPractice" },
-  { formula: "SnO2", source: "commonPractice" },
+  { formula: "SnO2", standsAmmonium: true, source: "commonPractice" },
 ];

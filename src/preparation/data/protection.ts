@@ -25,6 +25,10 @@ export interface ProtectionRow {
   readonly drops?: true;
   /** Light changes it. */
   readonly dark?: true;
+  /** Share of it in the water of its feed, where no solubility is known. */
+  readonly thin?: string;
+  /** What precipitates it is poured into it, and not it into that. */
+  readonly first?: true;
   /** What tap water contains clouds it. */
   readonly distilled?: true;
   /** No air is sucked through it, and it dries in a closed vessel. */
@@ -36,7 +40,7 @@ export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Fe^2+"], when: "dissolving", drops: true, text: "use boiled-out water with a few drops of {acid}, so that neither air nor water changes it", source: "commonPractice" },
   { cations: ["Sn^2+"], when: "dissolving", drops: true, noWater: true, text: "put on it first as much {acid} (10 to 20 %) as it weighs, warm it until it is clear, and add the water then, boiled out: water alone makes a basic salt of it", source: "commonPractice" },
   { cations: ["Ag+"], when: "dissolving", distilled: true, text: "use distilled water: the chloride of tap water would cloud it", source: "commonPractice" },
-  { cations: ["Na+", "K+"], groups: ["stearate", "palmitate", "oleate"], when: "dissolving", text: "in hot water (60 to 80 °C): cold, soap swells and does not get clear", source: "commonPractice" },
+  { cations: ["Na+", "K+"], groups: ["stearate", "palmitate", "oleate"], when: "dissolving", thin: "3 %", first: true, text: "in hot water (75 to 85 °C), and keep it hot: cold, soap swells and does not get clear", source: "commonPractice" },
   { cations: ["Fe^2+"], when: "crystallising", drops: true, text: "keep the liquor covered and just acid with a few drops of {acid}, or air oxidises it to iron(III)", source: "commonPractice" },
   { cations: ["Al^3+", "Zn^2+", "Mg^2+", "Fe^3+"], groups: ["chloride"], when: "crystallising", acid: "HCl", text: "keep it acid with a little hydrochloric acid: neutral it loses hydrogen chloride as it is boiled down, and a basic chloride is left", source: "commonPractice" },
   { cations: ["Sn^2+"], groups: ["chloride"], when: "crystallising", acid: "HCl", noWater: true, text: "keep it strongly acid with hydrochloric acid to the end, covered from the air: with too little acid it turns cloudy, and a basic chloride is left", source: "commonPractice" },

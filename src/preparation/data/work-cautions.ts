@@ -39,11 +39,18 @@ export type WorkCondition =
   | "redox"
   | "antisolvent"
   | "crystallising"
+  | "paper that burns"
   | "drying limit"
   | "heat sets it off"
   | "acid left"
   | "metals left"
   | "always";
+
+/** Anions whose salts feed a fire, by the names of their groups. */
+export const FEEDS_FIRE = {
+  groups: ["nitrate", "chlorate", "perchlorate", "permanganate"],
+  source: "commonPractice",
+} as const satisfies { readonly groups: readonly string[]; readonly source: SourceKey };
 
 /** One reminder. */
 export interface WorkCautionRow {
@@ -86,6 +93,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "isolating", when: "heat sets it off", text: "it decomposes violently when it is heated dry: evaporate it on a water bath, never over a flame, never to the end; nothing that burns, no chloride, acid or metal powder nearby", source: "commonPractice" },
   { step: "isolating", when: "ammonia in a hot liquor", text: "warm liquor gives off ammonia: under a hood or outdoors", source: "commonPractice" },
   { step: "isolating", when: "ammonia in a cold liquor", text: "warm liquor gives off ammonia: filter it cold", source: "commonPractice" },
+  { step: "drying", when: "paper that burns", text: "paper or cloth that dries with it burns like tinder: rinse it before it is thrown away", source: "commonPractice" },
   { step: "drying", when: "antisolvent", text: "wet with alcohol or acetone it dries in open air, not in an oven", source: "commonPractice" },
   { step: "drying", when: "heat sets it off", text: "never in an oven: it dries in the air of a room, away from anything that burns", source: "commonPractice" },
   { step: "drying", when: "always", text: "crush and bottle it without raising dust; wipe up wet", source: "commonPractice" },

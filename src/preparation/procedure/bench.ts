@@ -21,7 +21,7 @@ import { type Use, useOf } from "./use";
 import { celsius, type Hand, handOf } from "./words";
 
 /** Apparatus of a single step, beside vessel, filter and oven. */
-export type Apparatus = "dropping funnel" | "desiccator" | "fume hood";
+export type Apparatus = "dropping funnel" | "desiccator" | "fume hood" | "wide dish";
 
 /** What a procedure is worked from. */
 export interface Frame {

@@ -48,12 +48,14 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
       : warmest === undefined
         ? "Boil the liquor down, stirring,"
         : `Evaporate the liquor in a wide dish on a water bath, at no more than ${warmest} (it does not boil there), stirring,`;
+  const isInDish = warmest !== undefined || isGentle;
   bench.did(POT, done, {
     care: "isolating",
+    ...(isInDish ? { apparatus: "wide dish" as const } : {}),
     target: mass,
     limit: () => off,
     say: () =>
-      `${how} until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} ${warmest === undefined && !isGentle ? "boiled " : ""}off, ${bench.hand.grams(books.water)} of water left)${
+      `${how} until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} ${isInDish ? "" : "boiled "}off, ${bench.hand.grams(books.water)} of water left)${
         intoCrystals
           ? whyInto(crystallising, crystalsFrom(bench, done.after, cold), product.name)
           : whyNoHotter(crystallising, product.formula)

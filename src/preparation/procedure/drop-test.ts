@@ -5,14 +5,16 @@ import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { isStranger } from "../contents/solids-standing";
-import { planned } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import type { Account } from "../reaction/account";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { isLedIn } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
+import { isBase } from "./kind";
 import { isByLye, type Role } from "./roles";
+import { asSolution } from "./words";
 
 /** The test of the clear liquor. */
 interface DropTest {
@@ -40,6 +42,14 @@ function reagentOf(setting: Setting, roles: readonly Role[], { supplied }: Accou
   return chosen === undefined ? undefined : materials[chosen];
 }
 
+/** A base takes some of the product back, which water alone hardly dissolves: a drop more of it gives no cloud for that. */
+function isHeldByBase({ product, temperature }: Setting, reagent: Material | undefined): boolean {
+  if (reagent === undefined || !isBase(reagent.form)) return false;
+  const { perHundredGramsWater } = fateOf(product.formula, temperature);
+  const inLitre = perHundredGramsWater?.times(exact("10")).dividedBy(product.molarMass).dividedBy(exact("1 L"));
+  return inLitre === undefined || inLitre.to("mol/L").compare(planned("cloudsAbove")) <= 0;
+}
+
 /** The test for a batch; `kept` is what the liquor keeps of the product. */
 export function dropTestFor(
   setting: Setting,
@@ -65,11 +75,12 @@ export function dropTestFor(
     return tells(
       `stir a pinch of ${name} into a little of the clear liquor: where it fizzes or dissolves, more is needed`,
     );
-  const drop = `${reagent === undefined ? "the precipitant" : name}${reagent === undefined || (agent ?? reagent).isSolution ? "" : " solution"}`;
+  const drop = reagent === undefined ? "the precipitant" : (agent ?? reagent).isSolution ? name : asSolution(name);
   const strength = kept === undefined || liquor === undefined ? undefined : kept.dividedBy(liquor.volume).to("mol/L");
   if (
     agent === undefined &&
     !isByLye(setting, roles) &&
+    !isHeldByBase(setting, reagent) &&
     strength !== undefined &&
     strength.compare(planned("cloudsAbove")) > 0
   )

@@ -9,6 +9,7 @@ import { exact, planned } from "../planning/exact";
 import { isLye } from "../reaction/acids";
 import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
+import { thinnedTo } from "./protection";
 import { isAgent } from "./roles";
 import { isStated, waterForSolid } from "./stated-water";
 
@@ -22,6 +23,14 @@ export function leastWater(formula: Formula, mass: Quantity, at: Quantity<"tempe
 function waterFor(material: Material, amount: Quantity, strength: Quantity): Quantity {
   const water = amount.dividedBy(strength).minus(crystalWaterOf(material, amount)).to("g");
   return water.isPositive() ? water : exact("0 g");
+}
+
+/** Water for what no solubility is known of. */
+function thinly(material: Material, amount: Quantity): Quantity {
+  const share = thinnedTo(material.form);
+  if (share === undefined) return waterFor(material, amount, planned("thinFeed"));
+  const mass = amount.times(molarMass(material.form)).to("g");
+  return mass.dividedBy(exact(share)).minus(mass).to("g");
 }
 
 /** Why a feed has the water that the request says. */
@@ -123,8 +132,12 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
       how: "unknown",
       missing: `solubility of ${formName}: ${found.error.message.split("\n")[0]}`,
       water: waterToAdd(
-        waterForSolid(material, amount) ?? waterFor(material, amount, planned("thinFeed")),
-        isStated(material) ? AS_ASKED : "chosen: 0.5 mol in each kg of water",
+        waterForSolid(material, amount) ?? thinly(material, amount),
+        isStated(material)
+          ? AS_ASKED
+          : thinnedTo(form) === undefined
+            ? "chosen: 0.5 mol in each kg of water"
+            : "chosen: as thin as it is worked",
       ),
     };
   const stated = asStated(material, amount, found.value, at);

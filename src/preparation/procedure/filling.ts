@@ -109,7 +109,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
         joins
           ? falling().length > 0
             ? `Add the ${name} to it and stir${warm}: ${list(falling())} precipitates, and all else dissolves${care}.`
-            : `Add the ${name} to it and stir${warm} until it is clear${care}.`
+            : `Add the ${name} to it and stir${warm} until it is clear${isHot ? ", with a little more hot water if it needs that" : ""}${care}.`
           : first
             ? `Stir the ${name} with ${bench.hand.water(of)}${warm}${care}${room(look)}.`
             : needsNone

@@ -183,14 +183,14 @@ export function digestionOf(kind: ProcedureKind, product: Formula): string | und
   const cold = notWarmOf(product);
   if (cold !== undefined)
     return `${cold.stands === undefined ? "" : `${cold.stands.text}; `}do not warm it in its liquor: ${cold.why}${cold.stands === undefined ? " (common practice)" : ""}`;
+  if (isKeptWarm(product))
+    return "let it stand in its liquor 30 minutes to overnight, no warmer than the room: warm liquor would keep more of it (common practice)";
   if (kind !== "precipitation") return undefined;
   if (gelRow(product)?.sets)
-    return "leave it until it sets to a jelly that does not run (minutes to a day), then break that up small: a whole jelly cannot be washed (common practice)";
+    return "leave it until it sets to a jelly that does not run (minutes to a day; at pH 5 to 7 soonest: if paper shows it sour after an hour and it still runs, stir in baking soda by pinches until it is no more), then break that up small: a whole jelly cannot be washed (common practice)";
   const turns = oxideFromWater(product)?.turns;
   if (turns !== undefined)
     return `warm it to ${turns.at} °C and keep it there, stirring, until ${turns.until}: in the cold the hydroxide stays what it is, and is weighed as such (common practice)`;
-  if (isKeptWarm(product))
-    return "let it stand in its liquor 30 minutes to overnight, no warmer than the room: warm liquor would keep more of it (common practice)";
   const row = DIGESTED.find(({ formulas }) => isOneOf(product, ...formulas));
   if (row !== undefined)
     return `let it stand in its liquor 30 minutes to overnight, at ${row.at} if it can be warmed: the grains grow and give up salt; ${row.why} (common practice)`;

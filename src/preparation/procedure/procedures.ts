@@ -65,16 +65,18 @@ function precipitation(bench: Bench): void {
 
 function neutralisation(bench: Bench): void {
   const { gas, solid } = seen(bench);
-  const ends = [...(gas ? ["no more gas rises"] : []), ...(solid ? ["no more solid dissolves"] : [])];
   const { pot } = bench;
   const { setting, isolation } = bench.frame;
+  const precipitates = isolation.how === "precipitate";
+  const ends = [...(gas ? ["no more gas rises"] : []), ...(solid && !precipitates ? ["no more solid dissolves"] : [])];
   // paper is dipped into a drop that has cooled; of a solid that the equilibrium does not know it cannot tell what is left dissolved
-  const isTold = isolation.how !== "precipitate" || !isStranger(pot, matterOf(setting.product.formula));
+  const isTold = !precipitates || !isStranger(pot, matterOf(setting.product.formula));
   const drop = isTold ? onPaper(pot.with({ temperature: setting.temperature })) : undefined;
   const stir = ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}`;
   until(
     bench,
-    () => `${stir}, and test with indicator paper: ${toExpect(drop, gas && pot.books.solids.length > 0)}.`,
+    () =>
+      `${stir}${precipitates ? ` (the solid in it is the ${setting.product.name})` : ""}, and test with indicator paper: ${toExpect(drop, gas && pot.books.solids.length > 0)}.`,
     "pH",
   );
   isolate(bench);

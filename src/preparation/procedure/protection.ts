@@ -5,13 +5,7 @@ import { constitutionOf } from "../../ion";
 import { DROPS, IN_THE_DARK, PROTECTION, type ProtectionRow } from "../data/protection";
 import { withAlcohol } from "../reaction/with-alcohol";
 
-const remembered = /* @__PURE__ */ remembering<
-  | Pick<
-      ProtectionRow,
-      "text" | "alcohol" | "airless" | "acid" | "noWater" | "notBoiled" | "drops" | "dark" | "distilled"
-    >
-  | undefined
->(200);
+const remembered = /* @__PURE__ */ remembering<Partial<ProtectionRow> | undefined>(200);
 
 const isElement = ({ elements = [] }: ProtectionRow, { symbols }: Formula): boolean =>
   symbols.length === 1 && elements.includes(symbols[0]!);
@@ -64,6 +58,12 @@ export const isTurnedByWater = (formula: Formula): boolean => protecting(formula
 
 /** Does more water cloud its solution instead of clearing it? */
 export const isClearedByAcid = (formula: Formula): boolean => protecting(formula, "dissolving")?.noWater === true;
+
+/** How thin a feed of no known solubility is made; undefined for the usual. */
+export const thinnedTo = (formula: Formula): string | undefined => protecting(formula, "dissolving")?.thin;
+
+/** Is what precipitates it poured into it? */
+export const isPouredInto = (formula: Formula): boolean => protecting(formula, "dissolving")?.first === true;
 
 /** Does what tap water contains cloud its solution? */
 export const isInDistilledWater = (formula: Formula): boolean => protecting(formula, "dissolving")?.distilled === true;

@@ -12,11 +12,13 @@ import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia, isLye, isMetal } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { isGas, isLedIn, staysInWater } from "../reaction/fluids";
+import { gelRow } from "../reaction/gel";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { isBase } from "./kind";
 import type { ProcedureKind } from "./kinds";
 import { inTheWay } from "./mixed-hot";
+import { isPouredInto } from "./protection";
 
 /** Parts that materials play. */
 export type Role =
@@ -197,6 +199,18 @@ function isAfterAnion({ materials, product }: Setting, roles: readonly Role[], i
 const isPermanganateOxidising = (setting: Setting, { form, species }: Material): boolean =>
   madeOf(form).groups.has("permanganate") && agentsOf(setting).oxidising.includes(species.formula.compositionText);
 
+/** Ahead of all else. */
+const FIRST = -1;
+
+/** What the rest is poured into: soap, which sets in lumps in what is cold; and acid for a jelly, or it sets around what is poured. */
+function isBeforeAll({ materials, product }: Setting, roles: readonly Role[], i: number): boolean {
+  const { form } = materials[i]!;
+  const isJelly = gelRow(product.formula)?.sets === true;
+  return isJelly
+    ? isAcid(form) && (roles[i] === "acid" || roles[i] === "precipitant")
+    : roles[i] === "precipitant" && isPouredInto(form);
+}
+
 /** Ranks of the materials, in their order. */
 export function ranksOf(setting: Setting, roles: readonly Role[]): readonly number[] {
   const byLye = isByLye(setting, roles);
@@ -205,6 +219,7 @@ export function ranksOf(setting: Setting, roles: readonly Role[]): readonly numb
     if (byLye && isLye(setting.materials[i]!.form)) return 0;
     if (byLye && isAcidOf(setting, roles, i)) return 5;
     if (role === "acid" && isNitriteThere(setting)) return 5;
+    if (isBeforeAll(setting, roles, i)) return FIRST;
     if (isLedIn(setting.materials[i]!) && !staysInWater(setting.materials[i]!.form)) return LED_IN;
     if (isPermanganateOxidising(setting, setting.materials[i]!)) return RANKS.oxidiser;
     // hot the ligand is there first, and the metal goes into it

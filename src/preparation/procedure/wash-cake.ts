@@ -48,6 +48,7 @@ const againstColloid = (): string =>
 
 /** Does the salt that keeps a slime together leave it alone? Hydroxides of magnesium, zinc, copper and their like it dissolves. */
 function standsAmmonium(product: Formula): boolean {
+  if (gelRow(product)?.standsAmmonium === true) return true;
   const { attacks, salt, moles, besides, dissolves } = AGAINST_COLLOID;
   if (!constitutionOf(product).anions.some(({ formula }) => attacks.some((one) => one === formula))) return true;
   const of = componentsOf(product);

@@ -5,7 +5,14 @@ import { once } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
-import { WORK_CAUTIONS, type WorkCautionRow, type WorkCondition, type WorkStep } from "../data/work-cautions";
+import { madeOf } from "../../substance/internal";
+import {
+  FEEDS_FIRE,
+  WORK_CAUTIONS,
+  type WorkCautionRow,
+  type WorkCondition,
+  type WorkStep,
+} from "../data/work-cautions";
 import { isHeatSensitive } from "../identity/by-ignition";
 import type { BatchFigures } from "../planning/batch-figures";
 import { planned } from "../planning/exact";
@@ -68,8 +75,14 @@ const isTrapped = ({ setting }: Given): boolean =>
 const isLed = ({ setting }: Given): boolean => setting.materials.some(isLedIn);
 
 /** It may get hot, and no figure tells how. */
-const isHeatUnknown = ({ setting, batch: { heat } }: Given): boolean =>
-  "missing" in heat && (setting.materials.some(isStrongAcid) || LIVELY.includes(kindOf(setting)));
+const isHeatUnknown = ({ setting, batch: { heat, feeds } }: Given): boolean => {
+  const isThinned = (i: number): boolean => {
+    const feed = feeds[i]!;
+    return feed.how === "solution" && feed.dilution !== undefined && feed.dilution.to.compare(planned("dilute")) <= 0;
+  };
+  const meetsStrong = setting.materials.some((one, i) => isStrongAcid(one) && !isThinned(i));
+  return "missing" in heat && (meetsStrong || LIVELY.includes(kindOf(setting)));
+};
 
 /** By its figure; where none is known, of a strong acid: a weak one is hardly felt. */
 function dilutingWarms({ shelf, form }: Material, { dissolvingHeat }: BatchFigures): boolean {
@@ -112,6 +125,10 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   redox: (given) => !isLed(given) && kindOf(given.setting) === "redox",
   antisolvent: meetsAlcohol,
   crystallising: ({ batch }) => batch.crystallising?.asItForms === false,
+  "paper that burns": ({ setting: { wet, product }, batch }) =>
+    wet &&
+    batch.isolation.how !== "liquor" &&
+    FEEDS_FIRE.groups.some((name) => madeOf(product.formula).groups.has(name)),
   "drying limit": ({ setting: { product, wet } }) => wet && dryingOf(product.formula).changesAbove,
   "heat sets it off": ({ setting }) => isHeatSensitive(setting.product.formula),
   "acid left": ({ setting, batch }) =>

@@ -136,7 +136,7 @@ export function kitOf(on: OnPaper): string[] {
   const emptied = (item: string, vessel: string): string =>
     byMass.some((step) => (vessel === POT) === (step.vessel === POT)) ? filled(words.weighedEmpty, { item }) : item;
   const measures = weighings.some(({ portion }) => portion.dimension === "volume") || steps.some(waterOf);
-  const evaporates = steps.some(({ operation, after }) => operation === "concentrate" && !after.water.isPositive());
+  const evaporates = steps.some(({ apparatus }) => apparatus === "wide dish");
   const tests = steps.filter(({ blank }) => blank === "tests.lastWash");
   const trap = trapOf(plan);
   return [

@@ -100,6 +100,9 @@ const SUPERSATURATES = [
   "Na2B4O7",
   "CaSO4",
   "C6H8O7",
+  "Ca(NO3)2",
+  "Mg(NO3)2",
+  "Zn(NO3)2",
 ];
 
 /** By what they are, not by how they are written. */
