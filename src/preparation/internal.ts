@@ -9,7 +9,7 @@ export { leftOnIgnition } from "./identity/tests";
 export { asRun, keptOf, TEACHES, wayOf } from "./learning/lesson";
 export { type DryProduct, dryProductOf } from "./planning/dry-product";
 export { type Gain, gainOf } from "./planning/gain";
-export { goneByItselfIn, staysInCrucible } from "./planning/in-the-crucible";
+export { goneByItselfIn, mayLeaveCrucible, staysInCrucible } from "./planning/in-the-crucible";
 export { ALCOHOL } from "./procedure/alcohol";
 export { isGel, kindOfCake } from "./procedure/isolation";
 export { dropsFor, isInDistilledWater, isKeptDark } from "./procedure/protection";

@@ -47,6 +47,7 @@ import {
 } from "../../src/preparation/data/insoluble";
 import { LATE_START } from "../../src/preparation/data/late-start";
 import { LIQUIDS, NOT_MIXING } from "../../src/preparation/data/liquids";
+import { LOOSE } from "../../src/preparation/data/loose";
 import { DECIDING, MEASURING } from "../../src/preparation/data/measuring";
 import { PLANNING } from "../../src/preparation/data/planning";
 import { FLAMES, POWDER_TESTS, PRECIPITATION_TESTS, SEEN_IN_GLASSES } from "../../src/preparation/data/powder-tests";
@@ -131,6 +132,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   SEEN_IN_GLASSES,
   WARM_IN_ACID: [WARM_IN_ACID],
   SLOW_IN_ACID: [SLOW_IN_ACID],
+  LOOSE,
   MIXED_HOT: [MIXED_HOT],
   WASTE_METALS,
   WORK_CAUTIONS: WORK_CAUTIONS(),

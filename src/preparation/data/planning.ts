@@ -65,7 +65,7 @@ export const PLANNING = {
   waterBoils: { value: "100 °C", what: "and more dries everything: who stays below does so for the sake of the product", source: "commonPractice" },
   ovenIsOff: { value: "40 ΔK", what: "is what an oven may be off, its hot places counted", source: "commonPractice" },
   inAir: { value: "25 °C", what: "highest for a product that changes near room temperature: a warm day", source: "commonPractice" },
-  looseDensity: { value: "0.7 g/mL", what: "of a loose powder, for the room it takes: chalk 0.5, oxides of heavy metals to 1.5", source: "commonPractice" },
+  looseDensity: { value: "0.7 g/mL", what: "of a loose powder, for the room it takes, unless its class is lighter: chalk 0.5 and more, oxides of heavy metals to 1.5", source: "commonPractice" },
   meltsInWaters: { value: "4", what: "and more waters in a salt that dissolves: heated fast it melts in them and spits", source: "commonPractice" },
   redHeat: { value: "1000 °C", what: "highest of an ignition: a burner or a small kiln gives it", source: "commonPractice" },
   kilnSlip: { value: "300 ΔK", what: "most by which a kiln or burner that was set for a firing runs too hot", source: "commonPractice" },

@@ -16,6 +16,12 @@ export function staysInCrucible({
   return rest !== undefined && isWorthAWord(rest, product.theoreticalYield) ? rest : exact("0 g");
 }
 
+/** The part of it that may be water after all, and leave; nothing of a charge that gains, which is weighed against itself. */
+export function mayLeaveCrucible(batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity {
+  const fired = batch.steps.find(({ operation }) => operation === "fire");
+  return fired !== undefined && fired.after.mass.compare(fired.before.mass) > 0 ? exact("0 g") : staysInCrucible(batch);
+}
+
 /** What leaves a fired charge, where that tells nothing of a reaction between its feeds; undefined also where nothing is fired, or where it gets heavier. */
 export function goneByItselfIn({
   isolation,

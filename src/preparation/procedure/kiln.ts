@@ -18,6 +18,7 @@ import { fateOf } from "../reaction/fate";
 import { firedInAir, givesBackFrom } from "../reaction/fired-in-air";
 import { isGas } from "../reaction/fluids";
 import { heatingOf } from "../reaction/heating";
+import { looseDensityOf } from "../reaction/loose";
 import { goneByItself } from "../reaction/mute-mass";
 import { putTheRest } from "./asides";
 import { type Bench, type Look, POT } from "./bench";
@@ -105,16 +106,16 @@ export function kiln(bench: Bench): void {
   const { setting, theory, account } = bench.frame;
   weighAll(bench);
   const runs = setting.materials.some(({ form }) => isOneOf(form, ...RUNS_BY_ITSELF.formulas));
-  setting.materials.forEach((_, i) => {
+  let filled: Quantity = exact("0 mL");
+  setting.materials.forEach(({ form }, i) => {
     const name = bench.name(i);
     const done = add(bench.pot, bench.in(name), []);
-    // Half full of a loose powder; its own density is known of hardly any.
+    filled = filled.plus(done.after.mass.minus(done.before.mass).dividedBy(looseDensityOf(form)));
+    const powder = filled;
     const crucible = (): string => {
-      const room = done.after.mass
-        .dividedBy(planned("looseDensity"))
-        .dividedBy(exact(runs ? RUNS_BY_ITSELF.filled : "50 %"))
-        .to("mL");
-      return ` (at least ${bench.hand.litres(room)}, taken to lie as loose as ${planned("looseDensity")})`;
+      const room = powder.dividedBy(exact(runs ? RUNS_BY_ITSELF.filled : "50 %")).to("mL");
+      const loose = done.after.mass.dividedBy(powder).format({ unit: "g/mL", decimals: 2, uncertainty: "none" });
+      return ` (at least ${bench.hand.litres(room)}, taken to lie as loose as ${loose.replace(/0(?= g)/, "")})`;
     };
     bench.did(POT, done, {
       materials: [name],

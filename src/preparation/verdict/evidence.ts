@@ -5,7 +5,7 @@ import type { Quantity } from "../../quantity";
 import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { asMassOfWater, exact, planned } from "../planning/exact";
-import { staysInCrucible } from "../planning/in-the-crucible";
+import { mayLeaveCrucible, staysInCrucible } from "../planning/in-the-crucible";
 import type { Hand } from "../procedure/words";
 import type { Candidate } from "../reaction/candidates";
 import { keptByWater } from "../reaction/fate";
@@ -32,6 +32,9 @@ export const besidesOf = (evidence: Evidence): Quantity => {
 
 /** What of that is in a crucible: it stays there, unless it is water after all. */
 export const staysInFire = (evidence: Evidence): Quantity => afterLosses(evidence, staysInCrucible(evidence.batch));
+
+/** What of that may have left with the heat. */
+export const mayLeaveFire = (evidence: Evidence): Quantity => afterLosses(evidence, mayLeaveCrucible(evidence.batch));
 
 /** A solid without the metal of the product, of a metal that no species of the equation has: a pack brought it besides. */
 function isOfPacks({ batch, observed: { setting } }: Evidence, formula: string): boolean {
@@ -117,7 +120,7 @@ export function leastExplained(evidence: Evidence): Least {
   // what the liquor keeps is on no filter
   const part = evidence.observed.filtrateVolume === undefined ? precipitatedOf(evidence.batch) : undefined;
   const handled = part === undefined ? expected : afterLosses(evidence, part);
-  const stays = staysInFire(evidence);
+  const stays = staysInFire(evidence).minus(mayLeaveFire(evidence));
   const afterHandling = expected
     .plus(stays)
     .minus(handled.plus(stays).times(handlingLoss))

@@ -6,7 +6,7 @@ import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact"
 import { goneByItselfIn } from "../planning/in-the-crucible";
 import { atMost, list } from "../procedure/words";
 import { belief, clearlyAbove, isTooCoarse, likelihoodWithin, percent } from "./difference";
-import { besidesOf, type Evidence, mostExplained, othersByFire, staysInFire } from "./evidence";
+import { besidesOf, type Evidence, mayLeaveFire, mostExplained, othersByFire, staysInFire } from "./evidence";
 import type { Finding } from "./finding";
 import { belowCharge, hiddenGain, notFiredThrough } from "./gained";
 import { isAcidMissing, isBaseMissing } from "./liquor-ph";
@@ -133,6 +133,23 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
   return findings;
 }
 
+/** More is missing than handling takes, and what the pack has besides was water that left; nothing in a mass that is fired without it. */
+function leftAsWater(evidence: Evidence, lost: Quantity): Finding | undefined {
+  const { expected, grams, handlingLoss } = evidence;
+  const may = mayLeaveFire(evidence);
+  const left = lost.minus(expected.plus(may).times(handlingLoss)).to("g");
+  if (!may.isPositive() || !clearlyAbove(lost, lost.minus(left))) return undefined;
+  return {
+    code: "loss-explained",
+    text: `${grams(lost)} is missing: of the ${grams(may)} that the pack contains besides ${grams(left)} and more was water or something else that heat drives out, if no more than ${percent(handlingLoss, 2)} was lost in handling`,
+    mass: lost,
+    figure: left.dividedBy(may).to("%"),
+    likelihood: undefined,
+    weight: belief("handling"),
+    next: "dry a weighed sample of the pack: what it loses is its water",
+  };
+}
+
 /** A material that ran out although another was planned to, and took theory with it: the mass fits what is left. */
 export function ranShort({ batch, grams, handlingLoss, plannedLimiting }: Evidence): Finding[] {
   const { limiting, supplied } = batch.materialBalance;
@@ -237,7 +254,9 @@ export function fits(
     },
   ];
   findings.push(...short);
-  if (byLiquor.length === 0 && lost.compare(observed.setting.steps.mass) >= 0) {
+  const asWater = leftAsWater(evidence, lost);
+  if (asWater !== undefined) findings.push({ ...asWater, weight: byMass * asWater.weight });
+  else if (byLiquor.length === 0 && lost.compare(observed.setting.steps.mass) >= 0) {
     const liquor = kept === undefined ? "" : `; liquor and washing keep ${atMost(kept, grams)} of it`;
     findings.push({
       code: "loss-explained",

@@ -6,8 +6,25 @@ import { exact, lessThanAll, planned } from "../planning/exact";
 import { isOnBooksOnly } from "../reaction/candidates";
 import type { Setting } from "../request/setting";
 import { nextByFire } from "./by-fire";
-import { belief, COVERAGE, EXCLUDED, isTooCoarse, likelihoodAt, likelihoodWithin, percent } from "./difference";
-import { afterLosses, type Evidence, leastExplained, madeInPlace, othersByFire, staysInFire } from "./evidence";
+import {
+  belief,
+  COVERAGE,
+  clearlyAbove,
+  EXCLUDED,
+  isTooCoarse,
+  likelihoodAt,
+  likelihoodWithin,
+  percent,
+} from "./difference";
+import {
+  afterLosses,
+  type Evidence,
+  leastExplained,
+  madeInPlace,
+  mayLeaveFire,
+  othersByFire,
+  staysInFire,
+} from "./evidence";
 import type { Finding, FindingCode } from "./finding";
 import { assayLikelihood } from "./titrated";
 
@@ -59,7 +76,8 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     if (ratio.compare(planned("farAbove")) > 0 && !isTooCoarse(dry)) return [];
     // What ignition identifies is that solid, however much of it was lost.
     const isIdentified = othersByFire(evidence).includes(candidate.formula);
-    const byMass = likelihoodWithin(dry, theory.times(isIdentified ? exact("0") : usual), theory);
+    const least = theory.minus(mayLeaveFire(evidence)).times(isIdentified ? exact("0") : usual);
+    const byMass = likelihoodWithin(dry, least, theory);
     if (byMass < EXCLUDED) return [];
     const titrated = assayLikelihood(evidence, candidate.theoreticalYield);
     const share = byFire?.share;
@@ -76,7 +94,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     return [
       {
         code,
-        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${candidate.formula}${withRest(evidence)}${asPlanned}${byLoss}`,
+        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${candidate.formula}${withRest(evidence, theory)}${asPlanned}${byLoss}`,
         mass: candidate.theoreticalYield,
         figure: ratio,
         likelihood: byMass * likelihoodOfTests(byFire) * (titrated ?? 1),
@@ -93,10 +111,12 @@ export function otherFormulas(evidence: Evidence): Finding[] {
   });
 }
 
-/** What the pack has besides, where it stays in the crucible, in words. */
-export function withRest(evidence: Evidence): string {
+/** What the pack has besides, where it stays in the crucible, in words; in a mass too small for it, it was water. */
+export function withRest(evidence: Evidence, theory: Quantity): string {
   const stays = staysInFire(evidence);
-  return stays.isPositive() ? ` with ${evidence.grams(stays)} of what the pack has besides` : "";
+  if (!stays.isPositive()) return "";
+  const isShort = clearlyAbove(theory.times(lessThanAll(evidence.handlingLoss)), evidence.dry);
+  return ` with ${evidence.grams(stays)} of what the pack has besides${isShort ? ", if that is no water" : ""}`;
 }
 
 /** Likelihood of what ignition and acid found of a sample, if it were this solid. */

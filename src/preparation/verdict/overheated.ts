@@ -12,7 +12,7 @@ import { nameOfFormula } from "../reaction/species";
 import { spelledLike } from "../reaction/spelling";
 import { likelihoodByFire, nextByFire } from "./by-fire";
 import { belief, EXCLUDED, likelihoodWithin, percent } from "./difference";
-import { afterLosses, type Evidence, leastExplained, staysInFire } from "./evidence";
+import { afterLosses, type Evidence, leastExplained, mayLeaveFire, staysInFire } from "./evidence";
 import type { Finding } from "./finding";
 import { isWideAndLight, withRest } from "./other-forms";
 
@@ -47,7 +47,7 @@ export function overheated(evidence: Evidence): Finding[] {
     // The liquor kept its part before anything was heated.
     const { kept } = leastExplained(evidence);
     const inLiquor = isFound && kept !== undefined ? kept.dividedBy(product.theoreticalYield) : exact("0");
-    const least = most.times(lessThanAll(handlingLoss).minus(inLiquor));
+    const least = most.minus(mayLeaveFire(evidence)).times(lessThanAll(handlingLoss).minus(inLiquor));
     const byMass = likelihoodWithin(dry, least, most);
     if (byMass < EXCLUDED) return [];
     const ratio = dry.dividedBy(most).to("%");
@@ -57,7 +57,7 @@ export function overheated(evidence: Evidence): Finding[] {
     return [
       {
         code: isDried(left.formula, formula) ? "other-hydrate-fits" : "other-formula-fits",
-        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${name}${withRest(evidence)}, which heat leaves of ${product.formula}${left.from === undefined || !isFired ? "" : ` from ${celsius(left.from)} on`}: ${notFired ? "not fired through, or " : ""}${isFired ? "fired" : "dried"} too hot${isFound ? ", and ignition agrees" : ""}`,
+        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${name}${withRest(evidence, most)}, which heat leaves of ${product.formula}${left.from === undefined || !isFired ? "" : ` from ${celsius(left.from)} on`}: ${notFired ? "not fired through, or " : ""}${isFired ? "fired" : "dried"} too hot${isFound ? ", and ignition agrees" : ""}`,
         mass: theory,
         figure: ratio,
         likelihood: byMass * (byFire ?? 1),

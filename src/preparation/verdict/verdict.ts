@@ -8,7 +8,7 @@ import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { exact, lessThanAll, planned } from "../planning/exact";
 import { gainOf } from "../planning/gain";
-import { staysInCrucible } from "../planning/in-the-crucible";
+import { mayLeaveCrucible, staysInCrucible } from "../planning/in-the-crucible";
 import { handOf, type Instruments } from "../procedure/words";
 import { saltsOfWork } from "./along";
 import { belief, clearlyAbove, isTooCoarse } from "./difference";
@@ -103,7 +103,7 @@ export function notWeighed(
   const { formula } = batch.product;
   const { grams } = handOf(steps);
   const most = expected.plus(staysInCrucible(batch));
-  const least = most.times(lessThanAll(handlingLoss));
+  const least = most.minus(mayLeaveCrucible(batch)).times(lessThanAll(handlingLoss));
   const byLoss =
     identity === undefined
       ? ""

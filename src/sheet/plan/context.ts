@@ -1,7 +1,14 @@
 // What the parts of a plan's sheet share: the plan, the words, and figures no finer than the instrument.
 import { parseFormula } from "../../formula";
 import type { Plan, ProcedureStep } from "../../preparation";
-import { type Hand, handOf, heldWaterOf, type Instruments, staysInCrucible } from "../../preparation/internal";
+import {
+  type Hand,
+  handOf,
+  heldWaterOf,
+  type Instruments,
+  mayLeaveCrucible,
+  staysInCrucible,
+} from "../../preparation/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { withUncertainty } from "../figures";
 import { filled, type SheetWords } from "../words";
@@ -130,7 +137,7 @@ function expectedBy(plan: Plan): Expected {
   const isCrop = isParted && weighed.compare(theory.times(quantity(WELL_BELOW))) < 0;
   if (!isCrop) {
     const most = isolation.how === "residue" && last !== undefined ? larger(weighed, last.after.mass) : weighed;
-    const stays = staysInCrucible(plan);
+    const stays = staysInCrucible(plan).minus(mayLeaveCrucible(plan));
     return { low: theory.plus(stays).times(kept), high: larger(theory, most), isOpen: isolation.how === "unknown" };
   }
   const again = steps

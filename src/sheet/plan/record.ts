@@ -11,6 +11,7 @@ import {
   isKeptDark,
   leftOnIgnition,
   list,
+  mayLeaveCrucible,
   staysInCrucible,
   withGelWater,
 } from "../../preparation/internal";
@@ -83,6 +84,16 @@ function gelMost(plan: Plan): Quantity | undefined {
 const wasShrunk = ({ isolation, steps }: Plan): boolean =>
   isolation.how === "crystallise" || steps.some(({ operation }) => operation === "concentrate");
 
+/** About a mass, or from what is left of it where some of it may have been water. */
+function massOf(on: OnPaper, most: Quantity, water: Quantity): string {
+  const { words } = on;
+  const hand = handFor(on);
+  const mass = hand.grams(most);
+  return water.isPositive()
+    ? filled(words.within, { low: bare(hand.grams(most.minus(water))), high: mass })
+    : filled(words.ifItIs, { mass });
+}
+
 /** What the mass found says, before any candidate is looked at. */
 function keyRows(on: OnPaper): string[][] {
   const { plan, words } = on;
@@ -113,7 +124,7 @@ function keyRows(on: OnPaper): string[][] {
     [within, untold(on) ?? meaning(on, words.consistent, plan.product.formula)],
     [filled(words.below, { mass: low }), words.lost],
     ...others.map(({ formula, theoreticalYield }) => [
-      filled(words.ifItIs, { mass: hand.grams(theoreticalYield.plus(stays)) }),
+      massOf(on, theoreticalYield.plus(stays), mayLeaveCrucible(plan)),
       meaning(on, formula, formula),
     ]),
   ];
