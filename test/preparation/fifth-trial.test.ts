@@ -172,6 +172,22 @@ describe("nitrates that take water from the air (deliquescence below 55 % of hum
   });
 });
 
+describe("potassium bicarbonate", () => {
+  it("is dried cooler than dry crystals would stand: damp it gives off carbon dioxide", () => {
+    const plan = planPreparation({
+      equation: "K2CO3 + CO2 + H2O -> 2 KHCO3",
+      product: "KHCO3",
+      materials: [
+        { name: "potash", form: "K2CO3" },
+        { name: "carbon dioxide", form: "CO2" },
+      ],
+      scale: { material: "potash", portion: "50.0 g" },
+    });
+    expect(plan.drying.upTo!.toNumber("°C")).toBeLessThanOrEqual(50);
+    expect(words(plan)).toMatch(/Dry at no more than 50 °C \(damp it gives off carbon dioxide\)/);
+  });
+});
+
 describe("calcium lactate", () => {
   const plan = planPreparation({
     equation: "CaCO3 + C3H6O3 + H2O -> Ca(C3H5O3)2·5H2O + CO2",

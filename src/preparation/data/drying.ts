@@ -30,6 +30,7 @@ export const DRYING = /* @__PURE__ */ once((): readonly DryingRow[] => [
   room("FeCl3·6H2O", "it melts in its water at 37 °C"),
   room("Zn(NO3)2·6H2O", "it melts in its water at 36 °C"),
   room("SnCl2·2H2O", "it melts in its water at 38 °C"),
+  { formula: "KHCO3", upTo: "50", why: "damp it gives off carbon dioxide", source: "commonPractice" },
   { formula: "SiO2", upTo: "110", why: "the gel keeps some water at any constant mass: only red heat drives it all out", source: "commonPractice" },
   room("H2SiO3", "it has no fixed share of water: it loses some in any air, and is SiO2 after red heat"),
   room("H4SiO4", "it has no fixed share of water: it loses some in any air, and is SiO2 after red heat"),

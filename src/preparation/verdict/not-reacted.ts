@@ -65,11 +65,10 @@ export function unreacted(evidence: Evidence, over: Quantity): Finding[] {
 export function inertMatter(evidence: Evidence, over: Quantity): Finding[] {
   const { batch, dry, dryness, grams, observed } = evidence;
   const { materials, product } = observed.setting;
-  const [material, another] = materials;
-  const [supplied] = batch.materialBalance.supplied;
-  if (batch.isolation.how !== "residue" || material === undefined || supplied === undefined) return [];
   // A titration of the product says it better.
-  if (another !== undefined || observed.assay !== undefined) return [];
+  if (batch.isolation.how !== "residue" || materials.length > 1 || observed.assay !== undefined) return [];
+  const material = materials[0]!;
+  const supplied = batch.materialBalance.supplied[0]!;
   const feed = supplied.amount.times(molarMass(material.form)).to("g");
   const gone = feed.minus(batch.product.theoreticalYield);
   if (!gone.isPositive()) return [];
