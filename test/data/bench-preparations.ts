@@ -1405,7 +1405,8 @@ export const BENCH_PREPARATIONS: readonly BenchPreparation[] = [
   },
   {
     id: "na-perborate",
-    kind: "other",
+    // its solubility is in the table: it dissolves, and crystallises
+    kind: "crystallisation",
     recipe: {
       equation: "Na2B4O7·10H2O + 2 NaOH + 4 H2O2 + H2O -> 4 NaBO3·4H2O",
       product: "NaBO3·4H2O",

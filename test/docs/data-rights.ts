@@ -132,6 +132,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   encyclopediaBenzoicAcid: "shareAlike",
   encyclopediaCitricAcid: "shareAlike",
   encyclopediaCalciumLactate: "shareAlike",
+  encyclopediaPerborate: "shareAlike",
   encyclopediaTrisodiumCitrate: "shareAlike",
   crcConcentrative: "compilation",
   crcVirial: "compilation",

@@ -30,6 +30,7 @@ import {
   FIRING,
   GIVES_OFF_GAS,
   MIXED_HOT,
+  POURED_COLD,
   RUNS_BY_ITSELF,
   SLOW_IN_ACID,
   SLOW_IN_THE_COLD,
@@ -51,13 +52,20 @@ import { LOOSE } from "../../src/preparation/data/loose";
 import { DECIDING, MEASURING } from "../../src/preparation/data/measuring";
 import { PLANNING } from "../../src/preparation/data/planning";
 import { FLAMES, POWDER_TESTS, PRECIPITATION_TESTS, SEEN_IN_GLASSES } from "../../src/preparation/data/powder-tests";
-import { DIGESTED, NOT_WARM, OXIDES_FROM_WATER, VARIABLE_WATER } from "../../src/preparation/data/products";
+import {
+  DIGESTED,
+  NOT_BOILED_DOWN,
+  NOT_WARM,
+  OXIDES_FROM_WATER,
+  VARIABLE_WATER,
+} from "../../src/preparation/data/products";
 import { DROPS, IN_THE_DARK, PROTECTION } from "../../src/preparation/data/protection";
 import { SETTLES, SYRUPS } from "../../src/preparation/data/stands";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
 import { ANHYDRIDES, COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
 import { VESSELS } from "../../src/preparation/data/vessels";
 import { HOLDING_LIGANDS, LEFT_IN_WASTE, SLOW_METALS, WASTE_METALS } from "../../src/preparation/data/waste";
+import { WITH_LYE } from "../../src/preparation/data/with-lye";
 import { FEEDS_FIRE, IGNITION_FUMES, WORK_CAUTIONS } from "../../src/preparation/data/work-cautions";
 import { tablesOf } from "../tools/tables";
 
@@ -103,6 +111,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   LEFT_IN_WASTE,
   MEASURING: Object.values(MEASURING),
   LIQUIDS,
+  NOT_BOILED_DOWN,
   NOT_MIXING,
   NOT_WARM,
   OILY: [OILY],
@@ -134,7 +143,9 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   SLOW_IN_ACID: [SLOW_IN_ACID],
   LOOSE,
   MIXED_HOT: [MIXED_HOT],
+  POURED_COLD: [POURED_COLD],
   WASTE_METALS,
+  WITH_LYE,
   WORK_CAUTIONS: WORK_CAUTIONS(),
 };
 

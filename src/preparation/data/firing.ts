@@ -80,6 +80,18 @@ export const MIXED_HOT = { anions: ["C2O4^2-"], at: "85 °C", source: "commonPra
   source: SourceKey;
 };
 
+/** What warm liquor takes apart, and alkali sooner: the vessel is cooled before it comes, and kept cool while it does. */
+export const POURED_COLD = {
+  formulas: ["H2O2"],
+  /** Anions whose salts make a liquor strongly alkaline; ammonia does as well. */
+  alkaline: ["OH-", "CO3^2-", "PO4^3-", "BO2-", "SiO3^2-"],
+  from: "25 °C",
+  inAlkali: "30 °C",
+  elsewhere: "40 °C",
+  why: "warm or in alkali it decomposes, the faster the warmer, and foams over",
+  source: "commonPractice",
+} as const satisfies { formulas: readonly string[]; alkaline: readonly string[]; from: string; inAlkali: string; elsewhere: string; why: string; source: SourceKey };
+
 /** Metals that dilute sulfuric acid leaves alone. */
 export const ACID_LEAVES = {
   metals: ["Cu", "Ag", "Au", "Hg", "Pt", "Pd", "Bi", "Sb"],

@@ -5,6 +5,8 @@ import type { SourceKey } from "./sources";
 export interface NotWarmRow {
   /** With crystal water just this hydrate, without it the salt with any. */
   readonly formulas: readonly string[];
+  /** Any product with an anion of these names. */
+  readonly groups?: readonly string[];
   /** Any product with ammonia bound to its metal. */
   readonly ammine?: true;
   readonly why: string;
@@ -12,6 +14,8 @@ export interface NotWarmRow {
   readonly stands?: { readonly text: string; readonly source: SourceKey };
   /** Warmest that a solution of one that dissolves may be. */
   readonly upTo?: string;
+  /** It crystallises in the cold, as it forms: its feeds are strong, and nothing is boiled down. */
+  readonly asItForms?: true;
   readonly source: SourceKey;
 }
 
@@ -23,8 +27,24 @@ export const NOT_WARM: readonly NotWarmRow[] = [
   { formulas: ["CaHPO4·2H2O"], why: "above 40 °C it turns into the salt without water and into apatite", source: "memory" },
   { formulas: ["NH4MgPO4·6H2O"], why: "above 50 °C it loses water and ammonia", stands: { text: "let it stand cold an hour or more, or overnight, for the last of it comes out slowly", source: "talbot" }, source: "memory" },
   { formulas: ["MgCO3·3H2O"], why: "above 50 °C it turns basic", source: "memory" },
-  { formulas: ["NaHCO3", "KHCO3", "NH4HCO3"], why: "warm it gives off carbon dioxide", upTo: "20 °C", source: "commonPractice" },
+  { formulas: ["NaHCO3", "KHCO3", "NH4HCO3"], why: "warm it gives off carbon dioxide", upTo: "20 °C", asItForms: true, source: "commonPractice" },
+  { formulas: ["2Na2CO3·3H2O2", "CO(NH2)2·H2O2"], groups: ["peroxide", "peroxoborate"], why: "warm it gives off oxygen", upTo: "25 °C", asItForms: true, source: "commonPractice" },
+  { formulas: [], groups: ["peroxodisulfate", "peroxosulfate"], why: "warm it gives off oxygen, and hydrogensulfate is left", upTo: "40 °C", source: "commonPractice" },
   { formulas: [], ammine: true, why: "warm it loses ammonia", source: "commonPractice" },
+];
+
+/** Anions whose salts may be warm for a while, and that boiling down spoils. */
+interface NotBoiledDownRow {
+  /** Names of the anions. */
+  readonly groups: readonly string[];
+  readonly why: string;
+  readonly source: SourceKey;
+}
+
+export const NOT_BOILED_DOWN: readonly NotBoiledDownRow[] = [
+  { groups: ["hydrogencarbonate"], why: "boiled it gives off carbon dioxide", source: "commonPractice" },
+  { groups: ["sulfite", "hydrogensulfite", "disulfite", "dithionite"], why: "in hot liquor air soon oxidises it", source: "commonPractice" },
+  { groups: ["hypochlorite", "chlorite"], why: "boiled it turns into chlorate and chloride", source: "commonPractice" },
 ];
 
 /** A precipitate that stands warm in its liquor, and no warmer than this. */

@@ -14,7 +14,7 @@ import { crystallisingOf } from "../procedure/crystallising";
 import { dropTestFor } from "../procedure/drop-test";
 import { feedsOf } from "../procedure/feeds";
 import { type Dissolved, isolationOf, type WashSchedule } from "../procedure/isolation";
-import { kindOf } from "../procedure/kind";
+import { kindOf, notWarmOf } from "../procedure/kind";
 import { mixedOf, workOf } from "../procedure/procedures";
 import { isByLye, type Role, ranksOf, rolesOf } from "../procedure/roles";
 import { type ProcedureStep, stepsOf } from "../procedure/step";
@@ -164,7 +164,7 @@ export function batchOf(
         // a gas or an acid that is to stay in its water is not warmed
         // warm water takes little of a gas
         cold:
-          batch.crystallising?.asItForms === true ||
+          (batch.isolation.how !== "precipitate" && notWarmOf(product.formula)?.asItForms === true) ||
           (setting.wet && (staysInWater(product.formula) || setting.materials.some(isLedIn))),
         target:
           batch.isolation.how === "crystallise"

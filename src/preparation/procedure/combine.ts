@@ -6,30 +6,29 @@ import { madeOf } from "../../substance/internal";
 import { type Matter, matterOf } from "../contents/matter";
 import { less, Pot } from "../contents/pot";
 import type { Term } from "../contents/react";
-import { MIXED_HOT, SLOW_IN_ACID, WARM_IN_ACID } from "../data/firing";
+import { SLOW_IN_ACID, WARM_IN_ACID } from "../data/firing";
 import { added, type Reaction, reacted } from "../operation/add";
-import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
 import { isAcid, isAmmonia, isLye } from "../reaction/acids";
 import { isGas, isLedIn } from "../reaction/fluids";
-import { formulaFrom, type Species } from "../reaction/species";
+import type { Species } from "../reaction/species";
 import type { Material } from "../shelf/material";
+import { adding, alsoAdding, hasVessel } from "./adding";
 import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask";
 import { isSlowMetal } from "./feed-single";
-import { putInto, putWater, vesselIn } from "./filling";
-import { isAcidSalt, notWarmOf } from "./kind";
-import { nextPortion, warmedForStart } from "./late-start";
+import { putInto, putWater } from "./filling";
+import { isAcidSalt } from "./kind";
+import { warmedForStart } from "./late-start";
 import { escapes, leading } from "./leading";
-import { inTheWay } from "./mixed-hot";
 import { withOtherSolids } from "./other-solid";
 import { acidsUsed, baseLeft, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
 import { inOrder, sharesAnion } from "./roles";
-import { gasesIn, gasInRoom, notCaught, trapsFor } from "./trap";
-import { asRead } from "./weighing";
-import { about, asSolution, celsius, lasting, list, litres } from "./words";
+import { cooledFor, warmed, warmedLigand, warmestAsAdded } from "./tempering";
+import { gasesIn, gasInRoom, trapsFor } from "./trap";
+import { about, asSolution, litres } from "./words";
 
 const amountOf = ({ frame }: Bench, i: number): Quantity => frame.setting.materials[i]!.amountIn(frame.portions[i]!);
 
@@ -58,69 +57,6 @@ function split(
   }
   return { first, rest };
 }
-
-/** The second pack of what has been added from the first. */
-const alsoAdding = (bench: Bench, i: number): string =>
-  `${bench.frame.feeds[i]!.how === "solid" ? `Add the ${asRead(bench.frame.setting, bench.frame.portions[i]!)} of` : "Pour in the"} ${bench.name(i)} in the same way.`;
-
-/** The last material comes in, and everything reacts. */
-function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
-  const { feeds, roles, portions, setting } = bench.frame;
-  const name = bench.name(i);
-  const solid = feeds[i]!.how === "solid";
-  const alone = feeds[i]!.how === "solid" || (feeds[i]!.how === "solution" && !hasVessel(bench, i));
-  const what = alone ? `${asRead(setting, portions[i]!)} of ${name}` : asSolution(name);
-  const closed = isLast && isClosed(bench);
-  const verb = solid ? "Add" : closed ? "Let" : "Pour";
-  const into = solid
-    ? `the ${what}${closed ? ", the flask open for no longer than a portion takes," : ""}`
-    : closed
-      ? `the ${what} in from the dropping funnel`
-      : `the ${what} into the vessel`;
-  if (!isLast) return `${verb} ${into}, ${solid ? "" : "slowly and "}stirring.`;
-  const { gas, additionRate, heat: warming } = look;
-  const room = vesselIn(look);
-  const warmest = notWarmOf(setting.product.formula)?.upTo;
-  const cool =
-    roles[i] === "oxidiser" || (roles[i] === "reducer" && warmest !== undefined)
-      ? `, cooling from outside${warmest === undefined ? "" : `, never above ${warmest}`}`
-      : "rise" in warming && warming.rise.rise.toNumber("ΔK") >= 10
-        ? `; it warms by up to ${about(warming.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once`
-        : "";
-  if (gas.length === 0 || additionRate === undefined)
-    return solid || roles[i] === "oxidiser"
-      ? `${verb} ${into} in small portions, stirring${cool}${room}.`
-      : `${verb} ${into}, slowly and stirring${cool}${room}.`;
-  const least = lasting(additionRate.leastTime);
-  // Where heat sets the pace minutes mean nothing: the thermometer says when.
-  const isHot = "rise" in warming && warming.rise.rise.compare(planned("needsCooling")) > 0;
-  const over = least === undefined || isHot ? "" : ` over at least ${least}`;
-  const { sign, otherwise } = nextPortion(bench, i);
-  const wait = isHot
-    ? `until ${sign} and it is below ${celsius(planned("coolsDownTo"))} again, in a bath of cold water,`
-    : `until ${sign}`;
-  const volumes = gas.map((one) => `${litres(one.volume)} of ${one.formula}`).join(" and ");
-  const poison = notCaught(gasesLeft(bench));
-  const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
-  const portion = alone ? ` (${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))})` : "";
-  return `${verb} ${into} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${otherwise}${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}.`;
-}
-
-/** Gas that the pot has given off. */
-const gasesLeft = ({ drafts }: Bench) => drafts.filter(({ vessel }) => vessel === POT).flatMap(gasesIn);
-
-/** Less than the balance shows is parted by eye. */
-const portionShown = ({ hand, frame: { setting } }: Bench, portion: Quantity): string =>
-  portion.dimension === "volume"
-    ? `about ${hand.litres(portion)} each`
-    : portion.compare(setting.steps.mass) < 0
-      ? "equal parts, by eye"
-      : `about ${hand.grams(portion)} each`;
-
-const hasVessel = (bench: Bench, i: number): boolean => {
-  const feed = bench.frame.feeds[i]!;
-  return feed.how === "dissolve" || feed.how === "unknown" || (feed.how === "solution" && feed.dilution !== undefined);
-};
 
 const vesselOf = (bench: Bench, i: number): string => (hasVessel(bench, i) ? asSolution(bench.name(i)) : bench.name(i));
 
@@ -193,6 +129,7 @@ export function combine(bench: Bench): void {
     const isLast = at === rest.length - 1;
     // Charcoal that is to help an oxidiser along is there before it.
     if (isLast && roles[i] === "oxidiser") putAsides(bench, "charcoal");
+    if (i === speaker) cooledFor(bench, i);
     if (isLast) warmedForStart(bench, i);
     if (isLast && roles[i] === "metal salt") warmedLigand(bench);
     if (isLast && roles.includes("acid") && isOneOf(bench.material(i).form, ...WARM_IN_ACID.oxides))
@@ -213,6 +150,7 @@ export function combine(bench: Bench): void {
     const gases = gasesIn(outcome);
     const caught = trapsFor(bench, free === undefined ? gases : [...gases, free]);
     const done = added(before, other, outcome, isLast ? settle : undefined);
+    const warmest = warmestAsAdded(bench, i);
     const telling: Telling = {
       say: (look) =>
         isLedIn(bench.material(i))
@@ -226,7 +164,7 @@ export function combine(bench: Bench): void {
             })
           : stage === undefined && i !== speaker && alike(i)
             ? alsoAdding(bench, i)
-            : adding(bench, i, look, speaks),
+            : adding(bench, i, look, { isLast: speaks, warmest }),
       ...(hasVessel(bench, i) ? {} : { materials: [bench.name(i)], amounts: [bench.frame.portions[i]!] }),
       ...(isLast && isClosed(bench) && bench.frame.feeds[i]!.how !== "solid" && !isLedIn(bench.material(i))
         ? { apparatus: "dropping funnel" as const }
@@ -252,28 +190,6 @@ export function combine(bench: Bench): void {
   const { before, put } = bench.drafts.filter(({ vessel }) => vessel === POT).at(-1)!;
   bench.mixed = put.reduce((all, one) => all.plus(one.mass), before.mass);
   putAsides(bench, "charcoal");
-}
-
-/** A ligand that meets its metal hot. */
-function warmedLigand(bench: Bench): void {
-  const salt = inTheWay(bench.frame.setting, bench.frame.roles);
-  if (salt === undefined) return;
-  const at = exact(MIXED_HOT.at) as Quantity<"temperature">;
-  bench.did(POT, heat(bench.pot, at), {
-    target: at,
-    say: () =>
-      `Warm the contents to ${celsius(at)} and keep them there, stirring: cold, ${formulaFrom(salt).toUnicode()} precipitates and hardly dissolves again.`,
-  });
-}
-
-/** Acid that hardly takes an oxide in the cold. */
-function warmed(bench: Bench, name: string, to: string = WARM_IN_ACID.at): void {
-  const at = exact(to) as Quantity<"temperature">;
-  if (bench.pot.books.temperature.compare(at) >= 0) return;
-  bench.did(POT, heat(bench.pot, at), {
-    target: at,
-    say: () => `Warm the contents to ${celsius(at)} and keep them there: cold acid hardly dissolves the ${name}.`,
-  });
 }
 
 /** Share of oxygen in air. */

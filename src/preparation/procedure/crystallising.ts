@@ -171,7 +171,6 @@ export function crystallisingOf(
   const { product, temperature: room } = setting;
   const own = matterOf(product.formula);
   const bound = notWarmOf(product.formula);
-  const limit = bound?.upTo === undefined ? undefined : (exact(bound.upTo) as Temperature);
   const none = {
     water: undefined,
     thinner: 1,
@@ -181,11 +180,11 @@ export function crystallisingOf(
     asItForms: false,
     notBelow: undefined,
   };
-  if (limit !== undefined && limit.compare(room) <= 0) {
-    const missing = `${product.name} is not warmed in its liquor: ${bound!.why}`;
+  if (bound?.asItForms === true) {
+    const missing = `${product.name} is not warmed in its liquor: ${bound.why}`;
     return { ...none, hot: room, cold: room, cooling: { missing }, asItForms: true };
   }
-  const usual = limit ?? (planned("hot") as Temperature);
+  const usual = bound?.upTo === undefined ? (planned("hot") as Temperature) : (exact(bound.upTo) as Temperature);
   const asMeasured = before?.measured === true;
   const {
     cold: coldest,

@@ -1,10 +1,13 @@
 // How a solid is dissolved in water of its own: in how much, how warm, and why so. For a precipitation feeds are made thin,
 // for crystals hot and in little more than the least water.
 
-import { type Formula, molarMass } from "../../formula";
+import { type Formula, molarMass, parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
+import { anhydrousOf } from "../../hydrate";
+import { isOneOf } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
 import { type DissolvingWater, waterToDissolve } from "../../solubility";
+import { WITH_LYE } from "../data/with-lye";
 import { exact, planned } from "../planning/exact";
 import { isLye } from "../reaction/acids";
 import type { Material } from "../shelf/material";
@@ -93,6 +96,38 @@ export function isTooLittle(feed: Feed, material: Material, amount: Quantity): b
   return least !== undefined && least.water.compare(feed.dissolving.water) > 0;
 }
 
+/**
+ * A salt whose product comes out as it forms, so that all water costs some of it, and which a lye of the plan turns into one that
+ * dissolves better: warm, in what keeps it clear with the lye once it has cooled.
+ */
+function withLye({ form, species, shelf: { name } }: Material, i: number, feeding: Feeding): Feed | undefined {
+  const { setting, account, cold } = feeding;
+  const row = WITH_LYE.find(
+    ({ salt, lye }) => isOneOf(anhydrousOf(form), salt) && setting.materials.some((one) => isOneOf(one.form, lye)),
+  );
+  if (!cold || row === undefined) return undefined;
+  const { amount } = account.supplied[i]!;
+  const at = exact(row.at) as Quantity<"temperature">;
+  const becomes = parseFormula(row.becomes);
+  const each = exact(species.formula.count("B").toString()).dividedBy(exact(becomes.count("B").toString()));
+  const warm = leastWater(form, amount.times(molarMass(form)).to("g"), at);
+  const after = leastWater(becomes, amount.times(each).times(molarMass(becomes)).to("g"), setting.temperature);
+  if (warm === undefined || after === undefined) return undefined;
+  const least = warm.totalWater.compare(after.totalWater) > 0 ? warm.totalWater : after.totalWater;
+  const totalWater = least.times(planned("coldWaterFactor")).to("g") as Quantity<"mass">;
+  const water = waterToAdd(
+    totalWater.minus(crystalWaterOf(setting.materials[i]!, amount)),
+    `water to add = ${planned("coldWaterFactor")} times what keeps it as ${row.becomes} clear with the lye − crystal water`,
+  );
+  return {
+    material: name,
+    how: "dissolve",
+    at,
+    dissolving: { ...warm, water, totalWater, meltsInOwnWater: false },
+    why: `the lye keeps it dissolved as ${row.becomes}`,
+  };
+}
+
 /** A solid in water of its own, as much of it as the work asks for. */
 export function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   const { setting, account, roles } = feeding;
@@ -108,6 +143,8 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   const { name } = shelf;
   const { amount } = account.supplied[i]!;
   const { temperature, request } = setting;
+  const inLye = isStated(material) || request.waterFactor !== undefined ? undefined : withLye(material, i, feeding);
+  if (inLye !== undefined) return inLye;
   const at = (
     shelf.dissolve?.temperature === undefined
       ? crystals

@@ -3,7 +3,6 @@
 import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
 import { waterToDissolve } from "../../solubility";
-import { madeOf } from "../../substance/internal";
 import { type Entry, massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
@@ -18,6 +17,7 @@ import { type Bench, POT } from "./bench";
 import { filterHot } from "./clearing";
 import { isolateCrystals } from "./crystals";
 import { keptFrom } from "./keeping";
+import { spoiltByBoiling } from "./kind";
 import { inTheWay } from "./mixed-hot";
 import { isolatePrecipitate } from "./precipitate";
 import { filterAndRinse } from "./rinsing";
@@ -101,18 +101,18 @@ function keepingOthers({ pot, hand, frame: { setting } }: Bench): string {
       : `; ${first.name} crystallises with it`;
 }
 
-/** What brings crystals out of a liquor of which no figure is known, in words. */
+/** What brings crystals out of a liquor of which no figure is known, in words; heat only where the product bears it. */
 function otherwise(bench: Bench, antisolvent: Antisolvent): string {
-  const { product } = bench.frame.setting;
-  const isAmmine = madeOf(product.formula).ammonia;
+  const spoilt = spoiltByBoiling(bench.frame.setting.product.formula);
+  const never = spoilt === undefined ? "" : `; never boil it down: ${spoilt}`;
   if (antisolvent.volume !== undefined)
-    return `if nothing crystallises, ${isAmmine ? "" : "boil it down, or "}add up to ${bench.hand.litres(antisolvent.volume)} of alcohol, as much as there is liquor, slowly and stirring, once it is cold${isAmmine ? "; do not boil it down, the ammonia would leave" : ""}`;
-  if (antisolvent.oxidiser)
+    return `if nothing crystallises, ${spoilt === undefined ? "boil it down, or " : ""}add up to ${bench.hand.litres(antisolvent.volume)} of alcohol, as much as there is liquor, slowly and stirring, once it is cold${never}`;
+  if (spoilt === undefined && antisolvent.oxidiser)
     return "if nothing crystallises, evaporate it slowly in an open dish, never with alcohol: it is an oxidiser";
   const not = antisolvent.why === undefined ? "" : `; no alcohol: ${antisolvent.why}`;
-  return isAmmine
-    ? `if nothing crystallises, stand it in ice, covered, overnight; do not boil it down, the ammonia would leave${not}`
-    : `if nothing crystallises, boil it down a little at a time, until a drop of it crystallises on cold glass, and cool it again${keepingOthers(bench)}${not}`;
+  return spoilt === undefined
+    ? `if nothing crystallises, boil it down a little at a time, until a drop of it crystallises on cold glass, and cool it again${keepingOthers(bench)}${not}`
+    : `if nothing crystallises, cool it in ice to 0 to 5 °C, covered, scratch the glass or put a crystal of the salt in, and leave it overnight${never}${not}`;
 }
 
 export function isolate(bench: Bench): void {

@@ -10,7 +10,7 @@ import { constitutionOf } from "../../ion";
 import { isHydrogenAnion, isOneOf } from "../../ion/internal";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
-import { DIGESTED, NOT_WARM, type NotWarmRow } from "../data/products";
+import { DIGESTED, NOT_BOILED_DOWN, NOT_WARM, type NotWarmRow } from "../data/products";
 import { ANHYDRIDES } from "../data/unwilling-solids";
 import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { exact, planned } from "../planning/exact";
@@ -161,7 +161,7 @@ export const notWarmOf = (product: Formula): NotWarmRow | undefined =>
 const rememberedCold = /* @__PURE__ */ remembering<NotWarmRow | undefined>(200);
 
 function notWarmRow(product: Formula): NotWarmRow | undefined {
-  const { identity, anhydrousIdentity, ligands } = constitutionOf(product);
+  const { identity, anhydrousIdentity, ligands, groups: own } = constitutionOf(product);
   const elements = elementsIn(product.toString());
   const is = (text: string): boolean => {
     if (elementsIn(text) !== elements) return false;
@@ -169,9 +169,17 @@ function notWarmRow(product: Formula): NotWarmRow | undefined {
     return row.waters === 0 ? row.anhydrousIdentity === anhydrousIdentity : row.identity === identity;
   };
   return NOT_WARM.find(
-    ({ formulas, ammine }) => formulas.some(is) || (ammine && ligands.some(({ formula }) => formula === "NH3")),
+    ({ formulas, groups = [], ammine }) =>
+      formulas.some(is) ||
+      groups.some((name) => own.includes(name)) ||
+      (ammine && ligands.some(({ formula }) => formula === "NH3")),
   );
 }
+
+/** Why a liquor with a product is not boiled down; undefined where heat does it no harm. */
+export const spoiltByBoiling = (product: Formula): string | undefined =>
+  notWarmOf(product)?.why ??
+  NOT_BOILED_DOWN.find(({ groups }) => groups.some((name) => constitutionOf(product).groups.includes(name)))?.why;
 
 /** Does its liquor keep enough of a precipitate that it must not be warmed? By the table alone: what has no figure is as good as insoluble. */
 const isKeptWarm = (product: Formula): boolean => {
@@ -215,6 +223,6 @@ export function procedureOf(setting: Setting): Procedure {
   return {
     kind,
     basis: setting.request.procedure === undefined ? "from the equation" : "as asked for",
-    digestion: digestionOf(kind, setting.product.formula),
+    digestion: setting.wet ? digestionOf(kind, setting.product.formula) : undefined,
   };
 }

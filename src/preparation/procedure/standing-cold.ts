@@ -37,13 +37,15 @@ export function standCold(bench: Bench, cold: Quantity<"temperature">): void {
   }
   const mass = massOf(crystals?.own ?? coming[0]!);
   const why = notWarmOf(product.formula)?.why;
+  // with a figure: what is not in the crystals, which take water of the liquor along
+  const left = stays === undefined ? undefined : there.times(matter.molarMass).minus(mass).to("g");
   putAsides(bench, "seed");
   bench.did(POT, cool(bench.pot, cold, coming), {
     care: "isolating",
     target: cold,
     blank: "temperature",
     say: () =>
-      `Do not warm it${why === undefined ? "" : `: ${why}`}. Let it stand at ${celsius(cold)} or colder until no more crystallises: ${bench.hand.grams(mass)} of ${matter.name} in all${stays === undefined ? "" : `, and ${bench.hand.grams(stays)} stays dissolved`}${crystals === undefined ? "" : saidAlong(bench, crystals)}.`,
+      `Do not warm it${why === undefined ? "" : `: ${why}`}. Let it stand at ${celsius(cold)} or colder until no more crystallises, and scratch the glass or put a crystal of it in if none come: ${bench.hand.grams(mass)} of ${matter.name} in all${left === undefined ? "" : `, and ${bench.hand.grams(left)} stays dissolved`}${crystals === undefined ? "" : saidAlong(bench, crystals)}; in ice more comes.`,
   });
   filterAndRinse(bench, product.formula, mass, cold);
 }

@@ -1,4 +1,4 @@
-// Solubility of 436 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
+// Solubility of 437 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
 // solution (all water, crystal water included), near 1 atm. A curve bends wherever the solid in contact with it changes.
 // Every row keeps its source and how it is known; competing figures are kept beside the chosen ones.
 import { once } from "../../foundation/memo";
@@ -412,6 +412,7 @@ export const SOLUBILITY = /* @__PURE__ */ once((): readonly SolubilityRow[] => [
   { formula: "NaNO3", name: "sodium nitrate", solids: [{ waters: "0" }], points: [[0, "73.0"], [10, "79.9"], [20, "87.3"], [25, "91.2"], [30, "95.3"], [40, "104"], [50, "114"], [60, "124"], [70, "135"], [80, "148"], [90, "161"], [100, "176"]], source: "crcSolubility98", knownAs: "evaluated", solidsFrom: "polishPhases" },
   { formula: "NaNO2", name: "sodium nitrite", solids: [{ waters: "0" }], points: [[0, "72.1"], [10, "76.7"], [20, "82.1"], [25, "84.8"], [30, "88.0"], [40, "94.9"], [50, "103"], [60, "112"], [70, "122"], [80, "134"], [90, "147"], [100, "162"]], source: "crcSolubility98", knownAs: "evaluated" },
   { formula: "Na2C2O4", name: "sodium oxalate", solids: [{ waters: "0" }], points: [[0, "2.69"], [10, "3.04"], [20, "3.41"], [25, "3.61"], [30, "3.79"], [40, "4.17"], [50, "4.56"], [60, "4.94"], [70, "5.33"], [80, "5.72"], [90, "6.10"], [100, "6.47"]], source: "crcSolubility98", knownAs: "evaluated" },
+  { formula: "NaBO3", name: "sodium perborate", solids: [{ waters: "4" }], points: [[18, "1.13"], [20, "1.21"], [30, "1.93"]], source: "encyclopediaPerborate", knownAs: "compiled", alsoFrom: { source: "memory", at: [30] }, weak: true, note: "2.15 g of tetrahydrate in 100 mL at 18 °C, 23 g/L at 20 °C, 37 g/L at 30 °C (memory), taken as in 100 g of water; a compilation has one part in some 40, 1.3 g; it decomposes slowly in water, above 60 °C fast" },
   { formula: "NaClO4", name: "sodium perchlorate", solids: [{ waters: "1", upTo: "52.8" }, { waters: "0" }], points: [[0, "162"], [10, "179"], [20, "196"], [25, "205"], [30, "215"], [40, "238"], [50, "264"], [60, "286"], [70, "295"], [80, "307"], [90, "318"], [100, "329"]], source: "crcSolubility98", knownAs: "evaluated" },
   { formula: "NaIO4", name: "sodium periodate", solids: [{ waters: "3", upTo: "34.5" }, { waters: "0" }], points: [[25, "14.44"]], source: "crcSolubility98", knownAs: "evaluated" },
   { formula: "NaMnO4", name: "sodium permanganate", solids: [{ waters: "3" }], points: [[20, "90"]], source: "encyclopediaSolubility", knownAs: "compiled", weak: true, competing: [{ celsius: 20, value: "144", source: "memory" }], note: "may be a rounded lower limit" },

@@ -1,0 +1,89 @@
+// How the addition of one material is worded: in which portions, how fast, how cool, and what gas that gives.
+
+import type { Quantity } from "../../quantity";
+import { planned } from "../planning/exact";
+import { type Bench, type Look, POT } from "./bench";
+import { isClosed } from "./closed-flask";
+import { vesselIn } from "./filling";
+import { nextPortion } from "./late-start";
+import { gasesIn, notCaught } from "./trap";
+import { asRead } from "./weighing";
+import { about, asSolution, celsius, lasting, list, litres } from "./words";
+
+/** Does a material have a vessel of its own before it comes in? */
+export const hasVessel = (bench: Bench, i: number): boolean => {
+  const feed = bench.frame.feeds[i]!;
+  return feed.how === "dissolve" || feed.how === "unknown" || (feed.how === "solution" && feed.dilution !== undefined);
+};
+
+/** The second pack of what has been added from the first. */
+export const alsoAdding = (bench: Bench, i: number): string =>
+  `${bench.frame.feeds[i]!.how === "solid" ? `Add the ${asRead(bench.frame.setting, bench.frame.portions[i]!)} of` : "Pour in the"} ${bench.name(i)} in the same way.`;
+
+/** The last material comes in, and everything reacts. */
+export function adding(
+  bench: Bench,
+  i: number,
+  look: Look,
+  {
+    isLast,
+    warmest,
+  }: {
+    /** Everything reacts with it. */
+    readonly isLast: boolean;
+    /** How warm the vessel may get. */
+    readonly warmest: Quantity<"temperature"> | undefined;
+  },
+): string {
+  const { feeds, roles, portions, setting } = bench.frame;
+  const name = bench.name(i);
+  const solid = feeds[i]!.how === "solid";
+  const alone = feeds[i]!.how === "solid" || (feeds[i]!.how === "solution" && !hasVessel(bench, i));
+  const what = alone ? `${asRead(setting, portions[i]!)} of ${name}` : asSolution(name);
+  const closed = isLast && isClosed(bench);
+  const verb = solid ? "Add" : closed ? "Let" : "Pour";
+  const into = solid
+    ? `the ${what}${closed ? ", the flask open for no longer than a portion takes," : ""}`
+    : closed
+      ? `the ${what} in from the dropping funnel`
+      : `the ${what} into the vessel`;
+  if (!isLast) return `${verb} ${into}, ${solid ? "" : "slowly and "}stirring.`;
+  const { gas, additionRate, heat: warming } = look;
+  const room = vesselIn(look);
+  const cool =
+    roles[i] === "oxidiser" || (roles[i] === "reducer" && warmest !== undefined)
+      ? `, cooling from outside${warmest === undefined ? "" : `, never above ${celsius(warmest)}`}`
+      : "rise" in warming && warming.rise.rise.toNumber("ΔK") >= 10
+        ? `; it warms by up to ${about(warming.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once`
+        : "";
+  if (gas.length === 0 || additionRate === undefined)
+    return solid || roles[i] === "oxidiser"
+      ? `${verb} ${into} in small portions, stirring${cool}${room}.`
+      : `${verb} ${into}, slowly and stirring${cool}${room}.`;
+  const least = lasting(additionRate.leastTime);
+  // Where heat sets the pace minutes mean nothing: the thermometer says when.
+  const isHot = "rise" in warming && warming.rise.rise.compare(planned("needsCooling")) > 0;
+  const over = least === undefined || isHot ? "" : ` over at least ${least}`;
+  const { sign, otherwise } = nextPortion(bench, i);
+  const usual = planned("coolsDownTo") as Quantity<"temperature">;
+  const down = warmest !== undefined && warmest.compare(usual) < 0 ? warmest : usual;
+  const wait = isHot
+    ? `until ${sign} and it is below ${celsius(down)} again, in a bath of cold water,`
+    : `until ${sign}`;
+  const volumes = gas.map((one) => `${litres(one.volume)} of ${one.formula}`).join(" and ");
+  const poison = notCaught(gasesLeft(bench));
+  const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
+  const portion = alone ? ` (${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))})` : "";
+  return `${verb} ${into} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${otherwise}${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}.`;
+}
+
+/** Gas that the pot has given off. */
+const gasesLeft = ({ drafts }: Bench) => drafts.filter(({ vessel }) => vessel === POT).flatMap(gasesIn);
+
+/** Less than the balance shows is parted by eye. */
+const portionShown = ({ hand, frame: { setting } }: Bench, portion: Quantity): string =>
+  portion.dimension === "volume"
+    ? `about ${hand.litres(portion)} each`
+    : portion.compare(setting.steps.mass) < 0
+      ? "equal parts, by eye"
+      : `about ${hand.grams(portion)} each`;

@@ -1,0 +1,76 @@
+// The vessel brought to the temperature at which the next material is to come in.
+
+import { constitutionOf } from "../../ion";
+import { isOneOf } from "../../ion/internal";
+import type { Quantity } from "../../quantity";
+import { MIXED_HOT, POURED_COLD, WARM_IN_ACID } from "../data/firing";
+import { cool } from "../operation/cool";
+import { heat } from "../operation/heat";
+import { exact } from "../planning/exact";
+import { isAmmonia } from "../reaction/acids";
+import { formulaFrom } from "../reaction/species";
+import type { Material } from "../shelf/material";
+import { type Bench, POT } from "./bench";
+import { notWarmOf } from "./kind";
+import { inTheWay } from "./mixed-hot";
+import { celsius } from "./words";
+
+type Temperature = Quantity<"temperature">;
+
+/** A ligand that meets its metal hot. */
+export function warmedLigand(bench: Bench): void {
+  const salt = inTheWay(bench.frame.setting, bench.frame.roles);
+  if (salt === undefined) return;
+  const at = exact(MIXED_HOT.at) as Quantity<"temperature">;
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    say: () =>
+      `Warm the contents to ${celsius(at)} and keep them there, stirring: cold, ${formulaFrom(salt).toUnicode()} precipitates and hardly dissolves again.`,
+  });
+}
+
+/** Acid that hardly takes an oxide in the cold. */
+export function warmed(bench: Bench, name: string, to: string = WARM_IN_ACID.at): void {
+  const at = exact(to) as Quantity<"temperature">;
+  if (bench.pot.books.temperature.compare(at) >= 0) return;
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    say: () => `Warm the contents to ${celsius(at)} and keep them there: cold acid hardly dissolves the ${name}.`,
+  });
+}
+
+const isPouredCold = ({ form }: Material): boolean => isOneOf(form, ...POURED_COLD.formulas);
+
+/** Is free alkali in the vessel? */
+const isAlkaline = ({ pot }: Bench): boolean =>
+  pot.books.dissolved.some(
+    ({ matter: { formula } }) =>
+      isAmmonia(formula) ||
+      constitutionOf(formula).anions.some((anion) => POURED_COLD.alkaline.some((one) => one === anion.formula)),
+  );
+
+/** What warm liquor or alkali takes apart comes into a cooled vessel. */
+export function cooledFor(bench: Bench, i: number): void {
+  if (!isPouredCold(bench.material(i))) return;
+  const at = exact(POURED_COLD.from) as Temperature;
+  const { temperature } = bench.pot.books;
+  const isWarm = temperature.compare(at) > 0;
+  if (!isWarm && !isAlkaline(bench)) return;
+  bench.did(POT, cool(bench.pot, isWarm ? at : temperature), {
+    target: at,
+    say: () =>
+      `Cool it below ${celsius(at)}, in a bath of cold water, before the ${bench.name(i)} comes: ${POURED_COLD.why}.`,
+  });
+}
+
+/** How warm the vessel may get as a material comes in; undefined where nothing bounds it. */
+export function warmestAsAdded(bench: Bench, i: number): Temperature | undefined {
+  const product = notWarmOf(bench.frame.setting.product.formula)?.upTo;
+  const own = isPouredCold(bench.material(i))
+    ? isAlkaline(bench)
+      ? POURED_COLD.inAlkali
+      : POURED_COLD.elsewhere
+    : undefined;
+  const bounds = [product, own].flatMap((text) => (text === undefined ? [] : [exact(text) as Temperature]));
+  return bounds.sort((one, other) => one.compare(other))[0];
+}
