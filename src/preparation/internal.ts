@@ -21,5 +21,6 @@ export { inItsFacts, MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/
 export { revived } from "./request/revived";
 export { gasesThatMayCome } from "./safety/gases-that-may-come";
 
+export { firstCropOf, massInCrop } from "./verdict/crops";
 export { theoryLeft } from "./verdict/losses";
 export { isRun } from "./verdict/working";

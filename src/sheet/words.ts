@@ -159,6 +159,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   belowCharge: "less than was put in: something was lost, and the mass does not tell how much has reacted",
   shareDone: "share that has reacted, if nothing was lost = (mass - {start}) / {gain} =",
   ifItIs: "about {mass}",
+  untoldByMass: "{formula}, or as expected: the mass alone does not tell",
   heatLeaves: "{means}; a sample heated to constant mass leaves {share}, {residue}",
   heatLeavesWhere: "{means}; a sample heated to constant mass ({where}) leaves {share}, {residue}",
   wasteOf: "Waste and by-products",

@@ -105,6 +105,14 @@ function figuresOf(plan: Plan): Quantity[] {
     ...("rise" in plan.heat ? [plan.heat.rise.rise, plan.heat.rise.rise.negated()] : []),
     ...plan.dissolvingHeat.flatMap((one) => ("rise" in one ? [one.rise.rise] : [])),
     ...plan.candidates.map(({ theoreticalYield }) => theoreticalYield),
+    // of crystals another hydrate weighs what is in the crop of it, not its theory
+    ...plan.candidates.flatMap(({ theoreticalYield }) =>
+      last.after.solids.map(({ mass }) => {
+        const foreign = plan.steps.flatMap(({ ofAnotherBatch }) => ofAnotherBatch ?? []);
+        const own = foreign.reduce<Quantity>((all, one) => all.minus(one), mass);
+        return theoreticalYield.times(own.dividedBy(theory)).to("g");
+      }),
+    ),
     ...plan.candidates.flatMap(({ formula }) => leftByHeat(formula)),
     ...plan.waste.metals.map(({ mass }) => mass),
     ...plan.waste.vessels.flatMap(({ volume, contents, treatment }) => [

@@ -6,6 +6,7 @@ import type { Batch } from "../planning/batch";
 import { exact, lessThanAll, planned } from "../planning/exact";
 import { MOTHER, POT } from "../procedure/bench";
 import { isAtEquilibrium } from "../procedure/completeness";
+import type { Candidate } from "../reaction/candidates";
 
 /** Crops that the steps take: the first, and what boiling its liquor down brings. */
 function crops({ steps }: Batch): readonly Quantity[] {
@@ -24,6 +25,28 @@ export function grownBy(batch: Batch): Quantity | undefined {
   const isCooled = steps.some(({ operation, vessel }) => operation === "cool" && vessel === POT);
   if (own === undefined || !isCooled) return undefined;
   return crops(batch).reduce((sum, one) => sum.plus(one));
+}
+
+/** Crystals of the wanted form that the first cooling brings, without those of another batch; undefined where the steps do not say. */
+export function firstCropOf(batch: Pick<Batch, "isolation" | "product" | "steps">): Quantity | undefined {
+  if (batch.isolation.how !== "crystallise") return undefined;
+  const own = batch.steps.at(-1)?.after.solids.find(({ formula }) => formula === batch.product.formula)?.mass;
+  return own?.minus(ofOtherBatches(batch)).to("g");
+}
+
+/** Are two formulas, as they are printed, the same salt with any water? */
+export const isSameSalt = (one: string, other: string): boolean => one.split("·")[0] === other.split("·")[0];
+
+/** What a candidate weighs: of another hydrate so much of its theory as the crystals are of theirs, for the liquor keeps the same salt. */
+export function massInCrop(
+  { product }: Pick<Batch, "product">,
+  { formula, theoreticalYield }: Pick<Candidate, "formula" | "theoreticalYield">,
+  crop: Quantity | undefined,
+): Quantity {
+  const theory = product.theoreticalYield;
+  return crop === undefined || crop.compare(theory) >= 0 || !isSameSalt(formula, product.formula)
+    ? theoreticalYield
+    : theoreticalYield.times(crop).dividedBy(theory).to("g");
 }
 
 /** All the crystals that the steps bring, with what crystallises along; undefined where nothing is cooled or it is all of the theory. */

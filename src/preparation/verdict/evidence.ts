@@ -9,7 +9,7 @@ import { mayLeaveCrucible, staysInCrucible } from "../planning/in-the-crucible";
 import type { Hand } from "../procedure/words";
 import type { Candidate } from "../reaction/candidates";
 import { keptByWater } from "../reaction/fate";
-import { grownBy, ofOtherBatches, precipitatedOf } from "./crops";
+import { firstCropOf, grownBy, ofOtherBatches, precipitatedOf, yieldOfSteps } from "./crops";
 import { clearlyAbove } from "./difference";
 import type { Dryness } from "./dryness";
 import type { Loss } from "./losses";
@@ -47,11 +47,15 @@ function isOfPacks({ batch, observed: { setting } }: Evidence, formula: string):
 export const othersByFire = ({ batch, identity }: Pick<Evidence, "batch" | "identity">): readonly string[] =>
   identity === undefined || identity.remaining.includes(batch.product.formula) ? [] : identity.remaining;
 
-/** Crystals of the wanted form that the work itself gives; undefined where its steps do not say. */
-function cropOf({ batch, observed }: Evidence): Quantity | undefined {
-  const solids = batch.steps.at(-1)?.after.solids ?? [];
-  const own = solids.find(({ formula }) => formula === observed.setting.product.name)?.mass;
-  return own?.minus(ofOtherBatches(batch)).to("g");
+/** What the crystals are of all that was left, by the record or by the steps; undefined where neither says. */
+export function cropOf(evidence: Evidence): Quantity | undefined {
+  const { batch, observed } = evidence;
+  if (observed.crops > 1) return yieldOfSteps(batch);
+  if (observed.filtrateVolume === undefined) return firstCropOf(batch);
+  const { kept } = leastExplained(evidence);
+  return kept === undefined || batch.isolation.how !== "crystallise"
+    ? undefined
+    : batch.product.theoreticalYield.minus(kept).to("g");
 }
 
 /** The solid that by the equilibrium stands in place of the product, where none of that does: the sheet expects it. */
@@ -72,7 +76,7 @@ function keptByLiquor(evidence: Evidence): Quantity | undefined {
   const washed = batch.washing !== undefined && "plan" in batch.washing ? batch.washing.plan.productLost : undefined;
   const { completeness } = batch;
   const inLiquor = completeness !== undefined && "dissolved" in completeness ? completeness.dissolved : undefined;
-  const crop = batch.isolation.how === "crystallise" && volume === undefined ? cropOf(evidence) : undefined;
+  const crop = volume === undefined ? firstCropOf(batch) : undefined;
   const kept =
     volume !== undefined
       ? keptByWater(product.formula, asMassOfWater(volume), temperature)

@@ -3,9 +3,10 @@
 import type { Quantity } from "../../quantity";
 import type { IdentityCandidate } from "../identity/types";
 import { exact, lessThanAll, planned } from "../planning/exact";
-import { isOnBooksOnly } from "../reaction/candidates";
+import { type Candidate, isOnBooksOnly } from "../reaction/candidates";
 import type { Setting } from "../request/setting";
 import { nextByFire } from "./by-fire";
+import { isSameSalt, massInCrop } from "./crops";
 import {
   belief,
   COVERAGE,
@@ -18,6 +19,7 @@ import {
 } from "./difference";
 import {
   afterLosses,
+  cropOf,
   type Evidence,
   leastExplained,
   madeInPlace,
@@ -59,6 +61,10 @@ function leftInLiquor(evidence: Evidence): Quantity {
   return kept?.dividedBy(evidence.batch.product.theoreticalYield) ?? exact("0");
 }
 
+/** What a candidate weighs in the crystals that the liquor let go. */
+const asCrop = (evidence: Evidence, candidate: Pick<Candidate, "formula" | "theoreticalYield">): Quantity =>
+  massInCrop(evidence.batch, candidate, cropOf(evidence));
+
 /** Other formulas for the same metal whose theory covers the mass, handling allowed for. */
 export function otherFormulas(evidence: Evidence): Finding[] {
   const { batch, grams, handlingLoss, identity, observed } = evidence;
@@ -67,7 +73,11 @@ export function otherFormulas(evidence: Evidence): Finding[] {
   const usual = lessThanAll(handlingLoss).minus(leftInLiquor(evidence));
   return evidence.candidates.flatMap((candidate): Finding[] => {
     if (candidate.wanted || (evidence.onlyByTest.has(candidate.formula) && !isTested)) return [];
-    const theory = afterLosses(evidence, candidate.theoreticalYield).plus(staysInFire(evidence));
+    const all = afterLosses(evidence, candidate.theoreticalYield).plus(staysInFire(evidence));
+    // crystals that weigh more than the crop did not leave in the liquor what the steps say
+    const crop = leftInLiquor(evidence).isPositive() ? all : afterLosses(evidence, asCrop(evidence, candidate));
+    const isCrop = crop.compare(all) < 0 && !clearlyAbove(evidence.dry, crop);
+    const theory = isCrop ? crop : all;
     const byFire = identity?.candidates.find((c) => c.formula === candidate.formula);
     // Water that ignition finds beside the formula is no part of it.
     const dry = byFire?.fits === true ? evidence.dry.times(lessThanAll(byFire.water)).to("g") : evidence.dry;
@@ -83,7 +93,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     const share = byFire?.share;
     // What was put in dry and is not done yet is reported with the materials.
     if (batch.isolation.how === "residue" && isMaterial(observed.setting, candidate.formula)) return [];
-    const hydrate = candidate.formula.split("·")[0] === wantedSolid.toUnicode().split("·")[0];
+    const hydrate = isSameSalt(candidate.formula, wantedSolid.toUnicode());
     const byAssay =
       titrated === undefined ? "" : `; the titration ${titrated >= EXCLUDED ? "agrees" : "contradicts it"}`;
     const byLoss = `${share === undefined ? "" : `; by ignition ${(100 * share).toFixed(0)} % likely`}${byAssay}`;
@@ -94,7 +104,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     return [
       {
         code,
-        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${candidate.formula}${withRest(evidence, theory)}${asPlanned}${byLoss}`,
+        text: `${grams(dry)} is ${percent(ratio)} of ${isCrop ? "what the crop by the steps weighs as" : "the theory for"} ${candidate.formula}${withRest(evidence, theory)}${asPlanned}${byLoss}`,
         mass: candidate.theoreticalYield,
         figure: ratio,
         likelihood: byMass * likelihoodOfTests(byFire) * (titrated ?? 1),
@@ -162,7 +172,8 @@ export function exactHits(evidence: Evidence): Finding[] {
   const u = dry.standardUncertainty?.times(COVERAGE) ?? 0;
   return evidence.candidates.flatMap(({ formula, wanted, theoreticalYield }): Finding[] => {
     if (wanted || evidence.onlyByTest.has(formula)) return [];
-    const theory = afterLosses(evidence, theoreticalYield);
+    const crop = asCrop(evidence, { formula, theoreticalYield });
+    const theory = afterLosses(evidence, crop);
     const off = dry.minus(theory).in("g").abs();
     if (off.greaterThan(theory.times(planned("exactHit")).in("g")) && off.greaterThan(u)) return [];
     const titrated = assayLikelihood(evidence, theoreticalYield) ?? 1;
@@ -170,11 +181,11 @@ export function exactHits(evidence: Evidence): Finding[] {
     const hit = theory.times(planned("exactHit"));
     const likelihood = likelihoodWithin(dry, theory.minus(hit), theory.plus(hit)) * titrated;
     const ratio = dry.dividedBy(theory).to("%");
-    const isHydrate = formula.split("·")[0] === batch.product.formula.split("·")[0];
+    const isHydrate = isSameSalt(formula, batch.product.formula);
     return [
       {
         code: isHydrate ? "other-hydrate-fits" : "other-formula-fits",
-        text: `${grams(dry)} is also just what ${formula} gives: ${percent(ratio)} of its theory`,
+        text: `${grams(dry)} is also just what ${formula} gives${crop === theoreticalYield ? `: ${percent(ratio)} of its theory` : ` in the crop of the steps: ${percent(ratio)} of that`}`,
         mass: theoreticalYield,
         figure: ratio,
         likelihood,

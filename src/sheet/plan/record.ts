@@ -2,6 +2,7 @@
 import { parseFormula } from "../../formula";
 import type { Plan } from "../../preparation";
 import {
+  firstCropOf,
   type Gain,
   gainOf,
   goneByItselfIn,
@@ -11,6 +12,7 @@ import {
   isKeptDark,
   leftOnIgnition,
   list,
+  massInCrop,
   mayLeaveCrucible,
   staysInCrucible,
   withGelWater,
@@ -84,14 +86,22 @@ function gelMost(plan: Plan): Quantity | undefined {
 const wasShrunk = ({ isolation, steps }: Plan): boolean =>
   isolation.how === "crystallise" || steps.some(({ operation }) => operation === "concentrate");
 
-/** About a mass, or from what is left of it where some of it may have been water. */
-function massOf(on: OnPaper, most: Quantity, water: Quantity): string {
-  const { words } = on;
-  const hand = handFor(on);
-  const mass = hand.grams(most);
-  return water.isPositive()
-    ? filled(words.within, { low: bare(hand.grams(most.minus(water))), high: mass })
-    : filled(words.ifItIs, { mass });
+/** What another formula weighs, less where some of it may have been water; in words where the mass does not tell it. */
+function candidateRow(on: OnPaper, other: Plan["candidates"][number]): string[] {
+  const { plan, words } = on;
+  const { grams: shown } = handFor(on);
+  const { low, high } = expectedOf(plan);
+  const most = massInCrop(plan, other, firstCropOf(plan)).plus(staysInCrucible(plan));
+  const least = most.minus(mayLeaveCrucible(plan));
+  const mass = shown(most);
+  const isInside = most.compare(low) >= 0 && least.compare(high) <= 0;
+  const { formula } = other;
+  return [
+    shown(least) === mass
+      ? filled(words.ifItIs, { mass })
+      : filled(words.within, { low: bare(shown(least)), high: mass }),
+    meaning(on, isInside ? filled(words.untoldByMass, { formula }) : formula, formula),
+  ];
 }
 
 /** What the mass found says, before any candidate is looked at. */
@@ -105,7 +115,6 @@ function keyRows(on: OnPaper): string[][] {
   const most = gelMost(plan);
   const gel = most === undefined ? undefined : hand.grams(most);
   const others = plan.candidates.filter(({ wanted }) => !wanted);
-  const stays = staysInCrucible(plan);
   const within = low === high ? high : filled(words.within, { low: bare(low), high });
   if (isOpen)
     return [
@@ -123,10 +132,7 @@ function keyRows(on: OnPaper): string[][] {
       : []),
     [within, untold(on) ?? meaning(on, words.consistent, plan.product.formula)],
     [filled(words.below, { mass: low }), words.lost],
-    ...others.map(({ formula, theoreticalYield }) => [
-      massOf(on, theoreticalYield.plus(stays), mayLeaveCrucible(plan)),
-      meaning(on, formula, formula),
-    ]),
+    ...others.map((other) => candidateRow(on, other)),
   ];
 }
 
