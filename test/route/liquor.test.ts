@@ -138,7 +138,10 @@ describe("what does not crystallise at a bench", () => {
 
   it("works hot where another carbonate would settle in the cold (hydromagnesite from 50 °C on)", () => {
     const [step] = first("Mg5(CO3)4(OH)2·4H2O", "MgSO4·7H2O", "Na2CO3").steps;
-    expect(step!.plan.temperature.toNumber("°C")).toBe(60);
+    // the plan itself mixes it hot, in a room as any other
+    expect(
+      step!.plan.steps.some(({ target }) => target?.dimension === "temperature" && target.toNumber("°C") > 89),
+    ).toBe(true);
     expect(step!.plan.steps.at(-1)!.after.solids[0]!.formula).toBe("Mg₅(CO₃)₄(OH)₂·4H₂O");
     expect(step!.yield.toNumber()).toBeGreaterThan(0.85);
     expect(benchSheet(step!.plan)).toContain("in the cold another solid settles");

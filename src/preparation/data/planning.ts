@@ -71,6 +71,7 @@ export const PLANNING = {
   kilnSlip: { value: "300 ΔK", what: "most by which a kiln or burner that was set for a firing runs too hot", source: "commonPractice" },
   gentle: { value: "40 °C", what: "highest for a hydrate or an ammine whose first loss is not tabulated", source: "commonPractice" },
   overheated: { value: "400 °C", what: "highest that a product meant to be dried meets by mistake: a hot plate, an oven for bread", source: "commonPractice" },
+  madeHot: { value: "90 °C", what: "is where a precipitate that forms only in the heat is mixed and kept", source: "commonPractice" },
   hot: { value: "80 °C", what: "a solution that is to crystallise, hot but not boiling", source: "commonPractice" },
   leastMarks: { value: "5", what: "marks of the measuring cylinder and less are too little water to boil off for a second crop", source: "commonPractice" },
   lostByRinsing: { value: "20 %", what: "of the crystals and more is too much to lose by rinsing", source: "commonPractice" },

@@ -12,7 +12,8 @@ import type { Setting } from "../request/setting";
 export const oxideFromWater: (formula: Formula) => OxideFromWaterRow | undefined =
   /* @__PURE__ */ bySubstance(OXIDES_FROM_WATER);
 
-const isOxide = (formula: Formula): boolean => {
+/** Is it a metal with oxygen and nothing else? */
+export const isOxide = (formula: Formula): boolean => {
   const { anions, cations } = constitutionOf(formula);
   return cations.length > 0 && anions.length > 0 && anions.every((one) => one.formula === "O^2-");
 };

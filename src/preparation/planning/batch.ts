@@ -14,7 +14,7 @@ import { crystallisingOf } from "../procedure/crystallising";
 import { dropTestFor } from "../procedure/drop-test";
 import { feedsOf } from "../procedure/feeds";
 import { type Dissolved, isolationOf, type WashSchedule } from "../procedure/isolation";
-import { kindOf, notWarmOf } from "../procedure/kind";
+import { kindOf, mixedHotAt, notWarmOf } from "../procedure/kind";
 import { mixedOf, workOf } from "../procedure/procedures";
 import { isByLye, type Role, ranksOf, rolesOf } from "../procedure/roles";
 import { type ProcedureStep, stepsOf } from "../procedure/step";
@@ -166,6 +166,7 @@ export function batchOf(
         cold:
           (batch.isolation.how !== "precipitate" && notWarmOf(product.formula)?.asItForms === true) ||
           (setting.wet && (staysInWater(product.formula) || setting.materials.some(isLedIn))),
+        mixedHot: batch.isolation.how === "precipitate" ? mixedHotAt(setting, kind) : undefined,
         target:
           batch.isolation.how === "crystallise"
             ? waterAtFirst(setting, batch.crystallising, batch.isolation.waterToSaturate)

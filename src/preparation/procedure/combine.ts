@@ -26,7 +26,7 @@ import { escapes, leading } from "./leading";
 import { withOtherSolids } from "./other-solid";
 import { acidsUsed, baseLeft, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
 import { inOrder, sharesAnion } from "./roles";
-import { cooledFor, warmed, warmedLigand, warmestAsAdded } from "./tempering";
+import { cooledFor, warmed, warmedForProduct, warmedLigand, warmestAsAdded } from "./tempering";
 import { gasesIn, gasInRoom, trapsFor } from "./trap";
 import { about, asSolution, litres } from "./words";
 
@@ -131,6 +131,7 @@ export function combine(bench: Bench): void {
     if (isLast && roles[i] === "oxidiser") putAsides(bench, "charcoal");
     if (i === speaker) cooledFor(bench, i);
     if (isLast) warmedForStart(bench, i);
+    if (isLast) warmedForProduct(bench);
     if (isLast && roles[i] === "metal salt") warmedLigand(bench);
     if (isLast && roles.includes("acid") && isOneOf(bench.material(i).form, ...WARM_IN_ACID.oxides))
       warmed(bench, bench.name(i));

@@ -128,6 +128,13 @@ function withLye({ form, species, shelf: { name } }: Material, i: number, feedin
   };
 }
 
+/** As warm as the batch is mixed, or the room where no figure is known so hot. */
+function hotEnough(form: Formula, amount: Quantity, { mixedHot, setting }: Feeding): Quantity<"temperature"> {
+  const mass = amount.times(molarMass(form)).to("g");
+  const isKnown = mixedHot !== undefined && leastWater(form, mass, mixedHot) !== undefined;
+  return isKnown ? mixedHot : setting.temperature;
+}
+
 /** A solid in water of its own, as much of it as the work asks for. */
 export function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   const { setting, account, roles } = feeding;
@@ -142,7 +149,7 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   const { shelf, form, formName } = material;
   const { name } = shelf;
   const { amount } = account.supplied[i]!;
-  const { temperature, request } = setting;
+  const { request } = setting;
   const inLye = isStated(material) || request.waterFactor !== undefined ? undefined : withLye(material, i, feeding);
   if (inLye !== undefined) return inLye;
   const at = (
@@ -151,7 +158,7 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
         ? planned("hot")
         : isWarm
           ? planned("coolsDownTo")
-          : temperature
+          : hotEnough(form, amount, feeding)
       : quantity(shelf.dissolve.temperature as Quantity)
   ) as Quantity<"temperature">;
   const least = request.waterFactor ?? planned(crystals ? "hotWaterFactor" : "coldWaterFactor").value.toString();

@@ -103,7 +103,8 @@ export function feedOf(material: Material, i: number, feeding: Feeding): Feed {
   if (form.symbols.length === 1) return asSolid(`${formName} goes into solution only as it reacts`);
   const fate = fateOf(form, temperature);
   if (fate.precipitated === true) return asSolid(`${fate.why}: stir it in as a solid`);
-  if (roles[i] === "gas-giving base" && !isStated(material))
+  // hot, both go together as solutions
+  if (roles[i] === "gas-giving base" && !isStated(material) && feeding.mixedHot === undefined)
     return asSolid(`${formName} gives off gas: it goes in dry, in portions`, fate.precipitated === false);
   const feed = dissolved(material, i, feeding);
   if (feed.how !== "unknown" || !takesTheWater(setting)) return feed;

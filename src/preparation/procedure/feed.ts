@@ -60,6 +60,8 @@ export interface Feeding {
   readonly precipitates: boolean;
   /** What crystallises is not warmed, or a gas is led in: feeds are made cold, and strong. */
   readonly cold: boolean;
+  /** Temperature that a precipitate is mixed at where it forms only in the heat. */
+  readonly mixedHot: Quantity<"temperature"> | undefined;
   /** All the water the liquor should have at the end, where that is known. */
   readonly target: Quantity | undefined;
   /** For a run: the feeds of its plan, and which of them nothing changed. A run has the water that the plan prescribes. */

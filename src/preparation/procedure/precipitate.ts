@@ -6,7 +6,6 @@ import { type Quantity, sum } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
-import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { filterCake } from "../operation/filter";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
@@ -16,7 +15,7 @@ import { type Bench, POT } from "./bench";
 import type { Completeness } from "./completeness";
 import { dropTestFor } from "./drop-test";
 import { liquorHeldBy, settles, washingOf } from "./isolation";
-import { digestionOf } from "./kind";
+import { digestionOf, keptAt } from "./kind";
 import { protectionOf } from "./protection";
 import { washCake } from "./wash-cake";
 import { about, list, nearly } from "./words";
@@ -41,11 +40,10 @@ export function isolatePrecipitate(bench: Bench): void {
   const { setting, kind, roles } = bench.frame;
   const { product, temperature } = setting;
   const { cake } = bench;
-  const digestion = digestionOf(kind, product.formula);
-  const turnsAt = kind === "precipitation" ? oxideFromWater(product.formula)?.turns?.at : undefined;
-  if (turnsAt !== undefined) {
-    const at = exact(`${turnsAt} °C`) as Quantity<"temperature">;
-    bench.did(POT, heat(bench.pot, at), { target: at, say: () => `${capital(digestion!)}.` });
+  const digestion = digestionOf(kind, product.formula, temperature);
+  const hot = keptAt(kind, product.formula, temperature);
+  if (hot !== undefined) {
+    bench.did(POT, heat(bench.pot, hot.at), { target: hot.at, say: () => `${capital(hot.text)}.` });
   } else if (digestion !== undefined) {
     const kept = protectionOf(product.formula, "standing");
     bench.did(POT, hold(bench.pot), { say: () => `${capital(digestion)}${kept === undefined ? "" : `; ${kept}`}.` });

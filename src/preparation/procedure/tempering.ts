@@ -11,7 +11,7 @@ import { isAmmonia } from "../reaction/acids";
 import { formulaFrom } from "../reaction/species";
 import type { Material } from "../shelf/material";
 import { type Bench, POT } from "./bench";
-import { notWarmOf } from "./kind";
+import { mixedHotAt, notWarmOf } from "./kind";
 import { inTheWay } from "./mixed-hot";
 import { celsius } from "./words";
 
@@ -26,6 +26,17 @@ export function warmedLigand(bench: Bench): void {
     target: at,
     say: () =>
       `Warm the contents to ${celsius(at)} and keep them there, stirring: cold, ${formulaFrom(salt).toUnicode()} precipitates and hardly dissolves again.`,
+  });
+}
+
+/** A precipitate that forms only in the heat comes into a hot vessel. */
+export function warmedForProduct(bench: Bench): void {
+  const { setting, kind, isolation } = bench.frame;
+  const at = isolation.how === "precipitate" ? mixedHotAt(setting, kind) : undefined;
+  if (at === undefined || bench.pot.books.temperature.compare(at) >= 0) return;
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    say: () => `Warm the contents to ${celsius(at)}: in the cold another solid settles.`,
   });
 }
 
