@@ -1,5 +1,5 @@
 // Copper turns copper(II) chloride into copper(I) chloride, which precipitates; what is left of the metal is lifted out of it.
-import { planPreparation } from "preparative";
+import { evaluateRun, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 
 describe("the metal of a redox reaction that gives a precipitate", () => {
@@ -61,5 +61,52 @@ describe("the metal over in a displacement", () => {
     );
     expect(texts(plan, /^Lift out/)).toEqual([]);
     expect(plan.steps.at(-1)!.text).toMatch(/^Weigh the dry Ag: 63.5 g at 100 % yield, and with it 3.8 g of Cu/);
+  });
+});
+
+// 16.0 g / 331.21 g/mol = 0.0483 mol: 10.0 g of lead and 3.16 g of zinc; 3.8 g are weighed, 0.6 g is over, and no acid takes it from lead
+describe("metal over beside lead", () => {
+  const lead = (name: string) =>
+    planPreparation({
+      equation: "Pb(NO3)2 + Zn -> Pb + Zn(NO3)2",
+      product: "Pb",
+      materials: [
+        { name: "lead nitrate", form: "Pb(NO3)2" },
+        { name, form: "Zn", excess: "20 %" },
+      ],
+      scale: { product: "10 g" },
+      readability: { mass: "0.1 g" },
+    });
+  const weighed = (name: string): string => lead(name).steps.at(-1)!.text;
+
+  it("is lifted out where its name says pieces, and is no part of what is weighed", () => {
+    for (const name of ["zinc strip", "zinc granules", "zinc foil", "zinc turnings"])
+      expect(weighed(name), name).toMatch(/^Weigh the dry Pb: 10\.0 g at 100 % yield\. /);
+    const plan = lead("zinc strip");
+    const texts = plan.steps.map(({ text }) => text);
+    expect(texts.find((text) => text.startsWith("Lift out"))).toBe(
+      "Lift out what is left of the zinc strip, about 0.6 g, and rinse it over the vessel.",
+    );
+    expect(texts.join("\n")).not.toContain("what is left as powder");
+    const heavy = evaluateRun(plan, { dried: "10.7 g" }).verdict;
+    expect(heavy[0]!.code).toBe("wet");
+    expect(heavy.find(({ code }) => code === "unreacted")!.text).toMatch(
+      /is left by the calculation and was to be taken/,
+    );
+  });
+
+  it("stays as powder, or where nothing is said of it", () => {
+    for (const name of ["zinc powder", "zinc dust", "zinc", "zinc filings", "zinc wool"])
+      expect(weighed(name), name).toMatch(/10\.0 g at 100 % yield, and with it 0\.6 g of Zn, 10\.7 g in all/);
+  });
+
+  // common practice, no source: the sponge oxidises damp and warms itself
+  it("and the sponge is kept from air until it is dry", () => {
+    const text = lead("zinc strip")
+      .steps.map((one) => one.text)
+      .join("\n");
+    expect(text).toMatch(/sucking off, only until the water is gone: no air is sucked through it/);
+    expect(text).toMatch(/Wash the last time with .* of alcohol/);
+    expect(text).toMatch(/only then dry it in a desiccator, or in a closed jar/);
   });
 });

@@ -5,6 +5,7 @@ import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
+import { solidFormsIn } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import type { Term } from "../contents/react";
@@ -58,16 +59,27 @@ function rowFor({ frame: { setting } }: Bench, i: number): AcidTakesRow | undefi
   return symbols.length === 1 && left.includes(symbols[0]!) ? row : undefined;
 }
 
-/** What becomes of powder of a metal that is over. */
+/** Is a metal named as pieces, by name or note of its pack, and as nothing finer? */
+function isInPieces(bench: Bench, i: number): boolean {
+  const { name, note = "" } = bench.material(i).shelf;
+  return solidFormsIn(`${name} ${note}`).join() === "massive";
+}
+
+/** What becomes of powder of a metal that is over; pieces are lifted out in a step of their own. */
 export const powderLeft = (bench: Bench, i: number): string =>
-  rowFor(bench, i) === undefined ? " and lift them out; what is left as powder stays in the product" : "";
+  rowFor(bench, i) === undefined && !isInPieces(bench, i)
+    ? " and lift them out; what is left as powder stays in the product"
+    : "";
 
 /** Take what is left of a metal out of the product, where dilute acid does. */
 export function takeOutMetal(bench: Bench, i: number): void {
   const { setting, account } = bench.frame;
   const { name } = setting.product;
   const row = rowFor(bench, i);
-  if (row === undefined) return;
+  if (row === undefined) {
+    if (isInPieces(bench, i)) liftOut(bench, i);
+    return;
+  }
   const { terms, metals, acids } = takingOf(row);
   const extent = account.supplied[i]!.left.dividedBy(exact(String(metals)));
   // Metal powder coats itself: the liquor is made sour enough to eat through, whatever the sum asks for.

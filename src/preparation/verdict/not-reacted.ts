@@ -31,7 +31,7 @@ export function unreacted(evidence: Evidence, over: Quantity): Finding[] {
       return [
         {
           code: "unreacted",
-          text: `${grams(left)} of ${shelf.name} is left by the calculation and stays with the product${enough ? `: ${percent(part, 2)} of it would explain the mass` : ", which is not enough to explain the mass"}`,
+          text: `${grams(left)} of ${shelf.name} is left by the calculation and ${isTakenOut(batch, formName) ? "was to be taken out" : "stays with the product"}${enough ? `: ${percent(part, 2)} of it would explain the mass` : ", which is not enough to explain the mass"}`,
           mass: left,
           figure: part.to("%"),
           likelihood: likelihoodWithin(over, exact("0 g"), left) * (byFire ?? 1),
@@ -60,6 +60,12 @@ export function unreacted(evidence: Evidence, over: Quantity): Finding[] {
     ];
   });
 }
+
+/** Is what is left of a solid taken out of the vessel by a step? */
+const isTakenOut = ({ steps }: Evidence["batch"], name: string): boolean =>
+  steps.some(({ left }) =>
+    left.some(({ what, contents }) => what === "residue" && contents.solids.some(({ formula }) => formula === name)),
+  );
 
 /** What fire leaves as it is: each gram of it in the pack weighs more than the product of a gram of feed. */
 export function inertMatter(evidence: Evidence, over: Quantity): Finding[] {
