@@ -790,7 +790,7 @@ export const BENCH_PREPARATIONS: readonly BenchPreparation[] = [
   },
   {
     id: "ni-dimethylglyoximate",
-    kind: "other",
+    kind: "precipitation",
     recipe: {
       equation: "NiSO4·6H2O + 2 C4H8N2O2 + 2 NH3 -> Ni(C4H7N2O2)2 + (NH4)2SO4 + 6 H2O",
       product: "Ni(C4H7N2O2)2",

@@ -203,3 +203,70 @@ describe("a salt without a hot figure that no hydrate is known of", () => {
     expect(words(plan)).toMatch(/until it sets to crystals .*; how much of it crystallises on cooling is not known/);
   });
 });
+
+describe("lithium carbonate, 1.35 g in 100 g of water at 20 °C and 0.86 g at 80 °C", () => {
+  const plan = planPreparation({
+    equation: "2 LiCl + Na2CO3 -> Li2CO3 + 2 NaCl",
+    product: "Li2CO3",
+    materials: [
+      { name: "lithium chloride", form: "LiCl" },
+      { name: "soda", form: "Na2CO3" },
+    ],
+    scale: { material: "lithium chloride", portion: "4.24 g" },
+  });
+
+  it("is evaporated because it dissolves less hot than cold, which is no missing figure", () => {
+    expect(words(plan)).toMatch(/it dissolves less hot than cold, and crystallises as the water goes/);
+    expect(words(plan)).not.toMatch(/is not known/);
+  });
+
+  it("above its theory is not explained by a liquor that keeps less than nothing", () => {
+    // 4.24 g are 0.100 mol: 3.69 g of 73.9 g/mol
+    const { verdict } = evaluateRun(plan, { dried: "3.9 g" });
+    expect(verdict.map(({ text }) => text).join()).not.toMatch(/-\d/);
+    expect(verdict.map(({ code }) => code)).not.toContain("boiled-further");
+    expect(found(evaluateRun(plan, { dried: "3.6 g" }), "boiled-further")).toHaveLength(1);
+  });
+});
+
+describe("ammonium metavanadate, fired", () => {
+  it("is kept hot enough for the last of its ammonia (450 to 500 °C: common practice, from memory)", () => {
+    const plan = planPreparation({
+      equation: "2 NH4VO3 -> V2O5 + 2 NH3 + H2O",
+      product: "V2O5",
+      materials: [{ name: "ammonium vanadate", form: "NH4VO3" }],
+      scale: { material: "ammonium vanadate", portion: "10.0 g" },
+      acknowledge: [],
+    });
+    expect(words(plan)).toMatch(/Heat slowly to 450 °C/);
+  });
+});
+
+describe("red nickel from dimethylglyoxime", () => {
+  it("is filtered off, the best known precipitate of nickel (common practice, no source)", () => {
+    const plan = planPreparation({
+      equation: "NiSO4 + 2 C4H8N2O2 + 2 NH3 -> Ni(C4H7N2O2)2 + (NH4)2SO4",
+      product: "Ni(C4H7N2O2)2",
+      materials: [
+        { name: "nickel sulfate", form: "NiSO4·6H2O" },
+        { name: "glyoxime", form: "C4H8N2O2" },
+        { name: "ammonia", form: "NH3", strength: "10 %", excess: "10 %" },
+      ],
+      scale: { material: "nickel sulfate", portion: "2.0 g" },
+    });
+    expect(plan.isolation.how).toBe("precipitate");
+    expect(words(plan)).not.toMatch(/boil it down/);
+  });
+});
+
+describe("cobalt carbonate, roasted", () => {
+  it("is Co3O4 at 700 °C, below 900 °C where that gives oxygen back (from memory)", () => {
+    const plan = planPreparation({
+      equation: "6 CoCO3 + O2 -> 2 Co3O4 + 6 CO2",
+      product: "Co3O4",
+      materials: [{ name: "cobalt carbonate", form: "CoCO3" }],
+      scale: { material: "cobalt carbonate", portion: "12.0 g" },
+    });
+    expect(words(plan)).toMatch(/Heat slowly to 700 °C, and not to 900 °C, where it changes again/);
+  });
+});

@@ -51,6 +51,8 @@ export const FIRED_IN_AIR: readonly FiredInAirRow[] = [
   { feed: "PbO", product: "Pb3O4", at: "480", source: "memory" },
   { feed: "BaO", product: "BaO2", at: "550", source: "memory" },
   { feed: "CoO", product: "Co3O4", at: "700", source: "memory" },
+  { feed: "CoCO3", product: "Co3O4", at: "700", source: "memory" },
+  { feed: "Co(OH)2", product: "Co3O4", at: "700", source: "memory" },
   { feed: "Cu", product: "CuO", at: "700", source: "memory" },
 ];
 

@@ -24,6 +24,12 @@ export const SOLUBLE_CYANIDOFERRATES: readonly { readonly metals: readonly strin
   { metals: ["Li", "Na", "K", "Rb", "Cs", "Mg", "Ca", "Sr", "Ba"], source: "commonPractice" },
 ];
 
+/** Anions that close rings around a metal and take it out of water, by the names of their groups. */
+export const RING_CLOSING: readonly { readonly group: string; readonly metals: readonly string[]; readonly source: SourceKey }[] = [
+  { group: "dimethylglyoximate", metals: ["Ni", "Pd"], source: "commonPractice" },
+  { group: "acetylacetonate", metals: ["Cu", "Fe", "Cr", "Al", "Co", "Mn"], source: "commonPractice" },
+];
+
 /** Precipitants of which any excess takes the product back into solution. */
 interface TakesBackRow {
   /** Name of the anion of the precipitant, or ammonia. */

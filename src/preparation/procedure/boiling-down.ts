@@ -1,10 +1,12 @@
 // A liquor boiled down or diluted to the water it is cooled with: clear and hot, or on into its own crystals.
 
+import type { Formula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { type Coming, concentrate } from "../operation/concentrate";
 import { dilute } from "../operation/dilute";
 import { exact, planned } from "../planning/exact";
+import type { Species } from "../reaction/species";
 import { type Bench, POT } from "./bench";
 import { filterHot } from "./clearing";
 import { type Crystals, crystalsFrom, saidHot } from "./coming";
@@ -57,27 +59,35 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
     say: () =>
       `${how} until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} ${isInDish ? "" : "boiled "}off, ${bench.hand.grams(books.water)} of water left)${
         intoCrystals
-          ? whyInto(crystallising, crystalsFrom(bench, done.after, cold), product.name)
+          ? whyInto(crystallising, crystalsFrom(bench, done.after, cold), product)
           : whyNoHotter(crystallising, product.formula)
       }${saidHot(bench, beside)}${kept}.`,
   });
 }
 
 /** Why a liquor is boiled down into its crystals, and what it keeps then. */
-function whyInto({ cooling }: Crystallising, crystals: Crystals | undefined, name: string): string {
+function whyInto({ cooling, hot, cold }: Crystallising, crystals: Crystals | undefined, product: Species): string {
+  const { name, formula } = product;
   const stays = crystals === undefined ? planned("staysInLiquor") : exact("100 %").minus(crystals.share);
   const why =
     "missing" in cooling
-      ? "how much of it hot water dissolves is not known"
+      ? dissolvesLess(formula, hot, cold)
+        ? "it dissolves less hot than cold, and crystallises as the water goes"
+        : "how much of it hot water dissolves is not known"
       : `from a solution saturated hot cooling brings only ${percent(cooling.crop.share)}, so ${isFlat(cooling) ? "most" : "some"} crystallises as the water goes`;
   return `: ${why}; cold the liquor keeps ${percent(stays)} of the ${name} then`;
 }
 
+/** Does less of it dissolve at the first temperature than at the second? */
+function dissolvesLess(formula: Formula, at: Quantity<"temperature">, than: Quantity<"temperature">): boolean {
+  const matter = matterOf(formula);
+  const [less, more] = [at, than].map((one) => saturatedAt(matter, one)?.perGram);
+  return less !== undefined && more !== undefined && less < more;
+}
+
 /** Of a salt that dissolves less as it gets hotter what came at the boil goes back into solution. */
-function whyNoHotter({ hot }: Crystallising, product: Parameters<typeof matterOf>[0]): string {
-  const matter = matterOf(product);
-  const [here, above] = [hot, planned("hot") as Quantity<"temperature">].map((at) => saturatedAt(matter, at)?.perGram);
-  return here !== undefined && above !== undefined && above < here
+function whyNoHotter({ hot }: Crystallising, product: Formula): string {
+  return dissolvesLess(product, planned("hot") as Quantity<"temperature">, hot)
     ? `; it dissolves best at ${celsius(hot)}: what crystallises at the boil dissolves again as it cools to that, stirred`
     : "";
 }

@@ -8,7 +8,7 @@ import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { lossToLiquor, solubilityRule, trySolubilityOf } from "../../solubility";
 import { madeOf } from "../../substance/internal";
-import { INSOLUBLE_NONMETALS, OILY, SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "../data/insoluble";
+import { INSOLUBLE_NONMETALS, OILY, RING_CLOSING, SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "../data/insoluble";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "./acids";
 import { isKnownCarbonate } from "./candidates";
@@ -39,6 +39,12 @@ function isInsolubleCyanidoferrate(formula: Formula): boolean {
   const isIronOutside = formula.count("Fe").mul(6).compare(formula.count("C")) > 0;
   return isIronOutside || outside.some((symbol) => !SOLUBLE_CYANIDOFERRATES.some((row) => row.metals.includes(symbol)));
 }
+
+/** A ring around its metal leaves water nothing to hold. */
+const isRing = (formula: Formula): boolean =>
+  RING_CLOSING.some(
+    ({ group, metals }) => madeOf(formula).groups.has(group) && formula.symbols.some((one) => metals.includes(one)),
+  );
 
 /** Metals, sulfur and their like. */
 function isInsolubleElement({ symbols }: Formula): boolean {
@@ -115,6 +121,7 @@ function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
   if (isAcid(formula)) return byRule(false, `${name} is an acid that dissolves`);
   if (isInsolubleCyanidoferrate(formula))
     return byRule(true, `${name} is a cyanidoferrate of a heavy metal: insoluble (common practice)`);
+  if (isRing(formula)) return byRule(true, `${name} closes rings around its metal: insoluble (common practice)`);
   const only = onlyInSolution(formula);
   if (only !== undefined) return byRule(false, `${name} is known as a solution only: ${only.why}`);
   if (isComplex(formula)) return byRule(undefined, `solubility of ${name}`);

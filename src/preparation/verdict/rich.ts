@@ -62,7 +62,8 @@ export function tooRich(evidence: Evidence): Finding[] {
   const isDry = dryness.constant === true || isPure || identity?.remaining[0] === product.formula;
   const left = expected.minus(dry).to("g");
   const kept = asVolumeOfWater(left.dividedBy(isolation.retainedPer100g).times(exact("100 g")).to("g"));
-  const volume = kept.isPositive() ? kept.format({ significant: 2, uncertainty: "none" }) : "hardly any";
+  // more than all of it crystallises from no liquor
+  const further: Finding[] = left.isPositive() ? [boiledFurther(evidence, left, kept)] : [];
   return [
     {
       code: "wet",
@@ -73,15 +74,18 @@ export function tooRich(evidence: Evidence): Finding[] {
       weight: belief(isDry ? "wetAtConstantMass" : "wet"),
       next: "dry again to constant mass",
     },
-    {
-      code: "boiled-further",
-      text: `so much crystallises if the liquor was boiled down or cooled further than the steps say: about ${volume} of mother liquor keeps the ${grams(left)} that is missing`,
-      mass: left,
-      figure: kept,
-      likelihood: undefined,
-      weight: belief("boiledFurther"),
-      next: "measure the mother liquor and record it (filtrateVolume), with the temperature at the filter",
-    },
+    ...further,
     ...saltsInCrop(evidence, over),
   ];
 }
+
+/** The liquor kept less than the steps leave it. */
+const boiledFurther = ({ grams }: Evidence, left: Quantity, kept: Quantity): Finding => ({
+  code: "boiled-further",
+  text: `so much crystallises if the liquor was boiled down or cooled further than the steps say: about ${kept.format({ significant: 2, uncertainty: "none" })} of mother liquor keeps the ${grams(left)} that is missing`,
+  mass: left as Quantity<"mass">,
+  figure: kept,
+  likelihood: undefined,
+  weight: belief("boiledFurther"),
+  next: "measure the mother liquor and record it (filtrateVolume), with the temperature at the filter",
+});

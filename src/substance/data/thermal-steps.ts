@@ -54,7 +54,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
     { from: "90", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "(NH4)6Mo7O24", coefficient: "1" }] },
     { from: "300", leaves: [{ formula: "NH3", coefficient: "6" }, { formula: "H2O", coefficient: "3" }], remains: [{ formula: "MoO3", coefficient: "7" }] },
   ], source: "memory" },
-  { formula: "NH4VO3", steps: [{ from: "200", leaves: [{ formula: "NH3", coefficient: "1" }, { formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "V2O5", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "NH4VO3", steps: [{ from: "200", to: "450", leaves: [{ formula: "NH3", coefficient: "1" }, { formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "V2O5", coefficient: "1/2" }] }], source: "memory" },
   { formula: "NH4Al(SO4)2·12H2O", steps: [
     { from: "120", approx: true, leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "NH4Al(SO4)2·2H2O", coefficient: "1" }] },
     { from: "250", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "NH4Al(SO4)2", coefficient: "1" }] },

@@ -59,7 +59,6 @@ const OTHERWISE: Readonly<Record<string, readonly [verdict: string, why: string]
   ],
   "nh4-chloride-swap": ["goes in part", "cooled to 20 °C sodium sulfate comes with it: stop warmer"],
   "cu-i-oxide-glucose": ["unknown", "potentials of sugars are in no table here"],
-  "co-oxide-roasting": ["unknown", "the thermal table has the step in air only as far as CoO"],
   "ni-dimethylglyoximate": ["unknown", "no constants of dimethylglyoxime"],
   "cr-trioxalate": ["unknown", "a complex that exchanges too slowly"],
   "co-hexaammine-chloride": ["unknown", "as above"],
