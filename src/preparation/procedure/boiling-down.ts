@@ -13,7 +13,7 @@ import { type Crystals, crystalsFrom, saidHot } from "./coming";
 import { isFlat } from "./cooling";
 import type { Crystallising } from "./crystallising";
 import { keptFrom } from "./keeping";
-import { notWarmOf } from "./kind";
+import { notWarmOf } from "./not-warm";
 import { isNotBoiled } from "./protection";
 import { saturatedAt } from "./settling";
 import { celsius, percent } from "./words";

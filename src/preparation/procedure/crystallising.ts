@@ -24,7 +24,7 @@ import {
   waterToStir,
 } from "./crystal-way";
 import type { Isolation } from "./isolation";
-import { notWarmOf } from "./kind";
+import { notWarmOf } from "./not-warm";
 import { type Salt, saturatedAt } from "./settling";
 
 /** How a product is crystallised. */

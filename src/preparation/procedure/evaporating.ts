@@ -6,7 +6,7 @@ import { exact } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { limited } from "./coming";
 import { keptFrom } from "./keeping";
-import { notWarmOf } from "./kind";
+import { notWarmOf } from "./not-warm";
 import { celsius } from "./words";
 
 /** The liquor is evaporated, and what is in it is the product: cooling brings little, or there is no figure for it. */

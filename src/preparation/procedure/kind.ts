@@ -3,27 +3,20 @@
 import { redoxAnalysis } from "../../equation";
 import { isNonmetal } from "../../equation/internal";
 import type { Formula } from "../../formula";
-import { elementsIn, isWater } from "../../formula/internal";
+import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { isHydrogenAnion, isOneOf } from "../../ion/internal";
-import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
-import { matterOf } from "../contents/matter";
-import { DIGESTED, NOT_BOILED_DOWN, NOT_WARM, type NotWarmRow } from "../data/products";
 import { ANHYDRIDES } from "../data/unwilling-solids";
-import { warmthOf } from "../feasibility/by-warmth";
-import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
-import { exact, planned } from "../planning/exact";
 import { isAcid, isAmmonia, isAnionOfStrongAcid, isMetal } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
 import { firedOxide } from "../reaction/fired-oxide";
 import { gasRow, isGas } from "../reaction/fluids";
-import { gelRow } from "../reaction/gel";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
-import { dryingOf, losesWaterAt } from "./drying";
+import { digestionOf } from "./digestion";
 import type { ProcedureKind } from "./kinds";
 
 /** The kind, and how the work goes. */
@@ -156,98 +149,6 @@ function kindFromEquation(
   return precipitated === false ? "crystallisation" : "other";
 }
 
-/** Why a product is not warmed in its liquor, and how warm that may be; undefined where it may be hot. */
-export const notWarmOf = (product: Formula): NotWarmRow | undefined =>
-  rememberedCold(product.toString(), () => notWarmRow(product));
-
-const rememberedCold = /* @__PURE__ */ remembering<NotWarmRow | undefined>(200);
-
-function notWarmRow(product: Formula): NotWarmRow | undefined {
-  const { identity, anhydrousIdentity, ligands, groups: own } = constitutionOf(product);
-  const elements = elementsIn(product.toString());
-  const is = (text: string): boolean => {
-    if (elementsIn(text) !== elements) return false;
-    const row = constitutionOf(text);
-    return row.waters === 0 ? row.anhydrousIdentity === anhydrousIdentity : row.identity === identity;
-  };
-  return NOT_WARM.find(
-    ({ formulas, groups = [], ammine }) =>
-      formulas.some(is) ||
-      groups.some((name) => own.includes(name)) ||
-      (ammine && ligands.some(({ formula }) => formula === "NH3")),
-  );
-}
-
-/** Why a liquor with a product is not boiled down; undefined where heat does it no harm. */
-export const spoiltByBoiling = (product: Formula): string | undefined =>
-  notWarmOf(product)?.why ??
-  NOT_BOILED_DOWN.find(({ groups }) => groups.some((name) => constitutionOf(product).groups.includes(name)))?.why;
-
-/** Does its liquor keep enough of a precipitate that it must not be warmed? By the table alone: what has no figure is as good as insoluble. */
-const isKeptWarm = (product: Formula): boolean => {
-  const { perHundredGramsWater } = fateInRoom(product);
-  return perHundredGramsWater !== undefined && perHundredGramsWater.compare(planned("keptWarm")) > 0;
-};
-
-/** How warm a precipitate is made or kept so that it is what was asked for, and until when; undefined where the room does it. */
-export function keptAt(
-  kind: ProcedureKind,
-  product: Formula,
-  room: Quantity<"temperature"> = planned("temperature") as Quantity<"temperature">,
-): { readonly at: Quantity<"temperature">; readonly mixed: boolean; readonly text: string } | undefined {
-  if (kind !== "precipitation" || notWarmOf(product) !== undefined) return undefined;
-  const turns = oxideFromWater(product)?.turns;
-  if (turns !== undefined)
-    return {
-      at: exact(`${turns.at} °C`) as Quantity<"temperature">,
-      mixed: false,
-      text: `warm it to ${turns.at} °C and keep it there, stirring, until ${turns.until}: in the cold the hydroxide stays what it is, and is weighed as such (common practice)`,
-    };
-  const { from } = warmthOf(product);
-  if (from === undefined || from <= room.toNumber("°C")) return undefined;
-  const at = planned("madeHot") as Quantity<"temperature">;
-  return {
-    at,
-    mixed: true,
-    text: `keep it at ${at.format({ decimals: 0, uncertainty: "none" })}, stirring, for 30 minutes to an hour, and filter it hot: it forms from ${from} °C on, and in the cold another solid settles (common practice)`,
-  };
-}
-
-/** How warm a batch is mixed, where its precipitate forms only in the heat. */
-export function mixedHotAt(
-  { product, temperature }: Setting,
-  kind: ProcedureKind,
-): Quantity<"temperature"> | undefined {
-  const kept = keptAt(kind, product.formula, temperature);
-  return kept?.mixed ? kept.at : undefined;
-}
-
-export function digestionOf(kind: ProcedureKind, product: Formula, room?: Quantity<"temperature">): string | undefined {
-  const cold = notWarmOf(product);
-  if (cold !== undefined)
-    return `${cold.stands === undefined ? "" : `${cold.stands.text}; `}do not warm it in its liquor: ${cold.why}${cold.stands === undefined ? " (common practice)" : ""}`;
-  const kept = keptAt(kind, product, room);
-  if (kept !== undefined) return kept.text;
-  const { below } = warmthOf(product);
-  if (below !== undefined)
-    return `keep it below ${below} °C until it is filtered: warmer another form of it comes (common practice)`;
-  if (isKeptWarm(product))
-    return "let it stand in its liquor 30 minutes to overnight, no warmer than the room: warm liquor would keep more of it (common practice)";
-  if (kind !== "precipitation") return undefined;
-  if (gelRow(product)?.sets)
-    return "leave it until it sets to a jelly that does not run (minutes to a day; at pH 5 to 7 soonest: if paper shows it sour after an hour and it still runs, stir in baking soda by pinches until it is no more), then break that up small: a whole jelly cannot be washed (common practice)";
-  const row = DIGESTED.find(({ formulas }) => isOneOf(product, ...formulas));
-  if (row !== undefined)
-    return `let it stand in its liquor 30 minutes to overnight, at ${row.at} if it can be warmed: the grains grow and give up salt; ${row.why} (common practice)`;
-  // what heat takes water from below the usual warmth is digested as cool as it is dried
-  const { upTo } = dryingOf(product);
-  const loses = losesWaterAt(product);
-  const isWet = matterOf(product).waters.compare(planned("meltsInWaters")) >= 0;
-  if (upTo !== undefined && (loses === undefined ? isWet : loses.compare(exact("90 °C")) < 0))
-    return `let it stand in its liquor 30 minutes to overnight, no warmer than ${upTo.format({ decimals: 0, uncertainty: "none" })}: above that it ${loses === undefined ? "may lose" : "loses"} water (common practice)`;
-  return "let it stand in its liquor 30 minutes to overnight, at 60 to 90 °C if it can be warmed: the grains grow and give up salt (common practice)";
-}
-
 const remembered = /* @__PURE__ */ remembering<ProcedureKind>(128);
 
 /** The kind that was asked for, or that the equation shows. */
@@ -260,6 +161,6 @@ export function procedureOf(setting: Setting): Procedure {
   return {
     kind,
     basis: setting.request.procedure === undefined ? "from the equation" : "as asked for",
-    digestion: setting.wet ? digestionOf(kind, setting.product.formula, setting.temperature) : undefined,
+    digestion: setting.wet ? digestionOf(kind, setting.product.formula, setting.temperature)?.text : undefined,
   };
 }

@@ -7,7 +7,7 @@ import { absorbentOf } from "../reaction/absorbing";
 import { acidSaltOfGas } from "../reaction/acid-salt-of-gas";
 import type { Bench, Look } from "./bench";
 import { vesselIn } from "./filling";
-import { notWarmOf } from "./kind";
+import { notWarmOf } from "./not-warm";
 import { onPaper } from "./paper";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";

@@ -13,10 +13,10 @@ import { exact } from "../planning/exact";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { type Bench, POT } from "./bench";
 import type { Completeness } from "./completeness";
+import { coolsFirst, digestionOf, keptAt } from "./digestion";
 import { dropTestFor } from "./drop-test";
 import { liquorHeldBy, settles, washingOf } from "./isolation";
-import { digestionOf, keptAt } from "./kind";
-import { protectionOf } from "./protection";
+import { isAirless, protectionOf } from "./protection";
 import { washCake } from "./wash-cake";
 import { about, list, nearly } from "./words";
 
@@ -42,13 +42,22 @@ export function isolatePrecipitate(bench: Bench): void {
   const { cake } = bench;
   const digestion = digestionOf(kind, product.formula, temperature);
   const hot = keptAt(kind, product.formula, temperature);
+  const tested = roles.some((role) => role === "precipitant" || role === "gas-giving base");
+  const cools = coolsFirst(kind, product.formula, temperature);
+  const cooling = cools
+    ? `; let it cool before it is ${tested ? "tested and " : ""}${settles(setting) ? "decanted" : "filtered"}`
+    : "";
   if (hot !== undefined) {
-    bench.did(POT, heat(bench.pot, hot.at), { target: hot.at, say: () => `${capital(hot.text)}.` });
+    const warmed = heat(bench.pot, hot.at);
+    const after = cools ? warmed.after.with({ temperature }) : warmed.after;
+    bench.did(POT, { ...warmed, after }, { target: hot.at, say: () => `${capital(hot.text)}${cooling}.` });
   } else if (digestion !== undefined) {
-    const kept = protectionOf(product.formula, "standing");
-    bench.did(POT, hold(bench.pot), { say: () => `${capital(digestion)}${kept === undefined ? "" : `; ${kept}`}.` });
+    const isCovered = digestion.warm && isAirless(product.formula);
+    const kept = protectionOf(product.formula, "standing") ?? (isCovered ? "keep it covered" : undefined);
+    const care = kept === undefined ? "" : `; ${kept}`;
+    bench.did(POT, hold(bench.pot), { say: () => `${capital(digestion.text)}${care}${cooling}.` });
   }
-  if (roles.some((role) => role === "precipitant" || role === "gas-giving base")) {
+  if (tested) {
     const inVessel = bench.pot;
     const { tells } = dropTestFor(setting, roles, bench.frame.account, bench.kept?.amount, bench.liquor);
     bench.did(POT, hold(bench.pot), {

@@ -11,7 +11,7 @@ import { type Bench, POT } from "./bench";
 import { filterHot } from "./clearing";
 import { crystalsFrom, limited, saidAlong } from "./coming";
 import { evaporate } from "./evaporating";
-import { notWarmOf } from "./kind";
+import { notWarmOf } from "./not-warm";
 import { filterAndRinse } from "./rinsing";
 import { celsius } from "./words";
 

@@ -11,8 +11,9 @@ import { isAmmonia } from "../reaction/acids";
 import { formulaFrom } from "../reaction/species";
 import type { Material } from "../shelf/material";
 import { type Bench, POT } from "./bench";
-import { mixedHotAt, notWarmOf } from "./kind";
+import { mixedHotAt } from "./digestion";
 import { inTheWay } from "./mixed-hot";
+import { notWarmOf } from "./not-warm";
 import { celsius } from "./words";
 
 type Temperature = Quantity<"temperature">;

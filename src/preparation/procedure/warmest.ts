@@ -6,7 +6,7 @@ import { isAmmonia } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import type { Setting } from "../request/setting";
 import { losesWaterAt } from "./drying";
-import { notWarmOf } from "./kind";
+import { notWarmOf } from "./not-warm";
 
 /** Undefined where the product is not warmed. */
 export function warmestOf({ product, temperature }: Pick<Setting, "product" | "temperature">) {

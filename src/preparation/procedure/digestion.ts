@@ -1,0 +1,131 @@
+// How a precipitate stands in its liquor before it is filtered: warm, hot or in the cold, and cold again before it is tested.
+
+import type { Formula } from "../../formula";
+import { isOneOf } from "../../ion/internal";
+import type { Quantity } from "../../quantity";
+import { matterOf } from "../contents/matter";
+import { DIGESTED } from "../data/products";
+import { warmthOf } from "../feasibility/by-warmth";
+import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
+import { exact, planned } from "../planning/exact";
+import { fateInRoom, fateOf } from "../reaction/fate";
+import { gelRow } from "../reaction/gel";
+import type { Setting } from "../request/setting";
+import { dryingOf, losesWaterAt } from "./drying";
+import type { ProcedureKind } from "./kinds";
+import { notWarmOf } from "./not-warm";
+
+/** Does its liquor keep enough of a precipitate that it must not be warmed? By the table alone: what has no figure is as good as insoluble. */
+const isKeptWarm = (product: Formula): boolean => {
+  const { perHundredGramsWater } = fateInRoom(product);
+  return perHundredGramsWater !== undefined && perHundredGramsWater.compare(planned("keptWarm")) > 0;
+};
+
+/** How warm a precipitate is made or kept so that it is what was asked for, and until when; undefined where the room does it. */
+export function keptAt(
+  kind: ProcedureKind,
+  product: Formula,
+  room: Quantity<"temperature"> = planned("temperature") as Quantity<"temperature">,
+): { readonly at: Quantity<"temperature">; readonly mixed: boolean; readonly text: string } | undefined {
+  if (kind !== "precipitation" || notWarmOf(product) !== undefined) return undefined;
+  const turns = oxideFromWater(product)?.turns;
+  if (turns !== undefined)
+    return {
+      at: exact(`${turns.at} °C`) as Quantity<"temperature">,
+      mixed: false,
+      text: `warm it to ${turns.at} °C and keep it there, stirring, until ${turns.until}: in the cold the hydroxide stays what it is, and is weighed as such (common practice)`,
+    };
+  const { from } = warmthOf(product);
+  if (from === undefined || from <= room.toNumber("°C")) return undefined;
+  const at = planned("madeHot") as Quantity<"temperature">;
+  return {
+    at,
+    mixed: true,
+    text: `keep it at ${at.format({ decimals: 0, uncertainty: "none" })}, stirring, for 30 minutes to an hour, and filter it hot: it forms from ${from} °C on, and in the cold another solid settles (common practice)`,
+  };
+}
+
+/** How warm a batch is mixed, where its precipitate forms only in the heat. */
+export function mixedHotAt(
+  { product, temperature }: Setting,
+  kind: ProcedureKind,
+): Quantity<"temperature"> | undefined {
+  const kept = keptAt(kind, product.formula, temperature);
+  return kept?.mixed ? kept.at : undefined;
+}
+
+/** How a precipitate stands in its liquor until it is filtered. */
+interface Digestion {
+  readonly text: string;
+  /** May it stand warmer than the room? */
+  readonly warm: boolean;
+}
+
+/** Warmth from which grains grow soon. */
+const DIGESTED_FROM = "60 °C";
+
+/** Does the liquor keep less of a product hot than cold? By figures alone: without them it keeps more. */
+function keepsLessHot(product: Formula, room: Quantity<"temperature">): boolean {
+  const [cold, hot] = [room, exact(DIGESTED_FROM) as Quantity<"temperature">].map(
+    (at) => fateOf(product, at).perHundredGramsWater,
+  );
+  return cold !== undefined && hot !== undefined && hot.compare(cold) < 0;
+}
+
+/** Is it to cool to the room before its liquor is tested and drawn off, once it was hot? */
+export const coolsFirst = (
+  kind: ProcedureKind,
+  product: Formula,
+  room = planned("temperature") as Quantity<"temperature">,
+): boolean => {
+  const kept = keptAt(kind, product, room);
+  const wasHot = kept === undefined ? digestionOf(kind, product, room)?.warm === true : !kept.mixed;
+  return wasHot && !keepsLessHot(product, room);
+};
+
+export function digestionOf(
+  kind: ProcedureKind,
+  product: Formula,
+  room = planned("temperature") as Quantity<"temperature">,
+): Digestion | undefined {
+  const unwarmed = (text: string): Digestion => ({ text, warm: false });
+  const warmed = (text: string): Digestion => ({ text, warm: true });
+  const cold = notWarmOf(product);
+  if (cold !== undefined)
+    return unwarmed(
+      `${cold.stands === undefined ? "" : `${cold.stands.text}; `}do not warm it in its liquor: ${cold.why}${cold.stands === undefined ? " (common practice)" : ""}`,
+    );
+  const kept = keptAt(kind, product, room);
+  if (kept !== undefined) return warmed(kept.text);
+  const { below } = warmthOf(product);
+  if (below !== undefined)
+    return unwarmed(
+      `keep it below ${below} °C until it is filtered: warmer another form of it comes (common practice)`,
+    );
+  if (isKeptWarm(product))
+    return unwarmed(
+      "let it stand in its liquor 30 minutes to overnight, no warmer than the room: warm liquor would keep more of it (common practice)",
+    );
+  if (kind !== "precipitation") return undefined;
+  if (gelRow(product)?.sets)
+    return unwarmed(
+      "leave it until it sets to a jelly that does not run (minutes to a day; at pH 5 to 7 soonest: if paper shows it sour after an hour and it still runs, stir in baking soda by pinches until it is no more), then break that up small: a whole jelly cannot be washed (common practice)",
+    );
+  const row = DIGESTED.find(({ formulas }) => isOneOf(product, ...formulas));
+  if (row !== undefined)
+    return warmed(
+      `let it stand in its liquor 30 minutes to overnight, at ${row.at} if it can be warmed: the grains grow and give up salt; ${row.why} (common practice)`,
+    );
+  // what heat takes water from below the usual warmth is digested as cool as it is dried
+  const { upTo } = dryingOf(product);
+  const loses = losesWaterAt(product);
+  const isWet = matterOf(product).waters.compare(planned("meltsInWaters")) >= 0;
+  if (upTo !== undefined && (loses === undefined ? isWet : loses.compare(exact("90 °C")) < 0))
+    return {
+      text: `let it stand in its liquor 30 minutes to overnight, no warmer than ${upTo.format({ decimals: 0, uncertainty: "none" })}: above that it ${loses === undefined ? "may lose" : "loses"} water (common practice)`,
+      warm: upTo.compare(room) > 0,
+    };
+  return warmed(
+    "let it stand in its liquor 30 minutes to overnight, at 60 to 90 °C if it can be warmed: the grains grow and give up salt (common practice)",
+  );
+}

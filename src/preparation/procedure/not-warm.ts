@@ -1,0 +1,34 @@
+// Products that warmth changes in their liquor.
+
+import type { Formula } from "../../formula";
+import { elementsIn } from "../../formula/internal";
+import { remembering } from "../../foundation/memo";
+import { constitutionOf } from "../../ion";
+import { NOT_BOILED_DOWN, NOT_WARM, type NotWarmRow } from "../data/products";
+
+/** Why a product is not warmed in its liquor, and how warm that may be; undefined where it may be hot. */
+export const notWarmOf = (product: Formula): NotWarmRow | undefined =>
+  rememberedCold(product.toString(), () => notWarmRow(product));
+
+const rememberedCold = /* @__PURE__ */ remembering<NotWarmRow | undefined>(200);
+
+function notWarmRow(product: Formula): NotWarmRow | undefined {
+  const { identity, anhydrousIdentity, ligands, groups: own } = constitutionOf(product);
+  const elements = elementsIn(product.toString());
+  const is = (text: string): boolean => {
+    if (elementsIn(text) !== elements) return false;
+    const row = constitutionOf(text);
+    return row.waters === 0 ? row.anhydrousIdentity === anhydrousIdentity : row.identity === identity;
+  };
+  return NOT_WARM.find(
+    ({ formulas, groups = [], ammine }) =>
+      formulas.some(is) ||
+      groups.some((name) => own.includes(name)) ||
+      (ammine && ligands.some(({ formula }) => formula === "NH3")),
+  );
+}
+
+/** Why a liquor with a product is not boiled down; undefined where heat does it no harm. */
+export const spoiltByBoiling = (product: Formula): string | undefined =>
+  notWarmOf(product)?.why ??
+  NOT_BOILED_DOWN.find(({ groups }) => groups.some((name) => constitutionOf(product).groups.includes(name)))?.why;
