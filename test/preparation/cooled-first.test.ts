@@ -52,3 +52,26 @@ describe("a precipitate that stands hot (common practice, no source)", () => {
     expect(text).not.toContain("let it cool before");
   });
 });
+
+describe("a precipitate that hot liquor or air changes (common practice, no source)", () => {
+  it.each([
+    ["3 CuSO4 + 2 Na3PO4 -> Cu3(PO4)2 + 3 Na2SO4", "Cu3(PO4)2", "CuSO4·5H2O"],
+    ["3 CuSO4 + 2 Na3PO4 + 3 H2O -> Cu3(PO4)2·3H2O + 3 Na2SO4", "Cu3(PO4)2·3H2O", "CuSO4·5H2O"],
+    ["3 CoSO4 + 2 Na3PO4 + 8 H2O -> Co3(PO4)2·8H2O + 3 Na2SO4", "Co3(PO4)2·8H2O", "CoSO4·7H2O"],
+  ])("as a phosphate is not warmed, or it turns basic: %s", (equation, product, salt) => {
+    const text = standing(planOf(equation, product, salt, "Na3PO4·12H2O"));
+    expect(text).toMatch(/^Do not warm it in its liquor: warm it turns basic/);
+  });
+
+  it("zinc phosphate stands warm as others do", () => {
+    const zinc = planOf("3 ZnSO4 + 2 Na3PO4 -> Zn3(PO4)2 + 3 Na2SO4", "Zn3(PO4)2", "ZnSO4·7H2O", "Na3PO4·12H2O");
+    expect(standing(zinc)).not.toMatch(/basic/);
+  });
+
+  it("is covered while it stands warm in air, and only then", () => {
+    const manganese = planOf("MnSO4 + Na2CO3 -> MnCO3 + Na2SO4", "MnCO3", "MnSO4·H2O", "Na2CO3");
+    expect(standing(manganese)).toMatch(/at 60 to 90 °C.*; keep it covered; let it cool before it is tested/);
+    const barium = planOf("BaCl2 + Na2CO3 -> BaCO3 + 2 NaCl", "BaCO3", "BaCl2·2H2O", "Na2CO3");
+    expect(standing(barium)).not.toMatch(/covered/);
+  });
+});
