@@ -170,6 +170,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   unknownStrength: "strength not known",
   notAbove: "do not warm above {temperature}",
   keepDark: "keep in the dark",
+  keepClosed: "keep tightly closed",
   deviations: "Deviations and remarks",
   motherLiquor: "Mother liquor",
   filtrate: "Filtrate",

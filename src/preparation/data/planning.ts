@@ -90,6 +90,7 @@ export const PLANNING = {
   aboveChange: { value: "3 ΔK", what: "above a change of hydrate is time to filter", source: "commonPractice" },
   hotFilter: { value: "1.15", what: "times the water that just dissolves a salt hot, where the hot solution is filtered: a little less it crystallises in the funnel", source: "commonPractice" },
   inTheBoil: { value: "50 %", what: "of the crystals and less may stand in the liquor as it is boiled down: with more it is a mush that bumps and spits", source: "commonPractice" },
+  setsToBlock: { value: "65 %", what: "of what is in a vessel and more as crystals is a block, if it cools undisturbed", source: "commonPractice" },
   underChange: { value: "1 ΔK", what: "under a change of hydrate and colder a liquor is saturated with the hydrate that is to come", source: "commonPractice" },
   littleMore: { value: "2 %", what: "of water or of the theory makes no difference to a crop", source: "commonPractice" },
   staysInLiquor: { value: "15 %", what: "of a product stays in the liquor it is boiled down to, where a hot saturated solution is not known or brings little by cooling", source: "commonPractice" },

@@ -90,15 +90,20 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
   const { matter: crop } = crystals.own;
   const mass = massOf(crystals.own);
   seedLiquor(bench, crop, hot, cold);
+  const isBlock = setsToBlock(bench.pot, mass);
   bench.did(POT, cool(bench.pot, cold, crystals.all), {
     target: cold,
     blank: "temperature",
     say: () =>
-      `Let it cool undisturbed to ${celsius(cold)}${noColder(crystallising) ?? ", overnight if there is time"}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}.`,
+      `Let it cool${isBlock ? ", stirring now and then, for undisturbed it would set to a block," : " undisturbed"} to ${celsius(cold)}${noColder(crystallising) ?? ", overnight if there is time"}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}.`,
   });
   filterAndRinse(bench, crop.formula, mass, cold);
   if (!crystallising.intoCrystals || isHeldBack(crystallising, crystals)) secondCrop(bench, crystallising);
 }
+
+/** Do so many crystals come that they enclose all their liquor? */
+const setsToBlock = ({ mass }: Bench["pot"], crystals: Quantity): boolean =>
+  crystals.compare(mass.times(planned("setsToBlock"))) > 0;
 
 /** The boiling down ended early, for no more crystals than that may stand in the boil: the liquor keeps more than it would cold. */
 const isHeldBack = ({ cooling }: Crystallising, { share }: Crystals): boolean =>

@@ -2,6 +2,7 @@
 
 import type { Quantity } from "../../quantity";
 import { staysSupersaturated } from "../../solubility/internal";
+import { trySubstance } from "../../substance";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { seed } from "../operation/seed";
@@ -18,7 +19,7 @@ const SEED_STEP = 5;
 /** Half way down at the most, and not before the liquor holds more than it can keep of the crystals: a seed would dissolve. */
 function seedingAt(
   { books }: Pot,
-  { core }: Matter,
+  { core, formula }: Matter,
   hot: Quantity<"temperature">,
   cold: Quantity<"temperature">,
 ): Quantity {
@@ -27,7 +28,12 @@ function seedingAt(
     ?.amount.times(core.molarMass)
     .to("g");
   const [top, bottom] = [hot, cold].map((one) => one.toNumber("°C")) as [number, number];
-  for (let at = Math.round((top + bottom) / 2); at > bottom; at -= SEED_STEP) {
+  const found = trySubstance(formula);
+  const change = found.ok ? found.value.phaseChange : undefined;
+  // crystals that are put in where they melt are gone
+  const melts = change?.kind === "melts" ? change.temperature?.toNumber("°C") : undefined;
+  const half = Math.min(Math.round((top + bottom) / 2), Math.floor((melts ?? top) - SEED_STEP));
+  for (let at = half; at > bottom; at -= SEED_STEP) {
     const T = exact(`${at} °C`) as Quantity<"temperature">;
     const kept = keptByWater(core.formula, books.water, T);
     if (there === undefined || kept === undefined || kept.compare(there) < 0) return T;

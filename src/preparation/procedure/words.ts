@@ -12,8 +12,9 @@ export function about(q: Quantity, unit?: string, figures = 3): string {
     : shown.format({ significant: figures, uncertainty: "none" });
 }
 
-/** A material dissolved or diluted, in words. */
-export const asSolution = (name: string): string => (/\bsolution$/i.test(name) ? name : `${name} solution`);
+/** A material dissolved or diluted, in words: never called as its pack is, which is another vessel. */
+export const asSolution = (name: string): string =>
+  /\bsolution$/i.test(name) ? `diluted ${name}` : `${name} solution`;
 
 /** What a balance and a measuring cylinder show one step of. */
 export interface Instruments {

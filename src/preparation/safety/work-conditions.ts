@@ -18,6 +18,7 @@ import type { BatchFigures } from "../planning/batch-figures";
 import { planned } from "../planning/exact";
 import { dryingOf } from "../procedure/drying";
 import { kindOf } from "../procedure/kind";
+import { isAgent } from "../procedure/roles";
 import { useOf } from "../procedure/use";
 import { drivesAmmonia } from "../procedure/warmest";
 import { absorbentOf } from "../reaction/absorbing";
@@ -122,7 +123,10 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   ammonia: handlesAmmonia,
   "ammonia in a hot liquor": (given) => keepsAmmonia(given) && given.batch.crystallising?.asItForms === false,
   "ammonia in a cold liquor": (given) => keepsAmmonia(given) && given.batch.crystallising?.asItForms !== false,
-  redox: (given) => !isLed(given) && kindOf(given.setting) === "redox",
+  redox: (given) =>
+    !isLed(given) &&
+    kindOf(given.setting) === "redox" &&
+    given.setting.materials.some(({ form }) => isAgent(form, "oxidiser")),
   antisolvent: meetsAlcohol,
   crystallising: ({ batch }) => batch.crystallising?.asItForms === false,
   "paper that burns": ({ setting: { wet, product }, batch }) =>

@@ -227,6 +227,7 @@ function labelBlocks({ plan, words }: OnPaper): Block[] {
       ? []
       : [filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]),
     ...(isKeptDark(parseFormula(plan.product.formula)) ? [words.keepDark] : []),
+    ...(plan.drying.deliquescent ? [words.keepClosed] : []),
   ].join(", ");
   return [
     { kind: "heading", text: words.label },
