@@ -87,3 +87,19 @@ describe("a liquor that is nearly all crystals when it is cold", () => {
     expect(at).toBeGreaterThanOrEqual(20);
   });
 });
+
+describe("calcium citrate", () => {
+  it("is digested and filtered hot, where less of it dissolves than in the cold", () => {
+    const plan = planPreparation({
+      equation: "3 CaCO3 + 2 C6H8O7 + H2O -> Ca3(C6H5O7)2·4H2O + 3 CO2",
+      product: "Ca3(C6H5O7)2·4H2O",
+      materials: [
+        { name: "chalk", form: "CaCO3" },
+        { name: "citric acid", form: "C6H8O7·H2O", excess: "5 %" },
+      ],
+      scale: { material: "chalk", portion: "30.0 g" },
+    });
+    expect(words(plan)).toMatch(/at 60 to 90 °C if it can be warmed.*filter it hot, and wash it with hot water/);
+    expect(words(plan)).not.toMatch(/no warmer than the room|let it cool before/);
+  });
+});

@@ -52,11 +52,14 @@ interface DigestedRow {
   readonly formulas: readonly string[];
   readonly at: string;
   readonly why: string;
+  /** Hot its liquor keeps less of it. */
+  readonly filteredHot?: true;
   readonly source: SourceKey;
 }
 
 export const DIGESTED: readonly DigestedRow[] = [
   { formulas: ["Cu2CO3(OH)2", "Cu3(CO3)2(OH)2"], at: "50 to 65 °C", why: "hotter it loses carbon dioxide and water, and turns black", source: "memory" },
+  { formulas: ["Ca3(C6H5O7)2", "Ca3(C6H5O7)2·4H2O"], at: "60 to 90 °C", why: "it dissolves less hot than cold: filter it hot, and wash it with hot water", filteredHot: true, source: "commonPractice" },
 ];
 
 /** A precipitate as it dries in air. */

@@ -102,6 +102,11 @@ export function digestionOf(
     return unwarmed(
       `keep it below ${below} °C until it is filtered: warmer another form of it comes (common practice)`,
     );
+  const row = DIGESTED.find(({ formulas }) => isOneOf(product, ...formulas));
+  if (row !== undefined)
+    return (row.filteredHot ? unwarmed : warmed)(
+      `let it stand in its liquor 30 minutes to overnight, at ${row.at} if it can be warmed: the grains grow and give up salt; ${row.why} (common practice)`,
+    );
   if (isKeptWarm(product))
     return unwarmed(
       "let it stand in its liquor 30 minutes to overnight, no warmer than the room: warm liquor would keep more of it (common practice)",
@@ -110,11 +115,6 @@ export function digestionOf(
   if (gelRow(product)?.sets)
     return unwarmed(
       "leave it until it sets to a jelly that does not run (minutes to a day; at pH 5 to 7 soonest: if paper shows it sour after an hour and it still runs, stir in baking soda by pinches until it is no more), then break that up small: a whole jelly cannot be washed (common practice)",
-    );
-  const row = DIGESTED.find(({ formulas }) => isOneOf(product, ...formulas));
-  if (row !== undefined)
-    return warmed(
-      `let it stand in its liquor 30 minutes to overnight, at ${row.at} if it can be warmed: the grains grow and give up salt; ${row.why} (common practice)`,
     );
   // what heat takes water from below the usual warmth is digested as cool as it is dried
   const { upTo } = dryingOf(product);
