@@ -11,6 +11,7 @@ export { type DryProduct, dryProductOf } from "./planning/dry-product";
 export { type Gain, gainOf } from "./planning/gain";
 export { goneByItselfIn, mayLeaveCrucible, staysInCrucible } from "./planning/in-the-crucible";
 export { ALCOHOL } from "./procedure/alcohol";
+export { dryingIn } from "./procedure/drying";
 export { isGel, kindOfCake } from "./procedure/isolation";
 export { dropsFor, isInDistilledWater, isKeptDark } from "./procedure/protection";
 export { type Hand, handOf, type Instruments, list } from "./procedure/words";
@@ -22,5 +23,6 @@ export { revived } from "./request/revived";
 export { gasesThatMayCome } from "./safety/gases-that-may-come";
 
 export { firstCropOf, massInCrop } from "./verdict/crops";
+export { type InPlace, standsInPlace } from "./verdict/in-place";
 export { theoryLeft } from "./verdict/losses";
 export { isRun } from "./verdict/working";

@@ -22,6 +22,7 @@ import { type Dryness, drynessOf } from "./verdict/dryness";
 import type { Finding, Yield } from "./verdict/finding";
 import { materialMade } from "./verdict/handed-on";
 import { identityOf } from "./verdict/identity";
+import { judgedAs } from "./verdict/in-place";
 import { broughtOf, type Loss, theoryLeft } from "./verdict/losses";
 import { lossesIn, type Observations, readObservations } from "./verdict/observations";
 import { takenObservations } from "./verdict/taken-observations";
@@ -161,11 +162,12 @@ function computed(plan: Plan, planned: Before, observations: Observations, store
   const observed = readObservations(plan, planned.setting, observations);
   const batch = observed.asPlanned ? planned.batch : batchOf(observed.setting, observed.portions, planned);
   const dryMass = observed.dry as Quantity<"mass"> | undefined;
-  const losses = lossesIn(observed, batch);
-  const whole = theoryLeft(batch, losses);
-  const expected = broughtOf(batch, whole);
+  const judged = judgedAs(batch);
+  const losses = lossesIn(observed, judged);
+  const whole = theoryLeft(judged, losses);
+  const expected = broughtOf(judged, whole);
   const dryness = drynessOf(observed.dried, observed.wetCake, observed.setting.steps.mass);
-  const identity = identityOf(observed, batch, observations, dryness.constant === true);
+  const identity = identityOf(observed, judged, observations, dryness.constant === true);
   const own: Parts<Omit<Run, keyof Batch | keyof RunMethods>> = {
     kind: () => "run" as const,
     plan: () => plan,
@@ -175,22 +177,22 @@ function computed(plan: Plan, planned: Before, observations: Observations, store
     expected: () => expected,
     dryings: () => observed.dried as readonly Quantity<"mass">[],
     dryMass: () => dryMass,
-    pureMass: () => pureIn(batch, observed),
+    pureMass: () => pureIn(judged, observed),
     pureYield: () =>
       run.pureMass
-        ?.dividedBy(batch.product.theoreticalYield)
+        ?.dividedBy(judged.product.theoreticalYield)
         .to("%")
         .named({ symbol: "yield(pure)", label: "yield of pure product", rule: "pure product / theoretical yield" }),
     dryness: () => dryness,
     identity: () => identity,
-    yields: () => (dryMass === undefined ? [] : yieldsOf(batch, dryMass)),
+    yields: () => (dryMass === undefined ? [] : yieldsOf(judged, dryMass)),
     percentYield: () => run.yields.find((y) => y.wanted)?.percentYield,
     verdict: () =>
       dryMass === undefined
-        ? notWeighed(batch, identity, plan.handlingLoss, expected, observed.setting.steps)
+        ? notWeighed(judged, identity, plan.handlingLoss, expected, observed.setting.steps)
         : findingsFor({
-            batch,
-            ...candidatesOf(observed, batch),
+            batch: judged,
+            ...candidatesOf(observed, judged),
             observed,
             dry: dryMass,
             grams: handOf(observed.setting.steps).grams,

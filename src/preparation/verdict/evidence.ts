@@ -58,15 +58,6 @@ export function cropOf(evidence: Evidence): Quantity | undefined {
     : batch.product.theoreticalYield.minus(kept).to("g");
 }
 
-/** The solid that by the equilibrium stands in place of the product, where none of that does: the sheet expects it. */
-export function madeInPlace({ batch, observed }: Pick<Evidence, "batch" | "observed">): string | undefined {
-  if (batch.isolation.how !== "precipitate") return undefined;
-  const solids = batch.steps.at(-1)?.after.solids ?? [];
-  const { name } = observed.setting.product;
-  if (solids.some(({ formula }) => formula === name)) return undefined;
-  return batch.candidates.find(({ formula }) => solids.some((one) => one.formula === formula))?.formula;
-}
-
 /** What stays in the liquor: by the filtrate that was measured, else by the work as planned; no more than there was. */
 function keptByLiquor(evidence: Evidence): Quantity | undefined {
   const { batch, observed } = evidence;

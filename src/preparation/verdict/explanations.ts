@@ -25,7 +25,11 @@ function theoryWith({ batch, observed: { setting, portions } }: Evidence, index:
   const { reactants, product, materials } = setting;
   const amounts = batch.materialBalance.supplied.map((s) => s.amount);
   amounts[index] = readMaterial({ ...materials[index]!.shelf, form }, reactants).amountIn(portions[index]!);
-  return formedBy(extentOf(materials, amounts).extent, product).mass;
+  const { amount, mass } = formedBy(extentOf(materials, amounts).extent, product);
+  // a solid that stands in place of the product has a theory of its own
+  return batch.product.formula === product.name
+    ? mass
+    : batch.product.theoreticalYield.times(amount.dividedBy(batch.product.amount)).to("g");
 }
 
 /**

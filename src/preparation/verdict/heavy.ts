@@ -1,5 +1,6 @@
 // Explanations of a mass above the theory: water, and salts that were not washed out; with what else makes it heavy.
 
+import { parseFormula } from "../../formula";
 import { type Quantity, quantity } from "../../quantity";
 import type { PlanningName } from "../data/planning";
 import { exact, planned } from "../planning/exact";
@@ -71,9 +72,9 @@ function tooHeavy(evidence: Evidence, over: Quantity): Finding[] {
 }
 
 /** Is it no heavier than a gel is at constant mass? */
-const isAsGel = ({ batch, dry, expected, observed }: Evidence): boolean =>
+const isAsGel = ({ batch, dry, expected }: Evidence): boolean =>
   batch.isolation.how === "precipitate" &&
-  isGel(observed.setting.product.formula) &&
+  isGel(parseFormula(batch.product.formula)) &&
   dry.compare(withGelWater(expected)) <= 0;
 
 /** Does it weigh no more than the product with the water that it keeps and no formula fixes? */

@@ -1,5 +1,6 @@
 // Explanations of a mass that fits, and of one that is too small: the liquor, handling, a reagent that ran short.
 
+import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { ignitionDecides } from "../identity/by-ignition";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
@@ -210,7 +211,7 @@ export function fits(
   const isByLiquor = byLiquor.length === 0 && clearlyAbove(expected.times(lessThanAll(handlingLoss)), dry);
   // A sample is ignited where that tells the formulas apart that the product may have.
   const listed = evidence.candidates.filter((candidate) => !evidence.onlyByTest.has(candidate.formula));
-  const isOpen = identity === undefined && ignitionDecides(observed.setting.product.formula, listed);
+  const isOpen = identity === undefined && ignitionDecides(parseFormula(batch.product.formula), listed);
   const hidden = hiddenGain(evidence);
   const gone = goneByItselfIn(batch);
   const untold =
@@ -219,12 +220,14 @@ export function fits(
       : gone.length === 0
         ? "; but nothing leaves the charge, and the mass does not tell that it has reacted"
         : `; but the mass tells only that ${list(gone)} left, not that the rest has reacted`;
+  const asked = observed.setting.product.name;
+  const instead = formula === asked ? "" : ` where ${asked} was asked for`;
   const findings: Finding[] = [
     ...byLiquor,
     ...(hidden === undefined ? [] : notFiredThrough(evidence)),
     {
       code: "consistent",
-      text: `${grams(dry)} is what ${formula} should give${along}, allowing for ${after}${byLoss}${hidden ?? ""}${untold}`,
+      text: `${grams(dry)} is what ${formula} should give${along}${instead}, allowing for ${after}${byLoss}${hidden ?? ""}${untold}`,
       mass: undefined,
       figure: dry.dividedBy(theoreticalYield).to("%"),
       likelihood: byMass,

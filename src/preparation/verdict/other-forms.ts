@@ -22,12 +22,12 @@ import {
   cropOf,
   type Evidence,
   leastExplained,
-  madeInPlace,
   mayLeaveFire,
   othersByFire,
   staysInFire,
 } from "./evidence";
 import type { Finding, FindingCode } from "./finding";
+import { standsInPlace } from "./in-place";
 import { assayLikelihood } from "./titrated";
 
 const isMaterial = ({ materials }: Setting, formula: string): boolean =>
@@ -68,7 +68,6 @@ const asCrop = (evidence: Evidence, candidate: Pick<Candidate, "formula" | "theo
 /** Other formulas for the same metal whose theory covers the mass, handling allowed for. */
 export function otherFormulas(evidence: Evidence): Finding[] {
   const { batch, grams, handlingLoss, identity, observed } = evidence;
-  const wantedSolid = observed.setting.product.formula;
   const isTested = identity !== undefined || observed.assay !== undefined || lostInDrying(evidence);
   const usual = lessThanAll(handlingLoss).minus(leftInLiquor(evidence));
   return evidence.candidates.flatMap((candidate): Finding[] => {
@@ -93,13 +92,13 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     const share = byFire?.share;
     // What was put in dry and is not done yet is reported with the materials.
     if (batch.isolation.how === "residue" && isMaterial(observed.setting, candidate.formula)) return [];
-    const hydrate = isSameSalt(candidate.formula, wantedSolid.toUnicode());
+    const hydrate = isSameSalt(candidate.formula, batch.product.formula);
     const byAssay =
       titrated === undefined ? "" : `; the titration ${titrated >= EXCLUDED ? "agrees" : "contradicts it"}`;
     const byLoss = `${share === undefined ? "" : `; by ignition ${(100 * share).toFixed(0)} % likely`}${byAssay}`;
     const code: FindingCode = hydrate ? "other-hydrate-fits" : "other-formula-fits";
     const { expects, byTests } = expectationOf(evidence, candidate.formula, code, share, titrated);
-    const isMade = candidate.formula === madeInPlace(evidence);
+    const isMade = candidate.formula === standsInPlace(evidence.batch)?.formula;
     const asPlanned = isMade ? ", which is what forms in its place by the equilibrium" : "";
     return [
       {

@@ -3,7 +3,7 @@
 import type { Plan } from "../../preparation";
 import { type Quantity, quantity } from "../../quantity";
 import { BLANK, type Block, type Cell } from "../document/blocks";
-import { asRead, bare, handFor, type OnPaper, rangeOf } from "../plan/context";
+import { asRead, bare, handFor, type OnPaper, rangeOf, theoryNote } from "../plan/context";
 import { hazardBlocks } from "../plan/hazards";
 import { planBlocks, type SheetPart } from "../plan/plan";
 import { kitOf, waterSteps } from "../plan/weighing";
@@ -69,9 +69,8 @@ function teacherBlocks(on: OnPaper, groups: Groups): Block[] {
   const count = names.length;
   const hand = handFor(on);
   const { low, high } = rangeOf(on);
-  const theory = hand.grams(plan.product.theoreticalYield);
   const waste = plan.waste.volume;
-  const expected = { low: bare(low), high, theory };
+  const expected = { low: bare(low), high, theory: theoryNote(on) };
   return [
     {
       kind: "title",

@@ -13,7 +13,7 @@ import { officialPrecautions } from "../../substance/internal";
 import type { SheetFormat } from "../document/blocks";
 import { FORMATS, formatGuard, guard, SheetError, type SheetRefusal } from "../error";
 import { about, handy, pretty } from "../figures";
-import { handFor, massWithUncertainty, warmestOf } from "../plan/context";
+import { expectedOf, handFor, massWithUncertainty, warmestOf, weighedAs } from "../plan/context";
 import { ownCautions, statementsOf } from "../plan/hazards";
 import { filled, type SheetWords } from "../words";
 import { wordsInUse } from "../words-in-use";
@@ -76,12 +76,16 @@ function contentOf(of: Plan | Run, words: SheetWords): string[] {
             }),
           ]),
     ];
-  if (of.kind === "plan")
-    return [filled(words.plannedMass, { mass: handFor({ plan: of, words }).grams(of.product.theoreticalYield) })];
-  const { dryMass, percentYield, dryness, pureMass, plan } = of;
+  if (of.kind === "plan") {
+    const mass = weighedAs(of).theory ?? expectedOf(of).high;
+    return [filled(words.plannedMass, { mass: handFor({ plan: of, words }).grams(mass) })];
+  }
+  const { dryMass, dryness, pureMass, plan } = of;
+  const { formula, inPlace } = weighedAs(plan);
+  const percentYield = inPlace ? of.yields.find((one) => one.formula === formula)?.percentYield : of.percentYield;
   if (dryMass === undefined) return [words.massNotWeighed];
   const dry = dryness.constant === undefined ? "{mass}" : dryness.constant ? words.driedConstant : words.notConstant;
-  const { assay } = of.asMaterial();
+  const assay = inPlace ? undefined : of.asMaterial().assay;
   return [
     filled(dry, { mass: massWithUncertainty(plan, dryMass) }),
     pureMass !== undefined
@@ -96,21 +100,22 @@ function contentOf(of: Plan | Run, words: SheetWords): string[] {
 /** Of what was made. */
 function ofProduct(of: Plan | Run, words: SheetWords): Texts {
   const plan = of.kind === "plan" ? of : of.plan;
-  const { product } = of;
+  const { formula, inPlace } = weighedAs(plan);
+  const name = inPlace ? formula : of.product.name;
   const isLiquor = plan.isolation.how === "liquor";
   const deliquescent = !isLiquor && plan.drying.deliquescent;
   const upTo = isLiquor ? undefined : warmestOf(plan);
   const from = plan.materialBalance.supplied.map(({ material }) => material).join(", ");
   return {
-    title: product.formula,
-    name: product.name === product.formula ? "" : product.name,
+    title: formula,
+    name: name === formula ? "" : name,
     lines: [
       ...contentOf(of, words),
       filled(words.madeFrom, { materials: from }),
       ...(upTo === undefined
         ? []
         : [filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]),
-      ...(isKeptDark(parseFormula(product.formula)) ? [words.keepDark] : []),
+      ...(isKeptDark(parseFormula(formula)) ? [words.keepDark] : []),
       ...(deliquescent ? [words.closeTightly] : []),
     ],
   };
@@ -225,8 +230,9 @@ export function bottleLabel(of: LabelSubject, options: LabelOptions = {}): strin
 }
 
 /** What the hazards of a bottle come from: the product, or each solute of a liquor at its strength. */
-function insideOf({ product, keptLiquor }: Plan | Run): (string | MaterialOfStrength)[] {
-  if (keptLiquor === undefined) return [product.formula.normalize("NFKC")];
+function insideOf(of: Plan | Run): (string | MaterialOfStrength)[] {
+  const { keptLiquor } = of;
+  if (keptLiquor === undefined) return [weighedAs(of.kind === "plan" ? of : of.plan).formula.normalize("NFKC")];
   const { key, strength, also } = keptLiquor;
   return [{ key, share: strength }, ...also].map((one) => ({
     material: one.key,

@@ -2,11 +2,13 @@
 import { parseFormula } from "../../formula";
 import type { Plan, ProcedureStep } from "../../preparation";
 import {
+  dryingIn,
   type Hand,
   handOf,
   heldWaterOf,
   type Instruments,
   mayLeaveCrucible,
+  standsInPlace,
   staysInCrucible,
 } from "../../preparation/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
@@ -94,8 +96,34 @@ export function numberOf(plan: Plan, step: ProcedureStep): string {
 }
 
 /** What a product is not warmed above, where more would change it; what is kept in its liquor or was fired is not dried. */
-export const warmestOf = ({ isolation, drying }: Plan): Quantity<"temperature"> | undefined =>
-  drying.changesAbove && isolation.how !== "liquor" && isolation.how !== "residue" ? drying.upTo : undefined;
+export const warmestOf = (plan: Plan): Quantity<"temperature"> | undefined => {
+  const { isolation } = plan;
+  const { formula, inPlace } = weighedAs(plan);
+  const drying = inPlace ? dryingIn(parseFormula(formula), plan.temperature) : plan.drying;
+  return drying.changesAbove && isolation.how !== "liquor" && isolation.how !== "residue" ? drying.upTo : undefined;
+};
+
+/** The solid that the sheet says to weigh. */
+interface WeighedAs {
+  readonly formula: string;
+  /** All that there may be of it; undefined where none can be stated. */
+  readonly theory: Quantity | undefined;
+  /** Does it stand in place of the product? */
+  readonly inPlace: boolean;
+}
+
+const weighed = new WeakMap<Plan, WeighedAs>();
+
+export function weighedAs(plan: Plan): WeighedAs {
+  const known = weighed.get(plan);
+  if (known !== undefined) return known;
+  const { formula, theoreticalYield } = plan.product;
+  const other = standsInPlace(plan);
+  const found =
+    other === undefined ? { formula, theory: theoreticalYield, inPlace: false } : { ...other, inPlace: true };
+  weighed.set(plan, found);
+  return found;
+}
 
 /** Dry product that the work should bring, by its steps. */
 interface Expected {
@@ -126,12 +154,13 @@ const expected = new WeakMap<Plan, Expected>();
 
 function expectedBy(plan: Plan): Expected {
   const { product, handlingLoss, isolation, steps } = plan;
-  const theory = product.theoreticalYield;
+  const { formula, theory: all } = weighedAs(plan);
   const kept = quantity("1").minus(handlingLoss);
   const last = steps.at(-1);
-  const weighed = last?.target?.dimension === "mass" ? last.target : theory;
+  const weighed = last?.target?.dimension === "mass" ? last.target : (all ?? product.theoreticalYield);
+  const theory = all ?? weighed;
   const isParted = isolation.how === "crystallise" || isolation.how === "precipitate";
-  const held = heldWaterOf(parseFormula(product.formula));
+  const held = heldWaterOf(parseFormula(formula));
   if (held !== undefined)
     return { low: weighed.times(held.least).times(kept), high: weighed.times(held.most), isOpen: false };
   const isCrop = isParted && weighed.compare(theory.times(quantity(WELL_BELOW))) < 0;
@@ -156,3 +185,12 @@ export function rangeOf(on: OnPaper): { readonly low: string; readonly high: str
 
 /** The figure of a range before "to": its unit stands once. */
 export const bare = (mass: string): string => mass.replace(/ g$/, "");
+
+/** What is 100 %, and of which solid where it is not the product; or that nothing is. */
+export function theoryNote(on: OnPaper): string {
+  const { plan, words } = on;
+  const { formula, theory, inPlace } = weighedAs(plan);
+  if (theory === undefined) return filled(words.noYield, { formula, asked: plan.product.formula });
+  const mass = handFor(on).grams(theory);
+  return inPlace ? filled(words.theoryOf, { mass, formula }) : filled(words.theory, { mass });
+}

@@ -5,7 +5,7 @@ import { type Quantity, quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { about, handy, sentence, sizeOf } from "../figures";
 import { filled } from "../words";
-import { bare, expectedOf, handFor, type OnPaper, rangeOf, trapOf } from "./context";
+import { bare, expectedOf, handFor, type OnPaper, rangeOf, theoryNote, trapOf } from "./context";
 
 /** The title, with a blank for whose sheet it is: a batch, or a group of a class. */
 export function titleBlock({ plan, words }: OnPaper, whose: string): Block {
@@ -108,7 +108,7 @@ function outcomeCell(on: OnPaper) {
   return {
     label: words.expected,
     value: low === high ? high : filled(words.range, { low: bare(low), high }),
-    note: filled(words.theory, { mass: grams(plan.product.theoreticalYield) }),
+    note: theoryNote(on),
   };
 }
 

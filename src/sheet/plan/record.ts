@@ -18,12 +18,12 @@ import {
   withGelWater,
 } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
-import { BLANK, type Block, type Picture } from "../document/blocks";
-import { about } from "../figures";
+import { BLANK, type Blank, type Block, type Picture } from "../document/blocks";
+import { about, sentence } from "../figures";
 import { liquorOnLabel } from "../label/liquor-label";
 import { dryingChart } from "../pictures/charts";
 import { filled } from "../words";
-import { bare, expectedOf, handFor, type OnPaper, rangeOf, warmestOf } from "./context";
+import { bare, expectedOf, handFor, type OnPaper, rangeOf, warmestOf, weighedAs } from "./context";
 import { observationName } from "./observation";
 
 const grams = (q: Quantity): number => q.toNumber("g");
@@ -49,10 +49,10 @@ const chartOf = (on: OnPaper): Picture => {
 };
 
 /** May a heated sample tell which formula it is, where the work itself fires nothing? */
-export const asksForIgnition = ({ isolation, product, candidates }: Plan): boolean =>
-  isolation.how !== "residue" &&
-  isolation.how !== "liquor" &&
-  ignitionDecides(parseFormula(product.formula), candidates);
+export const asksForIgnition = (plan: Plan): boolean =>
+  plan.isolation.how !== "residue" &&
+  plan.isolation.how !== "liquor" &&
+  ignitionDecides(parseFormula(weighedAs(plan).formula), plan.candidates);
 
 /** What a mass means, and what heat would leave of a sample, where that tells which formula it is. */
 function meaning({ plan, words }: OnPaper, means: string, formula: string): string {
@@ -77,7 +77,7 @@ function untold({ plan, words }: OnPaper): string | undefined {
 
 /** The most that a gel may weigh at constant mass; undefined for what is none. */
 function gelMost(plan: Plan): Quantity | undefined {
-  const formula = parseFormula(plan.product.formula);
+  const formula = parseFormula(weighedAs(plan).formula);
   const isWet = plan.isolation.how === "precipitate" && isGel(formula) && heldWaterOf(formula) === undefined;
   return isWet ? withGelWater(expectedOf(plan).high) : undefined;
 }
@@ -109,12 +109,13 @@ function keyRows(on: OnPaper): string[][] {
   const { plan, words } = on;
   const hand = handFor(on);
   const { low, high } = rangeOf(on);
-  const theory = hand.grams(plan.product.theoreticalYield);
+  const { formula, theory: all = expectedOf(plan).high, inPlace } = weighedAs(plan);
+  const theory = hand.grams(all);
   const { high: expected, isOpen } = expectedOf(plan);
-  const isCrop = expected.compare(plan.product.theoreticalYield) < 0 && high !== theory;
+  const isCrop = expected.compare(all) < 0 && high !== theory;
   const most = gelMost(plan);
   const gel = most === undefined ? undefined : hand.grams(most);
-  const others = plan.candidates.filter(({ wanted }) => !wanted);
+  const others = plan.candidates.filter((one) => (inPlace ? one.formula !== formula : !one.wanted));
   const within = low === high ? high : filled(words.within, { low: bare(low), high });
   if (isOpen)
     return [
@@ -130,7 +131,7 @@ function keyRows(on: OnPaper): string[][] {
     ...(isCrop && gel === undefined
       ? [[filled(words.within, { low: bare(high), high: theory }), wasShrunk(plan) ? words.lessStayed : words.lessKept]]
       : []),
-    [within, untold(on) ?? meaning(on, words.consistent, plan.product.formula)],
+    [within, untold(on) ?? meaning(on, words.consistent, formula)],
     [filled(words.below, { mass: low }), words.lost],
     ...others.map((other) => candidateRow(on, other)),
   ];
@@ -167,20 +168,30 @@ const liquorBlocks = (on: OnPaper): Block[] => [
 const hasSecondCrop = ({ steps }: Plan): boolean =>
   steps.some(({ operation, vessel }) => operation === "cool" && vessel === "mother liquor");
 
+/** The blank of the yield; none where no theory can be stated. */
+function yieldLine({ plan, words }: OnPaper, theory: string | undefined): Blank[] {
+  if (theory === undefined) return [];
+  const { formula, inPlace } = weighedAs(plan);
+  const phrase = inPlace ? words.yieldInPlace : hasSecondCrop(plan) ? words.yieldOfCrops : words.yieldLine;
+  return [{ name: filled(phrase, { theory, formula }), unit: "%" }];
+}
+
 export function recordBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   if (plan.isolation.how === "liquor") return liquorBlocks(on);
   const rows = WEIGHINGS.map((i) => [String(i), BLANK, BLANK, BLANK]);
   const hand = handFor(on);
-  const theory = hand.grams(plan.product.theoreticalYield);
+  const as = weighedAs(plan);
+  const theory = as.theory && hand.grams(as.theory);
   const twice = hasSecondCrop(plan);
   const weighed = twice
     ? ["1", "2"].map((number) => ({ name: filled(words.obsCrop, { number }), unit: "g" }))
     : [{ name: observationName("dried", words), unit: "g" }];
   const stays = staysInCrucible(plan);
-  const without = stays.isPositive()
-    ? [{ name: filled(words.yieldWithout, { stays: hand.grams(stays), theory }), unit: "%" }]
-    : [];
+  const without =
+    stays.isPositive() && theory !== undefined
+      ? [{ name: filled(words.yieldWithout, { stays: hand.grams(stays), theory }), unit: "%" }]
+      : [];
   const gain = gainOf(plan, plan.handlingLoss);
   const share =
     gain === undefined
@@ -197,13 +208,16 @@ export function recordBlocks(on: OnPaper): Block[] {
           { kind: "heading", text: words.result },
           {
             kind: "blanks",
-            items: [
-              ...weighed,
-              { name: filled(twice ? words.yieldOfCrops : words.yieldLine, { theory }), unit: "%" },
-              ...without,
-              ...share,
-            ],
+            items: [...weighed, ...yieldLine(on, theory), ...without, ...share],
           },
+          ...(theory === undefined
+            ? [
+                {
+                  kind: "paragraph",
+                  text: sentence(filled(words.noYield, { formula: as.formula, asked: plan.product.formula })),
+                } as const,
+              ]
+            : []),
           ...labelBlocks(on),
         ],
         [
@@ -222,11 +236,12 @@ export function recordBlocks(on: OnPaper): Block[] {
 
 function labelBlocks({ plan, words }: OnPaper): Block[] {
   const upTo = warmestOf(plan);
+  const { formula } = weighedAs(plan);
   const limit = [
     ...(upTo === undefined
       ? []
       : [filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]),
-    ...(isKeptDark(parseFormula(plan.product.formula)) ? [words.keepDark] : []),
+    ...(isKeptDark(parseFormula(formula)) ? [words.keepDark] : []),
     ...(plan.drying.deliquescent ? [words.keepClosed] : []),
   ].join(", ");
   return [
@@ -234,7 +249,7 @@ function labelBlocks({ plan, words }: OnPaper): Block[] {
     {
       kind: "paragraph",
       text: filled(words.labelLine, {
-        product: plan.isolation.how === "liquor" ? liquorOnLabel(plan, words) : plan.product.formula,
+        product: plan.isolation.how === "liquor" ? liquorOnLabel(plan, words) : formula,
         limit,
       }).replace(/, $/, ""),
     },

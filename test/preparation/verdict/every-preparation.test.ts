@@ -51,6 +51,12 @@ function others(
 
 const GOOD = ["consistent", "loss-explained"] as const;
 
+/** What the sheet says to weigh: basic copper carbonate stands in place of CuCO3, and the run is judged by it. */
+const weighedOf = (plan: Plan): { readonly formula: string; readonly theory: number } => ({
+  formula: evaluateRun(plan, { dried: "1 g" }).yields.find((one) => one.wanted)!.formula,
+  theory: theoryOf(plan),
+});
+
 describe("in every preparation", () => {
   it("there are enough of each kind", () => {
     expect([filtered.length, fired.length, crystals.length].map((n) => n >= 8)).toEqual([true, true, true]);
@@ -180,14 +186,14 @@ describe("in every preparation", () => {
   it("0.4 points more or less of a loss are another sample, and no second solid", () => {
     let tried = 0;
     for (const plan of filtered) {
-      const { formula } = plan.product;
+      const { formula, theory: T } = weighedOf(plan);
       const own = attempt(() => identifyByMassLoss({ before: "10 g", after: "9 g", candidates: [formula] }));
       if (!own.ok || own.value.candidates[0]!.expectedLoss.toNumber("") < 0.01) continue;
       const [{ expectedLoss, residue }] = own.value.candidates as [(typeof own.value.candidates)[number]];
       for (const off of [-0.004, 0.004]) {
         const after = `${(1 - expectedLoss.toNumber("") + off).toFixed(4)} g` as Mass;
         const { verdict } = evaluateRun(plan, {
-          dried: constant(0.96 * theoryOf(plan)),
+          dried: constant(0.96 * T),
           ignition: { before: "1.0000 g", after, residue },
           ...clean,
         });
@@ -201,9 +207,9 @@ describe("in every preparation", () => {
   it("ignition says which formula it is, whatever the mass allows; half of one and half of another are a mixture", () => {
     let tried = 0;
     for (const plan of filtered) {
-      const { formula } = plan.product;
+      const { formula, theory: T } = weighedOf(plan);
       const dried = crystalWater(formula).waters.n === 0n ? [] : [String(anhydrousOf(formula))];
-      const names = [...plan.candidates.filter((one) => !one.wanted).map((one) => one.formula), ...dried];
+      const names = [...plan.candidates.map((one) => one.formula).filter((one) => one !== formula), ...dried];
       for (const other of names) {
         const { candidates } = identifyByMassLoss({ before: "10 g", after: "9 g", candidates: [formula, other] });
         const own = candidates.find((one) => one.formula === formula)!;
@@ -212,7 +218,6 @@ describe("in every preparation", () => {
         if (own.residue !== its.residue || Math.abs(mine - theirs) < 0.03) continue;
         const ignited = (loss: number) =>
           ({ before: "1.000 g", after: `${(1 - loss).toFixed(3)} g` as Mass, residue: own.residue }) as const;
-        const T = theoryOf(plan);
         const whole = (T * (1 - mine)) / (1 - theirs);
         const half = 2 / (1 / T + 1 / whole);
         const cases = [
