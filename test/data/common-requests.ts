@@ -89,3 +89,14 @@ export const ZINC_ACETATE: PlanRequest = {
   ],
   scale: { product: "40 g" },
 };
+
+/** A nitrate that takes water from the air, and of which nearly all crystallises. */
+export const CALCIUM_NITRATE: PlanRequest = {
+  equation: "CaCO3 + HNO3 + H2O -> Ca(NO3)2·4H2O + CO2",
+  product: "Ca(NO3)2·4H2O",
+  materials: [
+    { name: "chalk", form: "CaCO3", excess: "5 %" },
+    { name: "nitric acid", form: "HNO3", strength: "30 %" },
+  ],
+  scale: { product: "50 g" },
+};

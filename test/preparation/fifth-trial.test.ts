@@ -3,6 +3,7 @@
 import { type Plan, planPreparation, washAdvice } from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
+import { CALCIUM_NITRATE } from "../data/common-requests";
 
 const words = ({ steps }: Plan): string => steps.map(({ text }) => text).join("\n");
 const sheetOf = (plan: Plan): string => String(benchSheet(plan, { parts: ["bench"] })).replace(/\s+/g, " ");
@@ -133,15 +134,7 @@ describe("manganese dioxide from permanganate", () => {
 });
 
 describe("nitrates that take water from the air (deliquescence below 55 % of humidity: handbook figures, from memory)", () => {
-  const plan = planPreparation({
-    equation: "CaCO3 + HNO3 + H2O -> Ca(NO3)2·4H2O + CO2",
-    product: "Ca(NO3)2·4H2O",
-    materials: [
-      { name: "chalk", form: "CaCO3", excess: "5 %" },
-      { name: "nitric acid", form: "HNO3", strength: "30 %" },
-    ],
-    scale: { product: "50 g" },
-  });
+  const plan = planPreparation(CALCIUM_NITRATE);
 
   it("are dried in dry air and bottled at once, and seeded", () => {
     expect(words(plan)).toMatch(/it is deliquescent: press it between filter paper first, and dry it in dry air/);

@@ -2,6 +2,7 @@
 import { type Plan, planPreparation } from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
+import { CALCIUM_NITRATE } from "../data/common-requests";
 
 const words = ({ steps }: Plan): string => steps.map(({ text }) => text).join("\n");
 const cautionsOf = ({ steps }: Plan): string =>
@@ -61,15 +62,7 @@ describe("reactions that start late", () => {
 });
 
 describe("a liquor that is nearly all crystals when it is cold", () => {
-  const plan = planPreparation({
-    equation: "CaCO3 + HNO3 + H2O -> Ca(NO3)2·4H2O + CO2",
-    product: "Ca(NO3)2·4H2O",
-    materials: [
-      { name: "chalk", form: "CaCO3", excess: "5 %" },
-      { name: "nitric acid", form: "HNO3", strength: "30 %" },
-    ],
-    scale: { product: "50 g" },
-  });
+  const plan = planPreparation(CALCIUM_NITRATE);
 
   it("is stirred as it cools, or it sets to a block", () => {
     const { before, text } = plan.steps.find(({ text: one }) => one.startsWith("Let it cool"))!;
