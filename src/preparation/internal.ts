@@ -14,6 +14,7 @@ export { ALCOHOL } from "./procedure/alcohol";
 export { dryingIn } from "./procedure/drying";
 export { isGel, kindOfCake } from "./procedure/isolation";
 export { dropsFor, isInDistilledWater, isKeptDark } from "./procedure/protection";
+export { isSecondCrop } from "./procedure/step";
 export { type Hand, handOf, type Instruments, list } from "./procedure/words";
 export { fateInRoom } from "./reaction/fate";
 export { isAntisolvent, isGas, staysInWater } from "./reaction/fluids";

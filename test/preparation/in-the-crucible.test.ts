@@ -57,14 +57,18 @@ describe("light magnesium carbonate of 96 %", () => {
     materials: [{ name: "climbing chalk", form: "Mg5(CO3)4(OH)2·4H2O", assay: "96 %" }],
     scale: { material: "climbing chalk", portion: "56.0 g" },
   });
-  const verdict = (dried: string) => evaluateRun(plan, { dried } as never).verdict[0]!.code;
+  const verdict = (dried: `${number} g`) => evaluateRun(plan, { dried }).verdict[0]!.code;
 
   // 56.0 × 0.96 / 467.64 × 5 × 40.304 = 23.17 g and 2.24 g of the rest: 25.41 g; 23.17 × 0.98 = 22.70 g where that was water
   it("gives magnesia with all of the rest to none of it, by sheet and verdict at both ends", () => {
     const text = sheetOf(plan);
     expect(text).toContain("Expected dry product 22.7 to 25.4 g (100 % = 23.2 g)");
     expect(text).toContain("22.7 to 25.4 g as expected, allowing for handling less than 22.7 g more was lost");
-    expect(["25.4 g", "23.2 g", "22.7 g"].map(verdict)).toEqual(["consistent", "consistent", "consistent"]);
+    expect((["25.4 g", "23.2 g", "22.7 g"] as const).map((dried) => verdict(dried))).toEqual([
+      "consistent",
+      "consistent",
+      "consistent",
+    ]);
     expect(verdict("25.6 g")).toBe("unreacted");
     expect(verdict("22.5 g")).toBe("lighter-than-losses-explain");
   });

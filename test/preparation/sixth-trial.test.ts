@@ -30,6 +30,49 @@ describe("a pack that is called a solution", () => {
   });
 });
 
+describe("a pack that is called as a vessel of the work is", () => {
+  const chalk = (salt: string, soda: string): Plan =>
+    planPreparation({
+      equation: "CaCl2 + Na2CO3 -> CaCO3 + 2 NaCl",
+      product: "CaCO3",
+      materials: [
+        { name: salt, form: "CaCl2·2H2O" },
+        { name: soda, form: "Na2CO3", strength: "10 %" },
+      ],
+      scale: { material: salt, portion: "14.7 g" },
+    });
+
+  it.each([
+    ["pot", "soda water"],
+    ["mother liquor", "soda water"],
+    ["gas trap", "soda water"],
+    ["soda", "soda solution"],
+    ["salt", "pot"],
+    ["salt", "salt solution"],
+  ])("%s and %s fill the same vessel as any other names", (salt, soda) => {
+    const [plain, named] = [chalk("de-icer", "sal soda"), chalk(salt, soda)];
+    for (const of of [({ vessel }: Plan) => vessel!.liquid, ({ waste }: Plan) => waste.volume!])
+      expect(of(named).toNumber("mL")).toBeCloseTo(of(plain).toNumber("mL"), 9);
+    expect(named.steps.at(-1)!.after.solids.map(({ formula }) => formula)).toContain("CaCO₃");
+  });
+});
+
+describe("slaked lime, 0.16 g in 100 g of water at 20 °C and 0.10 g at 80 °C", () => {
+  it("stands warm and is filtered hot", () => {
+    const plan = planPreparation({
+      equation: "CaCl2 + 2 NaOH -> Ca(OH)2 + 2 NaCl",
+      product: "Ca(OH)2",
+      materials: [
+        { name: "de-icer", form: "CaCl2·2H2O" },
+        { name: "lye", form: "NaOH", excess: "5 %" },
+      ],
+      scale: { material: "de-icer", portion: "50.0 g" },
+    });
+    expect(words(plan)).toMatch(/hot its liquor keeps less of it, so filter it hot/);
+    expect(words(plan)).not.toMatch(/warm liquor would keep more|let it cool before/);
+  });
+});
+
 describe("bismuth nitrate", () => {
   it("is dissolved in acid, of which drops are too little", () => {
     const plan = planPreparation({

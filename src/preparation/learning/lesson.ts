@@ -2,6 +2,7 @@
 
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { planned } from "../planning/exact";
+import { isSecondCrop } from "../procedure/step";
 import { formulaFrom } from "../reaction/species";
 import { guard } from "../request/argument";
 import { type Run, type RunRecord, runFromJSON } from "../run";
@@ -56,9 +57,7 @@ function cropsOf(run: Run): Quantity | undefined {
     solids.find(({ formula }) => formulaFrom(formula).hasSameComposition(wanted))?.mass;
   const first = grown(steps.at(-1)?.after.solids ?? [])?.minus(ofOtherBatches(run));
   if (first === undefined || (observations.crops?.length ?? 1) < 2) return first;
-  const again = steps
-    .filter(({ operation, vessel }) => operation === "cool" && vessel === "mother liquor")
-    .flatMap(({ after }) => grown(after.solids) ?? []);
+  const again = steps.filter(isSecondCrop).flatMap(({ after }) => grown(after.solids) ?? []);
   return again.reduce((all, one) => all.plus(one), first);
 }
 

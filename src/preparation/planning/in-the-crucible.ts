@@ -16,19 +16,22 @@ export function staysInCrucible({
   return rest !== undefined && isWorthAWord(rest, product.theoreticalYield) ? rest : exact("0 g");
 }
 
+/** The firing, and whether it adds more than it drives out; undefined where nothing is fired. */
+function firingOf({ isolation, steps }: Pick<Batch, "isolation" | "steps">) {
+  const step = isolation.how === "residue" ? steps.find(({ operation }) => operation === "fire") : undefined;
+  return step && { step, gains: step.after.mass.compare(step.before.mass) > 0 };
+}
+
 /** The part of it that may be water after all, and leave; nothing of a charge that gains, which is weighed against itself. */
 export function mayLeaveCrucible(batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity {
-  const fired = batch.steps.find(({ operation }) => operation === "fire");
-  return fired !== undefined && fired.after.mass.compare(fired.before.mass) > 0 ? exact("0 g") : staysInCrucible(batch);
+  return firingOf(batch)?.gains ? exact("0 g") : staysInCrucible(batch);
 }
 
 /** What leaves a fired charge, where that tells nothing of a reaction between its feeds; undefined also where nothing is fired, or where it gets heavier. */
-export function goneByItselfIn({
-  isolation,
-  steps,
-}: Pick<Batch, "isolation" | "steps">): readonly string[] | undefined {
-  const fired = isolation.how === "residue" ? steps.find(({ operation }) => operation === "fire") : undefined;
-  if (fired === undefined || fired.after.mass.compare(fired.before.mass) > 0) return undefined;
+export function goneByItselfIn(batch: Pick<Batch, "isolation" | "steps">): readonly string[] | undefined {
+  const firing = firingOf(batch);
+  if (firing === undefined || firing.gains) return undefined;
+  const { step: fired } = firing;
   const left = fired.left.flatMap(({ what, contents }) =>
     what === "vapour" ? ["H2O"] : contents.gas.map(({ formula }) => formula),
   );

@@ -20,13 +20,13 @@ const WORDS: Readonly<Record<Use, (name: string) => string>> = {
 /** A portion of an aside as it is measured. */
 export function weighAside(bench: Bench, material: Material, show: (portion: Quantity) => string): void {
   const { name, portion } = material.shelf;
-  const before = bench.in(name);
+  const before = bench.in(bench.pack(name));
   const own = material.asideTaken();
   if (portion === undefined || own === undefined) {
     const unknown = [`how much ${name} is taken`];
     const after = before.with({ unknown });
     bench.did(
-      name,
+      bench.pack(name),
       { operation: "weigh", before, after, put: [], left: [] },
       {
         materials: [name],
@@ -36,7 +36,7 @@ export function weighAside(bench: Bench, material: Material, show: (portion: Qua
     );
     return;
   }
-  bench.did(name, weigh(material, own.portion, own.amount, before), {
+  bench.did(bench.pack(name), weigh(material, own.portion, own.amount, before), {
     materials: [name],
     amounts: [own.portion],
     care: "weighing",
@@ -51,10 +51,10 @@ export function putAsides(bench: Bench, use: Use): void {
     const { name } = material.shelf;
     const own = material.asideTaken();
     const { grams, litres } = bench.hand;
-    bench.did(POT, add(bench.pot, bench.in(name), []), {
+    bench.did(POT, add(bench.pot, bench.in(bench.pack(name)), []), {
       materials: [name],
       amounts: own === undefined ? [] : [own.portion],
-      from: name,
+      from: bench.pack(name),
       // an acid goes into water
       care: use === "acidify" ? "dissolving" : undefined,
       say: () => {
@@ -70,13 +70,13 @@ export function putAsides(bench: Bench, use: Use): void {
 export function rinseWithAlcohol(bench: Bench): void {
   for (const material of bench.asidesFor("alcohol")) {
     const { name } = material.shelf;
-    const liquid = bench.in(name);
+    const liquid = bench.in(bench.pack(name));
     const own = material.asideTaken();
     if (liquid.isEmpty) continue;
     bench.did(POT, rinse(bench.pot, liquid, undefined), {
       materials: [name],
       amounts: own === undefined ? [] : [own.portion],
-      from: name,
+      from: bench.pack(name),
       say: () => `Rinse with the ${name} (${bench.hand.grams(liquid.mass)}), so that it dries faster.`,
     });
   }

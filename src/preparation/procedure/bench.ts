@@ -18,7 +18,7 @@ import type { Isolation, WashSchedule } from "./isolation";
 import type { ProcedureKind } from "./kinds";
 import type { Role } from "./roles";
 import { type Use, useOf } from "./use";
-import { celsius, type Hand, handOf } from "./words";
+import { asSolution, celsius, type Hand, handOf } from "./words";
 
 /** Apparatus of a single step, beside vessel, filter and oven. */
 export type Apparatus = "dropping funnel" | "desiccator" | "fume hood" | "wide dish";
@@ -150,6 +150,17 @@ export class Bench {
     return this.in(POT);
   }
 
+  /** Where a pack waits until it is put in: under its name, unless a vessel of the work is called so. */
+  pack(name: string): string {
+    const { materials } = this.frame.setting;
+    const isVessel =
+      name === POT ||
+      name === MOTHER ||
+      name.startsWith(TRAP) ||
+      materials.some((m) => asSolution(m.shelf.name) === name);
+    return isVessel ? `pack of ${name}` : name;
+  }
+
   material(i: number): Material {
     return this.frame.setting.materials[i]!;
   }
@@ -161,7 +172,9 @@ export class Bench {
   /** Is a material of the equation in the pot? */
   get hasFeed(): boolean {
     const { materials } = this.frame.setting;
-    return this.drafts.some(({ vessel, from }) => vessel === POT && materials.some(({ shelf }) => shelf.name === from));
+    return this.drafts.some(
+      ({ vessel, from }) => vessel === POT && materials.some(({ shelf }) => this.pack(shelf.name) === from),
+    );
   }
 
   /** An operation done on a vessel; the vessel it was filled from is empty after. */

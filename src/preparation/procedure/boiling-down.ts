@@ -2,10 +2,10 @@
 
 import type { Formula } from "../../formula";
 import type { Quantity } from "../../quantity";
-import { matterOf } from "../contents/matter";
 import { type Coming, concentrate } from "../operation/concentrate";
 import { dilute } from "../operation/dilute";
 import { exact, planned } from "../planning/exact";
+import { dissolvesLess } from "../reaction/fate";
 import type { Species } from "../reaction/species";
 import { type Bench, POT } from "./bench";
 import { filterHot } from "./clearing";
@@ -13,9 +13,7 @@ import { type Crystals, crystalsFrom, saidHot } from "./coming";
 import { isFlat } from "./cooling";
 import type { Crystallising } from "./crystallising";
 import { keptFrom } from "./keeping";
-import { notWarmOf } from "./not-warm";
-import { isNotBoiled } from "./protection";
-import { saturatedAt } from "./settling";
+import { isEvaporated, notWarmOf } from "./not-warm";
 import { celsius, percent } from "./words";
 
 /** The liquor with the water it is to cool with; what comes hot beside the product is filtered off. */
@@ -43,7 +41,7 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
   const kept = keptFrom(bench);
   // where most comes before it is cool, or nobody knows how much
   const { cooling } = crystallising;
-  const isGentle = (intoCrystals && ("missing" in cooling || isFlat(cooling))) || isNotBoiled(product.formula);
+  const isGentle = (intoCrystals && ("missing" in cooling || isFlat(cooling))) || isEvaporated(product.formula);
   const how =
     warmest === undefined && isGentle
       ? "Evaporate the liquor slowly in a wide dish on a water bath, not boiling, stirring often,"
@@ -76,13 +74,6 @@ function whyInto({ cooling, hot, cold }: Crystallising, crystals: Crystals | und
         : "how much of it hot water dissolves is not known"
       : `from a solution saturated hot cooling brings only ${percent(cooling.crop.share)}, so ${isFlat(cooling) ? "most" : "some"} crystallises as the water goes`;
   return `: ${why}; cold the liquor keeps ${percent(stays)} of the ${name} then`;
-}
-
-/** Does less of it dissolve at the first temperature than at the second? */
-function dissolvesLess(formula: Formula, at: Quantity<"temperature">, than: Quantity<"temperature">): boolean {
-  const matter = matterOf(formula);
-  const [less, more] = [at, than].map((one) => saturatedAt(matter, one)?.perGram);
-  return less !== undefined && more !== undefined && less < more;
 }
 
 /** Of a salt that dissolves less as it gets hotter what came at the boil goes back into solution. */

@@ -58,7 +58,8 @@ function split(
   return { first, rest };
 }
 
-const vesselOf = (bench: Bench, i: number): string => (hasVessel(bench, i) ? asSolution(bench.name(i)) : bench.name(i));
+const vesselOf = (bench: Bench, i: number): string =>
+  hasVessel(bench, i) ? asSolution(bench.name(i)) : bench.pack(bench.name(i));
 
 /**
  * The feed that a base is put to beforehand: a sour reducer, which it makes the salt of, so that no hydroxide precipitates; and the

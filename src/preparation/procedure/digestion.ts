@@ -8,7 +8,7 @@ import { DIGESTED } from "../data/products";
 import { warmthOf } from "../feasibility/by-warmth";
 import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { exact, planned } from "../planning/exact";
-import { fateInRoom, fateOf } from "../reaction/fate";
+import { dissolvesLess, fateInRoom } from "../reaction/fate";
 import { gelRow } from "../reaction/gel";
 import type { Setting } from "../request/setting";
 import { dryingOf, losesWaterAt } from "./drying";
@@ -22,7 +22,7 @@ const isKeptWarm = (product: Formula): boolean => {
 };
 
 /** How warm a precipitate is made or kept so that it is what was asked for, and until when; undefined where the room does it. */
-export function keptAt(
+function keptAt(
   kind: ProcedureKind,
   product: Formula,
   room: Quantity<"temperature"> = planned("temperature") as Quantity<"temperature">,
@@ -57,46 +57,32 @@ export function mixedHotAt(
 /** How a precipitate stands in its liquor until it is filtered. */
 interface Digestion {
   readonly text: string;
+  /** Where the vessel is warmed to, and kept; undefined where it is left to whoever works. */
+  readonly at: Quantity<"temperature"> | undefined;
   /** May it stand warmer than the room? */
   readonly warm: boolean;
+  /** Is it to cool before its liquor is tested and drawn off? Not what forms only hot, or dissolves less hot. */
+  readonly cools: boolean;
 }
 
 /** Warmth from which grains grow soon. */
 const DIGESTED_FROM = "60 °C";
-
-/** Does the liquor keep less of a product hot than cold? By figures alone: without them it keeps more. */
-function keepsLessHot(product: Formula, room: Quantity<"temperature">): boolean {
-  const [cold, hot] = [room, exact(DIGESTED_FROM) as Quantity<"temperature">].map(
-    (at) => fateOf(product, at).perHundredGramsWater,
-  );
-  return cold !== undefined && hot !== undefined && hot.compare(cold) < 0;
-}
-
-/** Is it to cool to the room before its liquor is tested and drawn off, once it was hot? */
-export const coolsFirst = (
-  kind: ProcedureKind,
-  product: Formula,
-  room = planned("temperature") as Quantity<"temperature">,
-): boolean => {
-  const kept = keptAt(kind, product, room);
-  const wasHot = kept === undefined ? digestionOf(kind, product, room)?.warm === true : !kept.mixed;
-  return wasHot && !keepsLessHot(product, room);
-};
 
 export function digestionOf(
   kind: ProcedureKind,
   product: Formula,
   room = planned("temperature") as Quantity<"temperature">,
 ): Digestion | undefined {
-  const unwarmed = (text: string): Digestion => ({ text, warm: false });
-  const warmed = (text: string): Digestion => ({ text, warm: true });
+  const lessHot = dissolvesLess(product, exact(DIGESTED_FROM) as Quantity<"temperature">, room);
+  const unwarmed = (text: string): Digestion => ({ text, at: undefined, warm: false, cools: false });
+  const warmed = (text: string): Digestion => ({ text, at: undefined, warm: true, cools: !lessHot });
   const cold = notWarmOf(product);
   if (cold !== undefined)
     return unwarmed(
       `${cold.stands === undefined ? "" : `${cold.stands.text}; `}do not warm it in its liquor: ${cold.why}${cold.stands === undefined ? " (common practice)" : ""}`,
     );
   const kept = keptAt(kind, product, room);
-  if (kept !== undefined) return warmed(kept.text);
+  if (kept !== undefined) return { text: kept.text, at: kept.at, warm: true, cools: !kept.mixed && !lessHot };
   const { below } = warmthOf(product);
   if (below !== undefined)
     return unwarmed(
@@ -104,8 +90,15 @@ export function digestionOf(
     );
   const row = DIGESTED.find(({ formulas }) => isOneOf(product, ...formulas));
   if (row !== undefined)
-    return (row.filteredHot ? unwarmed : warmed)(
-      `let it stand in its liquor 30 minutes to overnight, at ${row.at} if it can be warmed: the grains grow and give up salt; ${row.why} (common practice)`,
+    return {
+      ...warmed(
+        `let it stand in its liquor 30 minutes to overnight, at ${row.at} if it can be warmed: the grains grow and give up salt; ${row.why} (common practice)`,
+      ),
+      ...(row.filteredHot && { cools: false }),
+    };
+  if (isKeptWarm(product) && lessHot)
+    return warmed(
+      "let it stand in its liquor 30 minutes to overnight, at 60 to 90 °C if it can be warmed: hot its liquor keeps less of it, so filter it hot and wash it with hot water (common practice)",
     );
   if (isKeptWarm(product))
     return unwarmed(
@@ -123,7 +116,9 @@ export function digestionOf(
   if (upTo !== undefined && (loses === undefined ? isWet : loses.compare(exact("90 °C")) < 0))
     return {
       text: `let it stand in its liquor 30 minutes to overnight, no warmer than ${upTo.format({ decimals: 0, uncertainty: "none" })}: above that it ${loses === undefined ? "may lose" : "loses"} water (common practice)`,
+      at: undefined,
       warm: upTo.compare(room) > 0,
+      cools: upTo.compare(room) > 0,
     };
   return warmed(
     "let it stand in its liquor 30 minutes to overnight, at 60 to 90 °C if it can be warmed: the grains grow and give up salt (common practice)",

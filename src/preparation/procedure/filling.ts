@@ -65,7 +65,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
   const { setting } = bench.frame;
   const feed = bench.frame.feeds[i]!;
   const name = bench.name(i);
-  const own = bench.in(name);
+  const own = bench.in(bench.pack(name));
   const before = bench.in(vessel);
   const into =
     vessel !== POT
@@ -75,7 +75,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       : before.isEmpty
         ? ""
         : " in the same vessel";
-  const common = { materials: [name], from: name, care: "dissolving" } as const;
+  const common = { materials: [name], from: bench.pack(name), care: "dissolving" } as const;
   // The step that fills the vessel tells its size; what takes no part in the equation does not fill it.
   const fills = vessel === POT && !bench.hasFeed;
   const room = (look: Look): string => (fills ? vesselIn(look) : "");
@@ -175,9 +175,9 @@ export function putWater(bench: Bench, water: Quantity): void {
 /** A solution or a solid put in as it is. */
 function pour(bench: Bench, i: number, vessel: string): void {
   const name = bench.name(i);
-  const own = bench.in(name);
+  const own = bench.in(bench.pack(name));
   const before = bench.in(vessel);
-  const common = { materials: [name], from: name, amounts: [bench.frame.portions[i]!] } as const;
+  const common = { materials: [name], from: bench.pack(name), amounts: [bench.frame.portions[i]!] } as const;
   const fills = vessel === POT && before.isEmpty;
   const feed = bench.frame.feeds[i]!;
   const { water } = feed.how === "solid" ? feed : { water: undefined };

@@ -109,7 +109,7 @@ export function kiln(bench: Bench): void {
   let filled: Quantity = exact("0 mL");
   setting.materials.forEach(({ form }, i) => {
     const name = bench.name(i);
-    const done = add(bench.pot, bench.in(name), []);
+    const done = add(bench.pot, bench.in(bench.pack(name)), []);
     filled = filled.plus(done.after.mass.minus(done.before.mass).dividedBy(looseDensityOf(form)));
     const powder = filled;
     const crucible = (): string => {
@@ -120,7 +120,7 @@ export function kiln(bench: Bench): void {
     bench.did(POT, done, {
       materials: [name],
       amounts: [bench.frame.portions[i]!],
-      from: name,
+      from: bench.pack(name),
       say: () =>
         setting.materials.length > 1
           ? i + 1 < setting.materials.length

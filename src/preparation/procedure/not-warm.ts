@@ -5,6 +5,7 @@ import { elementsIn } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { NOT_BOILED_DOWN, NOT_WARM, type NotWarmRow } from "../data/products";
+import { isNotBoiled } from "./protection";
 
 /** Why a product is not warmed in its liquor, and how warm that may be; undefined where it may be hot. */
 export const notWarmOf = (product: Formula): NotWarmRow | undefined =>
@@ -29,6 +30,13 @@ function notWarmRow(product: Formula): NotWarmRow | undefined {
 }
 
 /** Why a liquor with a product is not boiled down; undefined where heat does it no harm. */
-export const spoiltByBoiling = (product: Formula): string | undefined =>
-  notWarmOf(product)?.why ??
-  NOT_BOILED_DOWN.find(({ groups }) => groups.some((name) => constitutionOf(product).groups.includes(name)))?.why;
+export function spoiltByBoiling(product: Formula): string | undefined {
+  const own = constitutionOf(product).groups;
+  return (
+    notWarmOf(product)?.why ?? NOT_BOILED_DOWN.find(({ groups }) => groups.some((name) => own.includes(name)))?.why
+  );
+}
+
+/** Is its liquor evaporated below the boil: heat does the product harm, or drives out the acid that it needs? */
+export const isEvaporated = (product: Formula): boolean =>
+  spoiltByBoiling(product) !== undefined || isNotBoiled(product);

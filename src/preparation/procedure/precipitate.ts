@@ -13,7 +13,7 @@ import { exact } from "../planning/exact";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { type Bench, POT } from "./bench";
 import type { Completeness } from "./completeness";
-import { coolsFirst, digestionOf, keptAt } from "./digestion";
+import { digestionOf } from "./digestion";
 import { dropTestFor } from "./drop-test";
 import { liquorHeldBy, settles, washingOf } from "./isolation";
 import { isAirless, protectionOf } from "./protection";
@@ -41,21 +41,22 @@ export function isolatePrecipitate(bench: Bench): void {
   const { product, temperature } = setting;
   const { cake } = bench;
   const digestion = digestionOf(kind, product.formula, temperature);
-  const hot = keptAt(kind, product.formula, temperature);
   const tested = roles.some((role) => role === "precipitant" || role === "gas-giving base");
-  const cools = coolsFirst(kind, product.formula, temperature);
-  const cooling = cools
-    ? `; let it cool before it is ${tested ? "tested and " : ""}${settles(setting) ? "decanted" : "filtered"}`
-    : "";
-  if (hot !== undefined) {
-    const warmed = heat(bench.pot, hot.at);
-    const after = cools ? warmed.after.with({ temperature }) : warmed.after;
-    bench.did(POT, { ...warmed, after }, { target: hot.at, say: () => `${capital(hot.text)}${cooling}.` });
-  } else if (digestion !== undefined) {
-    const isCovered = digestion.warm && isAirless(product.formula);
-    const kept = protectionOf(product.formula, "standing") ?? (isCovered ? "keep it covered" : undefined);
-    const care = kept === undefined ? "" : `; ${kept}`;
-    bench.did(POT, hold(bench.pot), { say: () => `${capital(digestion.text)}${care}${cooling}.` });
+  if (digestion !== undefined) {
+    const { at, text, warm, cools } = digestion;
+    const cooling = cools
+      ? `; let it cool before it is ${tested ? "tested and " : ""}${settles(setting) ? "decanted" : "filtered"}`
+      : "";
+    if (at !== undefined) {
+      const warmed = heat(bench.pot, at);
+      const after = cools ? warmed.after.with({ temperature }) : warmed.after;
+      bench.did(POT, { ...warmed, after }, { target: at, say: () => `${capital(text)}${cooling}.` });
+    } else {
+      const isCovered = warm && isAirless(product.formula);
+      const kept = protectionOf(product.formula, "standing") ?? (isCovered ? "keep it covered" : undefined);
+      const care = kept === undefined ? "" : `; ${kept}`;
+      bench.did(POT, hold(bench.pot), { say: () => `${capital(text)}${care}${cooling}.` });
+    }
   }
   if (tested) {
     const inVessel = bench.pot;

@@ -12,7 +12,7 @@ import { asMassOfWater, exact, planned } from "../planning/exact";
 import { type Bench, MOTHER } from "./bench";
 import { comingHot, crystalsFrom, saidAlong, saidHot, solutesOf } from "./coming";
 import type { Crystallising } from "./crystallising";
-import { isNotBoiled } from "./protection";
+import { isEvaporated } from "./not-warm";
 import { saturatedAt } from "./settling";
 import { celsius, list } from "./words";
 
@@ -81,7 +81,7 @@ export function secondCrop(bench: Bench, crystallising: Crystallising): void {
   if (best === undefined) return;
   const { boiled, beside, crystals } = best;
   const off = boiled.before.books.water.minus(boiled.after.books.water).minus(waterOf(best));
-  const isGentle = isNotBoiled(bench.frame.setting.product.formula);
+  const isGentle = isEvaporated(bench.frame.setting.product.formula);
   bench.did(MOTHER, boiled, {
     target: boiled.after.mass,
     say: () =>

@@ -10,7 +10,7 @@ import type { Operation } from "../operation/operation";
 import { isAcid } from "../reaction/acids";
 import type { StepCaution, StepCautions } from "../safety/step-cautions";
 import { isWetWithAlcohol } from "./alcohol";
-import type { Apparatus, Care, Draft, Look } from "./bench";
+import { type Apparatus, type Care, type Draft, type Look, MOTHER } from "./bench";
 
 /** What left a vessel in a step. */
 export interface LeftContents {
@@ -149,3 +149,7 @@ export function stepsOf(
     });
   });
 }
+
+/** Crystals that the mother liquor gives, once it is boiled down and cooled. */
+export const isSecondCrop = ({ operation, vessel }: Pick<ProcedureStep, "operation" | "vessel">): boolean =>
+  operation === "cool" && vessel === MOTHER;

@@ -36,7 +36,7 @@ export function weighAll(bench: Bench): void {
     const verb = portion.dimension === "volume" ? "Measure" : "Weigh";
     // The account leaves out the base that acid in a shop material uses; on the balance it is there.
     const whole = alsoAcid ? material.amountIn(portion) : account.supplied[i]!.amount;
-    bench.did(name, weigh(material, portion, whole, bench.in(name)), {
+    bench.did(bench.pack(name), weigh(material, portion, whole, bench.in(bench.pack(name))), {
       say: () =>
         isLedIn(material)
           ? `Have the source of the ${name} ready, for ${litres(gasInRoom(bench, whole))} (${asRead(setting, portion)}) and more: a cylinder with its valve, or a generator, with a tube and an empty bottle between, so that nothing is sucked back.`

@@ -182,3 +182,9 @@ export function dissolvedBy(
     rule: "dissolved = kept by the water / (1 - kept by 1 g × crystal water in 1 g)",
   }) as Quantity<"mass">;
 }
+
+/** Does less of it dissolve at the first temperature than at the second? Where a figure is missing it does not. */
+export function dissolvesLess(formula: Formula, at: Quantity<"temperature">, than: Quantity<"temperature">): boolean {
+  const [less, more] = [at, than].map((one) => fateOf(formula, one).perHundredGramsWater);
+  return less !== undefined && more !== undefined && less.compare(more) < 0;
+}

@@ -4,16 +4,15 @@
 import type { Quantity } from "../../quantity";
 import type { Batch } from "../planning/batch";
 import { exact, lessThanAll, planned } from "../planning/exact";
-import { MOTHER, POT } from "../procedure/bench";
+import { POT } from "../procedure/bench";
 import { isAtEquilibrium } from "../procedure/completeness";
+import { isSecondCrop } from "../procedure/step";
 import type { Candidate } from "../reaction/candidates";
 
 /** Crops that the steps take: the first, and what boiling its liquor down brings. */
 function crops({ steps }: Batch): readonly Quantity[] {
-  const isCrop = ({ operation, vessel }: Batch["steps"][number]): boolean =>
-    operation === "cool" && (vessel === MOTHER || vessel === POT);
   const last = steps.at(-1)?.after.solids ?? [];
-  const again = steps.filter((step) => isCrop(step) && step.vessel === MOTHER).map(({ after }) => after.solids);
+  const again = steps.filter(isSecondCrop).map(({ after }) => after.solids);
   return [last, ...again].map((solids) => solids.reduce<Quantity>((all, { mass }) => all.plus(mass), exact("0 g")));
 }
 

@@ -7,6 +7,7 @@ import {
   handOf,
   heldWaterOf,
   type Instruments,
+  isSecondCrop,
   mayLeaveCrucible,
   standsInPlace,
   staysInCrucible,
@@ -169,9 +170,7 @@ function expectedBy(plan: Plan): Expected {
     const stays = staysInCrucible(plan).minus(mayLeaveCrucible(plan));
     return { low: theory.plus(stays).times(kept), high: larger(theory, most), isOpen: isolation.how === "unknown" };
   }
-  const again = steps
-    .filter(({ operation, vessel }) => operation === "cool" && vessel === "mother liquor")
-    .flatMap(({ after }) => after.solids.map(({ mass }) => mass));
+  const again = steps.filter(isSecondCrop).flatMap(({ after }) => after.solids.map(({ mass }) => mass));
   const others = steps.flatMap(({ ofAnotherBatch }) => ofAnotherBatch ?? []);
   return { low: weighed.times(kept), high: sum([weighed, ...again, ...others]), isOpen: false };
 }

@@ -10,6 +10,7 @@ import {
   ignitionDecides,
   isGel,
   isKeptDark,
+  isSecondCrop,
   leftOnIgnition,
   list,
   massInCrop,
@@ -165,8 +166,7 @@ const liquorBlocks = (on: OnPaper): Block[] => [
 ];
 
 /** Crystals of the mother liquor, weighed apart. */
-const hasSecondCrop = ({ steps }: Plan): boolean =>
-  steps.some(({ operation, vessel }) => operation === "cool" && vessel === "mother liquor");
+const hasSecondCrop = ({ steps }: Plan): boolean => steps.some(isSecondCrop);
 
 /** The blank of the yield; none where no theory can be stated. */
 function yieldLine({ plan, words }: OnPaper, theory: string | undefined): Blank[] {

@@ -7,7 +7,7 @@ const of = (request: PlanRequest) => {
   const plan = planPreparation(request);
   return {
     text: benchSheet(plan).replace(/\s+/g, " "),
-    verdict: (dried: string) => evaluateRun(plan, { dried } as never).verdict,
+    verdict: (dried: `${number} g`) => evaluateRun(plan, { dried }).verdict,
   };
 };
 
