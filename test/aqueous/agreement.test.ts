@@ -70,9 +70,9 @@ describe("sparingly soluble salts in pure water", () => {
     let tested = 0;
     for (const solid of Object.keys(CONTRADICT)) {
       expect(molarSolubility({ solid }).warnings.join(), solid).toMatch(/measured|doubtful|weak/);
-      expect(tested).toBeGreaterThanOrEqual(0);
       tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(9);
   });
 
   /** Ions of a salt in pure water at a share of its measured solubility: does it fall? */

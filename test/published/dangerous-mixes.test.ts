@@ -43,8 +43,8 @@ describe("dangerous mixes", () => {
     let tested = 0;
     for (const [a, b] of DANGEROUS) {
       expect([...foundFor([b, a], 0)].sort()).toEqual([...foundFor([a, b], 0)].sort());
-      expect(tested).toBeGreaterThanOrEqual(0);
       tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(190);
   });
 });

@@ -77,9 +77,9 @@ describe("names from formulas", () => {
     let tested = 0;
     for (const [formula, name] of ADDUCTS) {
       expect(nameOf(formula, formula.startsWith("Na2SO4") ? "adduct" : "oxidation-numbers")).toBe(name);
-      expect(tested).toBeGreaterThanOrEqual(0);
       tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(7);
   });
 
   it("names a solution of a hydrogen halide as an acid", () => {

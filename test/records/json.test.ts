@@ -187,9 +187,9 @@ describe("the table of solubilities", () => {
     let tested = 0;
     for (const { solids } of curvesWithSolids()) {
       for (const { solid } of solids) if (solid !== undefined) expect(tryParseFormula(solid).ok, solid).toBe(true);
-      expect(tested).toBeGreaterThanOrEqual(0);
       tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(430);
   });
 });
 

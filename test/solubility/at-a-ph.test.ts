@@ -123,7 +123,7 @@ describe("a mixture in acid, in alkali or beside ligands", () => {
         );
       for (const end of [byHand.startsAt, byHand.allDissolvedFrom])
         if (end !== undefined) expect(dissolved(end.toNumber()) / 0.01).toBeCloseTo(1, 1);
-      expect(byHand.startsAt).toBeDefined();
+      expect(byHand.startsAt?.toNumber()).toBeLessThan(14);
       expect(byHand.allDissolvedFrom !== undefined).toBe(back);
       expect(dissolved(byHand.least.pH.toNumber()) / byHand.least.concentration.in("mol/L").toNumber()).toBeCloseTo(
         1,
@@ -169,8 +169,8 @@ describe("a mixture in acid, in alkali or beside ligands", () => {
         ionsOf(row).reduce((all, { charge, count }) => all + charge * count, 0),
         row.solid,
       ).toBe(0);
-      expect(tested).toBeGreaterThanOrEqual(0);
       tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(360);
   });
 });

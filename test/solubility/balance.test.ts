@@ -93,15 +93,15 @@ describe("reactions of the tables", () => {
     let tested = 0;
     for (const { formula } of FORMATION()) {
       expect(parseFormula(formula).symbols.length, formula).toBeGreaterThan(0);
-      expect(tested).toBeGreaterThanOrEqual(0);
       tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(1000);
     let rowsTested = 0;
     for (const { gas } of GASES()) {
       expect(parseFormula(gas).charge).toBe(0);
-      expect(rowsTested).toBeGreaterThanOrEqual(0);
       rowsTested += 1;
     }
+    expect(rowsTested).toBeGreaterThanOrEqual(13);
     for (const { solute } of SOLUTION_DENSITIES()) expect(parseFormula(solute).charge).toBe(0);
   });
 });

@@ -27,9 +27,9 @@ describe("a solubility diagram", () => {
     let tested = 0;
     for (const id of labelled!.split(" ")) {
       expect(svg).toContain(`id="${id}"`);
-      expect(tested).toBeGreaterThanOrEqual(0);
       tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(2);
     expect(svg).toContain("the solid changes at 32.38 °C");
     expect(svg).toContain("liquor");
     expect(svg).toContain('role="img"');

@@ -358,9 +358,9 @@ describe("solubility rules", () => {
         const dissolves = rule === "soluble" || (rule === "slightly soluble" && strongBase);
         expect(dissociated(formula).ions !== undefined, `${formula} ${rule}`).toBe(dissolves);
       }
-      expect(tested).toBeGreaterThanOrEqual(0);
       tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(31);
     expect(judged).toBeGreaterThan(500);
   });
 

@@ -82,9 +82,9 @@ describe("ions", () => {
     let tested = 0;
     for (const entry of ions()) {
       expect(ion(entry.formula).charge, entry.name).toBe(entry.charge);
-      expect(tested).toBeGreaterThanOrEqual(0);
       tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(210);
   });
 });
 

@@ -68,9 +68,9 @@ describe("names of the registry", () => {
         if (/^[A-Z][\w·.[\]()]*\d/.test(name) && !name.includes(" "))
           expect(tryParseFormula(name).ok, `${formula}: ${name}`).toBe(true);
       }
-      expect(tested).toBeGreaterThanOrEqual(0);
       tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(580);
     expect(formulas("AP")).toEqual([]);
   });
 });
