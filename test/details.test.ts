@@ -204,6 +204,7 @@ describe("the codes of an outcome", () => {
       Na2CO3: "",
     });
     let refused = 0;
+    expect(HOSTILE.length, "rows to test").toBeGreaterThan(0);
     for (const value of HOSTILE) {
       const request = {
         water: value,

@@ -112,6 +112,7 @@ describe("a table as text", () => {
     );
     let written = 0;
     let selections = 0;
+    expect(files.size, "rows to test").toBeGreaterThan(0);
     for (const file of files) {
       const source = readFileSync(file, "utf8");
       selections += source.split(" columns(").length - 1;

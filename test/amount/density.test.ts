@@ -8,6 +8,7 @@ describe("density of a solution", () => {
   test("gives the printed figure at every tabulated point of the first table of a solute", () => {
     SOLUTION_DENSITIES().forEach((row, at) => {
       if (SOLUTION_DENSITIES().findIndex(({ solute }) => solute === row.solute) !== at) return;
+      expect(row.points.length, "rows to test").toBeGreaterThan(0);
       for (const [percent, density] of row.points) {
         const rho = densityOfSolution(row.solute, { value: percent, unit: "%" });
         expect(rho.in("g/mL").minus(density).abs().toNumber(), `${row.solute} ${percent} %`).toBeLessThan(1e-12);

@@ -98,6 +98,7 @@ describe("doubtful equivalents", () => {
     expect(outcome.error.code).toBe("amount.several-readings");
     const named = outcome.error.details["readings"] as string[];
     expect(named.map((text, at) => text.startsWith(readings[at]!))).toEqual([true, true]);
+    expect(readings.length, "rows to test").toBeGreaterThan(0);
     for (const reading of readings) expect(outcome.error.hint).toContain(reading);
   });
 

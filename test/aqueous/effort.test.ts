@@ -47,6 +47,7 @@ describe("the effort of the solver", () => {
 
   it("begins from the answer of another system of the same components", () => {
     let [steps, cold] = [0, 0];
+    expect(systems.slice(0, 100).length, "rows to test").toBeGreaterThan(0);
     for (const [i, rows] of systems.slice(0, 100).entries()) {
       const other = new Equilibrium(systemOf(rows));
       const near = rows.totals.map((total) => total * 1.01);
@@ -89,6 +90,7 @@ describe("the other ways of the solver", () => {
   });
 
   it("find the same answer: the ionic strength held, its own balance left out", () => {
+    expect(many(100, 32).length, "rows to test").toBeGreaterThan(0);
     for (const [i, rows] of many(100, 32).entries()) {
       const solver = new Equilibrium(systemOf(rows));
       solver.solve(rows.totals);
@@ -99,6 +101,7 @@ describe("the other ways of the solver", () => {
       compile(t);
       expect(newton(t, 1e-12, false), `system ${i}`).toBe(true);
       expect(t.ionicStrength).toBe(ionicStrength);
+      expect(before.length, "rows to test").toBeGreaterThan(0);
       for (const [j, x] of before.entries()) expect(Math.abs(logActivity(t, j) - x), `system ${i}`).toBeLessThan(1e-9);
     }
   });

@@ -133,6 +133,7 @@ describe("laws of the convex problem (ideal solutions)", () => {
 
   it("moves activities with totals: (T - T')·(x - x') is never negative", () => {
     const random = numbersFrom(12);
+    expect(pairs.length, "rows to test").toBeGreaterThan(0);
     for (const rows of pairs) {
       const other = rows.totals.map((t) => t * (0.3 + 1.4 * random()));
       const [a, b] = [solved(rows, rows.totals, 0), solved(rows, other, 0)];
@@ -159,6 +160,7 @@ describe("laws of the convex problem (ideal solutions)", () => {
   });
 
   it("does not depend on the order of components", () => {
+    expect(pairs.length, "rows to test").toBeGreaterThan(0);
     for (const rows of pairs) {
       const n = rows.components.length;
       const to = (j: number): number => n - 1 - j;
@@ -190,6 +192,7 @@ describe("laws of the convex problem (ideal solutions)", () => {
   });
 
   it("adds a component with nothing of it without a change", () => {
+    expect(pairs.length, "rows to test").toBeGreaterThan(0);
     for (const rows of pairs) {
       const n = rows.components.length;
       const shift = <T extends { nu: readonly (readonly [number, number])[] }>(list: readonly T[]): T[] => [...list];
@@ -203,6 +206,7 @@ describe("laws of the convex problem (ideal solutions)", () => {
   });
 
   it("holds a pH, and the multiplier is what must be added: adding it by hand gives the same pH", () => {
+    expect(pairs.length, "rows to test").toBeGreaterThan(0);
     for (const rows of pairs) {
       const held = {
         ...rows,

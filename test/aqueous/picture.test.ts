@@ -43,6 +43,7 @@ describe("pictures of the beaker", () => {
   it("tells from which pH to which each solid stands", () => {
     const svg = overPHDiagram(waste, { show: "solids" });
     expect(svg).toMatch(/<title>Solids over pH: .*Zn\^2\+.*<\/title>/);
+    expect(waste.solids.length, "rows to test").toBeGreaterThan(0);
     for (const solid of waste.solids) expect(svg).toContain(`${solid} stands from pH `);
     expect(svg).toContain("solid / (mol/L)");
   });

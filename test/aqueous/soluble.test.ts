@@ -97,6 +97,7 @@ describe("heats of reaction", () => {
 describe("heats that were measured", () => {
   it("stand with the figure of their source, each of an acid of the table", () => {
     const acids = new Set(ACID_STEPS().map(({ acid }) => acid));
+    expect(Object.entries(MEASURED_HEATS).length, "rows to test").toBeGreaterThan(0);
     for (const [acid, source] of Object.entries(MEASURED_HEATS)) {
       expect(acids.has(acid), acid).toBe(true);
       const printed = Number(/: (-?[\d.]+) /.exec(source)![1]);

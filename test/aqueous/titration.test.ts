@@ -133,12 +133,14 @@ describe("indicators", () => {
     const volume = end!.volume.toNumber("mL");
     const choices = indicatorFor(end!);
     const rising = flask !== "NH3";
+    expect(choices.length, "rows to test").toBeGreaterThan(0);
     for (const { name, from, to, colours, error, errors, fits } of choices) {
       const row = INDICATORS.find((one) => one.name === name)!;
       expect([from.toNumber(), to.toNumber()]).toEqual([Number(row.from), Number(row.to)]);
       expect(colours).toEqual([row.acid, row.base]);
       // the change begins on the side that the titration comes from
       const ends = rising ? [from, to] : [to, from];
+      expect(errors.length, "rows to test").toBeGreaterThan(0);
       for (const [i, one] of errors.entries()) {
         const percent = one.toNumber("%");
         expect(at(curve, volume * (1 + percent / 100)), `${name} ${i}`).toBeCloseTo(ends[i]!.toNumber(), 1);
@@ -159,12 +161,14 @@ describe("indicators", () => {
     // 0.1 mol/L acetic acid begins at pH 2.9
     expect(names).toContain("methyl orange");
     const last = at(curve, 39);
+    expect(INDICATORS.length, "rows to test").toBeGreaterThan(0);
     for (const { name, to } of INDICATORS) expect(names.includes(name), name).toBe(Number(to) < last);
     expect(indicatorFor(endPoints(curve)[0]!)[0]).not.toHaveProperty("size");
   });
 
   it("have an uncertainty: how the amount at the change moves against that at the end", () => {
     const [end] = endPoints(curveOf("CH3COOH", "NaOH"));
+    expect(indicatorFor(end!).length, "rows to test").toBeGreaterThan(0);
     for (const { error } of indicatorFor(end!)) {
       const u = error.standardUncertainty!.toNumber();
       expect(u).toBeGreaterThan(0);
@@ -341,6 +345,7 @@ describe("along an addition and over a range", () => {
     const stretches = solidsAlongAddition({ ...alumina, steps: 90 } as never);
     expect(stretches[0]!.from.toNumber("mol")).toBe(0);
     expect(stretches.at(-1)!.to.toNumber("mol")).toBeCloseTo(0.45, 9);
+    expect(stretches.length, "rows to test").toBeGreaterThan(0);
     for (const [i, { from, to, pH, solids }] of stretches.entries()) {
       expect(to.toNumber("mol")).toBeGreaterThan(from.toNumber("mol"));
       if (i > 0) expect(from.toNumber("mol") - stretches[i - 1]!.to.toNumber("mol")).toBeCloseTo(0.005, 9);

@@ -40,6 +40,7 @@ describe("the packed package", () => {
     const files = readdirSync(dist, { recursive: true, encoding: "utf8" }).map((file) => file.replaceAll("\\", "/"));
     const entries = subpaths.map((path) => (path === "." ? "index" : `${path.slice(2)}/index`));
     const expected = entries.flatMap((entry) => ["js", "cjs", "d.ts", "d.cts"].map((ending) => `${entry}.${ending}`));
+    expect(expected.length, "rows to test").toBeGreaterThan(0);
     for (const file of expected) expect(files).toContain(file);
     const shared = files.filter((file) => file.includes(".") && !expected.includes(file));
     expect(shared.filter((file) => !/^(quantity\/value\/)?[\w-]+(\.d)?\.c?[jt]s$/.test(file))).toEqual([]);

@@ -144,6 +144,7 @@ describe("the page of trust", () => {
   });
 
   it("tells runs with command and day", () => {
+    expect(MEASURED.length, "rows to test").toBeGreaterThan(0);
     for (const { figure, command, date } of MEASURED) {
       expect(figure).toMatch(/\d/);
       expect(command).toMatch(/^(?:npm|npx) /);

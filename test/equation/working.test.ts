@@ -46,8 +46,10 @@ describe("working of an equation", () => {
 
   it("has conditions that the coefficients meet", () => {
     let met = 0;
+    expect(balanced.length, "rows to test").toBeGreaterThan(0);
     for (const equation of balanced) {
       const letters = lettersOf(equation);
+      expect(workingOfEquation(equation).conditions.length, "rows to test").toBeGreaterThan(0);
       for (const line of workingOfEquation(equation).conditions) {
         const [left, right] = line.slice(line.indexOf(": ") + 2).split(" = ");
         expect(value(left!, letters), `${equation}: ${line}`).toBeCloseTo(value(right!, letters), 9);
@@ -85,7 +87,9 @@ describe("working of an equation", () => {
 
   it("counts every element and the charge the same on both sides", () => {
     let counted = 0;
+    expect(balanced.length, "rows to test").toBeGreaterThan(0);
     for (const equation of balanced) {
+      expect(workingOfEquation(equation).counts.length, "rows to test").toBeGreaterThan(0);
       for (const { of, left, right, total } of workingOfEquation(equation).counts) {
         const sums = [left, right].map((side) => value(side, new Map()));
         expect(sums, `${equation}: ${of}`).toEqual([total.valueOf(), total.valueOf()]);

@@ -192,7 +192,9 @@ describe("hazards and rules are added, and none goes", () => {
   it("a hazard", () => {
     const [ours] = cautions(["CuSO4·5H2O"]).substances;
     const [both] = cautions(["CuSO4·5H2O"], { facts: own }).substances;
+    expect(ours!.statements.length, "rows to test").toBeGreaterThan(0);
     for (const { code } of ours!.statements) expect(both!.statements.map((one) => one.code)).toContain(code);
+    expect(ours!.pictograms.length, "rows to test").toBeGreaterThan(0);
     for (const { code } of ours!.pictograms) expect(both!.pictograms.map((one) => one.code)).toContain(code);
     expect(both!.statements.at(-1)).toMatchObject({ code: "H361d", source: `own figure: ${source}` });
     expect(both!.cautions).toContain("our batch contains lead");

@@ -239,6 +239,7 @@ describe("the quick reader", () => {
     ["decimals too fine", ["((Fe)0.01)0.001", "Fe0.12345O", "((Fe0.01)0.01)0.01", "(Fe0.001)0.01"]],
     ["chains of full stops", ["Fe0.5.5O", "Fe2.5.5O", ".5H2O", "2.5", "0.5"]],
   ])("leaves to the full reader: %s", (_, texts) => {
+    expect(texts.length, "rows to test").toBeGreaterThan(0);
     for (const text of texts) {
       expect(scanned(text), text).toBe("left");
       // and nothing of it is left in the next formula

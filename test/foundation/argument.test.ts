@@ -64,7 +64,9 @@ describe("the guard of arguments", () => {
     ["list", (v) => guard.list(v, "phase"), [[], [1]], ["s", { length: 1 }, null], "a list"],
     ["record", (v) => guard.record(v, "phase"), [{}, Object.create(null)], ["s", [], null, new Map()], "an object"],
   ])("%s lets pass what it asks for, and names the argument of what it refuses", (_, check, good, bad, wanted) => {
+    expect(good.length, "rows to test").toBeGreaterThan(0);
     for (const value of good) expect(() => check(value)).not.toThrow();
+    expect(bad.length, "rows to test").toBeGreaterThan(0);
     for (const value of bad) {
       const error = refusal(attempt(() => check(value)));
       expect(error.code).toBe("test.bad");

@@ -63,6 +63,7 @@ describe("an ion", () => {
   });
 
   it("has the atoms of its formula", () => {
+    expect(ionIndex().anions.length, "rows to test").toBeGreaterThan(0);
     for (const { row, atoms, counts } of ionIndex().anions) {
       expect(atoms, row.name).toBe([...counts.values()].reduce((sum, n) => sum + n, 0));
       expect(compositionKey(counts), row.name).toBe(compositionKey(atomsIn(row.formula)));
@@ -114,6 +115,7 @@ describe("acid hydrogen", () => {
   });
 
   it("comes back to the acid", () => {
+    expect(ACIDS().length, "rows to test").toBeGreaterThan(0);
     for (const { formula, anion } of ACIDS()) expect(acidOfAnion(anion)).toBe(formula);
     expect(["HSO4-", "HPO4^2-", "HC4H4O6-", "HCOO-", "VO3-"].map(acidOfAnion)).toEqual([
       "H2SO4",

@@ -40,6 +40,7 @@ describe("hydrates", () => {
   });
 
   it("are the anhydrous salt again when the water is taken away", () => {
+    expect(forms.length, "rows to test").toBeGreaterThan(0);
     for (const { formula, waters } of forms) {
       const again = hydrateOf(anhydrousOf(formula), waters);
       expect(again.hasSameComposition(formula), formula.toString()).toBe(true);

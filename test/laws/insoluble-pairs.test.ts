@@ -55,6 +55,7 @@ describe("pairs that the rules call insoluble", () => {
   });
 
   it("that have none are named as unknown in every answer that holds both ions", () => {
+    expect(without.length, "rows to test").toBeGreaterThan(0);
     for (const [cation, anion] of without) {
       const [up, down] = [chargeOf(cation), -chargeOf(anion)];
       const { unknown } = aqueousComposition({

@@ -80,6 +80,7 @@ describe("what is said of a reaction is what its steps leave", () => {
     const inPot = moles(after.solids);
     const own = (inPot.get(bare(product.formula)) ?? 0) / theory;
     expect(Math.abs(Math.min(1, own) - feasibility.share.toNumber())).toBeLessThan(SAME);
+    expect(feasibility.solids.length, "rows to test").toBeGreaterThan(0);
     for (const { formula, amount, share } of feasibility.solids) {
       const told = inPot.get(bare(formula));
       if (share.toNumber() < TOLD || told === undefined) continue;

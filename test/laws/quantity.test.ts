@@ -173,6 +173,7 @@ describe("laws of quantities", () => {
         },
       ],
     ];
+    expect(cases.length, "rows to test").toBeGreaterThan(0);
     for (const [propagated, draw] of cases) expect(Math.abs(sampled(draw) / propagated - 1)).toBeLessThan(0.02);
   });
 

@@ -199,6 +199,7 @@ describe("names and formulas", () => {
       [{ material: "NaCl", strength: "abc" }],
     ];
     let refused = 0;
+    expect(Object.entries(room).length, "rows to test").toBeGreaterThan(0);
     for (const [name, entry] of Object.entries(room)) {
       if (typeof entry !== "function" || /^(Substance|SubstanceError|ions)$/.test(name)) continue;
       for (const value of hostile) {

@@ -160,10 +160,12 @@ describe("thermal steps", () => {
   )("balances %s step by step", (formula, row) => {
     let before: readonly ThermalAmount[] = [{ formula, coefficient: "1" }];
     let last = Number.NEGATIVE_INFINITY;
+    expect(row.steps.length, "rows to test").toBeGreaterThan(0);
     for (const step of row.steps) {
       const left = atoms([...before, ...(step.takes ?? [])]);
       const right = atoms([...step.leaves, ...step.remains]);
       expect([...right.keys()].sort()).toEqual([...left.keys()].sort());
+      expect(left.size, "rows to test").toBeGreaterThan(0);
       for (const [symbol, n] of left) expect(right.get(symbol)!.equals(n), symbol).toBe(true);
       expect(mass([...step.leaves, ...step.remains])).toBeCloseTo(mass([...before, ...(step.takes ?? [])]), 9);
       expect(Number(step.from)).toBeGreaterThanOrEqual(last);

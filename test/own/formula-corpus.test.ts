@@ -124,6 +124,7 @@ describe("the formula corpus", () => {
   });
 
   it("reads back from every printed form", () => {
+    expect(readings.length, "rows to test").toBeGreaterThan(0);
     for (const { text, formula } of readings) {
       for (const printed of [formula.toString(), formula.toUnicode(), formula.toHTML(), formula.toLaTeX()]) {
         const again = parseFormula(printed);

@@ -34,6 +34,7 @@ describe("laws of a verdict, in each of them", () => {
       : value;
 
   it("observations in any order give the same", () => {
+    expect(BLIND_RUNS.length, "rows to test").toBeGreaterThan(0);
     for (const { id, request, observations } of BLIND_RUNS) {
       const plan = planPreparation(request);
       const other = evaluateRun(plan, reversed(observations) as Observations);
@@ -57,6 +58,7 @@ describe("laws of a verdict, in each of them", () => {
   });
 
   it("a portion weighed more precisely never brings back what a coarser weighing excluded", () => {
+    expect(BLIND_RUNS.length, "rows to test").toBeGreaterThan(0);
     for (const { id, request, observations } of BLIND_RUNS) {
       const plan = planPreparation(request);
       const { name } = request.materials[0]!;
@@ -65,6 +67,7 @@ describe("laws of a verdict, in each of them", () => {
         const weighed = { ...observations.weighed, [name]: `${portion} ± ${u * portion} g` as "1 g" };
         return evaluateRun(plan, { ...observations, weighed }).verdict;
       });
+      expect(verdicts.slice(1).length, "rows to test").toBeGreaterThan(0);
       for (const [i, finer] of verdicts.slice(1).entries()) {
         const coarser = verdicts[i]!;
         const [before, now] = [standingOf(coarser), standingOf(finer)];

@@ -36,6 +36,7 @@ describe("each vessel", () => {
   });
 
   it("adds up: the amounts of all vessels are those of the waste", () => {
+    expect(waste.metals.length, "rows to test").toBeGreaterThan(0);
     for (const { symbol, amount } of waste.metals) {
       const all = waste.vessels.flatMap(({ metals }) => metals.filter((one) => one.symbol === symbol));
       expect(all.reduce((n, one) => n + moles(one.amount), 0)).toBeCloseTo(moles(amount), 9);

@@ -228,6 +228,7 @@ describe("what a name or a formula does not settle", () => {
   ])("gives every reading of %s", (name, formulas) => {
     const readings = readingsOf(name);
     expect(readings.map((one) => one.formula).sort()).toEqual([...formulas].sort());
+    expect(readings.length, "rows to test").toBeGreaterThan(0);
     for (const one of readings) expect(one.decides).toMatch(/^the label says /);
   });
 

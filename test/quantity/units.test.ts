@@ -50,6 +50,7 @@ describe("units", () => {
   });
 
   it.each([...unions])("of the literals of %s are read at run time, in their dimension", (name, units) => {
+    expect(units.length, "rows to test").toBeGreaterThan(0);
     for (const unit of units) {
       const read = quantity(`1 ${unit}`).dimension;
       expect([DIMENSIONS[name], ...(name.endsWith("FractionUnit") ? [NUMBER] : [])], unit).toContain(read);

@@ -337,6 +337,7 @@ describe("trials", () => {
   });
 
   it("are in the record of their route, which is read back equal", () => {
+    expect(find(ACETATE, runs).routes.length, "rows to test").toBeGreaterThan(0);
     for (const route of find(ACETATE, runs).routes) {
       const again = routeFromJSON(JSON.parse(JSON.stringify(route)));
       expect(JSON.stringify(again)).toBe(JSON.stringify(route));

@@ -95,6 +95,10 @@ describe("the bench sheet", () => {
 
   it("writes balanced HTML", () => {
     const stack: string[] = [];
+    expect(
+      [...benchSheet(plan, { format: "html" }).matchAll(/<(\/?)([a-z0-9]+)[^>]*>/g)].length,
+      "rows to test",
+    ).toBeGreaterThan(0);
     for (const [whole, slash, tag] of benchSheet(plan, { format: "html" }).matchAll(/<(\/?)([a-z0-9]+)[^>]*>/g)) {
       if (tag === "meta" || whole.endsWith("/>")) continue;
       if (slash === "") stack.push(tag!);

@@ -41,6 +41,7 @@ describe.each(Object.entries(SHEETS))("the sheet of %s", (name, request) => {
 
   it("has each step in order, with its cautions inside it and the observation it takes", () => {
     let at = 0;
+    expect(plan.steps.filter(({ operation }) => operation !== "weigh").length, "rows to test").toBeGreaterThan(0);
     for (const step of plan.steps.filter(({ operation }) => operation !== "weigh")) {
       const here = text.indexOf(step.text.replace(/\s+/g, " "), at);
       expect(here, step.text).toBeGreaterThan(at);
@@ -54,6 +55,7 @@ describe.each(Object.entries(SHEETS))("the sheet of %s", (name, request) => {
   });
 
   it("gives every portion as the instrument shows it", () => {
+    expect(plan.weighings.length, "rows to test").toBeGreaterThan(0);
     for (const { material, portion } of plan.weighings) {
       const row = new RegExp(`${material} \\S+ ([\\d.]+) (g|mL) _`).exec(text);
       // balance 0.1 g; measuring cylinder 10 mL
@@ -65,6 +67,7 @@ describe.each(Object.entries(SHEETS))("the sheet of %s", (name, request) => {
   it("is a whole document that asks nothing of anybody", () => {
     expect(html.startsWith('<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">')).toBe(true);
     expect(html).not.toMatch(/<script|<link|<img|url\(|@import|https?:\/\/(?!www\.w3\.org\/2000\/svg)/);
+    expect(plan.weighings.length, "rows to test").toBeGreaterThan(0);
     for (const { material } of plan.weighings) expect(html).toContain(material);
   });
 });

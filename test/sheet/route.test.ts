@@ -40,6 +40,7 @@ describe("the page of a route", () => {
   });
 
   it("has the sheet of each step", () => {
+    expect(route!.steps.length, "rows to test").toBeGreaterThan(0);
     for (const { plan } of route!.steps) expect(text).toContain(plan.title);
   });
 

@@ -258,6 +258,7 @@ describe("a hydroxide", () => {
     for (const metal of ["Pb^2+", "Cu^2+", "Zn^2+", "Bi^3+"]) {
       const listed = /not judged here: (.*)$/m.exec(said(metal))![1]!.split(", ");
       // of hydroxide or, where it has lost water, oxide: fluorides and phosphates with chloride are no basic salts
+      expect(listed.length, "rows to test").toBeGreaterThan(0);
       for (const solid of listed) expect(solid, metal).toMatch(/OH|O·|OCl/);
       for (const solid of listed) expect(solid, metal).not.toMatch(/F|PO4/);
     }

@@ -121,6 +121,7 @@ describe("precipitation on mixing", () => {
   it("conserves each ion and leaves the product satisfied", () => {
     const { byHand, product } = mix("0.1 mol/L", "0.11 mol/L");
     const { ions, precipitated } = byHand;
+    expect(ions.length, "rows to test").toBeGreaterThan(0);
     for (const { before, after } of ions) {
       expect(before.minus(after).minus(precipitated).in("mol/L").abs().toNumber()).toBeLessThan(1e-12);
     }

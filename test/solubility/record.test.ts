@@ -57,6 +57,7 @@ const FIELDS: Readonly<Record<string, { readonly fits: readonly unknown[]; reado
 
 describe("a solubility read back", () => {
   it.each(Object.entries(FIELDS))("has a field %s as it can be, and no other", (field, { fits, not }) => {
+    expect(fits.length, "rows to test").toBeGreaterThan(0);
     for (const value of fits) {
       const back = solubilityFromJSON({ ...whole(), [field]: value } as SolubilityRecord);
       expect(back[field as "name"], JSON.stringify(value)?.slice(0, 60)).toEqual(value);

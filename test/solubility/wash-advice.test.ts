@@ -25,6 +25,7 @@ describe("the liquid", () => {
     ["50 % alcohol, or its own saturated solution", "10 g", "200 g"],
     ["water", "0.000001 g", "0.0999 g"],
   ])("is %s from %s to %s in 100 g of water", (liquid, ...figures) => {
+    expect(figures.length, "rows to test").toBeGreaterThan(0);
     for (const figure of figures) {
       const own = facts({ source: "studio", solubilities: [{ formula: "KClO3", points: [["20 °C", figure]] }] });
       expect(washAdvice({ product: "KClO3", washedOut: [], facts: own }).liquid, figure).toBe(liquid);

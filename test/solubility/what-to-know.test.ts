@@ -34,6 +34,7 @@ describe("where the table has nothing", () => {
       const outcome = attempt(() => solubilityOf(formula, "20 °C"));
       return outcome.ok ? undefined : outcome.error.hint;
     };
+    expect(GASES().length, "rows to test").toBeGreaterThan(0);
     for (const { gas } of GASES()) expect(hint(gas), gas).toMatch(/ask gasSolubility|rules/);
     expect(hint("CO2")).toBe("as a gas over water it is known: ask gasSolubility");
     expect(hint("C60")).toBe("measure it, or pass your own figure");
@@ -130,6 +131,7 @@ describe("a gas in water", () => {
 describe("a solubility", () => {
   it("warns of what its row notes, of a weak row and of a single figure, and of nothing of the kind elsewhere", () => {
     const counts = { noted: 0, weak: 0, single: 0, plain: 0 };
+    expect(SOLUBILITY().length, "rows to test").toBeGreaterThan(0);
     for (const { formula, points, note, knownAs, weak } of SOLUBILITY()) {
       const outcome = attempt(() => solubilityOf(formula, `${points[0]![0]} °C`));
       if (!outcome.ok || outcome.value.formula !== formula) continue;

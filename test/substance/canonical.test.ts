@@ -43,6 +43,7 @@ describe("canonicalFormula", () => {
     ["SO4^2-", "O4S^2-", "[SO4]^2-"],
     ["Fe^3+", "Fe³⁺", "Fe^3+"],
   ])("writes %s where no table has it, too", (expected, ...spellings) => {
+    expect(spellings.length, "rows to test").toBeGreaterThan(0);
     for (const spelling of spellings) expect(canonicalFormula(spelling), spelling).toBe(expected);
   });
 

@@ -19,6 +19,7 @@ describe("a sample that is no single solid", () => {
       "fired in part already",
       "fire not done yet",
     ]);
+    expect(mixtures.length, "rows to test").toBeGreaterThan(0);
     for (const { share } of mixtures) {
       expect(percent(share)).toBeCloseTo(93.04, 1);
       expect(share.standardUncertainty!.toNumber()).toBeCloseTo(0.155, 2);

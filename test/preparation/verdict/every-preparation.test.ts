@@ -185,6 +185,7 @@ describe("in every preparation", () => {
 
   it("0.4 points more or less of a loss are another sample, and no second solid", () => {
     let tried = 0;
+    expect(filtered.length, "rows to test").toBeGreaterThan(0);
     for (const plan of filtered) {
       const { formula, theory: T } = weighedOf(plan);
       const own = attempt(() => identifyByMassLoss({ before: "10 g", after: "9 g", candidates: [formula] }));
@@ -206,6 +207,7 @@ describe("in every preparation", () => {
 
   it("ignition says which formula it is, whatever the mass allows; half of one and half of another are a mixture", () => {
     let tried = 0;
+    expect(filtered.length, "rows to test").toBeGreaterThan(0);
     for (const plan of filtered) {
       const { formula, theory: T } = weighedOf(plan);
       const dried = crystalWater(formula).waters.n === 0n ? [] : [String(anhydrousOf(formula))];
