@@ -580,7 +580,7 @@ export const BENCH_PREPARATIONS: readonly BenchPreparation[] = [
   },
   {
     id: "li-carbonate",
-    kind: "crystallisation",
+    kind: "precipitation",
     recipe: {
       equation: "LiCl + Na2CO3 -> Li2CO3 + NaCl",
       product: "Li2CO3",
@@ -1266,7 +1266,7 @@ export const BENCH_PREPARATIONS: readonly BenchPreparation[] = [
   },
   {
     id: "li-carbonate-dilute",
-    kind: "crystallisation",
+    kind: "precipitation",
     recipe: {
       equation: "2 LiCl + Na2CO3 -> Li2CO3 + 2 NaCl",
       product: "Li2CO3",

@@ -306,7 +306,7 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       scale: { material: "green vitriol", portion: "27.8 g" },
     },
     // 5 mL of acid is no water for 41 g of salts: 43.7 g of water in the pot less 12.6 from the vitriol and 4.8 of the acid
-    says: [/^Stir the ammonium sulfate fertiliser with 26 mL of water/],
+    says: [/^Stir the ammonium sulfate fertiliser into 26 mL of water/],
   },
   {
     id: "carnallite-like wish: potassium magnesium sulfate",

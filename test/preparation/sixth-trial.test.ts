@@ -68,7 +68,7 @@ describe("slaked lime, 0.16 g in 100 g of water at 20 °C and 0.10 g at 80 °C",
       ],
       scale: { material: "de-icer", portion: "50.0 g" },
     });
-    expect(words(plan)).toMatch(/hot its liquor keeps less of it, so filter it hot/);
+    expect(words(plan)).toMatch(/filter it hot: cold its liquor keeps more of it/);
     expect(words(plan)).not.toMatch(/warm liquor would keep more|let it cool before/);
   });
 });

@@ -215,9 +215,12 @@ describe("lithium carbonate, 1.35 g in 100 g of water at 20 °C and 0.86 g at 80
     scale: { material: "lithium chloride", portion: "4.24 g" },
   });
 
-  it("is evaporated because it dissolves less hot than cold, which is no missing figure", () => {
-    expect(words(plan)).toMatch(/it dissolves less hot than cold, and crystallises as the water goes/);
-    expect(words(plan)).not.toMatch(/is not known/);
+  it("is mixed, filtered and washed hot, and never boiled down", () => {
+    const said = words(plan);
+    expect(said).toMatch(/Dissolve the soda in a jug of its own in 14 mL of water.* warm it to 90 °C/);
+    expect(said).toMatch(/filter it hot: cold its liquor keeps more of it/);
+    expect(said).toMatch(/Wash .* of hot water/);
+    expect(said).not.toMatch(/Evaporate|ice-cold|is not known/);
   });
 
   it("above its theory is not explained by a liquor that keeps less than nothing", () => {

@@ -174,7 +174,8 @@ export const GRADED: readonly Graded[] = [
   ["SrCO3", "SrCl2·6H2O + NH4HCO3", "works"],
   ["SrCO3", "SrSO4 + K2CO3", "works"],
   ["Sr(OH)2·8H2O", "SrCl2·6H2O + NH3", "no"],
-  ["Sr(OH)2·8H2O", "SrCl2·6H2O + KOH", "no"],
+  // graded "no" at first, of thin solutions: from strong ones lye precipitates it, which textbooks print
+  ["Sr(OH)2·8H2O", "SrCl2·6H2O + KOH", "works"],
   ["SrSO4", "SrCl2·6H2O + (NH4)2SO4", "works"],
   ["SrSO4", "SrCl2·6H2O + H2SO4", "works"],
   ["Sr(NO3)2·4H2O", "SrCO3 + HNO3", "works"],

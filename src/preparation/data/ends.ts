@@ -9,6 +9,8 @@ interface EndRow {
   readonly at?: string;
   /** What is seen, after "until". */
   readonly until: string;
+  /** What is seen while more of what reduces the oxidiser is needed. */
+  readonly short?: string;
   readonly source: SourceKey;
 }
 
@@ -19,5 +21,5 @@ export const ENDS: readonly EndRow[] = [
   // 50 to 60; colder it stays yellow and runs through the paper
   { formula: "Cu2O", at: "55 °C", until: "no green or blue is left and the solid is brick red, no longer yellow", source: "memory" },
   // hot it gets dense enough to settle and to be filtered
-  { formula: "MnO2", at: "80 °C", until: "neither purple nor pink is left in the clear liquor (if it is, a little more of what takes it up is needed)", source: "commonPractice" },
+  { formula: "MnO2", at: "80 °C", until: "neither purple nor pink is left in the clear liquor", short: "if it stays purple", source: "commonPractice" },
 ];

@@ -21,6 +21,8 @@ export const PLANNING = {
   airChanges: { value: "2 /h", what: "air exchange, window slightly open", source: "commonPractice" },
   // -- dissolving and the vessel
   feedStrength: { value: "1 mol/kg", what: "of a feed in its water for a precipitation: at 0.5 to 1 mol/L the precipitate filters, above that it is slimy", source: "commonPractice" },
+  keptLessHot: { value: "0.8", what: "of what cold water keeps of a precipitate, and less, kept by hot water: it is made and filtered hot", source: "commonPractice" },
+  keepsMuch: { value: "0.5 g", what: "of a precipitate in 100 g of water and more is much", source: "commonPractice" },
   baseStrength: { value: "4 mol/kg", what: "of a base or a metal salt in its water where the product is to crystallise: less to boil off", source: "commonPractice" },
   staysLiquid: {
     value: "25 %",
@@ -33,6 +35,7 @@ export const PLANNING = {
   hotWaterFactor: { value: "1", what: "times the water that just dissolves a feed at 80 °C, where the product is to crystallise: little over the least near the boil", source: "commonPractice" },
   dilutedAcid: { value: "25 %", what: "by mass and less is an acid diluted to before anything is put into it", source: "commonPractice" },
   precipitatesBelow: { value: "1 g", what: "in 100 g of water: below this a feed is stirred in as a solid, and a product is filtered off; above it dissolves and crystallises", source: "commonPractice" },
+  keptHot: { value: "3 g", what: "in 100 g of cold water and less, of what dissolves less hot than cold: where hot water keeps less than precipitates, it is filtered off hot", source: "commonPractice" },
   thinEnough: { value: "50 %", what: "of a liquid by mass: above it heats at great dilution say nothing", source: "commonPractice" },
   cementAcid: { value: "10 %", what: "by mass of the acid that a precipitated metal is stirred with, to dissolve the metal it was cemented by", source: "commonPractice" },
   cloudsAbove: { value: "0.5 mmol/L", what: "of a product in its clear liquor, above which any drop that shares an ion with it gives a cloud", source: "commonPractice" },

@@ -8,6 +8,7 @@ import { DIGESTED } from "../data/products";
 import { warmthOf } from "../feasibility/by-warmth";
 import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { exact, planned } from "../planning/exact";
+import { isLye } from "../reaction/acids";
 import { dissolvesLess, fateInRoom } from "../reaction/fate";
 import { gelRow } from "../reaction/gel";
 import type { Setting } from "../request/setting";
@@ -21,37 +22,57 @@ const isKeptWarm = (product: Formula): boolean => {
   return perHundredGramsWater !== undefined && perHundredGramsWater.compare(planned("keptWarm")) > 0;
 };
 
+/** Warmth from which grains grow soon. */
+const DIGESTED_FROM = "60 °C";
+
 /** How warm a precipitate is made or kept so that it is what was asked for, and until when; undefined where the room does it. */
 function keptAt(
   kind: ProcedureKind,
   product: Formula,
   room: Quantity<"temperature"> = planned("temperature") as Quantity<"temperature">,
-): { readonly at: Quantity<"temperature">; readonly mixed: boolean; readonly text: string } | undefined {
+):
+  | {
+      readonly at: Quantity<"temperature">;
+      readonly mixed?: "or another solid" | "or much of it stays";
+      readonly text: string;
+    }
+  | undefined {
   if (kind !== "precipitation" || notWarmOf(product) !== undefined) return undefined;
   const turns = oxideFromWater(product)?.turns;
   if (turns !== undefined)
     return {
       at: exact(`${turns.at} °C`) as Quantity<"temperature">,
-      mixed: false,
       text: `warm it to ${turns.at} °C and keep it there, stirring, until ${turns.until}: in the cold the hydroxide stays what it is, and is weighed as such (common practice)`,
     };
   const { from } = warmthOf(product);
-  if (from === undefined || from <= room.toNumber("°C")) return undefined;
+  const forms = from !== undefined && from > room.toNumber("°C");
+  if (
+    !forms &&
+    !(
+      isKeptWarm(product) &&
+      dissolvesLess(product, planned("hot") as Quantity<"temperature">, room, planned("keptLessHot"))
+    )
+  )
+    return undefined;
   const at = planned("madeHot") as Quantity<"temperature">;
+  const why = forms
+    ? `it forms from ${from} °C on, and in the cold another solid settles`
+    : "cold its liquor keeps more of it";
   return {
     at,
-    mixed: true,
-    text: `keep it at ${at.format({ decimals: 0, uncertainty: "none" })}, stirring, for 30 minutes to an hour, and filter it hot: it forms from ${from} °C on, and in the cold another solid settles (common practice)`,
+    mixed: forms ? "or another solid" : "or much of it stays",
+    text: `${forms ? "keep it at" : "warm it to"} ${at.format({ decimals: 0, uncertainty: "none" })}${forms ? "," : " and keep it there,"} stirring, for 30 minutes to an hour, and filter it hot: ${why} (common practice)`,
   };
 }
 
-/** How warm a batch is mixed, where its precipitate forms only in the heat. */
+/** How warm a batch is mixed, where its precipitate forms only in the heat, or of salts alone where cold liquor keeps more of it. */
 export function mixedHotAt(
-  { product, temperature }: Setting,
+  { product, temperature, materials }: Setting,
   kind: ProcedureKind,
 ): Quantity<"temperature"> | undefined {
   const kept = keptAt(kind, product.formula, temperature);
-  return kept?.mixed ? kept.at : undefined;
+  const areSalts = () => materials.every(({ form }) => !isLye(form) && fateInRoom(form).precipitated === false);
+  return kept?.mixed === "or another solid" || (kept?.mixed !== undefined && areSalts()) ? kept.at : undefined;
 }
 
 /** How a precipitate stands in its liquor until it is filtered. */
@@ -64,9 +85,6 @@ interface Digestion {
   /** Is it to cool before its liquor is tested and drawn off? Not what forms only hot, or dissolves less hot. */
   readonly cools: boolean;
 }
-
-/** Warmth from which grains grow soon. */
-const DIGESTED_FROM = "60 °C";
 
 export function digestionOf(
   kind: ProcedureKind,
@@ -82,7 +100,8 @@ export function digestionOf(
       `${cold.stands === undefined ? "" : `${cold.stands.text}; `}do not warm it in its liquor: ${cold.why}${cold.stands === undefined ? " (common practice)" : ""}`,
     );
   const kept = keptAt(kind, product, room);
-  if (kept !== undefined) return { text: kept.text, at: kept.at, warm: true, cools: !kept.mixed && !lessHot };
+  if (kept !== undefined)
+    return { text: kept.text, at: kept.at, warm: true, cools: kept.mixed === undefined && !lessHot };
   const { below } = warmthOf(product);
   if (below !== undefined)
     return unwarmed(
@@ -92,14 +111,10 @@ export function digestionOf(
   if (row !== undefined)
     return {
       ...warmed(
-        `let it stand in its liquor 30 minutes to overnight, at ${row.at} if it can be warmed: the grains grow and give up salt; ${row.why} (common practice)`,
+        `let it stand in its liquor 30 minutes to overnight, at ${row.at}${row.needed ? "" : " if it can be warmed"}: the grains grow and give up salt; ${row.why} (common practice)`,
       ),
       ...(row.filteredHot && { cools: false }),
     };
-  if (isKeptWarm(product) && lessHot)
-    return warmed(
-      "let it stand in its liquor 30 minutes to overnight, at 60 to 90 °C if it can be warmed: hot its liquor keeps less of it, so filter it hot and wash it with hot water (common practice)",
-    );
   if (isKeptWarm(product))
     return unwarmed(
       "let it stand in its liquor 30 minutes to overnight, no warmer than the room: warm liquor would keep more of it (common practice)",

@@ -10,6 +10,7 @@ import { type DissolvingWater, waterToDissolve } from "../../solubility";
 import { WITH_LYE } from "../data/with-lye";
 import { exact, planned } from "../planning/exact";
 import { isLye } from "../reaction/acids";
+import { fateInRoom } from "../reaction/fate";
 import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
 import { thinnedTo } from "./protection";
@@ -135,6 +136,12 @@ function hotEnough(form: Formula, amount: Quantity, { mixedHot, setting }: Feedi
   return isKnown ? mixedHot : setting.temperature;
 }
 
+/** Does water keep so much of a precipitate that a thin liquor would cost a good part of it? */
+export function keepsMuch(product: Formula): boolean {
+  const { perHundredGramsWater } = fateInRoom(product);
+  return perHundredGramsWater !== undefined && perHundredGramsWater.compare(planned("keepsMuch")) >= 0;
+}
+
 /** A solid in water of its own, as much of it as the work asks for. */
 export function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   const { setting, account, roles } = feeding;
@@ -192,7 +199,8 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   if (crystals || isWarm || (feeding.cold && !isLye(form)) || request.waterFactor !== undefined) return saturated;
   // A ligand of a complex that stays dissolved is strong: what is made thin has to be boiled off again.
   const isStrong = feeding.crystals || (roles[i] === "ligand" && !feeding.precipitates);
-  const aim = planned(isStrong || feeding.cold ? "baseStrength" : "feedStrength");
+  const isKept = feeding.precipitates && keepsMuch(setting.product.formula);
+  const aim = planned(isStrong || feeding.cold || isKept ? "baseStrength" : "feedStrength");
   const aimed = amount.dividedBy(aim).to("g");
   if (aimed.compare(found.value.totalWater) <= 0) return saturated;
   const water = waterToAdd(waterFor(material, amount, aim), `water to add = amount / (${aim}) − crystal water`);

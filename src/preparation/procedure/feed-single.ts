@@ -39,6 +39,7 @@ const isForSlowMetal = ({ form }: Material, setting: Setting): boolean =>
 function dilutionOf(material: Material, i: number, feeding: Feeding): Dilution | undefined {
   const { setting, portions, account, roles, crystals } = feeding;
   const role = roles[i]!;
+  if (role === "water") return undefined;
   const w = material.massFraction();
   if (isStated(material)) {
     const all = material.massOf(portions[i]!);

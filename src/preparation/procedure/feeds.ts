@@ -12,7 +12,7 @@ import { waterOfReaction } from "../reaction/water-of-reaction";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
-import { leastWater } from "./feed-dissolved";
+import { keepsMuch, leastWater } from "./feed-dissolved";
 import { dilutedBy, feedOf, isOxidisingAcid } from "./feed-single";
 import { inOrder, ranksOf } from "./roles";
 import { isStated } from "./stated-water";
@@ -40,15 +40,28 @@ function withWaterOf(plan: Feed, now: Feed): Feed {
 /** Why a feed has the water of the whole pot, or none of its own. */
 const SHARED = "one hot water for all that goes into the pot";
 
-/** Water that dissolves each of the other salts that form, hot: it is clear only then. What precipitates is filtered off instead. */
-const swapped = ({ products, product, temperature: cold }: Setting, { formed }: Account): Quantity[] =>
+/** Water that dissolves each of the other salts that form, hot unless it is said how warm: it is clear only then. What precipitates is filtered off instead. */
+const swapped = (
+  { products, product, temperature: cold }: Setting,
+  { formed }: Account,
+  at = planned("hot") as Quantity<"temperature">,
+): Quantity[] =>
   products.flatMap(({ formula, isWater }, i) => {
     if (products[i] === product || isWater || isGas(formula, true)) return [];
     if (fateOf(formula, cold).precipitated === true) return [];
     const { mass } = formed[i]!;
-    const least = leastWater(formula, mass, planned("hot") as Quantity<"temperature">);
+    const least = leastWater(formula, mass, at);
     return least === undefined ? [] : [least.totalWater];
   });
+
+const mostOf = (waters: readonly Quantity[]): Quantity =>
+  waters.reduce((most, one) => (one.compare(most) > 0 ? one : most));
+
+/** Water that keeps the other salts dissolved where strong feeds make a precipitate. */
+const besidePrecipitate = ({ setting, account, precipitates, mixedHot }: Feeding): Quantity[] =>
+  precipitates && keepsMuch(setting.product.formula)
+    ? swapped(setting, account, mixedHot ?? setting.temperature).map((water) => water.times(planned("coldWaterFactor")))
+    : [];
 
 /** Salts that go hot into one pot share its water: as much as the one that needs most, or as what is to crystallise. */
 function sharing(
@@ -74,7 +87,7 @@ function sharing(
     ...swapped(setting, account),
     ...(target === undefined ? [] : [target]),
   ];
-  const total = needs.reduce((most, one) => (one.compare(most) > 0 ? one : most));
+  const total = mostOf(needs);
   const crystal = sum(group.map((i) => crystalWaterOf(materials[i]!, account.supplied[i]!.amount)));
   const water = total.minus(crystal).to("g");
   if (!water.isPositive()) return feeds;
@@ -126,10 +139,11 @@ const feedsOfRun = (plan: NonNullable<Feeding["planned"]>, feeding: Feeding): re
   });
 
 /** How much more water the liquor needs at the end than the feeds bring; zero or less where they bring enough. */
-function waterWanting(brought: Quantity, { setting, account, target }: Feeding): Quantity {
+function waterWanting(brought: Quantity, feeding: Feeding): Quantity {
+  const { setting, account, target } = feeding;
   const { materials, reactants, products, product } = setting;
   // A reaction that binds the water leaves some of it liquid all the same.
-  const wanted = target ?? brought.times(planned("staysLiquid"));
+  const wanted = target ?? mostOf([brought.times(planned("staysLiquid")), ...besidePrecipitate(feeding)]);
   // The target is the water before crystals come: what they will bind is still liquid then.
   const bound =
     target === undefined

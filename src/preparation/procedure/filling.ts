@@ -34,13 +34,27 @@ export function vesselIn(look: Look): string {
   return size === "" ? "" : ` (vessel: ${size})`;
 }
 
-const clear = (look: Look, name: string): string => {
+/** By how much dissolving warms a water, or cools it; undefined where that is not known, or too little to be noticed. */
+function riseOf(look: Look, name: string): Quantity | undefined {
   const heat = look.dissolvingHeat.find((one) => one.material === name);
-  if (heat === undefined || !("rise" in heat)) return "";
-  const kelvin = heat.rise.rise.toNumber("ΔK");
-  if (Math.abs(kelvin) < 5) return "";
+  if (heat === undefined || !("rise" in heat)) return undefined;
+  return Math.abs(heat.rise.rise.toNumber("ΔK")) < 5 ? undefined : heat.rise.rise;
+}
+
+/** How hot water is got: what warms as it dissolves goes into cold water, which hot it would boil. */
+function hotWater(look: Look, name: string, at: Quantity<"temperature">): string {
+  const warms = riseOf(look, name)?.isPositive() === true;
+  return warms
+    ? `, a little at a time, and warm it to ${celsius(at)} or a little above`
+    : ` at ${celsius(at)} or a little above`;
+}
+
+const clear = (look: Look, name: string): string => {
+  const rise = riseOf(look, name);
+  if (rise === undefined) return "";
+  const kelvin = rise.toNumber("ΔK");
   const changes = `; it ${kelvin > 0 ? "warms" : "cools"} by about ${Number(Math.abs(kelvin).toPrecision(2))} K`;
-  return heat.rise.rise.compare(planned("needsCooling")) > 0
+  return rise.compare(planned("needsCooling")) > 0
     ? `${changes} if put in at once: a little at a time, in a bath of cold water`
     : kelvin < 0
       ? `${changes}: water of 30 to 40 °C keeps it going`
@@ -82,7 +96,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
   if (feed.how === "dissolve") {
     const { water: of } = feed.dissolving;
     const isHot = feed.at.compare(setting.temperature) > 0;
-    const warm = isHot ? ` at ${celsius(feed.at)} or a little above` : "";
+    const warmed = (look: Look): string => (isHot ? hotWater(look, name, feed.at) : "");
     const needsNone = !of.isPositive();
     const first = feed.shares === true && fills;
     const joins = feed.shares === true && !fills && needsNone;
@@ -105,18 +119,20 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       ...common,
       amounts: joins ? [bench.frame.portions[i]!] : [of],
       target: feed.at,
-      say: (look) =>
-        joins
+      say: (look) => {
+        const warm = warmed(look);
+        return joins
           ? falling().length > 0
             ? `Add the ${name} to it and stir${warm}: ${list(falling())} precipitates, and all else dissolves${care}.`
             : `Add the ${name} to it and stir${warm} until it is clear${isHot ? ", with a little more hot water if it needs that" : ""}${care}.`
           : first
-            ? `Stir the ${name} with ${bench.hand.water(of)}${warm}${care}${room(look)}.`
+            ? `Stir the ${name} into ${bench.hand.water(of)}${warm}${care}${room(look)}.`
             : needsNone
               ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
               : short
                 ? `Stir the ${name}${into} with ${bench.hand.water(of)}${warm}: it is too little to dissolve all of it.`
-                : `Dissolve the ${name}${into} in ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isHot ? "" : clear(look, name)}${care}${room(look)}.`,
+                : `Dissolve the ${name}${into} in ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isHot ? "" : clear(look, name)}${care}${room(look)}.`;
+      },
     });
     if (isAlone && !short) clearOf(bench, vessel, name);
   } else if (feed.how === "unknown") {

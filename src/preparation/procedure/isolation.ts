@@ -89,6 +89,9 @@ export function isolationOf({ product, temperature, wet, request, keepsLiquor }:
   };
 }
 
+/** Anions whose salts with metals are soaps that water does not dissolve, by the names of their groups. */
+const SOAPS = ["stearate", "palmitate", "oleate"];
+
 /** How much liquor a cake of this product is likely to keep. */
 export function kindOfCake(formula: Formula): KindOfSolid {
   const { groups, complex, ammonia } = madeOf(formula);
@@ -98,6 +101,8 @@ export function kindOfCake(formula: Formula): KindOfSolid {
   // Salts of ammines come as crystals; what two metals make with cyanide is slimy.
   if (isHydroxide || (complex && !ammonia) || gelRow(formula) !== undefined) return "hydroxide gel";
   if (formula.symbols.length === 1) return "dense precipitate";
+  // soaps come in flakes that keep as much
+  if (SOAPS.some((name) => groups.has(name))) return "basic carbonate";
   return ["sulfate", "oxalate", "phosphate", "sulfide", "chromate", "oxide"].some((name) => groups.has(name))
     ? "dense precipitate"
     : "fine crystals";

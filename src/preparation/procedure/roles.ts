@@ -31,7 +31,8 @@ export type Role =
   | "metal"
   | "oxidiser"
   | "reducer"
-  | "ligand";
+  | "ligand"
+  | "water";
 
 /** Anions that leave as gas when an acid or a metal salt takes the base, with the element of the gas. */
 const GIVES_GAS: Readonly<Record<string, string>> = {
@@ -95,6 +96,7 @@ function roleOf(material: Material, setting: Setting, kind: ProcedureKind, preci
   const key = keyElement(product.formula);
   const carries = key !== undefined && form.count(key).n !== 0n;
   const agents = agentsOf(setting);
+  if (species.isWater) return "water";
   if (isMetal(form)) return "metal";
   if (isPeroxide(material)) return "oxidiser";
   if (!carries && kind !== "displacement") {
@@ -151,6 +153,7 @@ export function rolesOf(setting: Setting, kind: ProcedureKind, precipitates: boo
 const RANKS: Readonly<Record<Role, number>> = {
   "metal salt": 0,
   salt: 0,
+  water: 0,
   acid: 1,
   metal: 2,
   ligand: 3,

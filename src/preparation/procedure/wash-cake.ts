@@ -6,7 +6,7 @@ import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { type WashAdvice, type WashPlan, washAdvice } from "../../solubility";
-import { RESIDUE } from "../../solubility/internal";
+import { HOT_WATER, RESIDUE } from "../../solubility/internal";
 import { settled } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
@@ -114,12 +114,16 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   const isElement = product.formula.symbols.length === 1;
   const liquid = advice.ok && !isElement ? advice.value.liquid : "water";
   const sour = advice.ok ? sourWash(bench, advice.value, plan) : undefined;
+  const because = advice.ok ? advice.value.because : "";
   const special =
     sour !== undefined
       ? ` of ${sour.text}`
       : liquid === "water"
         ? ""
-        : ` (better: ${liquid}; ${advice.ok ? advice.value.because : ""})`;
+        : liquid === HOT_WATER
+          ? ` of ${liquid} (${because})`
+          : ` (better: ${liquid}; ${because})`;
+  const namesLiquid = sour !== undefined || liquid === HOT_WATER;
   const residue = plan.residueAfter.at(-1) ?? plan.residueUnwashed;
   if (plan.washes === 0) {
     bench.did(POT, testWash(before), {
@@ -152,7 +156,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   bench.did(POT, done, {
     largerVessel: larger,
     say: (look) =>
-      `Wash ${times(plan.washes)} with ${sour === undefined ? bench.hand.water(plan.washVolume) : bench.hand.litres(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}.${isColloid ? againstColloid() : ""}`,
+      `Wash ${times(plan.washes)} with ${namesLiquid ? bench.hand.litres(plan.washVolume) : bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}.${isColloid ? againstColloid() : ""}`,
     amounts: [plan.washVolume],
     target: plan.target,
     blank: "washes",

@@ -102,11 +102,14 @@ function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
   if (known.ok) {
     const { perHundredGramsWater } = known.value;
     const shown = perHundredGramsWater.format({ significant: 2, uncertainty: "none" });
-    const precipitated = perHundredGramsWater.compare(planned("precipitatesBelow")) < 0;
-    const why = precipitated
+    const sparing = perHundredGramsWater.compare(planned("precipitatesBelow")) < 0;
+    const inHot = sparing ? undefined : sparinglyDissolvedHot(formula, perHundredGramsWater);
+    const why = sparing
       ? `100 g of water dissolves only ${shown} of ${name}`
-      : `${name} dissolves well (${shown} anhydrous in 100 g of water)`;
-    return { precipitated, perHundredGramsWater, why };
+      : inHot !== undefined
+        ? `100 g of hot water dissolves only ${inHot.format({ significant: 2, uncertainty: "none" })} of ${name}`
+        : `${name} dissolves well (${shown} anhydrous in 100 g of water)`;
+    return { precipitated: sparing || inHot !== undefined, perHundredGramsWater, why };
   }
   const byRule = (precipitated: boolean | undefined, why: string): Fate => ({
     precipitated,
@@ -133,6 +136,16 @@ function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
   if (isOxideOfMetal(formula))
     return byRule(true, `${name} is an oxide that water does not dissolve (common practice)`);
   return byRule(undefined, `solubility of ${name}`);
+}
+
+/** What hot water dissolves of a substance, where that is less than cold, and too little to be called dissolved: it is filtered off hot. */
+function sparinglyDissolvedHot(formula: Formula, cold: Quantity): Quantity | undefined {
+  if (cold.compare(planned("keptHot")) > 0) return undefined;
+  const hot = trySolubilityOf(formula, planned("hot"));
+  const figure = hot.ok ? hot.value.perHundredGramsWater : undefined;
+  return figure !== undefined && figure.compare(cold) < 0 && figure.compare(planned("precipitatesBelow")) < 0
+    ? figure
+    : undefined;
 }
 
 const kept = /* @__PURE__ */ remembering<Quantity | undefined>(256);
@@ -183,8 +196,16 @@ export function dissolvedBy(
   }) as Quantity<"mass">;
 }
 
-/** Does less of it dissolve at the first temperature than at the second? Where a figure is missing it does not. */
-export function dissolvesLess(formula: Formula, at: Quantity<"temperature">, than: Quantity<"temperature">): boolean {
+/**
+ * Does less of it dissolve at the first temperature than at the second, by a share of that where one is given? Where a figure is
+ * missing it does not.
+ */
+export function dissolvesLess(
+  formula: Formula,
+  at: Quantity<"temperature">,
+  than: Quantity<"temperature">,
+  share: Quantity = exact("1"),
+): boolean {
   const [less, more] = [at, than].map((one) => fateOf(formula, one).perHundredGramsWater);
-  return less !== undefined && more !== undefined && less.compare(more) < 0;
+  return less !== undefined && more !== undefined && less.compare(more.times(share)) < 0;
 }

@@ -95,7 +95,9 @@ export function heatOf(
   if (equation === undefined) return { missing: "heat of the reaction: crystal water in fractions" };
   if (!setting.wet) return { missing: "heat of the reaction: nothing is mixed in water" };
   if (inThePot === undefined) return { missing: "heat of the reaction: the mass of the batch is not known" };
-  const strong = setting.materials.find((m, i) => m.isSolution && isTooStrongForHeats(m, feeds[i]));
+  const strong = setting.materials.find(
+    (m, i) => m.isSolution && !m.species.isWater && isTooStrongForHeats(m, feeds[i]),
+  );
   if (strong !== undefined)
     return {
       missing: `heat of the reaction: ${strong.shelf.name} is too strong for figures that apply in much water; diluting it alone gives heat`,

@@ -26,7 +26,7 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
   if (recipe.isolation === "precipitate" && fate.precipitated === false)
     add("recipe.product-dissolves", `${name} is said to precipitate, but ${fate.why}`, fate.perHundredGramsWater);
   const water = read.water[0];
-  if (water !== undefined && theoreticalYield !== undefined && fate.precipitated === false) {
+  if (water !== undefined && theoreticalYield !== undefined) {
     const kept = attempt(() => lossToLiquor({ formula, water: asMassOfWater(water), temperature: ROOM }));
     if (kept.ok && kept.value.mass.compare(theoreticalYield.dividedBy(2)) > 0)
       add(

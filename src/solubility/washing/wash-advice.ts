@@ -79,7 +79,12 @@ export function washAdvice(
   const figure = known.ok ? known.value : undefined;
   const rule = ruleFor(solute)?.class;
   const row = OWN_WASH.find((one) => one.ions === pair);
-  const [liquid, because] = row === undefined ? choose(figure, rule) : [row.liquid, row.because];
+  const [liquid, because] =
+    row !== undefined
+      ? [row.liquid, row.because]
+      : figure !== undefined && dissolvesLessHot(solute.formula, figure)
+        ? [HOT_WATER, "the product dissolves less hot than cold"]
+        : choose(figure, rule);
   const tests = endTestsFor(solute, figure, rule, request.washedOut);
   return readable({
     liquid,
@@ -102,6 +107,20 @@ function besideAcid(
     endTests: endTests.filter(({ ion }) => !isIts(ion)),
     untested: [...untested, ...endTests.filter(({ ion }) => ion !== "H+" && isIts(ion)).map(({ ion }) => ion)],
   };
+}
+
+/** What is washed with where cold water dissolves more. */
+export const HOT_WATER = "hot water";
+
+/** Hot enough to wash with, and how much less of the product that has to dissolve than the wash in the room does. */
+const HOT_WASH = { at: "80 °C", share: 0.8 } as const;
+
+/** Does hot water dissolve clearly less of a product that cold water would take a part of? */
+function dissolvesLessHot(formula: Formula, { perHundredGramsWater }: Figure): boolean {
+  const cold = perHundredGramsWater.toNumber("g");
+  if (cold < 0.1 || cold >= 10) return false;
+  const hot = attempt(() => figureOrProduct(formula, HOT_WASH.at, undefined));
+  return hot.ok && hot.value.perHundredGramsWater.toNumber("g") < HOT_WASH.share * cold;
 }
 
 function choose(figure: Figure | undefined, rule: string | undefined): readonly [string, string] {

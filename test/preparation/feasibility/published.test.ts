@@ -57,6 +57,8 @@ const OTHERWISE: Readonly<Record<string, readonly [verdict: string, why: string]
     "another solid forms",
     "in an open pot carbon dioxide leaves and the hydroxide is the end of it",
   ],
+  "li-carbonate": ["goes in part", "hot water too keeps a fifth of it"],
+  "li-carbonate-dilute": ["goes in part", "as above"],
   "nh4-chloride-swap": ["goes in part", "cooled to 20 °C sodium sulfate comes with it: stop warmer"],
   "cu-i-oxide-glucose": ["unknown", "potentials of sugars are in no table here"],
   "ni-dimethylglyoximate": ["unknown", "no constants of dimethylglyoxime"],
