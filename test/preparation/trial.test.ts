@@ -612,7 +612,7 @@ describe("read as a bench worker", () => {
         .steps.map(({ text }) => text)
         .join(" ");
       expect(all).not.toMatch(/boil it down, or/);
-      expect(all).toMatch(/Rinse the crystals with .* of 50 % alcohol/);
+      expect(all).toMatch(/Rinse the crystals with .* of alcohol with as much strong ammonia/);
       expect(saying(id, /mL of alcohol, as much as there is liquor/)).toMatch(/no flame/);
     }
   });

@@ -121,6 +121,9 @@ export const SLOW_IN_THE_COLD: readonly SlowRow[] = [
   { formulas: ["C6H12O6"], at: "80 °C", time: "until its colour changes no more", source: "commonPractice" },
 ];
 
+/** Powders that water alone does not wet. */
+export const NOT_WETTED = { formulas: ["S", "S8"], source: "commonPractice" } as const;
+
 /** Solids that go on by themselves once heat has started them, and throw their residue about. */
 export const RUNS_BY_ITSELF = { formulas: ["(NH4)2Cr2O7"], filled: "10 %", source: "commonPractice" } as const;
 

@@ -1,7 +1,10 @@
 // How the addition of one material is worded: in which portions, how fast, how cool, and what gas that gives.
 
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
+import { NOT_WETTED } from "../data/firing";
 import { planned } from "../planning/exact";
+import type { Material } from "../shelf/material";
 import { type Bench, type Look, POT } from "./bench";
 import { isClosed } from "./closed-flask";
 import { vesselIn } from "./filling";
@@ -9,6 +12,9 @@ import { nextPortion } from "./late-start";
 import { gasesIn, notCaught } from "./trap";
 import { asRead } from "./weighing";
 import { about, asSolution, celsius, lasting, list, litres } from "./words";
+
+/** Does water alone leave it dry, so that it floats? */
+export const isWettedFirst = ({ form }: Pick<Material, "form">): boolean => isOneOf(form, ...NOT_WETTED.formulas);
 
 /** Does a material have a vessel of its own before it comes in? */
 export const hasVessel = (bench: Bench, i: number): boolean => {
@@ -58,7 +64,7 @@ export function adding(
         : "";
   if (gas.length === 0 || additionRate === undefined)
     return solid || roles[i] === "oxidiser"
-      ? `${verb} ${into} in small portions, stirring${cool}${room}.`
+      ? `${verb} ${into}${isWettedFirst(bench.material(i)) ? ", rubbed to a paste with a little alcohol first (dry it floats)," : ""} in small portions, stirring${cool}${room}.`
       : `${verb} ${into}, slowly and stirring${cool}${room}.`;
   const least = lasting(additionRate.leastTime);
   // Where heat sets the pace minutes mean nothing: the thermometer says when.

@@ -11,6 +11,7 @@ import type { Account } from "../reaction/account";
 import { boilingPoint } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
+import type { AtHand } from "./at-hand";
 import type { KeptBy } from "./completeness";
 import type { Crystallising } from "./crystallising";
 import type { Feed } from "./feed";
@@ -55,6 +56,7 @@ export interface Telling {
   /** Alcohol that it takes, or may take, and that no pack of the plan brings. */
   readonly alcohol?: Quantity<"volume">;
   readonly apparatus?: Apparatus;
+  readonly atHand?: readonly AtHand[];
   /** Product of another batch that it leaves with this one. */
   readonly ofAnotherBatch?: Quantity<"mass">;
   readonly care?: Care;

@@ -74,6 +74,7 @@ export function driveAmmonia(bench: Bench): void {
   const { rest, left } = evaporated(bench.pot.with({ temperature: to }), isAmmonia);
   bench.did(POT, done("heat", bench.pot, rest, [], left), {
     target: to,
+    atHand: ["indicator paper"],
     say: () =>
       `Bring the contents to ${celsius(to)} and on to a gentle boil, stirring, the tube still in the trap, until moist indicator paper held into the gas no longer turns blue.`,
   });

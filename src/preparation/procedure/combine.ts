@@ -14,7 +14,7 @@ import { isAcid, isAmmonia, isLye } from "../reaction/acids";
 import { isGas, isLedIn } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import type { Material } from "../shelf/material";
-import { adding, alsoAdding, hasVessel } from "./adding";
+import { adding, alsoAdding, hasVessel, isWettedFirst } from "./adding";
 import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask";
@@ -171,6 +171,8 @@ export function combine(bench: Bench): void {
       ...(isLast && isClosed(bench) && bench.frame.feeds[i]!.how !== "solid" && !isLedIn(bench.material(i))
         ? { apparatus: "dropping funnel" as const }
         : {}),
+      ...(isLedIn(bench.material(i)) ? { atHand: ["indicator paper" as const] } : {}),
+      ...(isWettedFirst(bench.material(i)) ? { atHand: ["a little alcohol" as const] } : {}),
       from: own,
       adds: !hasVessel(bench, i) && !bench.material(i).isSolution ? "solid" : "liquid",
       ...(isLast || giving ? { care: "mixing" as const } : {}),

@@ -12,6 +12,7 @@ import { isLye } from "../reaction/acids";
 import { dissolvesLess, fateInRoom } from "../reaction/fate";
 import { gelRow } from "../reaction/gel";
 import type { Setting } from "../request/setting";
+import type { AtHand } from "./at-hand";
 import { dryingOf, losesWaterAt } from "./drying";
 import type { ProcedureKind } from "./kinds";
 import { notWarmOf } from "./not-warm";
@@ -84,6 +85,7 @@ interface Digestion {
   readonly warm: boolean;
   /** Is it to cool before its liquor is tested and drawn off? Not what forms only hot, or dissolves less hot. */
   readonly cools: boolean;
+  readonly atHand?: readonly AtHand[];
 }
 
 export function digestionOf(
@@ -121,9 +123,12 @@ export function digestionOf(
     );
   if (kind !== "precipitation") return undefined;
   if (gelRow(product)?.sets)
-    return unwarmed(
-      "leave it until it sets to a jelly that does not run (minutes to a day; at pH 5 to 7 soonest: if paper shows it sour after an hour and it still runs, stir in baking soda by pinches until it is no more), then break that up small: a whole jelly cannot be washed (common practice)",
-    );
+    return {
+      ...unwarmed(
+        "leave it until it sets to a jelly that does not run (minutes to a day; at pH 5 to 7 soonest: if paper shows it sour after an hour and it still runs, stir in baking soda by pinches until it is no more), then break that up small: a whole jelly cannot be washed (common practice)",
+      ),
+      atHand: ["indicator paper", "baking soda"],
+    };
   // what heat takes water from below the usual warmth is digested as cool as it is dried
   const { upTo } = dryingOf(product);
   const loses = losesWaterAt(product);

@@ -13,7 +13,7 @@ import { putTheRest, rinseWithAlcohol } from "./asides";
 import { type Bench, POT } from "./bench";
 import { dryingIn } from "./drying";
 import { isGel } from "./isolation";
-import { isAirless, isWashedWithAlcohol, protectionOf } from "./protection";
+import { isAirless, isWashedWithAlcohol, losesAmmonia, protectionOf } from "./protection";
 import { saturatedAt } from "./settling";
 import { celsius, list } from "./words";
 
@@ -46,7 +46,9 @@ export function finish(bench: Bench): void {
     limit: () => (isAirless(product.formula) ? undefined : upTo),
     ...(isAirless(product.formula) ? { apparatus: "desiccator" as const } : {}),
     say: () =>
-      `${howToDry(bench, product.formula, upTo === undefined ? "at room temperature" : `at no more than ${celsius(upTo)} (${why})`)} until two weighings ${isAirless(product.formula) || isInRoom(upTo) ? "three hours" : "half an hour"} apart differ by less than ${planned("constantMass")}${runs}${care}.`,
+      losesAmmonia(product.formula)
+        ? `Press it between filter paper, let it lie covered with paper at room temperature until it looks dry${isAlcoholic(bench) ? " and no longer smells of alcohol" : ""}, a few hours at most, and bottle it tightly then: in open air it loses ammonia, and never comes to a constant mass${care}.`
+        : `${howToDry(bench, product.formula, upTo === undefined ? "at room temperature" : `at no more than ${celsius(upTo)} (${why})`)} until two weighings ${isAirless(product.formula) || isInRoom(upTo) ? "three hours" : "half an hour"} apart differ by less than ${planned("constantMass")}${runs}${care}.`,
   });
   weighProduct(bench, bottling(deliquescent));
 }
@@ -58,15 +60,17 @@ export const bottling = (deliquescent: boolean): string =>
 /** In the air of a room it dries so slowly that half an hour shows nothing. */
 const isInRoom = (upTo: Quantity | undefined): boolean => upTo === undefined || upTo.compare(planned("airDry")) <= 0;
 
+/** Is it wet with alcohol? */
+const isAlcoholic = ({ drafts, frame: { setting } }: Bench): boolean =>
+  setting.wet &&
+  drafts.some(({ vessel, after, operation }) => vessel === POT && operation === "rinse" && isWetWithAlcohol(after));
+
 /** Where and how warm, in words: alcohol leaves in open air first, and what air changes damp dries in a closed vessel. */
-function howToDry({ drafts, frame: { setting } }: Bench, product: Formula, warmth: string): string {
-  const isWet =
-    setting.wet &&
-    drafts.some(({ vessel, after, operation }) => vessel === POT && operation === "rinse" && isWetWithAlcohol(after));
+function howToDry(bench: Bench, product: Formula, warmth: string): string {
   const where = isAirless(product)
     ? "in a desiccator, or in a closed jar with dried calcium chloride beside it (damp it oxidises in air)"
     : warmth;
-  return isWet
+  return isAlcoholic(bench)
     ? `Let the alcohol leave it, ${isAirless(product) ? "covered with filter paper" : "spread thin"}, in moving air at room temperature until it no longer smells of alcohol; only then dry it ${where}`
     : `Dry ${where}`;
 }

@@ -43,7 +43,7 @@ export function isolatePrecipitate(bench: Bench): void {
   const digestion = digestionOf(kind, product.formula, temperature);
   const tested = roles.some((role) => role === "precipitant" || role === "gas-giving base");
   if (digestion !== undefined) {
-    const { at, text, warm, cools } = digestion;
+    const { at, text, warm, cools, atHand = [] } = digestion;
     const cooling = cools
       ? `; let it cool before it is ${tested ? "tested and " : ""}${settles(setting) ? "decanted" : "filtered"}`
       : "";
@@ -55,7 +55,7 @@ export function isolatePrecipitate(bench: Bench): void {
       const isCovered = warm && isAirless(product.formula);
       const kept = protectionOf(product.formula, "standing") ?? (isCovered ? "keep it covered" : undefined);
       const care = kept === undefined ? "" : `; ${kept}`;
-      bench.did(POT, hold(bench.pot), { say: () => `${capital(text)}${care}${cooling}.` });
+      bench.did(POT, hold(bench.pot), { atHand, say: () => `${capital(text)}${care}${cooling}.` });
     }
   }
   if (tested) {

@@ -11,7 +11,7 @@ import { hold } from "../operation/hold";
 import { exact } from "../planning/exact";
 import { isAmmonia, isMetal } from "../reaction/acids";
 import { isGas } from "../reaction/fluids";
-import { Bench, type Frame, POT, type Work } from "./bench";
+import { Bench, type Frame, POT, type Telling, type Work } from "./bench";
 import { isClosed } from "./closed-flask";
 import { combine } from "./combine";
 import { liftOut, powderLeft, takeOutMetal } from "./displaced";
@@ -32,9 +32,9 @@ import { celsius, list } from "./words";
 type Procedure = (bench: Bench) => void;
 
 /** Wait and look; nothing is put in and nothing leaves. */
-const until = (bench: Bench, text: string | (() => string), blank?: string): void => {
+const until = (bench: Bench, text: string | (() => string), rest: Pick<Telling, "blank" | "atHand"> = {}): void => {
   const say = typeof text === "string" ? () => text : text;
-  bench.did(POT, hold(bench.pot), { say, ...(blank === undefined ? {} : { blank }) });
+  bench.did(POT, hold(bench.pot), { say, ...rest });
 };
 
 /** What can be watched as it reacts: gas that rises, a solid that goes. */
@@ -77,7 +77,7 @@ function neutralisation(bench: Bench): void {
     bench,
     () =>
       `${stir}${precipitates ? ` (the solid in it is the ${setting.product.name})` : ""}, and test with indicator paper: ${toExpect(drop, gas && pot.books.solids.length > 0)}.`,
-    "pH",
+    { blank: "pH", atHand: ["indicator paper"] },
   );
   isolate(bench);
   finish(bench);
@@ -94,15 +94,17 @@ function metalAndAcid(bench: Bench): void {
 function untilDissolved(bench: Bench, byLye: boolean): void {
   const { setting } = bench.frame;
   const slow = setting.materials.some((one) => isSlowMetal(one, setting));
+  const isTested = byLye && bench.frame.isolation.how === "precipitate";
   until(
     bench,
     byLye
-      ? bench.frame.isolation.how === "precipitate"
+      ? isTested
         ? "Stir until what precipitates is the same all through, and test the liquor with indicator paper: it must be neutral to weakly alkaline, or hydroxide stays dissolved."
-        : "Stir until the white hydroxide that forms at first has dissolved again."
+        : "Stir until the white hydroxide that forms at first has dissolved again; a haze that stays goes with a few drops more of the acid."
       : slow
         ? `Keep it at ${SLOW_IN_ACID.at}, loosely covered, ${SLOW_IN_ACID.time}, until no more gas rises; what steams off is acid: under a hood.`
         : "Let it stand until no more gas rises, warming at the end if it has become slow.",
+    isTested ? { atHand: ["indicator paper"] } : {},
   );
 }
 

@@ -2,7 +2,9 @@
 import type { Formula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
+import { madeOf } from "../../substance/internal";
 import { DROPS, IN_THE_DARK, PROTECTION, type ProtectionRow } from "../data/protection";
+import { SLOW_METALS } from "../data/waste";
 import { withAlcohol } from "../reaction/with-alcohol";
 
 const remembered = /* @__PURE__ */ remembering<Partial<ProtectionRow> | undefined>(200);
@@ -16,6 +18,10 @@ const OF_SHY: Readonly<Partial<Record<ProtectionRow["when"], Pick<ProtectionRow,
   crystallising: { text: "keep light from it from here on: light decomposes it", dark: true },
   drying: { text: "keep it in the dark", dark: true },
 };
+
+/** Does an ammine come apart so fast that it loses its ammonia to open air? */
+export const losesAmmonia = (formula: Formula): boolean =>
+  madeOf(formula).ammonia && !SLOW_METALS.some(({ metals }) => metals.some((one) => formula.count(one).n !== 0n));
 
 const protecting = (formula: Formula, when: ProtectionRow["when"]) =>
   remembered(`${when} ${formula}`, () => {

@@ -6,7 +6,7 @@ import { parseFormula } from "../../formula";
 import { type Quantity, quantity } from "../../quantity";
 import { retainedLiquor } from "../../solubility";
 import { madeOf } from "../../substance/internal";
-import { matterOf } from "../contents/matter";
+import { type Matter, matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { PlanError } from "../error";
 import { filterCake } from "../operation/filter";
@@ -16,10 +16,11 @@ import { exact, planned } from "../planning/exact";
 import { dissolvedBy } from "../reaction/fate";
 import type { Rinse } from "../request/request";
 import type { Setting } from "../request/setting";
+import { ALCOHOL } from "./alcohol";
 import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
 import type { Isolation } from "./isolation";
-import { isTurnedByWater } from "./protection";
+import { isTurnedByWater, losesAmmonia } from "./protection";
 import { useOf } from "./use";
 import { atMost, celsius, nearly } from "./words";
 
@@ -139,12 +140,16 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
           : `Rinse the crystals in two portions with their own solution, sucking off between: ${bench.hand.grams(within)} of ${matter.name} of an earlier batch, shaken with ${bench.hand.water(water)} at ${celsius(cold)} until hardly any stays undissolved. It dissolves none of the crystals, and ${bench.hand.grams(stays!)} of what is in it stays with them${instead}. Without an earlier batch do not rinse: press them between filter paper.`,
     });
   },
-  alcohol: (bench, { water, takesMuch }) => {
-    bench.did(POT, rinse(bench.pot, halfAlcohol(bench, water), undefined), {
+  alcohol: (bench, { product, water, takesMuch }) => {
+    const isAmmine = losesAmmonia(product);
+    const liquid = isAmmine ? "alcohol with as much strong ammonia" : "50 % alcohol";
+    const why = isAmmine ? "; without ammonia in it they lose some of theirs" : "";
+    bench.did(POT, rinse(bench.pot, halfAlcohol(bench, water, isAmmine), undefined), {
       amounts: [water],
+      ...(isAmmine ? { atHand: ["strong ammonia"] } : {}),
       alcohol: water.dividedBy(exact("2 g/mL")).to("mL") as Quantity<"volume">,
       say: () =>
-        `Rinse the crystals with ${inPortions(bench, water, "50 % alcohol")}; plain water ${
+        `Rinse the crystals with ${inPortions(bench, water, liquid)}${why}; plain water ${
           takesMuch ? "would dissolve too much of them" : "dissolves more of them"
         }, and what this dissolves is not known.`,
     });
@@ -173,10 +178,17 @@ function ownSolution(bench: Bench, product: Formula, water: Quantity, mass: Quan
 }
 
 /** As much alcohol as water. */
-function halfAlcohol(bench: Bench, mass: Quantity): Pot {
-  const matter = matterOf(parseFormula("C2H5OH"));
+function halfAlcohol(bench: Bench, mass: Quantity, withAmmonia: boolean): Pot {
   const half = mass.dividedBy(2);
-  return empty(bench).plusWater(half).plusDissolved(matter, half.dividedBy(matter.molarMass).to("mol"));
+  const ammonia = withAmmonia ? half.times(exact("25 %")) : exact("0 g");
+  const dissolved = (formula: string, of: Quantity): readonly [Matter, Quantity] => {
+    const matter = matterOf(parseFormula(formula));
+    return [matter, of.dividedBy(matter.molarMass).to("mol")];
+  };
+  const pot = empty(bench)
+    .plusWater(half.minus(ammonia).to("g"))
+    .plusDissolved(...dissolved(ALCOHOL, half));
+  return withAmmonia ? pot.plusDissolved(...dissolved("NH3", ammonia)) : pot;
 }
 
 /** What crystals keep with their liquor of what the packs have beside their form. */

@@ -10,6 +10,7 @@ import type { Operation } from "../operation/operation";
 import { isAcid } from "../reaction/acids";
 import type { StepCaution, StepCautions } from "../safety/step-cautions";
 import { isWetWithAlcohol } from "./alcohol";
+import type { AtHand } from "./at-hand";
 import { type Apparatus, type Care, type Draft, type Look, MOTHER } from "./bench";
 
 /** What left a vessel in a step. */
@@ -40,6 +41,8 @@ export interface ProcedureStep {
   readonly alcohol: Quantity<"volume"> | undefined;
   /** Apparatus that it takes beside vessel, filter and oven. */
   readonly apparatus: Apparatus | undefined;
+  /** Small things to have at hand for it, of which no pack of the plan brings any. */
+  readonly atHand: readonly AtHand[];
   /** Product of another batch that it leaves with this one, as a rinse with its own solution does: weighed with it, and no yield. */
   readonly ofAnotherBatch: Quantity<"mass"> | undefined;
   /** What it should come to: a temperature, a mass, a strength. */
@@ -137,6 +140,7 @@ export function stepsOf(
       amounts: () => frozen([...(draft.amounts ?? [])]),
       alcohol: () => draft.alcohol,
       apparatus: () => draft.apparatus,
+      atHand: () => frozen([...(draft.atHand ?? [])]),
       ofAnotherBatch: () => draft.ofAnotherBatch,
       target: () => draft.target,
       limit: () => draft.limit?.(look),

@@ -1,6 +1,6 @@
 // What stands ready, and what is weighed and measured: materials and water, each in the unit that the tool shows.
 import { parseFormula } from "../../formula";
-import type { Plan, ProcedureStep } from "../../preparation";
+import type { AtHand, Plan, ProcedureStep } from "../../preparation";
 import { dropsFor, isGas, isInDistilledWater, staysInWater } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import { BLANK, type Block, blankCell, type Cell } from "../document/blocks";
@@ -120,6 +120,17 @@ function besides({ plan, words }: OnPaper): string[] {
   ];
 }
 
+/** Small things at hand, each once. */
+function smallThings({ plan, words }: OnPaper): string[] {
+  const called: Readonly<Record<AtHand, string>> = {
+    "indicator paper": words.paper,
+    "baking soda": words.bakingSoda,
+    "strong ammonia": words.strongAmmonia,
+    "a little alcohol": words.littleAlcohol,
+  };
+  return [...new Set(plan.steps.flatMap(({ atHand }) => atHand))].map((one) => called[one]);
+}
+
 /** What the work is done with, in the order in which it is used. */
 export function kitOf(on: OnPaper): string[] {
   const { plan, words } = on;
@@ -158,7 +169,7 @@ export function kitOf(on: OnPaper): string[] {
     ...(does("dissolve", "suspend", "add") && vessel !== undefined ? [words.stirrer] : []),
     ...(warm || does("concentrate") ? [keepsFlamesOff(plan) ? words.flameless : words.hotPlate] : []),
     ...(warm || (vessel !== undefined && !("missing" in plan.heat)) ? [words.thermometer] : []),
-    ...(steps.some(({ blank }) => blank === "pH") ? [words.paper] : []),
+    ...smallThings(on),
     ...(evaporates ? [words.dish] : []),
     ...(does("filter") ? [words.filter] : []),
     ...(byMass.some((step) => step.vessel !== POT) ? [emptied(words.motherDish, "")] : []),
