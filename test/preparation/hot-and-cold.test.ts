@@ -88,6 +88,30 @@ describe("a precipitate that needs warmth", () => {
   });
 });
 
+describe("a dense carbonate", () => {
+  const magnesite = planPreparation({
+    equation: "MgCO3 + H2SO4 -> MgSO4 + CO2 + H2O",
+    product: "MgSO4·7H2O",
+    materials: [
+      { name: "magnesite", form: "MgCO3" },
+      { name: "battery acid", form: "H2SO4", strength: "37 %" },
+    ],
+    scale: { material: "magnesite", portion: "42 g" },
+  });
+
+  it("goes into warm acid: cold it would wait, and give its gas all at once as it is warmed", () => {
+    const said = words(magnesite);
+    expect(said.indexOf("Warm the contents to 60 °C")).toBeGreaterThan(0);
+    expect(said.indexOf("Add the 42.0 g of magnesite")).toBeGreaterThan(said.indexOf("Warm the contents to 60 °C"));
+  });
+
+  it("is tested with paper in a drop that has cooled, and the step has the pH that is expected", () => {
+    const tested = magnesite.steps.find(({ blank }) => blank === "pH")!;
+    expect(tested.text).toMatch(/test a drop of it that has cooled with indicator paper: about pH 4 is expected/);
+    expect(tested.target!.toNumber("").toFixed(0)).toBe("4");
+  });
+});
+
 describe("water that stands among the materials", () => {
   const [alone, listed] = [
     ["MnSO4·H2O", "KMnO4"],

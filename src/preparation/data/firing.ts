@@ -136,9 +136,9 @@ export const SLOW_IN_ACID = {
   source: "commonPractice",
 } as const;
 
-/** Oxides that acid dissolves hardly in the cold. */
+/** Oxides and dense carbonates that acid dissolves hardly in the cold. */
 export const WARM_IN_ACID = {
-  oxides: ["CuO", "NiO", "CoO", "Co3O4", "MnO", "Fe2O3", "Fe3O4", "Cr2O3", "CdO", "SnO"],
+  formulas: ["MgCO3", "FeCO3", "CaMg(CO3)2", "CuO", "NiO", "CoO", "Co3O4", "MnO", "Fe2O3", "Fe3O4", "Cr2O3", "CdO", "SnO"],
   at: "60 °C",
   source: "commonPractice",
 } as const;

@@ -134,7 +134,7 @@ export function combine(bench: Bench): void {
     if (isLast) warmedForStart(bench, i);
     if (isLast) warmedForProduct(bench);
     if (isLast && roles[i] === "metal salt") warmedLigand(bench);
-    if (isLast && roles.includes("acid") && isOneOf(bench.material(i).form, ...WARM_IN_ACID.oxides))
+    if (isLast && roles.includes("acid") && isOneOf(bench.material(i).form, ...WARM_IN_ACID.formulas))
       warmed(bench, bench.name(i));
     if (isLast && isSlowMetal(bench.material(i), setting)) warmed(bench, bench.name(i), SLOW_IN_ACID.at);
     const own = vesselOf(bench, i);

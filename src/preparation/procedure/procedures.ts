@@ -32,7 +32,11 @@ import { celsius, list } from "./words";
 type Procedure = (bench: Bench) => void;
 
 /** Wait and look; nothing is put in and nothing leaves. */
-const until = (bench: Bench, text: string | (() => string), rest: Pick<Telling, "blank" | "atHand"> = {}): void => {
+const until = (
+  bench: Bench,
+  text: string | (() => string),
+  rest: Pick<Telling, "blank" | "atHand" | "target"> = {},
+): void => {
   const say = typeof text === "string" ? () => text : text;
   bench.did(POT, hold(bench.pot), { say, ...rest });
 };
@@ -73,11 +77,12 @@ function neutralisation(bench: Bench): void {
   const isTold = !precipitates || !isStranger(pot, matterOf(setting.product.formula));
   const drop = isTold ? onPaper(pot.with({ temperature: setting.temperature })) : undefined;
   const stir = ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}`;
+  const cooled = pot.books.temperature.compare(setting.temperature) > 0 ? " a drop of it that has cooled" : "";
   until(
     bench,
     () =>
-      `${stir}${precipitates ? ` (the solid in it is the ${setting.product.name})` : ""}, and test with indicator paper: ${toExpect(drop, gas && pot.books.solids.length > 0)}.`,
-    { blank: "pH", atHand: ["indicator paper"] },
+      `${stir}${precipitates ? ` (the solid in it is the ${setting.product.name})` : ""}, and test${cooled} with indicator paper: ${toExpect(drop, gas && pot.books.solids.length > 0)}.`,
+    { blank: "pH", atHand: ["indicator paper"], ...(drop === undefined ? {} : { target: drop.pH }) },
   );
   isolate(bench);
   finish(bench);

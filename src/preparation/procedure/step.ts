@@ -45,8 +45,8 @@ export interface ProcedureStep {
   readonly atHand: readonly AtHand[];
   /** Product of another batch that it leaves with this one, as a rinse with its own solution does: weighed with it, and no yield. */
   readonly ofAnotherBatch: Quantity<"mass"> | undefined;
-  /** What it should come to: a temperature, a mass, a strength. */
-  readonly target: Quantity<"temperature" | "mass" | "volume" | StrengthDimension> | undefined;
+  /** What it should come to: a temperature, a mass, a strength, a pH. */
+  readonly target: Quantity<"temperature" | "mass" | "volume" | "number" | StrengthDimension> | undefined;
   /** What not to pass: the warmest, the shortest time. */
   readonly limit: Quantity<"temperature" | "time" | "mass" | "volume"> | undefined;
   /** What to mind in this step. */

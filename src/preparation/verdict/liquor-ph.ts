@@ -20,7 +20,8 @@ const FIZZED = "5.5";
 /** The pH to be expected where the work asks for one, else of the filtrate; undefined where none was read. */
 function expectedPH({ batch, observed: { pH } }: Evidence): Quantity | undefined {
   if (pH === undefined) return undefined;
-  return batch.steps.find(({ blank }) => blank === "pH")?.after.pH ?? batch.filtrate?.pH;
+  const tested = batch.steps.find(({ blank }) => blank === "pH");
+  return (tested?.target as Quantity<"number"> | undefined) ?? tested?.after.pH ?? batch.filtrate?.pH;
 }
 
 /** Is the liquor acid where base was to be in excess? */
