@@ -70,17 +70,24 @@ function isWorthIt({ frame: { setting, theory } }: Bench, { boiled, crystals }: 
 
 /** The liquor boiled down and cooled again; as far as it gives the product and not the other salts. */
 export function secondCrop(bench: Bench, crystallising: Crystallising): void {
-  const { hot, cold } = crystallising;
   if (bench.in(MOTHER).isEmpty) return;
-  const tried = sharesFor(bench, hot).map((share) => broughtBy(bench, share, crystallising));
-  if (tried.length > 0 && tried.every((one) => one === undefined)) {
-    keepLiquor(bench, "what a second crop brings");
-    return;
+  const shares = sharesFor(bench, crystallising.hot);
+  let isKnown = shares.length === 0;
+  for (const share of shares) {
+    const brought = broughtBy(bench, share, crystallising);
+    if (brought !== undefined && isWorthIt(bench, brought)) {
+      boilAgain(bench, crystallising, brought);
+      return;
+    }
+    isKnown ||= brought !== undefined;
   }
-  const best = tried.find((one) => one !== undefined && isWorthIt(bench, one));
-  if (best === undefined) return;
-  const { boiled, beside, crystals } = best;
-  const off = boiled.before.books.water.minus(boiled.after.books.water).minus(waterOf(best));
+  if (!isKnown) keepLiquor(bench, "what a second crop brings");
+}
+
+/** What is worth it, done. */
+function boilAgain(bench: Bench, { hot, cold }: Crystallising, brought: Brought): void {
+  const { boiled, beside, crystals } = brought;
+  const off = boiled.before.books.water.minus(boiled.after.books.water).minus(waterOf(brought));
   const isGentle = isEvaporated(bench.frame.setting.product.formula);
   bench.did(MOTHER, boiled, {
     target: boiled.after.mass,
