@@ -57,3 +57,15 @@ export function memoised<T>(most: number, answer: (text: string) => T): (text: s
     return known !== undefined || answers.has(text) ? (known as T) : kept(answers, most, text, answer(text));
   };
 }
+
+/** A function of one object, with its answer kept for as long as the object is there. */
+export function keptBeside<K extends object, T>(answer: (one: K) => T): (one: K) => T {
+  const answers = new WeakMap<K, T>();
+  return (one) => {
+    const known = answers.get(one);
+    if (known !== undefined || answers.has(one)) return known as T;
+    const made = answer(one);
+    answers.set(one, made);
+    return made;
+  };
+}

@@ -1,6 +1,6 @@
 // What the layers above use of this one and callers do not see.
 
-export { fallingFrom, settleSalts } from "./crystallising/crop-balance";
+export { fallingFrom, saturatedBy, settleSalts } from "./crystallising/crop-balance";
 export { staysSupersaturated } from "./crystallising/crystallise";
 export { type DrawnPoint, drawnCurve } from "./curves/drawn";
 export { soluteOf } from "./curves/solute";

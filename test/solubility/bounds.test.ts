@@ -15,7 +15,7 @@ import {
 } from "preparative";
 import { describe, expect, it } from "vitest";
 import { attempt } from "../../src/foundation/error";
-import { settleSalts, shareOf } from "../../src/solubility/crystallising/crop-balance";
+import { saturatedBy, settleSalts, shareOf } from "../../src/solubility/crystallising/crop-balance";
 import { branchesOf } from "../../src/solubility/curves/branch";
 import { gramsAt, ordinateOf, solidScale } from "../../src/solubility/curves/solid-scale";
 import { soluteOf } from "../../src/solubility/curves/solute";
@@ -32,8 +32,10 @@ const liquor = (salts: Readonly<Record<string, string>>, water = "100 g", temper
   } as Liquor);
 
 describe("several salts that precipitate together", () => {
-  const salt = (formula: string, dry: string, s: string, solidPhase = formula) =>
-    ({ dry: quantity(dry), solubility: { formula, solidPhase, perHundredGramsWater: quantity(s) } }) as never;
+  const salt = (formula: string, dry: string, s: string, solidPhase = formula) => ({
+    dry: quantity(dry),
+    saturated: saturatedBy(quantity(s), solidPhase),
+  });
 
   // each gram of Na2SO4 takes 180.15/142.04 = 1.26830 g of water with it: of 100 g
   // (100 - 1.26830 × 60) / (1 - 1.26830 × 0.2) = 23.902 / 0.74634 = 32.026 g are left

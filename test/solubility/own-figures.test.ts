@@ -22,7 +22,7 @@ import {
   waterToDissolve,
 } from "preparative";
 import { describe, expect, it } from "vitest";
-import { cropFrom, settleSalts } from "../../src/solubility/crystallising/crop-balance";
+import { cropFrom, saturatedBy, settleSalts } from "../../src/solubility/crystallising/crop-balance";
 import { sourcesOf } from "../../src/solubility/curves/reading";
 import { soluteOf } from "../../src/solubility/curves/solute";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
@@ -170,7 +170,10 @@ describe("a crystallisation", () => {
 
   it("keeps the water as it was given where no hydrate precipitates", () => {
     const water = quantity("100 g");
-    const salt = { dry: quantity("60 g"), solubility: solubilityOf("KNO3", "20 °C") };
+    const salt = {
+      dry: quantity("60 g"),
+      saturated: saturatedBy(solubilityOf("KNO3", "20 °C").perHundredGramsWater, "KNO3"),
+    };
     expect(settleSalts([salt], water).water).toBe(water);
   });
 });

@@ -3,9 +3,10 @@
 
 import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
+import { keptBeside } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { trySolubilityOf } from "../../solubility";
-import { fallingFrom, settleSalts } from "../../solubility/internal";
+import { fallingFrom, saturatedBy, settleSalts } from "../../solubility/internal";
 import type { Entry } from "../contents/entry";
 import { type Matter, massOfWater, matterOf } from "../contents/matter";
 import type { Coming } from "../operation/concentrate";
@@ -23,7 +24,9 @@ interface Saturated {
 }
 
 /** Kept by the objects themselves: the search of a way asks for the same few hundreds of times. */
-const figures = /* @__PURE__ */ new WeakMap<Matter, WeakMap<Quantity, Saturated | undefined>>();
+const figuresOf = /* @__PURE__ */ keptBeside((matter: Matter) =>
+  keptBeside((at: Quantity<"temperature">) => read(matter, at)),
+);
 
 function read(matter: Matter, at: Quantity<"temperature">): Saturated | undefined {
   const found = trySolubilityOf(matter.formula, at);
@@ -42,17 +45,13 @@ function read(matter: Matter, at: Quantity<"temperature">): Saturated | undefine
 
 /** The figure of a salt at a temperature; undefined where the table has none. */
 export function saturatedAt(matter: Matter, at: Quantity<"temperature">): Saturated | undefined {
-  let known = figures.get(matter);
-  if (known === undefined) {
-    known = new WeakMap();
-    figures.set(matter, known);
-  }
-  const found = known.get(at);
-  if (found !== undefined || known.has(at)) return found;
-  const answer = read(matter, at);
-  known.set(at, answer);
-  return answer;
+  return figuresOf(matter)(at);
 }
+
+/** The same as figures of the balance. */
+const saturated = /* @__PURE__ */ keptBeside(({ perHundredGramsWater, solid }: Saturated) =>
+  saturatedBy(perHundredGramsWater, solid.formula.toString()),
+);
 
 /** What comes out of a liquor, and the water that is left in it. */
 interface Settled {
@@ -75,13 +74,9 @@ export function settledFrom(
   });
   const settled = attempt(() =>
     settleSalts(
-      known.map(({ entry: { matter, amount }, figure: { perHundredGramsWater, solid } }) => ({
+      known.map(({ entry: { matter, amount }, figure }) => ({
         dry: amount.times(matter.core.molarMass).to("g"),
-        solubility: {
-          perHundredGramsWater,
-          solidPhase: solid.formula.toString(),
-          formula: matter.core.formula.toString(),
-        },
+        saturated: saturated(figure),
       })),
       water,
     ),

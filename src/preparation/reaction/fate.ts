@@ -4,7 +4,7 @@ import { isNonmetal } from "../../equation/internal";
 import { type Formula, molarMass } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
-import { remembering } from "../../foundation/memo";
+import { keptBeside, remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { lossToLiquor, solubilityRule, trySolubilityOf } from "../../solubility";
 import { madeOf } from "../../substance/internal";
@@ -65,17 +65,10 @@ const isComplex = (formula: Formula): boolean => madeOf(formula).complex || made
 
 const remembered = /* @__PURE__ */ remembering<Fate>(512);
 
-/** The last temperature asked about with its text: a plan asks for many substances at one temperature. */
-let last: { readonly temperature: Quantity; readonly text: string | undefined } | undefined;
-
 /** An exact temperature as text; undefined for one with an uncertainty, which is an input of its own and no key. */
-function textOf(temperature: Quantity): string | undefined {
-  if (last?.temperature !== temperature) {
-    const isExact = temperature.standardUncertainty === undefined;
-    last = { temperature, text: isExact ? `${temperature.value} ${temperature.unit}` : undefined };
-  }
-  return last.text;
-}
+const textOf = /* @__PURE__ */ keptBeside((temperature: Quantity): string | undefined =>
+  temperature.standardUncertainty === undefined ? `${temperature.value} ${temperature.unit}` : undefined,
+);
 
 /** What holds for a formula at a temperature, remembered where the temperature is exact. */
 function at<T>(

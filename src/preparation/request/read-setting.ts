@@ -4,8 +4,9 @@ import type { BalancedEquation } from "../../equation";
 import { sealed } from "../../equation/internal";
 import type { Formula } from "../../formula";
 import { remembering } from "../../foundation/memo";
-import type { Quantity } from "../../quantity";
+import type { Quantity, QuantityLike } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
+import type { PlanningName } from "../data/planning";
 import { PlanError } from "../error";
 import { hydrateOf, OTHER_HYDRATE } from "../feasibility/form-in-water";
 import { planned } from "../planning/exact";
@@ -123,7 +124,7 @@ export function settingOf(request: PlanRequest): Setting {
       },
     );
   const wet = procedure !== "thermal decomposition" && !isHeatedDry(asGiven.reactants, asGiven.products);
-  const temperature = expectDimension(request.temperature ?? planned("temperature"), "temperature", "temperature", {
+  const temperature = conditionOf(request.temperature, "temperature", "temperature", "temperature", {
     symbol: "T",
     label: "temperature of room and solutions",
   });
@@ -156,28 +157,37 @@ export function settingOf(request: PlanRequest): Setting {
     wet,
     keepsLiquor: request.isolate === false || (wet && isKept(product.formula, request)),
     temperature,
-    pressure: expectDimension(request.pressure ?? planned("pressure"), "pressure", "pressure", {
-      symbol: "p",
-      label: "air pressure",
-    }),
+    pressure: conditionOf(request.pressure, "pressure", "pressure", "pressure", { symbol: "p", label: "air pressure" }),
     room: roomOf(request),
     steps: {
-      mass: step(expectDimension(request.readability?.mass ?? planned("massStep"), "mass", "readability.mass")),
-      volume: step(
-        expectDimension(request.readability?.volume ?? planned("volumeStep"), "volume", "readability.volume"),
-      ),
+      mass: step(conditionOf(request.readability?.mass, "massStep", "mass", "readability.mass")),
+      volume: step(conditionOf(request.readability?.volume, "volumeStep", "volume", "readability.volume")),
     },
   };
 }
 
 function roomOf({ room }: PlanRequest): Room {
-  const volume = expectDimension(room?.volume ?? planned("roomVolume"), "volume", "room.volume", {
+  const volume = conditionOf(room?.volume, "roomVolume", "volume", "room.volume", {
     symbol: "V(room)",
     label: "volume of the room",
   });
-  const changes = expectDimension(room?.airChanges ?? planned("airChanges"), "time^-1", "room.airChanges", {
+  const changes = conditionOf(room?.airChanges, "airChanges", "time^-1", "room.airChanges", {
     symbol: "n(air)",
     label: "air changes of the room",
   });
   return { volume: guard.positive(volume, "the room"), changes: guard.positive(changes, "the room") };
+}
+
+const usual = /* @__PURE__ */ remembering<Quantity>(10);
+
+/** A condition of the work as it is given, else the usual one: one figure for all plans, so that what holds at it is looked up once. */
+function conditionOf<D extends string>(
+  given: QuantityLike | undefined,
+  name: PlanningName,
+  dimension: D,
+  argument: string,
+  naming?: { readonly symbol: string; readonly label: string },
+): Quantity<D> {
+  const read = (like: QuantityLike): Quantity<D> => expectDimension(like, dimension, argument, naming);
+  return given === undefined ? (usual(name, () => read(planned(name))) as Quantity<D>) : read(given);
 }

@@ -5,7 +5,6 @@ import { type Quantity, quantity } from "../../quantity";
 import { hundredGrams } from "../curves/figure";
 import { anhydrousMolarMass, type Solute, soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
-import type { Solubility } from "../record";
 
 /** Anhydrous share of a solid's mass. */
 export function shareOf(solid: Solute): Quantity {
@@ -82,20 +81,30 @@ function noLiquor(dry: Quantity, water: Quantity, solid: Solute, share: Quantity
   );
 }
 
-/** What of a solubility the balance asks for: the figure and the solid it is for. */
-type Saturation = Pick<Solubility, "perHundredGramsWater" | "solidPhase" | "formula">;
+/** Figures of the balance at a solubility, for any amount of the salt. */
+interface Saturated {
+  /** Anhydrous salt that a gram of water keeps. */
+  readonly s: Quantity;
+  /** Water that a gram of anhydrous salt binds in its solid; undefined for a solid without crystal water. */
+  readonly bound: Quantity | undefined;
+  /** Both as plain numbers. */
+  readonly perGram: number;
+  readonly binds: number;
+  readonly solid: string;
+}
+
+export function saturatedBy(perHundredGramsWater: Quantity, solid: string): Saturated {
+  const s = perHundredGramsWater.dividedBy(hundredGrams());
+  const solute = soluteOf(solid);
+  const bound = solute.isHydrate ? quantity("1").dividedBy(shareOf(solute)).minus("1") : undefined;
+  return { s, bound, perGram: s.toNumber(""), binds: bound?.toNumber("") ?? 0, solid };
+}
 
 /** One of several salts in a liquor. */
 interface Dissolving {
   /** Anhydrous salt, dissolved or not. */
   readonly dry: Quantity;
-  readonly solubility: Saturation;
-}
-
-/** Water that a gram of anhydrous salt binds in its solid; undefined for a solid without crystal water. */
-function boundBy({ solidPhase, formula }: Saturation): Quantity | undefined {
-  const solid = soluteOf(solidPhase ?? formula);
-  return solid.isHydrate ? quantity("1").dividedBy(shareOf(solid)).minus("1") : undefined;
+  readonly saturated: Saturated;
 }
 
 /** One of several salts in plain grams. */
@@ -142,23 +151,15 @@ export function settleSalts(
   salts: readonly Dissolving[],
   water: Quantity,
 ): { readonly solids: readonly Quantity[]; readonly water: Quantity } {
-  const per = salts.map(({ dry, solubility }) => ({
-    dry,
-    s: solubility.perHundredGramsWater.dividedBy(hundredGrams()),
-    bound: boundBy(solubility),
-    solubility,
-  }));
   const { falls, water: some } = fallingFrom(
-    per.map(({ dry, s, bound }) => ({
-      dry: dry.toNumber("g"),
-      perGram: s.toNumber(""),
-      binds: bound?.toNumber("") ?? 0,
-    })),
+    salts.map(({ dry, saturated: { perGram, binds } }) => ({ dry: dry.toNumber("g"), perGram, binds })),
     water.toNumber("g"),
   );
-  const falling = per.filter((_, i) => falls[i]);
-  if (some === undefined) throw setsSolid(falling.map(({ solubility }) => solubility));
-  const hydrates = falling.flatMap(({ dry, s, bound }) => (bound === undefined ? [] : [{ dry, s, bound }]));
+  const falling = salts.filter((_, i) => falls[i]);
+  if (some === undefined) throw setsSolid(falling.map(({ saturated }) => saturated.solid));
+  const hydrates = falling.flatMap(({ dry, saturated: { s, bound } }) =>
+    bound === undefined ? [] : [{ dry, s, bound }],
+  );
   const free = hydrates.reduce((all, { dry, bound }) => all.minus(bound.times(dry)), water);
   const keep = hydrates.reduce((all, { s, bound }) => all.minus(bound.times(s)), quantity("1") as Quantity);
   const left =
@@ -166,13 +167,12 @@ export function settleSalts(
       ? water
       : free.dividedBy(keep).named({ label: "water left in the liquor", rule: "water − crystal water of the solids" });
   return {
-    solids: per.map(({ dry, s }, i) => (falls[i] ? dry.minus(s.times(left)) : quantity("0 g"))),
+    solids: salts.map(({ dry, saturated: { s } }, i) => (falls[i] ? dry.minus(s.times(left)) : quantity("0 g"))),
     water: left,
   };
 }
 
-function setsSolid(falling: readonly Saturation[]): SolubilityError {
-  const names = falling.map(({ solidPhase, formula }) => solidPhase ?? formula);
+function setsSolid(names: readonly string[]): SolubilityError {
   return new SolubilityError(
     "solubility.no-liquor",
     `${names.join(" and ")} bind all the water: the solution sets as a whole and leaves no liquor`,

@@ -13,7 +13,7 @@ import { solubilityOf } from "../curves/solubility";
 import { type Solute, soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
 import type { Solubility } from "../record";
-import { settleSalts } from "./crop-balance";
+import { saturatedBy, settleSalts } from "./crop-balance";
 import { ionsOf, needNoOther, type PutIn, pooled } from "./salt-pair-solids";
 
 const PUT_IN = { formula: true, mass: true } as const satisfies Fields<PutIn>;
@@ -162,10 +162,12 @@ export function fractionalCrystallization(request: FractionalCrystallizationRequ
     solubilityOf(solute.formula, temperature);
   const [wantedHot, wantedCold] = [at(wanted, request.hot), at(wanted, request.cold)];
   const [otherHot, otherCold] = [at(other, request.hot), at(other, request.cold)];
+  const saturated = ({ perHundredGramsWater, solidPhase, formula }: Solubility) =>
+    saturatedBy(perHundredGramsWater, solidPhase ?? formula);
   const onFilter = settleSalts(
     [
-      { dry: wantedMass, solubility: wantedHot },
-      { dry: otherMass, solubility: otherHot },
+      { dry: wantedMass, saturated: saturated(wantedHot) },
+      { dry: otherMass, saturated: saturated(otherHot) },
     ],
     water,
   );
@@ -176,8 +178,8 @@ export function fractionalCrystallization(request: FractionalCrystallizationRequ
   });
   const cooled = settleSalts(
     [
-      { dry: wantedMass.minus(wantedFilteredHot), solubility: wantedCold },
-      { dry: otherMass.minus(filteredHot), solubility: otherCold },
+      { dry: wantedMass.minus(wantedFilteredHot), saturated: saturated(wantedCold) },
+      { dry: otherMass.minus(filteredHot), saturated: saturated(otherCold) },
     ],
     onFilter.water,
   );
