@@ -37,6 +37,7 @@ interface Kept {
   unicode?: string;
   hill?: string;
   composition?: string;
+  symbols?: readonly string[];
   remarks?: readonly string[];
 }
 
@@ -279,7 +280,9 @@ export class Formula {
 
   /** Symbols in Hill order: carbon, hydrogen, then alphabetical; all alphabetical without carbon. */
   get symbols(): string[] {
-    return hillOrder(this.elementIndices).map((position) => symbolAt(this.elementIndexAt(position)));
+    const kept = keptFor(this);
+    kept.symbols ??= hillOrder(this.elementIndices).map((position) => symbolAt(this.elementIndexAt(position)));
+    return [...kept.symbols];
   }
 
   /**

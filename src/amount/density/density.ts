@@ -79,8 +79,8 @@ function densityAt(solute: FormulaLike, massFraction: MassFractionLike, options:
     const segment = segmentAt(table, k);
     const { a, va, slope } = segment;
     // what stands in the table is cited; a strength that is itself uncertain needs the slope
-    const point =
-      counted.standardUncertainty === undefined ? table.points.find((one) => one.percent === percent) : undefined;
+    const there = table.points.find((one) => one.percent === percent);
+    const point = there !== undefined && counted.standardUncertainty === undefined ? there : undefined;
     const read = point?.rho ?? quantity("1").dividedBy(va.plus(slope.times(counted.minus(a.w))));
     const doubt = doubtAt(table, segment, percent);
     const rho = doubt === undefined ? read : read.plus(doubt);

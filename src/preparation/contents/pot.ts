@@ -17,6 +17,7 @@ const TRACE = 1e-12;
 
 /** An amount less another; undefined when nothing is left. */
 export function less(amount: Quantity, taken: Quantity): Quantity | undefined {
+  if (taken === amount) return undefined;
   const left = amount.minus(taken);
   return left.toNumber() > Math.abs(amount.toNumber()) * TRACE ? left : undefined;
 }

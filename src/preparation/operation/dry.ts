@@ -32,7 +32,7 @@ export function dry(before: Pot, changes: (solid: SolidEntry) => boolean = () =>
       const bound = own === undefined ? undefined : massOfWater(amount.times(own.matter.waters));
       const left = bound === undefined ? undefined : pot.books.water.minus(bound);
       // Its own solid takes it up, as far as there is water for that.
-      return own === undefined || left!.value.isNegative()
+      return own === undefined || left!.compare(exact("0 g")) < 0
         ? pot.plusSolid(matter, amount, "from the liquor")
         : pot.with({ water: left! }).plusSolid(own.matter, amount, own.origin);
     },

@@ -225,13 +225,12 @@ export function roundedTo(step: Quantity, portion: Quantity, name: string, way: 
       },
     );
   }
-  const floor = inSteps.in("").plus(HAIR).floor();
-  const steps =
-    way === "up"
-      ? inSteps.in("").minus(HAIR).ceil().toFixed(0)
-      : way === "down" && floor.greaterThan(0)
-        ? floor.toFixed(0)
-        : inSteps.format({ decimals: 0 });
+  const nearest = (): string => inSteps.format({ decimals: 0 });
+  const down = (): string => {
+    const floor = inSteps.in("").plus(HAIR).floor();
+    return floor.greaterThan(0) ? floor.toFixed(0) : nearest();
+  };
+  const steps = way === "up" ? inSteps.in("").minus(HAIR).ceil().toFixed(0) : way === "down" ? down() : nearest();
   if (Number(steps) <= 0) {
     throw new PlanError(
       "plan.too-small",

@@ -52,9 +52,11 @@ function withStates(setting: Setting, feeds: readonly Feed[]): string | undefine
       if (isWater(formula)) {
         water += sign * coefficient;
       } else if (isDissolved(species, which)) {
-        const waters = species.waters.times(coefficient);
-        if (!waters.value.isInteger()) return undefined;
-        water += sign * BigInt(waters.value.toFixed(0));
+        if (!species.waters.isZero()) {
+          const { value: waters } = species.waters.times(coefficient);
+          if (!waters.isInteger()) return undefined;
+          water += sign * BigInt(waters.toFixed(0));
+        }
         terms.push({ formula: anhydrousOf(formula).toString(), coefficient, state: "aq" });
       } else {
         const gas = isGas(formula, setting.wet);

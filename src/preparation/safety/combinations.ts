@@ -176,8 +176,11 @@ function lookedUp(
 }
 
 /** Cautions of a mix; with the strengths that products have in their liquor, where the batch is known. */
-export function cautionsOfMix(mix: Mix, strengthIn: StrengthInLiquor = () => undefined): Cautions {
-  const given = putIn(mix);
+export function cautionsOfMix(
+  mix: Mix,
+  strengthIn: StrengthInLiquor = () => undefined,
+  given: ReturnType<typeof putIn> = putIn(mix),
+): Cautions {
   const names = new Set(given.map(nameIn));
   const products = mix.products
     .filter(({ isWater }) => !isWater)
@@ -192,8 +195,9 @@ const acidsFormed = ({ products, wet }: Mix): string[] =>
 
 /** Every danger in what comes together. */
 export function judge(mix: Mix): Judged {
-  const cautions = cautionsOfMix(mix);
-  const names = new Set(putIn(mix).map(nameIn));
+  const given = putIn(mix);
+  const cautions = cautionsOfMix(mix, undefined, given);
+  const names = new Set(given.map(nameIn));
   // an acid that the reaction itself sets free in water gives a gas as surely as one from a bottle
   const formed = new Set(acidsFormed(mix));
   const isPutIn = (one: Incompatibility): boolean =>

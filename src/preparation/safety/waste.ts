@@ -2,6 +2,7 @@
 // may be poured away is never said: the local rules decide.
 
 import { lazily } from "../../foundation/lazy";
+import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { classesOfFormula, everyRule, type HazardClass, madeOf } from "../../substance/internal";
 import { complexIn } from "../contents/complexes";
@@ -72,16 +73,20 @@ interface Sour {
 /** Gases that an acid frees and nobody minds. */
 const HARMLESS: readonly string[] = ["CO2", "H2"];
 
+const rulesOfAcid = /* @__PURE__ */ remembering<ReturnType<typeof everyRule>>(1);
+
 /** Solutes that acid makes a poisonous gas of, each with the gas; what no balance shows is left out. */
 function gasesByAcid(solutes: readonly Dissolved[], least: Quantity): Sour[] {
-  const rules = everyRule().filter(({ a, products = [] }) => a.length === 1 && a[0] === "acid" && products.length > 0);
+  const rules = rulesOfAcid("", () =>
+    everyRule().filter(
+      ({ a, products: [gas] = [] }) =>
+        a.length === 1 && a[0] === "acid" && gas !== undefined && !HARMLESS.includes(gas),
+    ),
+  );
   return solutes.flatMap(({ species, amount }): Sour[] => {
     if (amount.times(species.molarMass).compare(least) < 0) return [];
     const classes = classesOfFormula(species.formula);
-    const row = rules.find(
-      ({ b = [], products = [] }) =>
-        !HARMLESS.includes(products[0]!) && b.some((one) => classes.has(one as HazardClass)),
-    );
+    const row = rules.find(({ b = [] }) => b.some((one) => classes.has(one as HazardClass)));
     return row === undefined ? [] : [{ solute: species, gas: row.products![0]!, what: row.what }];
   });
 }

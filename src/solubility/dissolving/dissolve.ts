@@ -69,7 +69,7 @@ export interface DissolvingWater {
 function waterFactorOf(given: NumberLike | undefined): Quantity | undefined {
   if (given === undefined) return undefined;
   const waterFactor = quantity({ value: given, unit: "" }, { symbol: "h", label: "water factor" });
-  if (waterFactor.compare({ value: 1, unit: "" }) >= 0) return waterFactor;
+  if (waterFactor.compare("1") >= 0) return waterFactor;
   throw new SolubilityError(
     "solubility.out-of-reach",
     `a water factor below 1 leaves salt undissolved (${waterFactor})`,
