@@ -86,7 +86,7 @@ export function inMoreWater(
   const { formula } = setting.product;
   if ("missing" in cooling) return { times: 1, cooling };
   const filtered = forTheFilter(setting);
-  for (const times of [Math.max(filtered, belowItsChange(formula, hot, cold)), filtered]) {
+  for (const times of new Set([Math.max(filtered, belowItsChange(formula, hot, cold)), filtered])) {
     if (times === 1) break;
     const thinner = coolingOf(formula, theory, hot, cold, times);
     if (!("missing" in thinner) && thinner.crop.share.compare(planned("mostly")) >= 0)

@@ -97,32 +97,32 @@ export function waterToKeepLittle(product: Matter, dry: Quantity, cold: Temperat
     .to("g");
 }
 
-/** How a liquor of so much water parts; undefined where it sets as a whole, or the hot filter would take product as well. */
-function partedBy(
+/** A liquor as it is cooled: what of the salts beside the product is dissolved, in how much water. */
+interface Cooled {
+  readonly besides: readonly Salt[];
+  readonly water: number;
+}
+
+/** What so much hot water keeps of a liquor; undefined where it sets as a whole, or the hot filter would take product as well. */
+function keptHot(
   product: Salt,
   besides: readonly Salt[],
   water: number,
-  {
-    hot,
-    cold,
-    intoCrystals,
-    keeps = 1,
-  }: {
-    readonly hot: Temperature;
-    readonly cold: Temperature;
-    readonly intoCrystals: boolean;
-    /** Share of what the cold water can keep of the others that it is trusted to keep. */
-    readonly keeps?: number;
-  },
-): Parted | undefined {
+  { hot, intoCrystals }: { readonly hot: Temperature; readonly intoCrystals: boolean },
+): Cooled | undefined {
   const little = ROUNDING * product.dry;
   // Boiled into its crystals the product is there as a solid, and takes no part in what the hot water keeps of the others.
   const hotOnes = balanceOf(intoCrystals ? besides : [product, ...besides], water, hot);
   if (hotOnes === undefined) return undefined;
   const out = intoCrystals ? [0, ...hotOnes.dry] : hotOnes.dry;
   if (intoCrystals ? out.some((dry) => dry > little) : out[0]! > little) return undefined;
-  const rest = besides.map((salt, i) => ({ ...salt, dry: salt.dry - out[i + 1]!, keeps }));
-  const done = balanceOf([product, ...rest], hotOnes.water, cold);
+  return { besides: besides.map((salt, i) => ({ ...salt, dry: salt.dry - out[i + 1]! })), water: hotOnes.water };
+}
+
+/** How it parts in the cold, where the water is trusted to keep a share of what it can of the others; undefined where it sets as a whole. */
+function partedCold(product: Salt, { besides, water }: Cooled, cold: Temperature, keeps = 1): Parted | undefined {
+  const rest = keeps === 1 ? besides : besides.map((salt) => ({ ...salt, keeps }));
+  const done = balanceOf([product, ...rest], water, cold);
   if (done === undefined) return undefined;
   const [own, ...along] = done.solids as [number, ...number[]];
   if (own <= 0) return { share: 0, purity: 1 };
@@ -144,7 +144,8 @@ const diluted = ({ water }: Start, factor: number): Quantity =>
 
 /** One way as it is, with how it parts. */
 export function partedOn(way: Way, product: Salt, besides: readonly Salt[], hot: Temperature): Parted | undefined {
-  return partedBy(product, besides, way.water.toNumber("g"), { hot, ...way });
+  const kept = keptHot(product, besides, way.water.toNumber("g"), { hot, intoCrystals: way.intoCrystals });
+  return kept && partedCold(product, kept, way.cold);
 }
 
 /**
@@ -164,32 +165,37 @@ export function cleanWay(
   const least = planned("leastCrop").toNumber("");
   const warmer = planned("warmFilter").toNumber("");
   if (besides.length === 0) return asItIs;
+  const kept = keptHot(product, besides, first.water.toNumber("g"), { hot, intoCrystals: first.intoCrystals });
   const asParted = (keeps: number): Parted | undefined => {
-    const parted = partedBy(product, besides, asItIs.water.toNumber("g"), { hot, ...asItIs, keeps });
+    const parted = kept && partedCold(product, kept, cold, keeps);
     return parted !== undefined && parted.purity >= pure ? parted : undefined;
   };
   // jugs and rooms are not exact: nothing beside the product is planned to the last gram of what the water keeps
   const roomy = planned("roomInLiquor").toNumber("");
   if (asParted(roomy) !== undefined) return asItIs;
   const solid = saturatedAt(product.matter, cold)?.solid.key;
+  const filters = [cold, ...warmerThan(cold, hot)].filter((at) => saturatedAt(product.matter, at)?.solid.key === solid);
   const clean = asParted(1);
   let [plain, spacious]: [Found?, Found?] = [];
   for (const start of starts) {
     const grams = start.water.toNumber("g");
-    for (const at of [cold, ...warmerThan(cold, hot)]) {
-      if (saturatedAt(product.matter, at)?.solid.key !== solid) continue;
-      const how = { hot, cold: at, intoCrystals: start.intoCrystals };
+    const liquors: { readonly factor: number; readonly kept: Cooled }[] = [];
+    for (let k = 0, factor = 1; k < TIMES; k += 1, factor *= MORE) {
+      const kept = keptHot(product, besides, factor * grams, { hot, intoCrystals: start.intoCrystals });
+      if (kept !== undefined) liquors.push({ factor, kept });
+    }
+    for (const at of filters) {
       const better = (found: Parted | undefined, best: Found | undefined, factor: number): Found | undefined => {
         if (found === undefined || found.purity < pure || found.share < least) return best;
         const worth = found.share * (at === cold ? 1 : warmer);
         return worth > (best?.worth ?? 0) ? { start, factor, at, worth } : best;
       };
-      for (let k = 0, factor = 1; k < TIMES; k += 1, factor *= MORE) {
-        const found = partedBy(product, besides, factor * grams, { ...how, keeps: 1 });
+      for (const { factor, kept } of liquors) {
+        const found = partedCold(product, kept, at);
         // what is not clean with all the room in the liquor is not with less
         if (found === undefined || found.purity < pure) continue;
         plain = better(found, plain, factor);
-        spacious = better(partedBy(product, besides, factor * grams, { ...how, keeps: roomy }), spacious, factor);
+        spacious = better(partedCold(product, kept, at, roomy), spacious, factor);
       }
     }
   }

@@ -31,8 +31,8 @@ export function belowItsChange(formula: Formula, hot: Temperature, cold: Tempera
   const at = exact(`${own.celsius} °C`) as Temperature;
   if (at.compare(cold) <= 0 || at.compare(hot) >= 0) return 1;
   const matter = matterOf(formula);
-  const [top, change, safe] = [hot, at, at.minus(planned("underChange")) as Temperature].map(
-    (one) => saturatedAt(matter, one)?.perGram,
-  );
-  return top === undefined || change === undefined || safe === undefined || top <= change ? 1 : top / safe;
+  const [top, change] = [hot, at].map((one) => saturatedAt(matter, one)?.perGram);
+  if (top === undefined || change === undefined || top <= change) return 1;
+  const safe = saturatedAt(matter, at.minus(planned("underChange")) as Temperature)?.perGram;
+  return safe === undefined ? 1 : top / safe;
 }
