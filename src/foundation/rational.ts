@@ -15,9 +15,9 @@ export const abs = (x: bigint): bigint => (x < 0n ? -x : x);
 /** Number of bits of |x|, from its hexadecimal length: up to 3 too many, which no rounding here minds. */
 export const bits = (x: bigint): bigint => BigInt(abs(x).toString(16).length * 4);
 
-/** The same of a number that is not zero, from its nearest double where that has one. */
+/** The same of a number that is not zero, from its nearest double, or that of its upper part where it has none. */
 const bitsOf = (x: bigint, near: number): number =>
-  Math.abs(near) <= Number.MAX_VALUE ? Math.ceil(Math.log2(Math.abs(near))) : Number(bits(x));
+  Number.isFinite(near) ? Math.ceil(Math.log2(Math.abs(near))) : 1000 + bitsOf(x >> 1000n, Number(x >> 1000n));
 
 /** Two bits below 2^-1074, the step of the smallest doubles. */
 const BELOW_STEP = 1076;

@@ -1,7 +1,7 @@
 // One text per substance for looking formulas up in tables: composition where that decides, the constitution where isomers are
 // likely. Cheaper than the identity of everything, and the parts of an adduct stay apart.
 import type { Formula } from "../formula";
-import { constitutionOf, sameSubstance } from "./constitution";
+import { constitutionOf } from "./constitution";
 import { compositionKey, isWater, type Notation, type Part } from "./notation";
 
 const MOLECULE_SYMBOLS: ReadonlySet<string> = /* @__PURE__ */ new Set(
@@ -9,8 +9,11 @@ const MOLECULE_SYMBOLS: ReadonlySet<string> = /* @__PURE__ */ new Set(
 );
 
 /** Is a formula one of these substances, however it is written? Crystal water counts. */
-export const isOneOf = (formula: Formula, ...substances: readonly string[]): boolean =>
-  formula.charge === 0 && substances.some((one) => sameSubstance(formula, one));
+export function isOneOf(formula: Formula, ...substances: readonly string[]): boolean {
+  if (formula.charge !== 0) return false;
+  const { identity } = constitutionOf(formula);
+  return substances.some((one) => constitutionOf(one).identity === identity);
+}
 
 /** Carbon with hydrogen and no metal: isomers are likely, so it counts what it is made of. */
 function isOrganic({ counts }: Part): boolean {

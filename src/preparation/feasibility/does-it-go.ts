@@ -37,6 +37,7 @@ export function feasibilityOf(setting: Setting, batch: Batch): Feasibility {
   const c = caseOf(setting, batch.materialBalance, setting.wet ? reactedPot(batch) : undefined);
   return stated(
     rulings(keyOfCase(c), () => rule(c)),
+    setting,
     batch,
   );
 }

@@ -12,6 +12,7 @@ import { planned } from "../planning/exact";
 import { saturatedAt } from "../procedure/settling";
 import { massFor } from "../reaction/account";
 import { keyed } from "../reaction/species";
+import type { Setting } from "../request/setting";
 import type { Feasibility, FeasibilityReason, Figure, FormedSolid, Reason, Ruling } from "./feasibility";
 import { whereItCrystallises } from "./form-in-water";
 import { restsOn } from "./room";
@@ -81,9 +82,9 @@ function cropReason({ checks, product }: Batch, outcome: Outcome): FeasibilityRe
 }
 
 /** Another hydrate than the one that was asked for, which is what crystallises where the liquor is filtered. */
-function otherHydrate({ crystallising, product }: Batch): Reason | undefined {
+function otherHydrate(setting: Setting, { crystallising, product }: Batch): Reason | undefined {
   if (crystallising?.water === undefined) return undefined;
-  const own = matterOf(parseFormula(product.formula));
+  const own = matterOf(setting.product.formula);
   const solid = saturatedAt(own, crystallising.cold)?.solid;
   if (solid === undefined || solid.core.key !== own.core.key || solid.key === own.key) return undefined;
   // only where the table knows the wanted one as well: trade and table may count the water of one solid differently
@@ -99,17 +100,17 @@ function otherHydrate({ crystallising, product }: Batch): Reason | undefined {
 }
 
 /** A ruling as the crystals of the batch leave it. */
-function byTheCrystals(ruling: Ruling, batch: Batch): Ruling {
+function byTheCrystals(ruling: Ruling, setting: Setting, batch: Batch): Ruling {
   const goes = ruling.verdict === "goes" || ruling.verdict === "goes in part";
-  const other = goes ? otherHydrate(batch) : undefined;
+  const other = goes ? otherHydrate(setting, batch) : undefined;
   return other === undefined
     ? ruling
     : { ...ruling, verdict: "another solid forms", share: 0, reasons: [other, ...ruling.reasons] };
 }
 
 /** The figures of a ruling, for a batch of so much product. */
-export function stated(judged: Ruling, batch: Batch): Feasibility {
-  const ruling = byTheCrystals(judged, batch);
+export function stated(judged: Ruling, setting: Setting, batch: Batch): Feasibility {
+  const ruling = byTheCrystals(judged, setting, batch);
   const outcome = byTheWork(ruling, batch);
   const theory = batch.product.amount;
   let made: AqueousComposition | undefined;

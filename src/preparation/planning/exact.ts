@@ -1,14 +1,12 @@
 // Exact figures that rules, defaults and planning values are written with, read from their text once. They carry no
 // uncertainty, so that sharing one between plans correlates nothing.
 
-import { remembering } from "../../foundation/memo";
+import { memoised } from "../../foundation/memo";
 import { type Quantity, quantity } from "../../quantity";
 import { PLANNING, type PlanningName } from "../data/planning";
 
-const read = /* @__PURE__ */ remembering<Quantity>(200);
-
 /** An exact figure by its text. */
-export const exact = (text: string): Quantity => read(text, () => quantity(text));
+export const exact: (text: string) => Quantity = /* @__PURE__ */ memoised(200, (text) => quantity(text));
 
 /** A planning value by its name in the table. */
 export const planned = (name: PlanningName): Quantity => exact(PLANNING[name].value);

@@ -237,14 +237,8 @@ export function inOrder(
   ranks: readonly number[],
   isSolid: (i: number) => boolean,
 ): readonly number[] {
-  const order = materials
-    .map((_, i) => i)
-    .sort((a, b) => {
-      const rank = ranks[a]! - ranks[b]!;
-      if (rank !== 0) return rank;
-      const [one, other] = [materials[a]!, materials[b]!].map(({ formName, shelf }) => `${formName} ${shelf.name}`);
-      return one! < other! ? -1 : 1;
-    });
+  const nameOf = (i: number): string => `${materials[i]!.formName} ${materials[i]!.shelf.name}`;
+  const order = materials.map((_, i) => i).sort((a, b) => ranks[a]! - ranks[b]! || (nameOf(a) < nameOf(b) ? -1 : 1));
   // A solid is stirred into what is liquid, not the other way round.
   const liquid = order.findIndex((i) => !isSolid(i));
   return liquid <= 0 ? order : [order[liquid]!, ...order.filter((_, at) => at !== liquid)];

@@ -49,8 +49,9 @@ function leaf(
   distribution: Distribution | undefined,
   naming: InputNaming,
   decimals?: number,
+  degreesOfFreedom = naming.degreesOfFreedom,
 ): Node {
-  const dof = naming.degreesOfFreedom ?? Infinity;
+  const dof = degreesOfFreedom ?? Infinity;
   if (typeof dof !== "number" || !(dof > 0)) {
     throw new QuantityError("quantity.uncertainty", `degrees of freedom must be positive, not ${shownValue(dof)}`);
   }
@@ -60,7 +61,7 @@ function leaf(
     unit,
     naming: words(naming),
     leaf:
-      variance === undefined && naming.degreesOfFreedom === undefined
+      variance === undefined && degreesOfFreedom === undefined
         ? { ...EXACT_NUMBER }
         : {
             variance: variance === undefined ? undefined : multiply(variance, square(unit.factor)),
@@ -96,10 +97,8 @@ export function fromMeasured(m: Measured, naming: InputNaming): Node {
     parts.length === 0
       ? undefined
       : (m.distribution ?? naming.distribution ?? (m.standardUncertainty === undefined ? "rectangular" : "normal"));
-  return leaf(value, readUnit(m.unit), variance, distribution, {
-    ...naming,
-    degreesOfFreedom: m.degreesOfFreedom ?? naming.degreesOfFreedom,
-  });
+  const dof = m.degreesOfFreedom ?? naming.degreesOfFreedom;
+  return leaf(value, readUnit(m.unit), variance, distribution, naming, undefined, dof);
 }
 
 /** The input that `toJSON` wrote. */

@@ -72,7 +72,7 @@ export function ionsBrought(
     anion = step.base;
     acid = step.base;
   }
-  return anion === undefined ? [] : [{ formula: anion, charge: parseFormula(anion).charge, count: 1 }];
+  return anion === undefined ? [] : [{ formula: anion, charge: chargeOf(anion), count: 1 }];
 }
 
 /** The step in which an ion or acid hands on a proton, and the one that makes it of its base. */
@@ -91,11 +91,13 @@ const acidStep = ({ formula, charge }: PooledIon) => (charge < 0 || formula === 
 
 const baseStep = ({ formula, charge }: PooledIon) => (charge < 0 ? stepTo(formula) : undefined);
 
+const chargeOf = /* @__PURE__ */ memoised<number>(300, (ion) => parseFormula(ion).charge);
+
 /** Ions made where an acid ion meets the anion of a weaker acid, as bicarbonate from ammonium and carbonate. */
 function handedOn(ions: readonly PooledIon[]): PooledIon[] {
   return ions.flatMap((base) => {
     const taken = baseStep(base);
-    if (taken === undefined || parseFormula(taken.acid).charge === 0) return [];
+    if (taken === undefined || chargeOf(taken.acid) === 0) return [];
     const givers = ions.filter((acid) => {
       const given = acid === base ? undefined : acidStep(acid);
       return given !== undefined && Number(given.pKa) < Number(taken.pKa);
@@ -105,7 +107,7 @@ function handedOn(ions: readonly PooledIon[]): PooledIon[] {
     return [
       {
         formula: taken.acid,
-        charge: parseFormula(taken.acid).charge,
+        charge: chargeOf(taken.acid),
         moles: Math.min(moles, base.moles),
         from: new Set([...base.from, ...givers.flatMap(({ from }) => [...from])]),
         made: true,
@@ -146,9 +148,10 @@ export function pairingsOf(brought: readonly PooledIon[], celsius = Number.NaN):
       ];
     }),
   );
+  const there = new Set(ions.map(({ formula }) => formula));
   const double = DOUBLE_SALTS().flatMap((row): Pairing[] => {
     if (celsius < (row.from ?? Number.NEGATIVE_INFINITY) || celsius > (row.upTo ?? Number.POSITIVE_INFINITY)) return [];
-    if (!row.ions.every(([formula]) => ions.some((ion) => ion.formula === formula))) return [];
+    if (!row.ions.every(([formula]) => there.has(formula))) return [];
     const own = row.ions.map(([formula, count]) => ({ ion: ions.find((ion) => ion.formula === formula)!, count }));
     return isNew(own.map(({ ion }) => ion)) ? [{ formula: row.solid, ions: own, doubleSalt: row }] : [];
   });
