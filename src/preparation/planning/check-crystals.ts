@@ -12,6 +12,8 @@ interface Grown {
   /** Water they come from. */
   readonly water: Quantity;
   readonly own: SolidEntry;
+  /** Share of what was dissolved of it, as the step has it. */
+  readonly share: Quantity;
   /** What comes with them. */
   readonly along: readonly SolidEntry[];
   /** What stays on the hot filter before. */
@@ -26,11 +28,13 @@ function grownIn({ drafts }: Work, product: Matter): Grown | undefined {
   const cooled = inPot.find(({ operation }) => operation === "cool");
   const crystals = cooled?.after.books.solids.filter(isCrystal) ?? [];
   const own = crystals.find(({ matter }) => matter.core.key === product.core.key);
-  if (cooled === undefined || own === undefined) return undefined;
+  const there = cooled?.before.books.dissolved.find(({ matter }) => matter.key === product.core.key);
+  if (cooled === undefined || own === undefined || there === undefined) return undefined;
   const boiled = inPot.find(({ operation }) => operation === "concentrate");
   return {
     water: cooled.before.books.water,
     own,
+    share: own.amount.dividedBy(there.amount).to("%"),
     along: crystals.filter((one) => one !== own),
     onFilter: boiled?.after.books.solids.filter(isCrystal) ?? [],
   };
@@ -56,9 +60,8 @@ export function crystallisation({ batch, setting, work }: Watched): Check[] {
             batch.product.theoreticalYield,
           ),
     ];
-  const { water, own, along, onFilter } = grown;
+  const { water, own, share, along, onFilter } = grown;
   const mass = massOf(own);
-  const share = own.amount.dividedBy(batch.product.amount).to("%");
   const filtered = onFilter.length === 0 ? "" : `${named(onFilter)} stays on the filter at ${at(hot)}, and `;
   const from =
     "missing" in cooling
