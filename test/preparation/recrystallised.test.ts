@@ -1,10 +1,48 @@
-// The share of a crop. Solubility of the acetate by the table (Cooley).
-import { type Plan, planPreparation } from "preparative";
+// A salt crystallised again for the sake of its purity, and the share of a crop. The figures of the solubility curves are those of the
+// tables (CRC Handbook where no other source is named); that a recrystallisation is not boiled down is common practice, no source.
+import { type Plan, type PlanRequest, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
+
+const again = (form: string, more: Partial<PlanRequest["materials"][number]> = {}): Plan =>
+  planPreparation({
+    equation: `${form} -> ${form}`,
+    product: form,
+    materials: [{ name: "pack", form, ...more }],
+    scale: { material: "pack", portion: "60 g" },
+  });
 
 const inPot = ({ steps }: Plan, of: string) =>
   steps.filter(({ operation, vessel }) => operation === of && vessel === "pot");
 const checkOf = ({ checks }: Plan): string => checks.find(({ text }) => /crystallises/.test(text))!.text;
+
+describe("a recrystallisation", () => {
+  const potash = again("KCl", { assay: "95 %", also: [{ form: "NaCl", share: "3 %" }] });
+
+  // 57.0 g of KCl: 51.2 g in 100 g of water at 80 °C are 111 g of water; that keeps 37.9 g at 20 °C (34.0 g in 100 g), 19.1 g come
+  it("is not boiled down for its first crop, which is what cooling brings", () => {
+    expect(inPot(potash, "concentrate")).toEqual([]);
+    const [cooled] = inPot(potash, "cool");
+    expect(cooled!.before.water.toNumber("g")).toBeCloseTo(111.3, 0);
+    expect(cooled!.after.solids[0]!.mass.toNumber("g")).toBeCloseTo(19.1, 1);
+    expect(cooled!.text).toMatch(/19\.1 g of KCl crystallises, 34 % of it/);
+    expect(checkOf(potash)).toMatch(
+      /^from 111 g of water at 80 °C, cooled to 20 °C, 19\.1 g of KCl crystallises, 33\.5 % of it/,
+    );
+  });
+
+  it("gives a second crop from its liquor, boiled down and kept apart", () => {
+    const said = potash.steps.map(({ text }) => text).join("\n");
+    expect(said).toMatch(/For a second crop boil the mother liquor down/);
+    expect(said).toMatch(/12\.4 g more, less pure; keep it apart/);
+  });
+
+  it("is the same of a salt that cooling hardly brings, and of one that is pure by its pack", () => {
+    for (const plan of [again("NaCl", { assay: "95 %" }), again("NH4Cl"), again("(NH4)2SO4")]) {
+      expect(inPot(plan, "concentrate")).toEqual([]);
+      expect(plan.steps.map(({ text }) => text).join("\n")).not.toMatch(/as the water goes|until it sets/);
+    }
+  });
+});
 
 describe("a crop of which a part stayed undissolved", () => {
   const acetate = planPreparation({

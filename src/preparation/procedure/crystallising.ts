@@ -24,6 +24,7 @@ import {
   waterToStir,
 } from "./crystal-way";
 import type { Isolation } from "./isolation";
+import { isRecrystallised } from "./kind";
 import { notWarmOf } from "./not-warm";
 import { type Salt, saturatedAt } from "./settling";
 
@@ -96,13 +97,15 @@ function startsOf(
   product: Matter,
   dry: Quantity,
   { hot, cold, cooling }: Pick<Crystallising, "hot" | "cold" | "cooling">,
-  isMixed: boolean,
+  { isMixed, isForPurity }: { readonly isMixed: boolean; readonly isForPurity: boolean },
 ): Start[] {
   const little = waterToKeepLittle(product, dry, cold);
   const into: Start[] = little === undefined ? [] : [{ water: little, intoCrystals: true }];
   if ("missing" in cooling) return isMixed || !(product.waters.isZero() || standsHot(product)) ? into : [];
   const { share } = cooling.crop;
   const clear: Start = { water: cooling.totalWater, intoCrystals: false };
+  // for the sake of purity: what the packs have besides stays in liquor enough, however little comes
+  if (isForPurity) return [clear];
   const asked = parseFormula(cooling.crop.formula).hasSameComposition(product.formula);
   if (isFlat(cooling) && product.waters.isZero() && asked && !isMixed) return [];
   if (share.compare(planned("poorCrop")) >= 0) return [clear];
@@ -201,7 +204,10 @@ export function crystallisingOf(
   const beside = besideProduct(setting, account);
   const all = beside.reduce((sum, { dry }) => sum.plus(dry), exact("0 g"));
   const dry = theory.dividedBy(own.molarMass).times(own.core.molarMass).to("g");
-  const starts = startsOf(own, dry, base, all.compare(theory.times(planned("littleMore"))) > 0);
+  const starts = startsOf(own, dry, base, {
+    isMixed: all.compare(theory.times(planned("littleMore"))) > 0,
+    isForPurity: isRecrystallised(setting.reactants, setting.products),
+  });
   if (starts.length === 0) return base;
   const little = theory.times(planned("worthAWord"));
   const salts = beside

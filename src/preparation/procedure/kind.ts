@@ -54,7 +54,7 @@ const cations = (formula: Formula): number =>
 const isOfFurnace = (formula: Formula): boolean => gasRow(formula)?.furnace === true;
 
 /** A salt into itself: dissolved and crystallised again. */
-const isRecrystallised = (reactants: readonly Species[], products: readonly Species[]): boolean =>
+export const isRecrystallised = (reactants: readonly Species[], products: readonly Species[]): boolean =>
   reactants.length === 1 && products.length === 1 && products[0]!.formula.hasSameComposition(reactants[0]!.formula);
 
 const isOxide = ({ symbols }: Formula): boolean =>
