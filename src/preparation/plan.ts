@@ -140,7 +140,7 @@ const mixIn = (setting: Setting) =>
 
 /** The mix with alcohol that steps take and no pack brings. */
 const withAlcoholOf = (mix: ReturnType<typeof mixIn>, { alcohol }: Batch): ReturnType<typeof mixIn> =>
-  alcohol === undefined ? mix : { ...mix, aside: [...(mix.aside ?? []), ALCOHOL] };
+  alcohol === undefined ? mix : { ...mix, aside: [...new Set([...(mix.aside ?? []), ALCOHOL])] };
 
 /** Share of the theory that may be lost, as asked for or as usual. */
 const handlingLossOf = (setting: Setting): Quantity<"number"> =>

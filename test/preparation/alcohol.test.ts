@@ -68,12 +68,14 @@ describe("to a liquor from which nothing crystallises", () => {
     expect(alcohol / liquor).toBeCloseTo(1, 6);
     expect(plan.vessel!.liquid.toNumber("mL")).toBeGreaterThan(1.98 * alcohol);
     expect(plan.vessel!.smallest!.toNumber("mL")).toBeGreaterThan(2 * alcohol);
-    expect(plan.waste.volume!.toNumber("mL")).toBeGreaterThan(1.8 * alcohol);
+    // the product takes less than a millilitre a gram with it
+    const product = plan.product.theoreticalYield.toNumber("g");
+    expect(plan.waste.volume!.toNumber("mL")).toBeGreaterThan(1.98 * alcohol - product);
   });
 
   it("stands ready with its amount and its hazard, and each step that takes some says: no flame", () => {
     const sheet = benchSheet(plan).replace(/\s+/g, " ");
-    expect(sheet).toMatch(/\[ \] up to 15\d mL of alcohol \(step 5\) \[ \] 2 mL of alcohol \(step 7\)/);
+    expect(sheet).toMatch(/\[ \] up to 8\d mL of alcohol \(step 5\) \[ \] 2 mL of alcohol \(step 7\)/);
     expect(sheet).toMatch(
       /alcohol, C₂H₅OH Pictogram: GHS02 Hazard: DANGER: Highly flammable liquid and vapour \(H225\)/,
     );

@@ -20,7 +20,7 @@ import {
   PASSIVE,
 } from "../../src/preparation/data/couples";
 import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
-import { ENDS } from "../../src/preparation/data/ends";
+import { ENDS, SLOW_COMPLEXES } from "../../src/preparation/data/ends";
 import {
   ACID_LEAVES,
   ACID_TAKES,
@@ -142,6 +142,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   VESSELS,
   NOT_WETTED: [NOT_WETTED],
   RUNS_BY_ITSELF: [RUNS_BY_ITSELF],
+  SLOW_COMPLEXES,
   SEEN_IN_GLASSES,
   WARM_IN_ACID: [WARM_IN_ACID],
   SLOW_IN_ACID: [SLOW_IN_ACID],

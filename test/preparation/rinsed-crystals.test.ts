@@ -12,8 +12,8 @@ const EPSOM: PlanRequest = {
   equation: "MgO + H2SO4 + H2O -> MgSO4·7H2O",
   product: "MgSO4·7H2O",
   materials: [
-    { name: "calcined magnesia", form: "MgO", excess: "3 %" },
-    { name: "dilute sulfuric acid", form: "H2SO4", strength: "20 %" },
+    { name: "calcined magnesia", form: "MgO" },
+    { name: "dilute sulfuric acid", form: "H2SO4", strength: "20 %", excess: "3 %" },
   ],
   scale: { product: "100 g" },
 };

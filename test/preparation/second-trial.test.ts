@@ -152,7 +152,7 @@ describe("read as a bench worker", () => {
       "of ammonia into",
       "of charcoal; it is filtered off",
       "of peroxide into",
-      "Filter from the charcoal",
+      "Filter hot (60 °C) from the charcoal",
     ];
     const texts = textOf("hexaamminecobalt");
     const at = order.map((words) => texts.indexOf(words));

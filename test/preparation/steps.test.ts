@@ -77,7 +77,7 @@ describe("a neutralisation: Epsom salt from magnesia and 96 % acid", () => {
 
   it("dilutes the acid first, acid into water, and never has water below zero", () => {
     expect(operations(steps)).toBe(
-      "weigh weigh dilute add hold heat filter concentrate cool filter rinse concentrate cool dry collect",
+      "weigh weigh dilute add hold heat filter concentrate cool filter hold concentrate cool dry collect",
     );
     const diluted = step(steps, "dilute");
     expect(diluted.text).toMatch(/^Pour the oil of vitriol slowly into \d+ mL of water/);

@@ -133,17 +133,17 @@ describe("the next plan of a washed solid", () => {
       const work = second!.steps.map(({ operation }) => operation).join(" ");
       return { washes, work, pure: quantity(assay as "99 %").toNumber("%") };
     });
-    // beside 5 % of sulfate the acetate is not evaporated to dryness but leaves a mother liquor, and is rinsed: that is other work
+    // beside 5 % of sulfate the acetate is not evaporated to dryness but leaves a mother liquor, and beside more than a trace it is rinsed: that is other work
     const assays = all.filter(({ work }) => work === all.at(-1)!.work);
-    expect(assays.length).toBeGreaterThan(5);
+    expect(assays.length).toBeGreaterThan(3);
     for (const [i, { washes, pure }] of assays.entries()) {
       if (i === 0) continue;
       expect(washes).toBeGreaterThanOrEqual(assays[i - 1]!.washes);
       expect(pure).toBeGreaterThanOrEqual(assays[i - 1]!.pure - 1e-9);
     }
     expect(assays.at(-1)!.washes).toBeGreaterThan(assays[0]!.washes);
-    // rinsed crystals leave what is beside them in their liquor, however much it is: nothing is carried that could be counted
-    if (acid) expect(assays.map(({ pure }) => pure)).toEqual(assays.map(() => 100));
+    // crystals leave what is beside them in their liquor; where that is so little that they are not rinsed, less than 0.1 % dries into them
+    if (acid) for (const { pure } of assays) expect(pure).toBeGreaterThan(99.9);
     else expect(assays.at(-1)!.pure).toBeGreaterThan(assays[0]!.pure);
   });
 

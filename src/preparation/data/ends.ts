@@ -14,6 +14,24 @@ interface EndRow {
   readonly source: SourceKey;
 }
 
+/** A complex whose metal takes its ligands slowly: clear is not done. */
+interface SlowComplexRow {
+  /** The ion of the metal in it, and how it is called. */
+  readonly ion: string;
+  readonly called: string;
+  readonly at: string;
+  readonly time: string;
+  /** What is seen when an oxidising anion of the metal has been reduced. */
+  readonly reduced?: { readonly groups: readonly string[]; readonly until: string };
+  readonly source: SourceKey;
+}
+
+export const SLOW_COMPLEXES: readonly SlowComplexRow[] = [
+  // hexaamminecobalt(III) chloride over charcoal: 60 °C for half an hour, or four hours of air in the cold (from memory)
+  { ion: "Co^3+", called: "cobalt(III)", at: "60 °C", time: "for half an hour", source: "memory" },
+  { ion: "Cr^3+", called: "chromium(III)", at: "80 °C", time: "for half an hour", reduced: { groups: ["chromate", "dichromate"], until: "no more gas rises and neither orange nor yellow is left" }, source: "memory" },
+];
+
 export const ENDS: readonly EndRow[] = [
   { formula: "CuCl", at: "60 °C", until: "the solid is white and neither green nor brown is left in the liquor", source: "memory" },
   { formula: "CuBr", at: "60 °C", until: "the solid is white and neither green nor brown is left in the liquor", source: "memory" },

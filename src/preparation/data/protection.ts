@@ -39,6 +39,7 @@ export interface ProtectionRow {
 export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Fe^2+"], when: "dissolving", drops: true, text: "use boiled-out water with a few drops of {acid}, so that neither air nor water changes it", source: "commonPractice" },
   { cations: ["Sn^2+"], when: "dissolving", drops: true, noWater: true, text: "put on it first as much {acid} (10 to 20 %) as it weighs, warm it until it is clear, and add the water then, boiled out: water alone makes a basic salt of it", source: "commonPractice" },
+  { cations: ["Pb^2+"], groups: ["acetate"], when: "dissolving", drops: true, text: "with a few drops of {acid} in it, or it stays cloudy with carbonate and basic salt", source: "commonPractice" },
   { cations: ["Ag+"], when: "dissolving", distilled: true, text: "use distilled water: the chloride of tap water would cloud it", source: "commonPractice" },
   { cations: ["Na+", "K+"], groups: ["stearate", "palmitate", "oleate"], when: "dissolving", thin: "3 %", first: true, text: "in hot water (75 to 85 °C), and keep it hot: cold, soap swells and does not get clear", source: "commonPractice" },
   { cations: ["Fe^2+"], when: "crystallising", drops: true, text: "keep the liquor covered and just acid with a few drops of {acid}, or air oxidises it to iron(III)", source: "commonPractice" },
@@ -64,6 +65,7 @@ export const DROPS: readonly { readonly anion: string; readonly acid: string; re
   { anion: "SO4^2-", acid: "dilute sulfuric acid", source: "commonPractice" },
   { anion: "Cl-", acid: "dilute hydrochloric acid", source: "commonPractice" },
   { anion: "NO3-", acid: "dilute nitric acid", source: "commonPractice" },
+  { anion: "CH3COO-", acid: "dilute acetic acid", source: "commonPractice" },
 ];
 
 /** Complexes that light takes apart, by the name of their ligand. */

@@ -13,20 +13,27 @@ export interface WasteMetalRow {
   /** So poisonous that its liquors go to the waste whole: what is boiled down from them keeps traces. */
   readonly poison?: true;
   /** Groups that have it as an oxidiser: soda precipitates nothing of them. */
-  readonly oxidising?: { readonly groups: readonly string[]; readonly note: string };
+  readonly oxidising?: {
+    readonly groups: readonly string[];
+    readonly note: string;
+    /** Formula units of sodium disulfite that reduce an atom of it in acid liquor. */
+    readonly disulfite: string;
+    /** What is seen then. */
+    readonly until: string;
+  };
   readonly source: SourceKey;
 }
 
 export const WASTE_METALS: readonly WasteMetalRow[] = [
   { metal: "Fe", charge: 2n, pH: "4 to 7 as Fe(III); let Fe(II) oxidise in air first", source: "memory" },
   { metal: "Al", charge: 3n, pH: "6 to 7", source: "memory" },
-  { metal: "Cr", charge: 3n, poison: true, pH: "8 to 9 as Cr(III)", oxidising: { groups: ["chromate", "dichromate"], note: "chromium(VI) must be reduced first: soda does not precipitate it" }, source: "memory" },
+  { metal: "Cr", charge: 3n, poison: true, pH: "8 to 9 as Cr(III)", oxidising: { groups: ["chromate", "dichromate"], note: "chromium(VI) must be reduced first: soda does not precipitate it", disulfite: "0.75", until: "all of it is green" }, source: "memory" },
   { metal: "Cu", charge: 2n, pH: "8 to 9.5", source: "memory" },
   { metal: "Zn", charge: 2n, pH: "9 to 9.5", source: "memory" },
   { metal: "Pb", charge: 2n, poison: true, pH: "9 to 9.5, or as sulfate", source: "memory" },
   { metal: "Co", charge: 2n, poison: true, pH: "9.5 to 10", source: "memory" },
   { metal: "Ni", charge: 2n, poison: true, pH: "10 to 10.5", source: "memory" },
-  { metal: "Mn", charge: 2n, pH: "10 and above", oxidising: { groups: ["permanganate", "manganate"], note: "permanganate must be reduced first: soda does not precipitate it" }, source: "memory" },
+  { metal: "Mn", charge: 2n, pH: "10 and above", oxidising: { groups: ["permanganate", "manganate"], note: "permanganate must be reduced first: soda does not precipitate it", disulfite: "1.25", until: "no purple is left" }, source: "memory" },
   { metal: "Ba", charge: 2n, poison: true, pH: "any, as sulfate with sodium sulfate", precipitant: "Na2SO4", note: "barium is precipitated with sulfate, not soda alone", source: "memory" },
   { metal: "Ag", charge: 1n, pH: "any, as chloride", precipitant: "NaCl", note: "silver is precipitated as chloride and kept", source: "memory" },
   { metal: "Cd", charge: 2n, poison: true, pH: "9.5 to 10", source: "memory" },

@@ -5,7 +5,9 @@ import type { Quantity } from "../../quantity";
 import { add } from "../operation/add";
 import { rinse } from "../operation/rinse";
 import { weigh } from "../operation/weigh";
+import { exact, planned } from "../planning/exact";
 import type { Material } from "../shelf/material";
+import { densityAt } from "../shelf/strength";
 import { type Bench, POT } from "./bench";
 import type { Use } from "./use";
 
@@ -45,12 +47,22 @@ export function weighAside(bench: Bench, material: Material, show: (portion: Qua
   });
 }
 
+/** Volume of a portion; undefined where no density is known. */
+function volumeOf(material: Material, portion: Quantity): Quantity | undefined {
+  if (portion.dimension === "volume") return portion;
+  const density = densityAt(material.form, material.massFraction() ?? exact("1"));
+  return density === undefined ? undefined : portion.dividedBy(density).to("mL");
+}
+
 /** All asides of a use that are not in yet go into the vessel. */
 export function putAsides(bench: Bench, use: Use): void {
   for (const material of bench.asidesFor(use)) {
     const { name } = material.shelf;
     const own = material.asideTaken();
     const { grams, litres } = bench.hand;
+    const liquor = bench.pot.volume;
+    const isShort = (portion: Quantity): boolean =>
+      use === "alcohol" && volumeOf(material, portion)?.compare(liquor.times(planned("enoughAlcohol"))) === -1;
     bench.did(POT, add(bench.pot, bench.in(bench.pack(name)), []), {
       materials: [name],
       amounts: own === undefined ? [] : [own.portion],
@@ -60,7 +72,10 @@ export function putAsides(bench: Bench, use: Use): void {
       say: () => {
         if (own === undefined) return WORDS[use](name);
         const { portion } = own;
-        return WORDS[use](`${portion.dimension === "volume" ? litres(portion) : grams(portion)} of ${name}`);
+        const words = WORDS[use](`${portion.dimension === "volume" ? litres(portion) : grams(portion)} of ${name}`);
+        return isShort(portion)
+          ? `${words} It is less than there is liquor (${litres(liquor)}), so that much of it stays dissolved: as much as that is usual.`
+          : words;
       },
     });
   }

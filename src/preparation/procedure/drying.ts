@@ -7,12 +7,13 @@ import { crystalWater } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";
 import { trySolubilityOf } from "../../solubility";
 import { cite as citeSolubility } from "../../solubility/internal";
-import { madeOf, thermalStepsOf } from "../../substance/internal";
+import { thermalStepsOf } from "../../substance/internal";
 import { DELIQUESCENT, DRYING, type DryingRow } from "../data/drying";
 import { cite } from "../data/sources";
 import { planned } from "../planning/exact";
 import { changeAbove } from "../reaction/change-of-solid";
 import { sameCore } from "../reaction/species";
+import { losesAmmonia } from "./protection";
 
 /** How to dry a product. */
 export interface Drying {
@@ -121,12 +122,12 @@ function lookedUp(product: Formula): Omit<Drying, "changesAbove"> {
   }
   // The first step of the table need not be the first that happens: crystal water and ammonia go, or melt, below it.
   const gentle = planned("gentle");
-  const losesInAir = crystalWater(product).waters.n !== 0n || madeOf(product).ammonia;
+  const losesInAir = crystalWater(product).waters.n !== 0n || losesAmmonia(product);
   if (losesInAir && (byHeat === undefined || byHeat.compare(gentle) > 0))
     return {
       ...base,
       upTo: gentle as Quantity<"temperature">,
-      why: `it contains ${[...(crystalWater(product).waters.n === 0n ? [] : ["water"]), ...(madeOf(product).ammonia ? ["ammonia"] : [])].join(" and ")} that warm air may remove: dry in air`,
+      why: `it contains ${[...(crystalWater(product).waters.n === 0n ? [] : ["water"]), ...(losesAmmonia(product) ? ["ammonia"] : [])].join(" and ")} that warm air may remove: dry in air`,
       source: cite("commonPractice"),
     };
   const oven = planned("oven");

@@ -1,14 +1,34 @@
 // A reaction kept warm until the colours of solid and liquor tell that it is done.
+import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { classesOfFormula } from "../../substance/internal";
-import { ENDS } from "../data/ends";
+import { ENDS, SLOW_COMPLEXES } from "../data/ends";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { isAgent } from "./roles";
 import { celsius } from "./words";
+
+/** A complex of a metal that takes its ligands slowly is kept warm: that the liquor is clear tells nothing. Was there one? */
+export function keptForLigands(bench: Bench): boolean {
+  const { product, materials } = bench.frame.setting;
+  const { complex, cations } = constitutionOf(product.formula);
+  const row = complex && SLOW_COMPLEXES.find(({ ion }) => cations.some(({ formula }) => formula === ion));
+  if (row === undefined) return false;
+  const at = exact(row.at) as Quantity<"temperature">;
+  const isReduced = materials.some(({ form }) =>
+    row.reduced?.groups.some((group) => constitutionOf(form).groups.includes(group)),
+  );
+  const done = isReduced ? `until ${row.reduced!.until}, and ${row.time} more` : row.time;
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    say: () =>
+      `Warm it to ${celsius(at)} and keep it there, covered and stirred, ${done}: ${row.called} takes its ligands slowly, and a clear liquor does not tell that the ${product.name} has formed.`,
+  });
+  return true;
+}
 
 /** Kept warm until the colours tell that it is done, where a row says so. */
 export function keptToItsEnd(bench: Bench): void {

@@ -10,6 +10,7 @@ import { type DissolvingWater, waterToDissolve } from "../../solubility";
 import { WITH_LYE } from "../data/with-lye";
 import { exact, planned } from "../planning/exact";
 import { isLye } from "../reaction/acids";
+import { keyElement } from "../reaction/candidates";
 import { fateInRoom } from "../reaction/fate";
 import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
@@ -142,6 +143,13 @@ export function keepsMuch(product: Formula): boolean {
   return perHundredGramsWater !== undefined && perHundredGramsWater.compare(planned("keepsMuch")) >= 0;
 }
 
+/** How strong a feed is made for a precipitate: counted by the atoms of its metal, of which a formula may have several. */
+function thinnedFor(product: Formula, form: Formula, strength: Quantity): Quantity {
+  const key = keyElement(product);
+  const atoms = key === undefined ? undefined : form.count(key);
+  return atoms === undefined || atoms.compare(1) <= 0 ? strength : strength.dividedBy(exact(atoms.toFraction()));
+}
+
 /** A solid in water of its own, as much of it as the work asks for. */
 export function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   const { setting, account, roles } = feeding;
@@ -198,9 +206,10 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   // A lye as strong as it can be would boil as it is made.
   if (crystals || isWarm || (feeding.cold && !isLye(form)) || request.waterFactor !== undefined) return saturated;
   // A ligand of a complex that stays dissolved is strong: what is made thin has to be boiled off again.
-  const isStrong = feeding.crystals || (roles[i] === "ligand" && !feeding.precipitates);
+  const isStrong = feeding.crystals || (roles.includes("ligand") && !feeding.precipitates);
   const isKept = feeding.precipitates && keepsMuch(setting.product.formula);
-  const aim = planned(isStrong || feeding.cold || isKept ? "baseStrength" : "feedStrength");
+  const own = planned(isStrong || feeding.cold || isKept ? "baseStrength" : "feedStrength");
+  const aim = feeding.precipitates ? thinnedFor(setting.product.formula, form, own) : own;
   const aimed = amount.dividedBy(aim).to("g");
   if (aimed.compare(found.value.totalWater) <= 0) return saturated;
   const water = waterToAdd(waterFor(material, amount, aim), `water to add = amount / (${aim}) − crystal water`);

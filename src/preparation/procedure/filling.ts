@@ -115,6 +115,12 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       bench.drafts[at]!.after.books.solids.filter((one) => one.origin === "precipitated").map((one) => one.matter.name);
     const made = dissolve(before, own, of, feed.at, unclear);
     const isCloudy = isAlone && made.after.books.solids.length > 0;
+    // of what a pack has besides nobody knows what dissolves: what does not would end up in a precipitate
+    const isMuddy =
+      isAlone && own.books.other.isPositive() && bench.frame.isolation.how === "precipitate" && !short && !isCloudy;
+    const mud = isMuddy
+      ? "; if it stays cloudy, let it settle and filter it: what the pack has besides would end up in the product"
+      : "";
     bench.did(vessel, made, {
       ...common,
       amounts: joins ? [bench.frame.portions[i]!] : [of],
@@ -131,7 +137,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
               ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
               : short
                 ? `Stir the ${name}${into} with ${bench.hand.water(of)}${warm}: it is too little to dissolve all of it.`
-                : `Dissolve the ${name}${into} in ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isHot ? "" : clear(look, name)}${care}${room(look)}.`;
+                : `Dissolve the ${name}${into} in ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isHot ? "" : clear(look, name)}${care}${mud}${room(look)}.`;
       },
     });
     if (isAlone && !short) clearOf(bench, vessel, name);

@@ -15,7 +15,7 @@ import { Bench, type Frame, POT, type Telling, type Work } from "./bench";
 import { isClosed } from "./closed-flask";
 import { combine } from "./combine";
 import { liftOut, powderLeft, takeOutMetal } from "./displaced";
-import { keptToItsEnd } from "./end-seen";
+import { keptForLigands, keptToItsEnd } from "./end-seen";
 import { isSlowMetal } from "./feed-single";
 import { finish } from "./finish";
 import { takeOutIodine } from "./iodine";
@@ -141,12 +141,13 @@ function complexFormation(bench: Bench): void {
     .filter(({ matter }) => matter.name !== name)
     .map(({ matter }) => bench.called(matter));
   const hot = inTheWay(bench.frame.setting, bench.frame.roles) !== undefined;
-  until(
-    bench,
-    stays.length === 0
-      ? `Stir${hot ? `, still at ${MIXED_HOT.at},` : ""} until it is clear: the ${name} is formed then${isAmmine(bench) ? "; what stays cloudy goes with a little more ammonia" : ""}.`
-      : `Stir until nothing but the ${list(stays)} is left undissolved: the ${name} is formed then.`,
-  );
+  if (!keptForLigands(bench))
+    until(
+      bench,
+      stays.length === 0
+        ? `Stir${hot ? `, still at ${MIXED_HOT.at},` : ""} until it is clear: the ${name} is formed then${isAmmine(bench) ? "; what stays cloudy goes with a little more ammonia" : ""}.`
+        : `Stir until nothing but the ${list(stays)} is left undissolved: the ${name} is formed then.`,
+    );
   isolate(bench);
   finish(bench);
 }

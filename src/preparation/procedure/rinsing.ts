@@ -3,9 +3,10 @@
 
 import type { Formula } from "../../formula";
 import { parseFormula } from "../../formula";
-import { type Quantity, quantity } from "../../quantity";
+import { type Quantity, quantity, sum } from "../../quantity";
 import { retainedLiquor } from "../../solubility";
 import { madeOf } from "../../substance/internal";
+import { massOf } from "../contents/entry";
 import { type Matter, matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { PlanError } from "../error";
@@ -13,14 +14,17 @@ import { filterCake } from "../operation/filter";
 import { hold } from "../operation/hold";
 import { rinse } from "../operation/rinse";
 import { exact, planned } from "../planning/exact";
+import { isAcid } from "../reaction/acids";
 import { dissolvedBy } from "../reaction/fate";
+import { isVolatile } from "../reaction/fluids";
 import type { Rinse } from "../request/request";
 import type { Setting } from "../request/setting";
 import { ALCOHOL } from "./alcohol";
 import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
 import type { Isolation } from "./isolation";
-import { isTurnedByWater, losesAmmonia } from "./protection";
+import { isRecrystallised } from "./kind";
+import { dropsFor, isTurnedByWater, losesAmmonia } from "./protection";
 import { useOf } from "./use";
 import { atMost, celsius, nearly } from "./words";
 
@@ -55,6 +59,7 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
           label: "liquor held per gram of crystals, as stated",
         });
   const held = crop.times(perGram).to("mL");
+  const liquorBefore = bench.pot;
   const parted = filterCake(bench.pot, held);
   bench.did(POT, parted, {
     care: "isolating",
@@ -69,19 +74,47 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
   }
   const water = held.times(exact("1 g/mL")).to("g");
   const taken = dissolvedBy(product, water, planned("ice") as Quantity<"temperature">, crop);
+  const isVain =
+    (taken === undefined || taken.compare(crop.times(planned("spentOnRinsing"))) > 0) &&
+    nothingToRinse(bench, liquorBefore, product, crop, held);
   const takesMuch = taken !== undefined && taken.compare(crop.times(planned("lostByRinsing"))) > 0;
   // What alcohol brought out of the water, or may have, is not rinsed with water.
   const hasAlcohol =
     bench.frame.setting.asides.some((one) => useOf(one, product) === "alcohol") ||
     bench.drafts.some(({ alcohol }) => alcohol !== undefined);
-  const best: Rinse = isTurnedByWater(product)
-    ? "none"
-    : takesMuch
-      ? "own solution"
-      : taken === undefined && (madeOf(product).ammonia || hasAlcohol)
-        ? "alcohol"
-        : "water";
+  const best: Rinse =
+    isTurnedByWater(product) || (isVain && !hasAlcohol)
+      ? "none"
+      : takesMuch
+        ? "own solution"
+        : taken === undefined && (madeOf(product).ammonia || hasAlcohol)
+          ? "alcohol"
+          : "water";
   RINSES[washing?.rinse ?? best](bench, { product, water, cold, taken, takesMuch });
+}
+
+/** What dries off crystals and spoils what it stands beside: nitric and hydrochloric acid, not vinegar's. */
+const isMineralAcid = (formula: Formula): boolean => isAcid(formula) && !madeOf(formula).organic;
+
+/** Would the liquor that crystals keep leave next to nothing in them but themselves? What is made purer is rinsed all the same. */
+function nothingToRinse(
+  { frame: { setting } }: Bench,
+  pot: Pot,
+  product: Formula,
+  crop: Quantity,
+  held: Quantity,
+): boolean {
+  const { core } = matterOf(product);
+  // of the drops of acid that keep it from air and water the books know nothing
+  const hasDrops = dropsFor(product, "crystallising") !== undefined;
+  if (hasDrops || pot.books.other.isPositive() || isRecrystallised(setting.reactants, setting.products)) return false;
+  const others = pot.books.dissolved.filter(
+    ({ matter: { core: of, formula } }) => of.key !== core.key && !(isVolatile(formula) && !isMineralAcid(formula)),
+  );
+  const liquor = pot.with({ solids: [] });
+  if (others.length === 0) return true;
+  const stays = sum(others.map(massOf)).times(held).dividedBy(liquor.volume);
+  return stays.compare(crop.times(planned("leftUnrinsed"))) < 0;
 }
 
 /** What crystals are rinsed with, and what of them ice water would take at most. */
@@ -157,7 +190,7 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
   none: (bench) => {
     bench.did(POT, hold(bench.pot), {
       say: () =>
-        `Do not rinse${isTurnedByWater(bench.frame.setting.product.formula) ? ", water would turn them basic" : ""}: press the crystals between filter paper; what liquor they keep dries into them.`,
+        `Do not rinse${isTurnedByWater(bench.frame.setting.product.formula) ? ", water would turn them basic" : ", nothing but the product is in their liquor"}: press the crystals between filter paper; what liquor they keep dries into them.`,
     });
   },
 };

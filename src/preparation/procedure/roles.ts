@@ -198,9 +198,16 @@ function isAfterAnion({ materials, product }: Setting, roles: readonly Role[], i
   );
 }
 
-/** Permanganate goes into what it oxidises: each portion shows by its purple whether it has reacted. */
-const isPermanganateOxidising = (setting: Setting, { form, species }: Material): boolean =>
-  madeOf(form).groups.has("permanganate") && agentsOf(setting).oxidising.includes(species.formula.compositionText);
+/**
+ * Permanganate goes into what it oxidises: each portion shows by its purple whether it has reacted. So does chromate or dichromate of
+ * which a complex is made: its reducer is the ligand, and gas comes from the two.
+ */
+const isColouredOxidiser = (setting: Setting, { form, species }: Material): boolean =>
+  (madeOf(form).groups.has("permanganate") ||
+    (madeOf(setting.product.formula).complex && CHROMATES.some((one) => madeOf(form).groups.has(one)))) &&
+  agentsOf(setting).oxidising.includes(species.formula.compositionText);
+
+const CHROMATES = ["chromate", "dichromate"];
 
 /** Ahead of all else. */
 const FIRST = -1;
@@ -224,7 +231,7 @@ export function ranksOf(setting: Setting, roles: readonly Role[]): readonly numb
     if (role === "acid" && isNitriteThere(setting)) return 5;
     if (isBeforeAll(setting, roles, i)) return FIRST;
     if (isLedIn(setting.materials[i]!) && !staysInWater(setting.materials[i]!.form)) return LED_IN;
-    if (isPermanganateOxidising(setting, setting.materials[i]!)) return RANKS.oxidiser;
+    if (isColouredOxidiser(setting, setting.materials[i]!)) return RANKS.oxidiser;
     // hot the ligand is there first, and the metal goes into it
     if (role === "metal salt" && hot) return AFTER_LIGAND;
     return isAfterAnion(setting, roles, i) ? AFTER_ANION : RANKS[role];

@@ -102,7 +102,7 @@ function boilAgain(bench: Bench, { hot, cold }: Crystallising, brought: Brought)
   bench.did(MOTHER, cool(bench.in(MOTHER), cold, crystals.all), {
     target: cold,
     say: () =>
-      `Cool the mother liquor to ${celsius(cold)} again, filter and rinse as before: about ${bench.hand.grams(massOf(crystals.own))} more${saidAlong(bench, crystals) || ", less pure"}; keep it apart.`,
+      `Cool the mother liquor to ${celsius(cold)} again${bench.drafts.some(({ operation }) => operation === "rinse") ? ", filter and rinse" : " and filter"} as before: about ${bench.hand.grams(massOf(crystals.own))} more${saidAlong(bench, crystals) || ", less pure"}; keep it apart.`,
   });
 }
 

@@ -5,6 +5,7 @@ import { frozen } from "../../foundation/frozen";
 import { remembering } from "../../foundation/memo";
 import { readableInside } from "../../foundation/readable";
 import { slips } from "../../foundation/slips";
+import { constitutionOf } from "../../ion";
 import { isOneOf, readNotation } from "../../ion/internal";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import type { Cautions, Incompatibility, MaterialOfStrength } from "../../substance";
@@ -139,7 +140,15 @@ function dangersIn({ reactants, products, product }: Mix): Danger[] {
   ];
 }
 
-/** It takes a fire that wet work has not. */
+/** Salts of alkali metals that melt together with an oxide in fire. */
+const isAlkali = (text: string): boolean => {
+  const { cations, anions } = constitutionOf(text);
+  return cations.some(({ formula }) => ALKALI_METALS.has(formula)) && anions.some(({ formula }) => MELTS.has(formula));
+};
+const ALKALI_METALS: ReadonlySet<string> = /* @__PURE__ */ new Set(["Li+", "Na+", "K+", "Rb+", "Cs+"]);
+const MELTS: ReadonlySet<string> = /* @__PURE__ */ new Set(["OH-", "CO3^2-", "HCO3-", "O^2-", "O2^2-", "NO3-", "NO2-"]);
+
+/** It takes alkali in a fire, which wet work has not. */
 const isOfFiring = ({ conditions }: Incompatibility): boolean =>
   conditions.length > 0 && conditions.every((one) => one === "fired with alkali");
 
@@ -157,8 +166,9 @@ function lookedUp(
   return remembered(JSON.stringify([given, products, wet, heated, isMaterial, isBottled]), () => {
     const saysWater = given.some((one) => nameIn(one) === WATER);
     const water = wet && !saysWater ? [WATER] : [];
+    const hasMelt = !wet && given.some((one) => isAlkali(nameIn(one)));
     const everything = cautionsWhere([...given, ...water, ...products], [], { planned: true, heated });
-    const incompatibilities = everything.incompatibilities.filter((one) => !wet || !isOfFiring(one));
+    const incompatibilities = everything.incompatibilities.filter((one) => hasMelt || !isOfFiring(one));
     const all = { ...everything, incompatibilities };
     return frozen(
       {

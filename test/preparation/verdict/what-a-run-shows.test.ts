@@ -236,7 +236,7 @@ describe("crystals that may have lost their water", () => {
     product: "CuSO4·5H2O",
     materials: [
       { name: "oxide", form: "CuO" },
-      { name: "acid", form: "H2SO4", strength: "20 %" },
+      { name: "acid", form: "H2SO4", strength: "20 %", excess: "3 %" },
     ],
     scale: { product: "50 g" },
   };
