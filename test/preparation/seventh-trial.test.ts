@@ -177,6 +177,48 @@ describe("alcohol on the table", () => {
   });
 });
 
+describe("a gas that is led in", () => {
+  it("has its pace and its time, and a wide tube where a solid comes", () => {
+    const bicarbonate = planPreparation({
+      equation: "NaCl + NH3 + CO2 + H2O -> NaHCO3 + NH4Cl",
+      product: "NaHCO3",
+      materials: [
+        { name: "table salt", form: "NaCl" },
+        { name: "ammonia", form: "NH3", strength: "25 %", excess: "10 %" },
+        { name: "carbon dioxide", form: "CO2" },
+      ],
+      scale: { material: "table salt", portion: "30 g" },
+    });
+    // 12.4 L by 0.1 L a minute
+    expect(saying(bicarbonate, /^Lead/)).toMatch(
+      /about 100 mL a minute \(2\.1 h\), through the empty bottle and a wide tube/,
+    );
+  });
+});
+
+describe("a pH that is expected", () => {
+  const phosphate = (excess: string): string =>
+    saying(
+      planPreparation({
+        equation: "K2CO3 + 2 H3PO4 -> 2 KH2PO4 + CO2 + H2O",
+        product: "KH2PO4",
+        materials: [
+          { name: "potash", form: "K2CO3" },
+          { name: "phosphoric acid", form: "H3PO4", strength: "85 %", excess: excess as "1 %" },
+        ],
+        scale: { material: "potash", portion: "20 g" },
+      }),
+      /note the pH/,
+    );
+
+  it("says what brings the liquor to it, unless one of the two is in excess", () => {
+    expect(phosphate("0 %")).toMatch(
+      /more than 1 higher a little more of the phosphoric acid is needed, where it is more than 1 lower of the potash/,
+    );
+    expect(phosphate("10 %")).not.toMatch(/is needed/);
+  });
+});
+
 describe("a kiln", () => {
   it("is not opened while it glows, and nothing is weighed that does", () => {
     const blue = planPreparation({

@@ -105,6 +105,7 @@ export const PLANNING = {
   noLiquor: { value: "10 %", what: "of the theory and less in a liquor, the rest as another solid, is no liquor to keep", source: "commonPractice" },
   // -- excess
   usualExcess: { value: "5 %", what: "excess of the cheap reagent that washes or filters off; a plan takes it only where the request does", source: "commonPractice" },
+  gasStream: { value: "100 mL/min", what: "of a gas that is led in: bubbles that can just be counted, most of which is taken", source: "commonPractice" },
   asGoodAsNone: { value: "1 %", what: "over comes from rounding to the balance", source: "commonPractice" },
   // -- yield
   handlingLoss: { value: "10 %", what: "of the theory may stay on filters and vessels before a low yield needs a reason", source: "commonPractice" },

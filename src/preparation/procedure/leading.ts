@@ -2,7 +2,7 @@
 import type { Formula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import type { Pot } from "../contents/pot";
-import { planned } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { absorbentOf } from "../reaction/absorbing";
 import { acidSaltOfGas } from "../reaction/acid-salt-of-gas";
 import type { Bench, Look } from "./bench";
@@ -11,7 +11,7 @@ import { notWarmOf } from "./not-warm";
 import { onPaper } from "./paper";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";
-import { list, litres } from "./words";
+import { lasting, list, litres } from "./words";
 
 /** A gas for the hood is not let out of the vessel. */
 export const escapes = (gas: Formula): string =>
@@ -66,7 +66,14 @@ export function leading(bench: Bench, i: number, look: Look, { gain, leaves, bef
       : `the vessel, weighed before and after${leaves.length === 0 || acid === undefined ? "" : ` and warmed in between until no more ${list(leaves)} rises`}, has gained ${bench.hand.grams(gain)}`;
   const warmest = notWarmOf(setting.product.formula)?.upTo;
   const cool = warmest === undefined ? "" : `; cool it from outside, never above ${warmest}`;
-  const whole = `Lead the ${bench.name(i)} in slowly, through the empty bottle, stirring, ${litres(gasInRoom(bench, amount))} of it (${asRead(setting, portions[i]!)})`;
+  const volume = gasInRoom(bench, amount);
+  const takes = lasting(volume.dividedBy(planned("gasStream")).to("min"));
+  const tube =
+    isolation.how === "precipitate" || notWarmOf(setting.product.formula)?.asItForms === true
+      ? " and a wide tube (what settles in it stops it: push it free)"
+      : "";
+  const pace = `about ${litres(planned("gasStream").times(exact("1 min")))} a minute${takes === undefined ? "" : ` (${takes})`}`;
+  const whole = `Lead the ${bench.name(i)} in slowly, ${pace}, through the empty bottle${tube}, stirring, ${litres(volume)} of it (${asRead(setting, portions[i]!)})`;
   return acid === undefined
     ? `${whole}, until no more is absorbed${gained === "" ? "" : ` or ${gained}${turned(before, after)}`}${room}${over}${cool}${escapes(gas)}.`
     : `${whole} and no more${room}, until ${gained === "" ? "so much is in" : gained}${paperOf(after)}: more of it makes ${acid.toUnicode()}${cool}${escapes(gas)}.`;

@@ -8,7 +8,7 @@ import { isStranger } from "../contents/solids-standing";
 import { MIXED_HOT, SLOW_IN_ACID, SLOW_IN_THE_COLD } from "../data/firing";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { isAmmonia, isMetal } from "../reaction/acids";
 import { isGas } from "../reaction/fluids";
 import { Bench, type Frame, POT, type Telling, type Work } from "./bench";
@@ -24,7 +24,7 @@ import { kiln } from "./kiln";
 import type { ProcedureKind } from "./kinds";
 import { inTheWay } from "./mixed-hot";
 import { onPaper } from "./paper";
-import { isByLye } from "./roles";
+import { isByLye, type Role } from "./roles";
 import { weighAll } from "./weighing";
 import { celsius, list } from "./words";
 
@@ -52,6 +52,18 @@ function seen({ drafts, frame }: Bench): { readonly gas: boolean; readonly solid
 /** How much alkalinity makes paper wait for the carbon dioxide to go. */
 const ALKALINE = "7.5";
 
+/** What brings a liquor to its pH, where neither acid nor base is in excess and all is dissolved; nothing elsewhere. */
+function toCorrect({ pot, frame: { setting, roles, account } }: Bench): string {
+  const isEven = account.supplied.every(({ left, amount }) => left.compare(amount.times(planned("asGoodAsNone"))) <= 0);
+  if (!isEven || pot.books.solids.length > 0) return "";
+  const named = (...of: readonly Role[]): string | undefined =>
+    setting.materials.find((_, i) => of.includes(roles[i]!))?.shelf.name;
+  const [acid, base] = [named("acid"), named("base", "gas-giving base")];
+  return acid === undefined || base === undefined
+    ? ""
+    : `; where it is more than 1 higher a little more of the ${acid} is needed, where it is more than 1 lower of the ${base}`;
+}
+
 /** What paper should show, as near as paper shows it. */
 function toExpect(found: ReturnType<typeof onPaper>, fizzes: boolean): string {
   if (found === undefined) return "note the pH";
@@ -76,12 +88,13 @@ function neutralisation(bench: Bench): void {
   // paper is dipped into a drop that has cooled; of a solid that the equilibrium does not know it cannot tell what is left dissolved
   const isTold = !precipitates || !isStranger(pot, matterOf(setting.product.formula));
   const drop = isTold ? onPaper(pot.with({ temperature: setting.temperature })) : undefined;
+  const correction = drop === undefined ? "" : toCorrect(bench);
   const stir = ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}`;
   const cooled = pot.books.temperature.compare(setting.temperature) > 0 ? " a drop of it that has cooled" : "";
   until(
     bench,
     () =>
-      `${stir}${precipitates ? ` (the solid in it is the ${setting.product.name})` : ""}, and test${cooled} with indicator paper: ${toExpect(drop, gas && pot.books.solids.length > 0)}.`,
+      `${stir}${precipitates ? ` (the solid in it is the ${setting.product.name})` : ""}, and test${cooled} with indicator paper: ${toExpect(drop, gas && pot.books.solids.length > 0)}${correction}.`,
     { blank: "pH", atHand: ["indicator paper"], ...(drop === undefined ? {} : { target: drop.pH }) },
   );
   isolate(bench);
