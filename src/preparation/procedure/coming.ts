@@ -44,12 +44,23 @@ export function solutesOf(
 
 const wantedBy = ({ frame }: Bench): Matter => matterOf(frame.setting.product.formula);
 
+/** An entry, no more of it than so much water keeps where a figure tells. */
+function keptOf({ matter, amount }: Entry, water: Quantity, at: Temperature): Entry {
+  const figure = saturatedAt(matter, at);
+  const most =
+    figure === undefined
+      ? amount
+      : figure.perHundredGramsWater.times(water).dividedBy(exact("100 g")).dividedBy(matter.core.molarMass).to("mol");
+  return { matter, amount: most.compare(amount) < 0 ? most : amount };
+}
+
 /** Salts beside the product that so much hot water no longer keeps; what no balance shows stays. */
 export function comingHot(bench: Bench, pot: Pot, water: Quantity, hot: Temperature): Coming[] {
   const { steps, temperature } = bench.frame.setting;
-  const { others } = solutesOf(pot, wantedBy(bench));
-  const known = others.filter(({ matter }) => saturatedAt(matter, hot) !== undefined);
-  const settled = settledFrom(known, water, hot)?.coming ?? [];
+  const product = wantedBy(bench);
+  const { own, others } = solutesOf(pot, product);
+  const staying = own === undefined ? undefined : keptOf(own, water, hot);
+  const settled = settledFrom({ entries: others, product, staying }, water, hot)?.coming ?? [];
   // of what hardly dissolves the figure of the room will do
   const little = others.flatMap(({ matter, amount }): Coming[] => {
     if (saturatedAt(matter, hot) !== undefined || fateOf(matter.formula, temperature).precipitated !== true) return [];
@@ -74,9 +85,10 @@ export interface Crystals {
 
 /** What crystallises from a liquor at a temperature; undefined where none of the product does, or no liquor would be left. */
 export function crystalsFrom(bench: Bench, pot: Pot, cold: Temperature): Crystals | undefined {
-  const { own, others } = solutesOf(pot, wantedBy(bench));
+  const product = wantedBy(bench);
+  const { own, others } = solutesOf(pot, product);
   if (own === undefined) return undefined;
-  const settled = settledFrom([own, ...others], pot.books.water, cold);
+  const settled = settledFrom({ entries: [own, ...others], product }, pot.books.water, cold);
   const coming = limited(pot, settled?.coming ?? []);
   const crop = coming.find(({ matter }) => matter.core.key === own.matter.core.key);
   if (crop === undefined) return undefined;

@@ -18,6 +18,8 @@ export interface Way {
   readonly cold: Temperature;
   /** It is boiled down into its own crystals: nothing can be filtered off hot after that. */
   readonly intoCrystals: boolean;
+  /** Water in which the product is clear before that, and filtered hot from what comes of the others; undefined where no figure tells. */
+  readonly clear?: Quantity | undefined;
 }
 
 /** How a liquor parts, by the account of the batch. */
@@ -32,6 +34,7 @@ export interface Parted {
 export interface Start {
   readonly water: Quantity;
   readonly intoCrystals: boolean;
+  readonly clear?: Quantity | undefined;
 }
 
 /** Where a liquor may be filtered if it is too cold in the room. */
@@ -63,7 +66,7 @@ function isStirred(product: Salt, water: number, hot: Temperature, cold: Tempera
   const boil = planned("waterBoils") as Temperature;
   const at100 = saturatedAt(product.matter, boil) === undefined ? hot : boil;
   if (saturatedAt(product.matter, at100) === undefined) return true;
-  const [standing, coming] = [at100, cold].map((at) => balanceOf([product], water, at)?.dry[0]);
+  const [standing, coming] = [at100, cold].map((at) => balanceOf([product], product.matter, water, at)?.dry[0]);
   if (standing === undefined || coming === undefined) return false;
   return standing <= planned("inTheBoil").toNumber("") * coming;
 }
@@ -108,21 +111,31 @@ function keptHot(
   product: Salt,
   besides: readonly Salt[],
   water: number,
-  { hot, intoCrystals }: { readonly hot: Temperature; readonly intoCrystals: boolean },
+  hot: Temperature,
+  { intoCrystals, clear }: Pick<Start, "intoCrystals" | "clear">,
 ): Cooled | undefined {
-  const little = ROUNDING * product.dry;
-  // Boiled into its crystals the product is there as a solid, and takes no part in what the hot water keeps of the others.
-  const hotOnes = balanceOf(intoCrystals ? besides : [product, ...besides], water, hot);
+  if (intoCrystals && clear !== undefined) {
+    const filtered = keptHot(product, besides, clear.toNumber("g"), hot, { intoCrystals: false });
+    return filtered && keptHot(product, filtered.besides, water, hot, { intoCrystals });
+  }
+  // Boiled into its crystals the product is there as a solid: of what the hot water keeps of it only the ions count for the others.
+  const dissolved = (saturatedAt(product.matter, hot)?.perGram ?? Number.POSITIVE_INFINITY) * water;
+  const own = intoCrystals ? { ...product, dry: Math.min(product.dry, dissolved), stays: true } : product;
+  const hotOnes = balanceOf([own, ...besides], product.matter, water, hot);
   if (hotOnes === undefined) return undefined;
-  const out = intoCrystals ? [0, ...hotOnes.dry] : hotOnes.dry;
-  if (intoCrystals ? out.some((dry) => dry > little) : out[0]! > little) return undefined;
-  return { besides: besides.map((salt, i) => ({ ...salt, dry: salt.dry - out[i + 1]! })), water: hotOnes.water };
+  const [standing, ...out] = hotOnes.dry as [number, ...number[]];
+  if (standing > ROUNDING * product.dry) return undefined;
+  if (!intoCrystals)
+    return { besides: besides.map((salt, i) => ({ ...salt, dry: salt.dry - out[i]! })), water: hotOnes.water };
+  // what comes then is among the crystals, and not certain to dissolve again
+  const most = (1 - planned("cleanCrop").toNumber("")) * product.dry;
+  return out.reduce((all, dry) => all + dry, 0) > most ? undefined : { besides, water };
 }
 
 /** How it parts in the cold, where the water is trusted to keep a share of what it can of the others; undefined where it sets as a whole. */
 function partedCold(product: Salt, { besides, water }: Cooled, cold: Temperature, keeps = 1): Parted | undefined {
   const rest = keeps === 1 ? besides : besides.map((salt) => ({ ...salt, keeps }));
-  const done = balanceOf([product, ...rest], water, cold);
+  const done = balanceOf([product, ...rest], product.matter, water, cold);
   if (done === undefined) return undefined;
   const [own, ...along] = done.solids as [number, ...number[]];
   if (own <= 0) return { share: 0, purity: 1 };
@@ -144,7 +157,7 @@ const diluted = ({ water }: Start, factor: number): Quantity =>
 
 /** One way as it is, with how it parts. */
 export function partedOn(way: Way, product: Salt, besides: readonly Salt[], hot: Temperature): Parted | undefined {
-  const kept = keptHot(product, besides, way.water.toNumber("g"), { hot, intoCrystals: way.intoCrystals });
+  const kept = keptHot(product, besides, way.water.toNumber("g"), hot, way);
   return kept && partedCold(product, kept, way.cold);
 }
 
@@ -164,8 +177,9 @@ export function cleanWay(
   const pure = planned("cleanCrop").toNumber("");
   const least = planned("leastCrop").toNumber("");
   const warmer = planned("warmFilter").toNumber("");
+  const none = planned("littleMore").toNumber("");
   if (besides.length === 0) return asItIs;
-  const kept = keptHot(product, besides, first.water.toNumber("g"), { hot, intoCrystals: first.intoCrystals });
+  const kept = keptHot(product, besides, first.water.toNumber("g"), hot, first);
   const asParted = (keeps: number): Parted | undefined => {
     const parted = kept && partedCold(product, kept, cold, keeps);
     return parted !== undefined && parted.purity >= pure ? parted : undefined;
@@ -181,13 +195,15 @@ export function cleanWay(
     const grams = start.water.toNumber("g");
     const liquors: { readonly factor: number; readonly kept: Cooled }[] = [];
     for (let k = 0, factor = 1; k < TIMES; k += 1, factor *= MORE) {
-      const kept = keptHot(product, besides, factor * grams, { hot, intoCrystals: start.intoCrystals });
+      const kept = keptHot(product, besides, factor * grams, hot, start);
       if (kept !== undefined) liquors.push({ factor, kept });
     }
     for (const at of filters) {
       const better = (found: Parted | undefined, best: Found | undefined, factor: number): Found | undefined => {
         if (found === undefined || found.purity < pure || found.share < least) return best;
-        const worth = found.share * (at === cold ? 1 : warmer);
+        // boiled on after the filter it must be worth that
+        const gain = found.share - (start.intoCrystals && start.clear !== undefined ? none : 0);
+        const worth = gain * (at === cold ? 1 : warmer);
         return worth > (best?.worth ?? 0) ? { start, factor, at, worth } : best;
       };
       for (const { factor, kept } of liquors) {
@@ -205,5 +221,5 @@ export function cleanWay(
   const best = isAllowed ? spacious : clean === undefined ? plain : undefined;
   if (best === undefined) return asItIs;
   const { start, factor, at } = best;
-  return { water: diluted(start, factor), factor, cold: at, intoCrystals: start.intoCrystals };
+  return { ...start, water: diluted(start, factor), factor, cold: at };
 }

@@ -115,7 +115,7 @@ function startsOf(
   const stirred = little === undefined || isFlat(cooling) ? little : waterToStir(product, dry, little, hot, cold);
   const isLess = stirred !== undefined && stirred.compare(cooling.totalWater) < 0;
   if (!isLess || !(isSame || isFlat(cooling))) return [clear];
-  return [{ water: stirred, intoCrystals: true }, clear];
+  return [{ water: stirred, intoCrystals: true, clear: clear.water }, clear];
 }
 
 /** Do the salts of the liquor give another solid than the two that are planned for? */
@@ -160,7 +160,7 @@ const inShares = ({ share, purity }: Parted): NonNullable<Crystallising["parted"
 function wayAgain(starts: readonly Start[], { thinner, intoCrystals }: Crystallising, cold: Temperature): Way {
   const start = starts.find((one) => one.intoCrystals === intoCrystals) ?? starts[0]!;
   const water = thinner === 1 ? start.water : start.water.times(quantity(thinner.toPrecision(6))).to("g");
-  return { water, factor: thinner, cold, intoCrystals: start.intoCrystals };
+  return { ...start, water, factor: thinner, cold };
 }
 
 export function crystallisingOf(
@@ -210,9 +210,11 @@ export function crystallisingOf(
   });
   if (starts.length === 0) return base;
   const little = theory.times(planned("worthAWord"));
-  const salts = beside
-    .filter((one) => one.dry.compare(little) > 0 && saturatedAt(one.matter, coldest) !== undefined)
-    .map((one): Salt => ({ matter: one.matter, dry: one.dry.toNumber("g") }));
+  const solutes = beside.filter((one) => one.dry.compare(little) > 0);
+  // where none of them has a figure there is nothing to judge; otherwise the ions of all count
+  const salts = solutes.some(({ matter }) => saturatedAt(matter, coldest) !== undefined)
+    ? solutes.map((one): Salt => ({ matter: one.matter, dry: one.dry.toNumber("g") }))
+    : [];
   const self: Salt = { matter: own, dry: dry.toNumber("g") };
   const way =
     before === undefined || before.crystallising.water === undefined

@@ -4,6 +4,7 @@
 import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { type Matter, matterOf } from "../contents/matter";
+import type { Coming } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { heat } from "../operation/heat";
 import { exact, planned } from "../planning/exact";
@@ -32,8 +33,10 @@ export function isolateCrystals(bench: Bench): void {
   const water = waterForWhatIsThere(bench, crystallising);
   // Into its crystals nothing can be filtered: what comes before them goes while the product is dissolved.
   const first = water === undefined || !intoCrystals ? water : clearWater(bench, crystallising);
-  const beside = first === undefined ? [] : comingHot(bench, bench.pot, first, hot);
-  clearHot(bench, hot, beside.length > 0 || !isDissolved(bench, cooling));
+  const besides = (): Coming[] => (first === undefined ? [] : comingHot(bench, bench.pot, first, hot));
+  clearHot(bench, hot, besides().length > 0 || !isDissolved(bench, cooling));
+  // of what a filter keeps with its liquor nothing comes any more
+  const beside = besides();
   if (first !== undefined && beside.length > 0)
     bringToWater(bench, { ...crystallising, intoCrystals: false }, first, beside);
   if (water !== undefined && (intoCrystals || beside.length === 0)) bringToWater(bench, crystallising, water, []);

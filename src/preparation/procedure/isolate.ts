@@ -1,7 +1,7 @@
 // The product out of its vessel, by how it stands there.
 
 import { attempt } from "../../foundation/error";
-import type { Quantity } from "../../quantity";
+import { type Quantity, quantity } from "../../quantity";
 import { waterToDissolve } from "../../solubility";
 import { type Entry, massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
@@ -15,6 +15,7 @@ import { keptInSolution } from "../reaction/only-in-solution";
 import { type Antisolvent, antisolventFor } from "./alcohol";
 import { type Bench, POT } from "./bench";
 import { filterHot } from "./clearing";
+import { timesTheWater } from "./common-ion";
 import { isolateCrystals } from "./crystals";
 import { keptFrom } from "./keeping";
 import { inTheWay } from "./mixed-hot";
@@ -81,24 +82,29 @@ function keepProduct(bench: Bench): void {
   });
 }
 
-/** How much water may go before what is beside the product crystallises with it, in words. */
+/** How much water may go before what is beside the product crystallises with it, as long as all is dissolved, in words. */
 function keepingOthers({ pot, hand, frame: { setting } }: Bench): string {
   const { core } = matterOf(setting.product.formula);
-  const others = pot.books.dissolved.filter(
-    (one) =>
-      one.matter.key !== core.key && massOf(one).compare(setting.steps.mass) >= 0 && !isVolatile(one.matter.formula),
-  );
-  if (pot.books.waterMissing.length > 0) return "";
-  const needs = others.flatMap((one) => {
-    const least = waterFor(one, setting.temperature, "1");
-    return least === undefined ? [] : [{ name: one.matter.name, off: pot.books.water.minus(least) }];
+  const { dissolved, water, waterMissing } = pot.books;
+  if (waterMissing.length > 0) return "";
+  const salts = dissolved.map((one) => ({ matter: one.matter, dry: massOf(one).toNumber("g") }));
+  const needs = dissolved.flatMap((one, i) => {
+    if (one.matter.key === core.key || massOf(one).compare(setting.steps.mass) < 0 || isVolatile(one.matter.formula))
+      return [];
+    const alone = waterFor(one, setting.temperature, "1");
+    if (alone === undefined) return [];
+    const times = timesTheWater(salts, i);
+    const least = times === 1 ? alone : alone.times(quantity(times.toPrecision(6))).to("g");
+    return [{ name: one.matter.name, least, off: water.minus(least), alone: water.minus(alone) }];
   });
   const first = needs.sort((one, other) => one.off.compare(other.off))[0];
-  return first === undefined
-    ? ""
-    : first.off.compare(setting.steps.mass) > 0
-      ? `; no more than ${hand.water(first.off)} boiled off, or ${first.name} crystallises with it`
-      : `; ${first.name} crystallises with it`;
+  if (first === undefined) return "";
+  const isMuch = (off: Quantity): boolean => off.compare(setting.steps.mass) > 0;
+  if (isMuch(first.off))
+    return `; no more than ${hand.water(first.off)} boiled off, or ${first.name} crystallises with it`;
+  return isMuch(first.alone)
+    ? `; ${first.name} may crystallise with it: beside the other salts, which share its ions, it takes ${hand.water(first.least)} to stay dissolved for certain, and there is ${hand.water(water)}`
+    : `; ${first.name} crystallises with it`;
 }
 
 /** What brings crystals out of a liquor of which no figure is known, in words; heat only where the product bears it. */

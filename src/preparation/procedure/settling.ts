@@ -1,17 +1,19 @@
-// What a liquor of several salts lets go of at a temperature: each keeps its own solubility in pure water, a hydrate that comes
-// takes water away from all, and what no table has a figure for stays where it is.
+// What a liquor of several salts lets go of at a temperature: the product keeps its own solubility in pure water, the others that less
+// what ions of their own from elsewhere take of it, a hydrate that comes takes water away from all, and what no table has a figure
+// for stays where it is.
 
 import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { keptBeside } from "../../foundation/memo";
-import type { Quantity } from "../../quantity";
+import { type Quantity, quantity } from "../../quantity";
 import { trySolubilityOf } from "../../solubility";
 import { fallingFrom, saturatedBy, settleSalts } from "../../solubility/internal";
-import type { Entry } from "../contents/entry";
+import { type Entry, massOf } from "../contents/entry";
 import { type Matter, massOfWater, matterOf } from "../contents/matter";
 import type { Coming } from "../operation/concentrate";
 import { exact } from "../planning/exact";
 import { spelledLike } from "../reaction/spelling";
+import { sharesKept } from "./common-ion";
 
 /** A salt's figure at a temperature, and the solid it crystallises as. */
 interface Saturated {
@@ -53,30 +55,50 @@ const saturated = /* @__PURE__ */ keptBeside(({ perHundredGramsWater, solid }: S
   saturatedBy(perHundredGramsWater, solid.formula.toString()),
 );
 
+/** The same of a salt of which only a share is kept. */
+const saturatedLess = ({ perHundredGramsWater, solid }: Saturated, share: number): ReturnType<typeof saturated> =>
+  saturatedBy(perHundredGramsWater.times(quantity(share.toPrecision(6))), solid.formula.toString());
+
 /** What comes out of a liquor, and the water that is left in it. */
 interface Settled {
   readonly coming: readonly Coming[];
   readonly water: Quantity;
 }
 
+/** What is dissolved, and what of it is the product. */
+interface Liquor {
+  readonly entries: readonly Entry[];
+  readonly product: Matter;
+  /** Stays dissolved whatever its figure says. */
+  readonly staying?: Entry | undefined;
+}
+
 /**
- * What of the entries so much water lets go at a temperature, as the solids that stand there; undefined where the crystals would
- * bind all the water.
+ * What of a liquor so much water lets go at a temperature, as the solids that stand there; undefined where the crystals would bind all
+ * the water.
  */
 export function settledFrom(
-  entries: readonly Entry[],
+  { entries, product, staying }: Liquor,
   water: Quantity,
   at: Quantity<"temperature">,
 ): Settled | undefined {
-  const known = entries.flatMap((entry) => {
-    const figure = entry.matter.isWater ? undefined : saturatedAt(entry.matter, at);
-    return figure === undefined ? [] : [{ entry, figure }];
+  const solutes = entries.filter(({ matter }) => !matter.isWater);
+  const known = solutes.flatMap((entry, i) => {
+    const figure = saturatedAt(entry.matter, at);
+    return figure === undefined ? [] : [{ entry, figure, i }];
   });
+  const plain = (entry: Entry, stays: boolean): Salt => ({
+    matter: entry.matter,
+    dry: massOf({ matter: entry.matter.core, amount: entry.amount }).toNumber("g"),
+    stays,
+  });
+  const salts = [...solutes.map((one) => plain(one, false)), ...(staying === undefined ? [] : [plain(staying, true)])];
+  const kept = fallingBeside(salts, product, water.toNumber("g"), at).shares;
   const settled = attempt(() =>
     settleSalts(
-      known.map(({ entry: { matter, amount }, figure }) => ({
+      known.map(({ entry: { matter, amount }, figure, i }) => ({
         dry: amount.times(matter.core.molarMass).to("g"),
-        saturated: saturated(figure),
+        saturated: kept[i] === 1 ? saturated(figure) : saturatedLess(figure, kept[i]!),
       })),
       water,
     ),
@@ -97,20 +119,46 @@ export interface Salt {
   readonly matter: Matter;
   /** Share of what the water can keep that it is trusted to keep; all of it unless given. */
   readonly keeps?: number;
+  /** It stays dissolved, whatever its figure says. */
+  readonly stays?: boolean;
+}
+
+/** What a step of the balance may still move a share by, and how often it is tried. */
+const STILL = 1e-7;
+const OFTEN = 12;
+
+/** What precipitates of salts whose ions meet, and the share of its own solubility that is kept of each. */
+function fallingBeside(salts: readonly Salt[], product: Matter, water: number, at: Quantity<"temperature">) {
+  const alone = salts.map(({ dry, matter, keeps = 1, stays = false }) => {
+    const figure = stays ? undefined : saturatedAt(matter, at);
+    // what no table has a figure for stays where it is
+    return { matter, dry, perGram: keeps * (figure?.perGram ?? Number.POSITIVE_INFINITY), binds: figure?.binds ?? 0 };
+  });
+  let shares: readonly number[] = salts.map(() => 1);
+  let per = alone;
+  let found = fallingFrom(per, water);
+  for (let k = 0; k < OFTEN && found.water !== undefined; k += 1) {
+    const next = sharesKept(alone, product, found.water);
+    const moved = next.reduce((most, share, i) => Math.max(most, Math.abs(share - shares[i]!)), 0);
+    if (moved <= STILL) break;
+    shares = next;
+    per = alone.map((one, i) => ({ ...one, perGram: one.perGram * next[i]! }));
+    found = fallingFrom(per, water);
+  }
+  return { per, found, shares };
 }
 
 /** The same in plain grams: what comes of each salt, without and with its crystal water, and the water left; undefined as above. */
 export function balanceOf(
   salts: readonly Salt[],
+  product: Matter,
   water: number,
   at: Quantity<"temperature">,
 ): { readonly dry: number[]; readonly solids: number[]; readonly water: number } | undefined {
-  const per = salts.map(({ dry, matter, keeps = 1 }) => {
-    const figure = saturatedAt(matter, at);
-    // what no table has a figure for stays where it is
-    return { dry, perGram: keeps * (figure?.perGram ?? Number.POSITIVE_INFINITY), binds: figure?.binds ?? 0 };
-  });
-  const { falls, water: left } = fallingFrom(per, water);
+  const {
+    per,
+    found: { falls, water: left },
+  } = fallingBeside(salts, product, water, at);
   if (left === undefined) return undefined;
   const out = per.map(({ dry, perGram }, i) => (falls[i] ? dry - perGram * left : 0));
   return { dry: out, solids: out.map((dry, i) => dry * (1 + per[i]!.binds)), water: left };
