@@ -15,6 +15,8 @@ export interface ProtectionRow {
   readonly text?: string;
   /** The last wash of the cake is with alcohol, where that does not dissolve it. */
   readonly alcohol?: true;
+  /** Its liquor is covered from the air: nothing is evaporated in a wide dish. */
+  readonly covered?: true;
   /** Acid of which a little stays in the liquor until the crystals are off. */
   readonly acid?: string;
   /** Plain water makes it basic: more of it clears nothing, and crystals are not rinsed. */
@@ -42,9 +44,9 @@ export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Pb^2+"], groups: ["acetate"], when: "dissolving", drops: true, text: "with a few drops of {acid} in it, or it stays cloudy with carbonate and basic salt", source: "commonPractice" },
   { cations: ["Ag+"], when: "dissolving", distilled: true, text: "use distilled water: the chloride of tap water would cloud it", source: "commonPractice" },
   { cations: ["Na+", "K+"], groups: ["stearate", "palmitate", "oleate"], when: "dissolving", thin: "3 %", first: true, text: "in hot water (75 to 85 °C), and keep it hot: cold, soap swells and does not get clear", source: "commonPractice" },
-  { cations: ["Fe^2+"], when: "crystallising", drops: true, text: "keep the liquor covered and just acid with a few drops of {acid}, or air oxidises it to iron(III)", source: "commonPractice" },
+  { cations: ["Fe^2+"], when: "crystallising", drops: true, covered: true, text: "keep the liquor covered and just acid with a few drops of {acid}, or air oxidises it to iron(III)", source: "commonPractice" },
   { cations: ["Al^3+", "Zn^2+", "Mg^2+", "Fe^3+"], groups: ["chloride"], when: "crystallising", acid: "HCl", text: "keep it acid with a little hydrochloric acid: neutral it loses hydrogen chloride as it is boiled down, and a basic chloride is left", source: "commonPractice" },
-  { cations: ["Sn^2+"], groups: ["chloride"], when: "crystallising", acid: "HCl", noWater: true, text: "keep it strongly acid with hydrochloric acid to the end, covered from the air: with too little acid it turns cloudy, and a basic chloride is left", source: "commonPractice" },
+  { cations: ["Sn^2+"], groups: ["chloride"], when: "crystallising", acid: "HCl", noWater: true, covered: true, text: "keep it strongly acid with hydrochloric acid to the end, covered from the air: with too little acid it turns cloudy, and a basic chloride is left", source: "commonPractice" },
   { cations: ["Zn^2+", "Cu^2+", "Pb^2+", "Al^3+"], groups: ["acetate"], when: "crystallising", acid: "CH3COOH", notBoiled: true, text: "keep it smelling of acetic acid, with a few drops more as the smell goes, and do not boil it: without free acid a basic acetate separates", source: "commonPractice" },
   { cations: ["Bi^3+", "Sb^3+"], when: "dissolving", drops: true, noWater: true, text: "put on it first as much {acid} (10 to 20 %) as it weighs, and add the water once it is clear: water alone makes a basic salt of it", source: "commonPractice" },
   { cations: ["Fe^3+", "Ti^4+", "Sn^4+"], when: "dissolving", drops: true, noWater: true, text: "put a few drops of {acid} into the water first, so that it does not hydrolyse", source: "commonPractice" },

@@ -2,6 +2,9 @@
 
 import type { Formula } from "../../formula";
 import type { Quantity } from "../../quantity";
+import { massOf } from "../contents/entry";
+import { matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
 import { type Coming, concentrate } from "../operation/concentrate";
 import { dilute } from "../operation/dilute";
 import { exact, planned } from "../planning/exact";
@@ -9,11 +12,13 @@ import { dissolvesLess } from "../reaction/fate";
 import type { Species } from "../reaction/species";
 import { type Bench, POT } from "./bench";
 import { filterHot } from "./clearing";
-import { type Crystals, crystalsFrom, saidHot } from "./coming";
+import { type Crystals, crystalsFrom, saidHot, solutesOf } from "./coming";
 import { isFlat } from "./cooling";
 import type { Crystallising } from "./crystallising";
 import { keptFrom } from "./keeping";
 import { isEvaporated, notWarmOf } from "./not-warm";
+import { isKeptCovered } from "./protection";
+import { saturatedAt } from "./settling";
 import { celsius, percent } from "./words";
 
 /** The liquor with the water it is to cool with; what comes hot beside the product is filtered off. */
@@ -42,25 +47,46 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
   // where most comes before it is cool, or nobody knows how much
   const { cooling } = crystallising;
   const isGentle = (intoCrystals && ("missing" in cooling || isFlat(cooling))) || isEvaporated(product.formula);
+  // what is to be dissolved at the end must not come at the boil
+  const atTheBoil =
+    warmest === undefined && !intoCrystals ? waterAtTheBoil(done.after, product.formula, hot) : undefined;
+  const isBelow = atTheBoil !== undefined;
+  const isCovered = isKeptCovered(product.formula);
+  const taken = isBelow && !isGentle ? takenFromBoil(done, atTheBoil) : undefined;
   const how =
-    warmest === undefined && isGentle
-      ? "Evaporate the liquor slowly in a wide dish on a water bath, not boiling, stirring often,"
-      : warmest === undefined
-        ? "Boil the liquor down, stirring,"
-        : `Evaporate the liquor in a wide dish on a water bath, at no more than ${warmest} (it does not boil there), stirring,`;
-  const isInDish = warmest !== undefined || isGentle;
+    warmest !== undefined
+      ? `Evaporate the liquor in a wide dish on a water bath, at no more than ${warmest} (it does not boil there), stirring,`
+      : isBelow
+        ? belowTheBoil(hot, isCovered, taken === undefined ? undefined : bench.hand.grams(taken))
+        : isGentle
+          ? "Evaporate the liquor slowly in a wide dish on a water bath, not boiling, stirring often,"
+          : "Boil the liquor down, stirring,";
+  const isUnboiled = warmest !== undefined || isGentle || isBelow;
+  const isInDish = isUnboiled && !(isBelow && isCovered);
   bench.did(POT, done, {
     care: "isolating",
     ...(isInDish ? { apparatus: "wide dish" as const } : {}),
     target: mass,
     limit: () => off,
     say: () =>
-      `${how} until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} ${isInDish ? "" : "boiled "}off, ${bench.hand.grams(books.water)} of water left)${
+      `${how} until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} ${isUnboiled ? "" : "boiled "}off, ${bench.hand.grams(books.water)} of water left)${
         intoCrystals
           ? whyInto(crystallising, crystalsFrom(bench, done.after, cold), product)
-          : whyNoHotter(crystallising, product.formula)
+          : isBelow
+            ? `; ${celsius(hot)} dissolves more of it than the boil, which would bring part of it out`
+            : ""
       }${saidHot(bench, beside)}${kept}.`,
   });
+}
+
+/** How a liquor is evaporated that would bring its product out at the boil, from where it is boiled before to what it weighs then. */
+function belowTheBoil(hot: Quantity<"temperature">, isCovered: boolean, boiledTo: string | undefined): string {
+  const first =
+    boiledTo === undefined
+      ? "Evaporate the liquor"
+      : `Boil the liquor down to ${boiledTo}, stirring, then evaporate it`;
+  const inWhat = isCovered ? "in its vessel, where less air comes to it than in a dish," : "in a wide dish";
+  return `${first} ${inWhat} on a water bath at ${celsius(hot)}, not boiling, stirring,`;
 }
 
 /** Why a liquor is boiled down into its crystals, and what it keeps then. */
@@ -76,11 +102,29 @@ function whyInto({ cooling, hot, cold }: Crystallising, crystals: Crystals | und
   return `: ${why}; cold the liquor keeps ${percent(stays)} of the ${name} then`;
 }
 
-/** Of a salt that dissolves less as it gets hotter what came at the boil goes back into solution. */
-function whyNoHotter({ hot }: Crystallising, product: Formula): string {
-  return dissolvesLess(product, planned("hot") as Quantity<"temperature">, hot)
-    ? `; it dissolves best at ${celsius(hot)}: what crystallises at the boil dissolves again as it cools to that, stirred`
-    : "";
+/**
+ * Water that would keep the product of a liquor dissolved at the boil, where the liquor has less and holds it where it is hot, but does
+ * not boil; undefined otherwise, and where no figure is known.
+ */
+export function waterAtTheBoil(pot: Pot, product: Formula, hot: Quantity<"temperature">): Quantity | undefined {
+  const { own } = solutesOf(pot, matterOf(product));
+  if (own === undefined) return undefined;
+  const [boil, usual] = [planned("waterBoils"), planned("hot")] as Quantity<"temperature">[];
+  const boiling = saturatedAt(own.matter, boil!) ?? saturatedAt(own.matter, usual!);
+  const hotter = saturatedAt(own.matter, hot);
+  if (boiling === undefined || hotter === undefined || hotter.perGram <= boiling.perGram) return undefined;
+  const dry = massOf({ matter: own.matter.core, amount: own.amount });
+  const water = dry.times(exact("100 g")).dividedBy(boiling.perHundredGramsWater).to("g");
+  const { books } = pot;
+  return water.compare(books.water.plus(books.water.times(planned("littleMore")))) > 0 ? water : undefined;
+}
+
+/** What the contents weigh when they are taken from the boil, where most of the water leaves before the product could come there. */
+function takenFromBoil({ before, after }: ReturnType<typeof concentrate>, atTheBoil: Quantity): Quantity | undefined {
+  const [first, last] = [before.books.water, after.books.water];
+  const clear = atTheBoil.times(planned("hotFilter"));
+  const isMost = first.minus(clear).compare(clear.minus(last)) > 0;
+  return isMost ? after.mass.plus(clear.minus(last)).to("g") : undefined;
 }
 
 function thin(bench: Bench, more: Quantity, { thinner }: Crystallising): void {

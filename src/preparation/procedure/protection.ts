@@ -56,6 +56,9 @@ export const isWashedWithAlcohol = (formula: Formula): boolean =>
 /** The acid of which a little stays in its liquor until the crystals are off; undefined where none has to. */
 export const acidKeptWith = (formula: Formula): string | undefined => protecting(formula, "crystallising")?.acid;
 
+/** Is its liquor kept from the air as it is boiled down? */
+export const isKeptCovered = (formula: Formula): boolean => protecting(formula, "crystallising")?.covered === true;
+
 /** Does boiling drive the acid out that its liquor needs? */
 export const isNotBoiled = (formula: Formula): boolean => protecting(formula, "crystallising")?.notBoiled === true;
 

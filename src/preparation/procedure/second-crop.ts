@@ -10,6 +10,7 @@ import { filterLiquor } from "../operation/filter";
 import { hold } from "../operation/hold";
 import { asMassOfWater, exact, planned } from "../planning/exact";
 import { type Bench, MOTHER } from "./bench";
+import { waterAtTheBoil } from "./boiling-down";
 import { comingHot, crystalsFrom, saidAlong, saidHot, solutesOf } from "./coming";
 import type { Crystallising } from "./crystallising";
 import { isEvaporated } from "./not-warm";
@@ -88,11 +89,14 @@ export function secondCrop(bench: Bench, crystallising: Crystallising): void {
 function boilAgain(bench: Bench, { hot, cold }: Crystallising, brought: Brought): void {
   const { boiled, beside, crystals } = brought;
   const off = boiled.before.books.water.minus(boiled.after.books.water).minus(waterOf(brought));
-  const isGentle = isEvaporated(bench.frame.setting.product.formula);
+  const { formula } = bench.frame.setting.product;
+  const isBelow = waterAtTheBoil(boiled.after, formula, hot) !== undefined;
+  const isGentle = isBelow || isEvaporated(formula);
+  const bath = isBelow ? ` on a water bath at ${celsius(hot)}` : "";
   bench.did(MOTHER, boiled, {
     target: boiled.after.mass,
     say: () =>
-      `For a second crop ${isGentle ? "evaporate the mother liquor, not boiling," : "boil the mother liquor down"} to ${bench.hand.grams(boiled.after.mass)} (${bench.hand.water(off)} ${isGentle ? "" : "boiled "}off)${saidHot(bench, beside)}.`,
+      `For a second crop ${isGentle ? `evaporate the mother liquor${bath}, not boiling,` : "boil the mother liquor down"} to ${bench.hand.grams(boiled.after.mass)} (${bench.hand.water(off)} ${isGentle ? "" : "boiled "}off)${saidHot(bench, beside)}.`,
   });
   if (beside.length > 0)
     bench.did(MOTHER, filterLiquor(bench.in(MOTHER)), {
