@@ -104,8 +104,8 @@ function startsOf(
   if ("missing" in cooling) return isMixed || !(product.waters.isZero() || standsHot(product)) ? into : [];
   const { share } = cooling.crop;
   const clear: Start = { water: cooling.totalWater, intoCrystals: false };
-  // for the sake of purity: what the packs have besides stays in liquor enough, however little comes
-  if (isForPurity) return [clear];
+  // for the sake of purity: what the packs have besides stays in liquor enough; where cooling brings next to nothing a part is left in it
+  if (isForPurity) return isFlat(cooling) && into.length > 0 ? into : [clear];
   const asked = parseFormula(cooling.crop.formula).hasSameComposition(product.formula);
   if (isFlat(cooling) && product.waters.isZero() && asked && !isMixed) return [];
   if (share.compare(planned("poorCrop")) >= 0) return [clear];
