@@ -36,6 +36,21 @@ describe("a precipitate of which cold liquor keeps more than hot", () => {
     expect(words(lithium)).not.toMatch(/of water at 90 °C/);
   });
 
+  it("is not made of what gives off gas in hot water before it is in the vessel", () => {
+    const said = words(
+      planned("2 LiCl + 2 NaHCO3 -> Li2CO3 + 2 NaCl + CO2 + H2O", "Li2CO3", ["LiCl", "NaHCO3"], "8.5 g"),
+    );
+    expect(said).toMatch(/Add the 16\.9 g of NaHCO3 in at least \d+ portions/);
+    expect(said.indexOf("Warm it to 90 °C")).toBeGreaterThan(said.indexOf("Add the 16.9 g"));
+  });
+
+  // 2.25 g of calcium chromate in 100 g of water at 20 °C, 0.83 g at 60 °C, where its figures end
+  it("is known by the hottest figure there is", () => {
+    const said = words(planned("CaCl2 + K2CrO4 -> CaCrO4 + 2 KCl", "CaCrO4", ["CaCl2", "K2CrO4"], "11 g"));
+    expect(said).toMatch(/Filter the CaCrO₄ off/);
+    expect(said).not.toMatch(/warm liquor would keep more|crystallises/);
+  });
+
   it("is warmed only after a lye or quicklime has come in", () => {
     for (const plan of [
       planned("CaCl2 + 2 NaOH -> Ca(OH)2 + 2 NaCl", "Ca(OH)2", ["CaCl2", "NaOH"], "20 g"),

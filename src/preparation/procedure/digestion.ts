@@ -1,6 +1,7 @@
 // How a precipitate stands in its liquor before it is filtered: warm, hot or in the cold, and cold again before it is tested.
 
 import type { Formula } from "../../formula";
+import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
@@ -66,13 +67,21 @@ function keptAt(
   };
 }
 
+/** Does it lose gas as it is warmed in water: hydrogencarbonates, carbonate of ammonium? */
+function givesOffGas(form: Formula): boolean {
+  const { cations, anions } = constitutionOf(form);
+  const has = (ions: typeof anions, ion: string): boolean => ions.some(({ formula }) => formula === ion);
+  return has(anions, "HCO3-") || (has(anions, "CO3^2-") && has(cations, "NH4+"));
+}
+
 /** How warm a batch is mixed, where its precipitate forms only in the heat, or of salts alone where cold liquor keeps more of it. */
 export function mixedHotAt(
   { product, temperature, materials }: Setting,
   kind: ProcedureKind,
 ): Quantity<"temperature"> | undefined {
   const kept = keptAt(kind, product.formula, temperature);
-  const areSalts = () => materials.every(({ form }) => !isLye(form) && fateInRoom(form).precipitated === false);
+  const areSalts = () =>
+    materials.every(({ form }) => !isLye(form) && !givesOffGas(form) && fateInRoom(form).precipitated === false);
   return kept?.mixed === "or another solid" || (kept?.mixed !== undefined && areSalts()) ? kept.at : undefined;
 }
 
@@ -117,7 +126,7 @@ export function digestionOf(
       ),
       ...(row.filteredHot && { cools: false }),
     };
-  if (isKeptWarm(product))
+  if (isKeptWarm(product) && !lessHot)
     return unwarmed(
       "let it stand in its liquor 30 minutes to overnight, no warmer than the room: warm liquor would keep more of it (common practice)",
     );

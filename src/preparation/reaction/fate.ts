@@ -131,14 +131,19 @@ function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
   return byRule(undefined, `solubility of ${name}`);
 }
 
+/** Asked of a solubility that ends before it is hot. */
+const LESS_HOT = "60 °C";
+
 /** What hot water dissolves of a substance, where that is less than cold, and too little to be called dissolved: it is filtered off hot. */
 function sparinglyDissolvedHot(formula: Formula, cold: Quantity): Quantity | undefined {
   if (cold.compare(planned("keptHot")) > 0) return undefined;
-  const hot = trySolubilityOf(formula, planned("hot"));
-  const figure = hot.ok ? hot.value.perHundredGramsWater : undefined;
-  return figure !== undefined && figure.compare(cold) < 0 && figure.compare(planned("precipitatesBelow")) < 0
-    ? figure
-    : undefined;
+  for (const at of [planned("hot"), exact(LESS_HOT)] as Quantity<"temperature">[]) {
+    const hot = trySolubilityOf(formula, at);
+    if (!hot.ok) continue;
+    const figure = hot.value.perHundredGramsWater;
+    return figure.compare(cold) < 0 && figure.compare(planned("precipitatesBelow")) < 0 ? figure : undefined;
+  }
+  return undefined;
 }
 
 const kept = /* @__PURE__ */ remembering<Quantity | undefined>(256);
