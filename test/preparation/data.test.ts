@@ -28,6 +28,7 @@ import {
   DRIED_FIRST,
   FIRED_IN_AIR,
   FIRING,
+  FUSES_OXIDES,
   GIVES_OFF_GAS,
   MIXED_HOT,
   NOT_WETTED,
@@ -38,7 +39,7 @@ import {
   WARM_IN_ACID,
 } from "../../src/preparation/data/firing";
 import { GASES, GASES_IN_WATER } from "../../src/preparation/data/gases";
-import { AGAINST_COLLOID, GELS } from "../../src/preparation/data/gels";
+import { AGAINST_COLLOID, GELS, SOAPS } from "../../src/preparation/data/gels";
 import { BASIC_SALTS, IGNITION, OXIDES, POISON_VAPOUR, PRECIPITATES } from "../../src/preparation/data/ignition";
 import {
   INSOLUBLE_NONMETALS,
@@ -140,7 +141,9 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   TWO_SIZED,
   VARIABLE_WATER,
   VESSELS,
+  FUSES_OXIDES: [FUSES_OXIDES],
   NOT_WETTED: [NOT_WETTED],
+  SOAPS: [SOAPS],
   RUNS_BY_ITSELF: [RUNS_BY_ITSELF],
   SLOW_COMPLEXES,
   SEEN_IN_GLASSES,

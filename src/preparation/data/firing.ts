@@ -121,6 +121,13 @@ export const SLOW_IN_THE_COLD: readonly SlowRow[] = [
   { formulas: ["C6H12O6"], at: "80 °C", time: "until its colour changes no more", source: "commonPractice" },
 ];
 
+/** Ions of the salts that melt together with an oxide in fire. */
+export const FUSES_OXIDES = {
+  cations: ["Li+", "Na+", "K+", "Rb+", "Cs+"],
+  anions: ["OH-", "CO3^2-", "HCO3-", "O^2-", "O2^2-", "NO3-", "NO2-"],
+  source: "commonPractice",
+} as const;
+
 /** Powders that water alone does not wet. */
 export const NOT_WETTED = { formulas: ["S", "S8"], source: "commonPractice" } as const;
 

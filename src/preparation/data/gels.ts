@@ -25,6 +25,11 @@ export const AGAINST_COLLOID = {
   source: "talbot",
 } as const satisfies Readonly<Record<string, unknown>> & { readonly source: SourceKey };
 
+/** Anions whose salts with metals are soaps that water does not dissolve, by the names of their groups: they come in bulky flakes. */
+export const SOAPS = { groups: ["stearate", "palmitate", "oleate"], source: "commonPractice" } as const satisfies Readonly<
+  Record<string, unknown>
+> & { readonly source: SourceKey };
+
 /** Beside hydroxides and cyanidoferrates; none of them dissolves in water. */
 export const GELS: readonly GelRow[] = [
   { formula: "MnO2", standsAmmonium: true, source: "commonPractice" },

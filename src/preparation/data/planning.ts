@@ -105,6 +105,8 @@ export const PLANNING = {
   noLiquor: { value: "10 %", what: "of the theory and less in a liquor, the rest as another solid, is no liquor to keep", source: "commonPractice" },
   // -- excess
   usualExcess: { value: "5 %", what: "excess of the cheap reagent that washes or filters off; a plan takes it only where the request does", source: "commonPractice" },
+  glows: { value: "600 °C", what: "and more glows: it is not weighed, and not taken out of its kiln", source: "commonPractice" },
+  pinch: { value: "0.5 g", what: "and less of a reagent for a waste is a pinch, which nobody weighs", source: "commonPractice" },
   gasStream: { value: "100 mL/min", what: "of a gas that is led in: bubbles that can just be counted, most of which is taken", source: "commonPractice" },
   asGoodAsNone: { value: "1 %", what: "over comes from rounding to the balance", source: "commonPractice" },
   // -- yield

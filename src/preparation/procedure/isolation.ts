@@ -14,6 +14,7 @@ import {
 } from "../../solubility";
 import { madeOf } from "../../substance/internal";
 import { type Entry, massOf } from "../contents/entry";
+import { SOAPS } from "../data/gels";
 import { PLANNING } from "../data/planning";
 import { asMassOfWater, planned } from "../planning/exact";
 import { fateOf, keptByWater } from "../reaction/fate";
@@ -89,9 +90,6 @@ export function isolationOf({ product, temperature, wet, request, keepsLiquor }:
   };
 }
 
-/** Anions whose salts with metals are soaps that water does not dissolve, by the names of their groups. */
-const SOAPS = ["stearate", "palmitate", "oleate"];
-
 /** How much liquor a cake of this product is likely to keep. */
 export function kindOfCake(formula: Formula): KindOfSolid {
   const { groups, complex, ammonia } = madeOf(formula);
@@ -102,7 +100,7 @@ export function kindOfCake(formula: Formula): KindOfSolid {
   if (isHydroxide || (complex && !ammonia) || gelRow(formula) !== undefined) return "hydroxide gel";
   if (formula.symbols.length === 1) return "dense precipitate";
   // soaps come in flakes that keep as much
-  if (SOAPS.some((name) => groups.has(name))) return "basic carbonate";
+  if (SOAPS.groups.some((name) => groups.has(name))) return "basic carbonate";
   return ["sulfate", "oxalate", "phosphate", "sulfide", "chromate", "oxide"].some((name) => groups.has(name))
     ? "dense precipitate"
     : "fine crystals";

@@ -82,9 +82,6 @@ function untold({ frame: { setting } }: Bench, done: Done, at: Quantity | undefi
     : ` The mass tells only that ${list(gone.map((gas) => gas.toUnicode()))} ${gone.length === 1 ? "has" : "have"} left, not that ${name} has formed.`;
 }
 
-/** What glows is not weighed, and not taken out of its kiln. */
-const RED_HEAT = "600 °C";
-
 /** What leaves the kiln as gas. */
 const leaving = ({ gas }: Look): string =>
   gas.length === 0
@@ -167,13 +164,13 @@ export function kiln(bench: Bench): void {
       care: "heating",
       blank: "ignition",
       say: (look) =>
-        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air} ${at !== undefined && at.compare(exact(RED_HEAT)) > 0 ? "and keep it there for one to three hours; it is done when, cold, the mass stands still" : "and keep it there until the mass stands still"} at ${bench.hand.grams(end)}, from ${bench.hand.grams(done.before.mass)}${besides}${leaving(look)}.${untold(bench, done, at)}`,
+        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air} ${at !== undefined && at.compare(planned("glows")) > 0 ? "and keep it there for one to three hours; it is done when, cold, the mass stands still" : "and keep it there until the mass stands still"} at ${bench.hand.grams(end)}, from ${bench.hand.grams(done.before.mass)}${besides}${leaving(look)}.${untold(bench, done, at)}`,
     },
   );
   bench.did(POT, cool(bench.pot, setting.temperature), {
     target: setting.temperature,
     say: () =>
-      at !== undefined && at.compare(exact(RED_HEAT)) > 0
+      at !== undefined && at.compare(planned("glows")) > 0
         ? `Let it cool in the closed kiln until it can be held in the hand, and to ${celsius(setting.temperature)} in a closed vessel or a desiccator.`
         : `Let it cool to ${celsius(setting.temperature)} in the closed vessel or a desiccator.`,
   });

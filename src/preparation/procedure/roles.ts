@@ -8,6 +8,7 @@ import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import { madeOf } from "../../substance/internal";
 import { AGENTS } from "../data/agents";
+import { SLOW_COMPLEXES } from "../data/ends";
 import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia, isLye, isMetal } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
@@ -203,11 +204,12 @@ function isAfterAnion({ materials, product }: Setting, roles: readonly Role[], i
  * which a complex is made: its reducer is the ligand, and gas comes from the two.
  */
 const isColouredOxidiser = (setting: Setting, { form, species }: Material): boolean =>
-  (madeOf(form).groups.has("permanganate") ||
-    (madeOf(setting.product.formula).complex && CHROMATES.some((one) => madeOf(form).groups.has(one)))) &&
+  (madeOf(form).groups.has("permanganate") || (madeOf(setting.product.formula).complex && isReducedForComplex(form))) &&
   agentsOf(setting).oxidising.includes(species.formula.compositionText);
 
-const CHROMATES = ["chromate", "dichromate"];
+/** Does it bring the metal of a slow complex as an oxidiser? */
+const isReducedForComplex = (form: Formula): boolean =>
+  SLOW_COMPLEXES.some(({ reduced }) => reduced?.groups.some((one) => madeOf(form).groups.has(one)));
 
 /** Ahead of all else. */
 const FIRST = -1;

@@ -10,6 +10,7 @@ import { isOneOf, readNotation } from "../../ion/internal";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import type { Cautions, Incompatibility, MaterialOfStrength } from "../../substance";
 import { cautionsWhere, type DangerousProduct, dangerOf, everyRule, solidFormsIn } from "../../substance/internal";
+import { FUSES_OXIDES } from "../data/firing";
 import type { SourceKey } from "../data/sources";
 import { PlanError } from "../error";
 import { DOES_NOT_GO } from "../feasibility/feasibility";
@@ -143,10 +144,11 @@ function dangersIn({ reactants, products, product }: Mix): Danger[] {
 /** Salts of alkali metals that melt together with an oxide in fire. */
 const isAlkali = (text: string): boolean => {
   const { cations, anions } = constitutionOf(text);
-  return cations.some(({ formula }) => ALKALI_METALS.has(formula)) && anions.some(({ formula }) => MELTS.has(formula));
+  return (
+    cations.some(({ formula }) => FUSES_OXIDES.cations.some((one) => one === formula)) &&
+    anions.some(({ formula }) => FUSES_OXIDES.anions.some((one) => one === formula))
+  );
 };
-const ALKALI_METALS: ReadonlySet<string> = /* @__PURE__ */ new Set(["Li+", "Na+", "K+", "Rb+", "Cs+"]);
-const MELTS: ReadonlySet<string> = /* @__PURE__ */ new Set(["OH-", "CO3^2-", "HCO3-", "O^2-", "O2^2-", "NO3-", "NO2-"]);
 
 /** It takes alkali in a fire, which wet work has not. */
 const isOfFiring = ({ conditions }: Incompatibility): boolean =>

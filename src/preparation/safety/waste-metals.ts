@@ -7,7 +7,7 @@ import { HOLDS_CYANIDE, madeOf } from "../../substance/internal";
 import { complexesOf } from "../contents/complexes";
 import type { Pot } from "../contents/pot";
 import { LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "../data/waste";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
 import type { Species } from "../reaction/species";
 import { asOxidiser, type DissolvedMetal } from "./waste-treatment";
@@ -76,16 +76,13 @@ export const metalNotes = (
     return [own, oxidiserNote(row, asOxidiser(symbol, solutes))].filter((note) => note !== undefined);
   });
 
-/** Nobody weighs less. */
-const PINCH = "0.5 g";
-
 /** How much sodium disulfite takes the oxidiser away; undefined where there is none. */
 function oxidiserNote(row: WasteMetalRow | undefined, amounts: readonly Quantity[]): string | undefined {
   if (row?.oxidising === undefined || amounts.length === 0) return undefined;
   const { note, disulfite, until } = row.oxidising;
   const mass = sum(amounts).times(exact(disulfite)).times(molarMass("Na2S2O5")).to("g");
   const all =
-    mass.compare(exact(PINCH)) < 0
+    mass.compare(planned("pinch")) < 0
       ? "a pinch is enough for what is dissolved in it"
       : `about ${mass.format({ decimals: 0, uncertainty: "none" })} for what is dissolved in it`;
   return `${note}; make it sour with dilute sulfuric acid (pH 2), and under a hood stir in sodium disulfite by pinches until ${until}: ${all}`;
