@@ -73,6 +73,13 @@ describe("potassium sulfate beside a complex of which no solubility is known", (
     expect(copper({})).not.toMatch(/boiled off/);
   });
 
+  // common practice, no source: where boiling brings out the wrong salt, ice and time bring out the right one
+  it("is not boiled down for crystals where that brings the sulfate first", () => {
+    expect(copper({})).toMatch(/if nothing crystallises, cool it in ice to 0 to 5 °C/);
+    expect(copper({})).not.toMatch(/boil it down/);
+    expect(copper({ water: "150 mL" })).toMatch(/if nothing crystallises, boil it down a little at a time/);
+  });
+
   it("bounds the boiling by all the potassium where there is water enough", () => {
     const text = copper({ water: "150 mL" });
     const [, off] = /no more than (\d+) mL of water boiled off, or K₂SO₄/.exec(text)!;

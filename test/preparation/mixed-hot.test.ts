@@ -32,6 +32,17 @@ describe("a complex with a salt in its way", () => {
     expect(order).toEqual([...order].sort((one, other) => one - other));
   });
 
+  it("asks for more than the usual excess where the plain salt stays, and speaks of no solid of which there is none", () => {
+    const plan = planPreparation(oxalato("CuSO4", "CuSO4·5H2O", "K2[Cu(C2O4)2]·2H2O", "K2SO4"));
+    expect(plan.checks.map(({ text }) => text).join("\n")).toMatch(/where CuC₂O₄ stays undissolved it takes more/);
+    const [reason] = plan.feasibility.reasons;
+    expect(reason!.text).toMatch(/as CuC₂O₄/);
+    expect(reason!.text).not.toMatch(/\b0 % as/);
+    const ammine = planPreparation(AMMINE).checks.map(({ text }) => text);
+    expect(ammine.join("\n")).toMatch(/times the .* that the formula contains/);
+    expect(ammine.join("\n")).not.toMatch(/stays undissolved/);
+  });
+
   it("says nothing of a gel where crystals are weighed", () => {
     expect(texts.join("\n")).not.toMatch(/gel/);
   });

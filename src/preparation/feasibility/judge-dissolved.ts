@@ -15,6 +15,8 @@ import { conditions, GOES, isCation, isSoluble, NOTHING, solidsIn } from "./stan
 const HYDRON = "H+";
 /** Less of the product's ions than this in the state they should be in is no solution of it. */
 const HALF = 0.5;
+/** A solid with less of the theory than this is not spoken of. */
+const A_WORD = 0.005;
 /** Acids that boil away from a liquor that sulfuric or phosphoric acid was put into. */
 const DRIVEN_OUT = ["HCl", "HBr", "HF", "HNO3", "CH3COOH", "HCOOH"];
 /** Gases that are acids as soon as they are in water. */
@@ -108,15 +110,16 @@ export function judgeDissolved(c: Case): Ruling | undefined {
   if (of === undefined || beaker === undefined || !holds(beaker, of)) return undefined;
   const { share, scarce } = least(shareIn(beaker, of, isSoluble(c)), reactedIn(c, beaker, of));
   const solids = solidsIn(beaker);
+  const shown = solids.filter((one) => one.share >= A_WORD);
   const coats = coatOf(c);
   const { name } = c.product.species;
   const reasons: Reason[] = [
     {
       code: "equilibrium",
       text:
-        solids.length === 0
+        shown.length === 0
           ? `everything is in solution at pH ${beaker.pH.toFixed(1)}`
-          : `${percent(share)} of what ${name} needs is in solution at pH ${beaker.pH.toFixed(1)}; ${solids.map((s) => `${percent(s.share)} as ${s.formula}`).join(", ")}`,
+          : `${percent(share)} of what ${name} needs is in solution at pH ${beaker.pH.toFixed(1)}; ${shown.map((s) => `${percent(s.share)} as ${s.formula}`).join(", ")}`,
       figures: [{ value: share, unit: "", label: "share of the theory in solution" }, ...conditions(beaker)],
       source: "constants",
     },

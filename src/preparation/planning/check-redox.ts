@@ -2,13 +2,24 @@
 
 import { matterOf } from "../contents/matter";
 import { POT } from "../procedure/bench";
+import { inTheWay } from "../procedure/mixed-hot";
 import { isPeroxide } from "../procedure/roles";
 import { useOf } from "../procedure/use";
 import { isAmmonia } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
+import { formulaFrom } from "../reaction/species";
 import { type Check, check, shown, type Watched } from "./check";
 import { planned } from "./exact";
 import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
+
+/** What keeps a complex whole, in words: its plain salt takes more of the ligand than the usual excess. */
+function wholeBy(ligand: Feeding, { setting, roles }: Watched): string {
+  if (isOver(ligand)) return "the excess keeps the complex whole";
+  const salt = inTheWay(setting, roles);
+  return salt === undefined
+    ? `${shown(planned("usualExcess"), 2)} excess is usual, so that the complex stays whole`
+    : `where ${formulaFrom(salt).toUnicode()} stays undissolved it takes more`;
+}
 
 /** What the making of a complex is watched for. */
 export function complexFormation(watched: Watched): Check[] {
@@ -24,7 +35,7 @@ export function complexFormation(watched: Watched): Check[] {
   if (ligand !== undefined)
     checks.push(
       check(
-        `${shown(ligand.supplied.timesStoichiometric)} times the ${ligand.material.shelf.name} that the formula contains; ${isOver(ligand) ? "the excess keeps the complex whole" : `${shown(planned("usualExcess"), 2)} excess is usual, so that the complex stays whole`}`,
+        `${shown(ligand.supplied.timesStoichiometric)} times the ${ligand.material.shelf.name} that the formula contains; ${wholeBy(ligand, watched)}`,
         ligand.supplied.timesStoichiometric,
       ),
     );

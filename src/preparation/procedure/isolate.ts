@@ -82,11 +82,18 @@ function keepProduct(bench: Bench): void {
   });
 }
 
-/** How much water may go before what is beside the product crystallises with it, as long as all is dissolved, in words. */
-function keepingOthers({ pot, hand, frame: { setting } }: Bench): string {
+/** How much water may go before what is beside the product crystallises with it, as long as all is dissolved. */
+interface Keeping {
+  /** Some may be boiled off, or no figure tells. */
+  readonly isBoiled: boolean;
+  /** In words; empty where nothing is to be said. */
+  readonly text: string;
+}
+
+function keepingOthers({ pot, hand, frame: { setting } }: Bench): Keeping {
   const { core } = matterOf(setting.product.formula);
   const { dissolved, water, waterMissing } = pot.books;
-  if (waterMissing.length > 0) return "";
+  if (waterMissing.length > 0) return { isBoiled: true, text: "" };
   const salts = dissolved.map((one) => ({ matter: one.matter, dry: massOf(one).toNumber("g") }));
   const needs = dissolved.flatMap((one, i) => {
     if (one.matter.key === core.key || massOf(one).compare(setting.steps.mass) < 0 || isVolatile(one.matter.formula))
@@ -98,13 +105,19 @@ function keepingOthers({ pot, hand, frame: { setting } }: Bench): string {
     return [{ name: one.matter.name, least, off: water.minus(least), alone: water.minus(alone) }];
   });
   const first = needs.sort((one, other) => one.off.compare(other.off))[0];
-  if (first === undefined) return "";
+  if (first === undefined) return { isBoiled: true, text: "" };
   const isMuch = (off: Quantity): boolean => off.compare(setting.steps.mass) > 0;
   if (isMuch(first.off))
-    return `; no more than ${hand.water(first.off)} boiled off, or ${first.name} crystallises with it`;
-  return isMuch(first.alone)
-    ? `; ${first.name} may crystallise with it: beside the other salts, which share its ions, it takes ${hand.water(first.least)} to stay dissolved for certain, and there is ${hand.water(water)}`
-    : `; ${first.name} crystallises with it`;
+    return {
+      isBoiled: true,
+      text: `; no more than ${hand.water(first.off)} boiled off, or ${first.name} crystallises with it`,
+    };
+  return {
+    isBoiled: false,
+    text: isMuch(first.alone)
+      ? `; ${first.name} may crystallise with it: beside the other salts, which share its ions, it takes ${hand.water(first.least)} to stay dissolved for certain, and there is ${hand.water(water)}`
+      : `; ${first.name} crystallises with it`,
+  };
 }
 
 /** What brings crystals out of a liquor of which no figure is known, in words; heat only where the product bears it. */
@@ -116,9 +129,10 @@ function otherwise(bench: Bench, antisolvent: Antisolvent): string {
   if (spoilt === undefined && antisolvent.oxidiser)
     return "if nothing crystallises, evaporate it slowly in an open dish, never with alcohol: it is an oxidiser";
   const not = antisolvent.why === undefined ? "" : `; no alcohol: ${antisolvent.why}`;
-  return spoilt === undefined
-    ? `if nothing crystallises, boil it down a little at a time, until a drop of it crystallises on cold glass, and cool it again${keepingOthers(bench)}${not}`
-    : `if nothing crystallises, cool it in ice to 0 to 5 °C, covered, scratch the glass or put a crystal of the salt in, and leave it overnight${never}${not}`;
+  const others = spoilt === undefined ? keepingOthers(bench) : undefined;
+  return others?.isBoiled === true
+    ? `if nothing crystallises, boil it down a little at a time, until a drop of it crystallises on cold glass, and cool it again${others.text}${not}`
+    : `if nothing crystallises, cool it in ice to 0 to 5 °C, covered, scratch the glass or put a crystal of the salt in, and leave it overnight${others?.text ?? never}${not}`;
 }
 
 export function isolate(bench: Bench): void {
