@@ -82,7 +82,7 @@ export const PLANNING = {
   leftUnrinsed: { value: "0.1 %", what: "of the crystals and less is too little of other salts in the liquor that they keep to be rinsed out", source: "commonPractice" },
   lostByRinsing: { value: "20 %", what: "of the crystals and more is too much to lose by rinsing", source: "commonPractice" },
   leastSteps: { value: "20", what: "steps of the balance and less are too little water to boil off by weight", source: "commonPractice" },
-  goodSecond: { value: "10 %", what: "of the theory and more is a second crop worth boiling water off by weight, where no cylinder shows so little", source: "commonPractice" },
+  goodSecond: { value: "10 %", what: "of the theory and more is a second crop worth boiling water off by weight, where no cylinder shows so little, or the liquor is a poison", source: "commonPractice" },
   crystalPurity: { value: "80 %", what: "of the product and more is a second crop of it, from a pair of salts", source: "commonPractice" },
   leastLiquor: { value: "30 %", what: "of the mass of crystals is the least liquor that can be drained from them", source: "commonPractice" },
   roomInLiquor: { value: "90 %", what: "of what cold water keeps of a salt beside the product is the most that is planned to stay in it, where the crop allows it", source: "commonPractice" },

@@ -4,6 +4,8 @@ import { type Quantity, sum } from "../../quantity";
 import { retainedLiquor } from "../../solubility";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
+import { poisonsIn } from "../contents/poisons";
+import type { Pot } from "../contents/pot";
 import { filterAndJoin, filterLiquor } from "../operation/filter";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
@@ -19,9 +21,16 @@ export function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
   if (bench.pot.books.solids.length === 0) return;
   const { solids } = bench.pot.books;
   const names = list([...new Set(solids.map(({ matter }) => bench.called(matter)))]);
-  bench.did(POT, filterLiquor(bench.pot), {
+  const liquor = bench.pot;
+  bench.did(POT, filterLiquor(liquor), {
     say: () => `${filtering(hot)} from the ${names} that is not dissolved; the clear liquor is kept.`,
   });
+}
+
+/** What stays on a filter is wet with its liquor; in words where that is a poison. */
+export function wetWithPoison(liquor: Pot): string {
+  const metals = poisonsIn(liquor);
+  return metals.length === 0 ? "" : `, and what is on the filter, wet with ${list(metals)}, goes to the waste`;
 }
 
 /** Liquor that the cake of what is not wanted keeps, where it is worth washing out: not of metal in pieces, nor where water spoils the product. */

@@ -4,6 +4,7 @@
 import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
+import { poisonsIn } from "../contents/poisons";
 import { concentrate } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { filterLiquor } from "../operation/filter";
@@ -11,6 +12,7 @@ import { hold } from "../operation/hold";
 import { asMassOfWater, exact, planned } from "../planning/exact";
 import { type Bench, MOTHER } from "./bench";
 import { waterAtTheBoil } from "./boiling-down";
+import { wetWithPoison } from "./clearing";
 import { comingHot, crystalsFrom, saidAlong, saidHot, solutesOf } from "./coming";
 import type { Crystallising } from "./crystallising";
 import { isEvaporated } from "./not-warm";
@@ -61,11 +63,12 @@ function isWorthIt({ frame: { setting, theory } }: Bench, { boiled, crystals }: 
   const mass = massOf(crystals.own);
   const off = boiled.before.books.water.minus(boiled.after.books.water);
   if (crystals.purity.compare(planned("crystalPurity")) < 0) return false;
-  if (off.compare(asMassOfWater(setting.steps.volume).times(planned("leastMarks"))) >= 0)
-    return mass.compare(theory.times(planned("littleMore"))) >= 0;
+  const isSeen = off.compare(asMassOfWater(setting.steps.volume).times(planned("leastMarks"))) >= 0;
+  // a poison is not boiled for little
+  const isForLittle = isSeen && poisonsIn(boiled.before).length === 0;
   return (
     off.compare(setting.steps.mass.times(planned("leastSteps"))) >= 0 &&
-    mass.compare(theory.times(planned("goodSecond"))) >= 0
+    mass.compare(theory.times(planned(isForLittle ? "littleMore" : "goodSecond"))) >= 0
   );
 }
 
@@ -98,11 +101,13 @@ function boilAgain(bench: Bench, { hot, cold }: Crystallising, brought: Brought)
     say: () =>
       `For a second crop ${isGentle ? `evaporate the mother liquor${bath}, not boiling,` : "boil the mother liquor down"} to ${bench.hand.grams(boiled.after.mass)} (${bench.hand.water(off)} ${isGentle ? "" : "boiled "}off)${saidHot(bench, beside)}.`,
   });
-  if (beside.length > 0)
-    bench.did(MOTHER, filterLiquor(bench.in(MOTHER)), {
+  if (beside.length > 0) {
+    const liquor = bench.in(MOTHER);
+    bench.did(MOTHER, filterLiquor(liquor), {
       say: () =>
-        `Filter the mother liquor hot (${celsius(hot)}) from the ${list(beside.map(({ matter }) => matter.name))}.`,
+        `Filter the mother liquor hot (${celsius(hot)}) from the ${list(beside.map(({ matter }) => matter.name))}${wetWithPoison(liquor)}.`,
     });
+  }
   bench.did(MOTHER, cool(bench.in(MOTHER), cold, crystals.all), {
     target: cold,
     say: () =>
