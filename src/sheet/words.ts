@@ -102,6 +102,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   paper: "indicator paper",
   bakingSoda: "baking soda, a spoonful",
   strongAmmonia: "a little strong ammonia (25 %)",
+  ice: "ice",
   littleAlcohol: "a little alcohol",
   little: "a little {acid}",
   distilled: "distilled water",

@@ -122,13 +122,13 @@ const FIGURES: readonly Figure[] = [
   [sheet("metal-and-acid"), "H₂ in all, # mL from one", (n5 * GAS * 1000) / 20],
   [sheet("metal-and-acid"), "portions (about # g", 20 / 20],
   [sheet("metal-and-acid"), "(100 % = # g)", n5 * (Fe + SO4 + 7 * H2O)],
-  // 157 g of contents less the dry salt and the acid that is left: 26.3 g in 100 g of that water at 20 °C (CRC Handbook), and each
+  // 157 g of contents less the dry salt and the acid that is left: 17.9 g in 100 g of that water at 5 °C (15.6 g at 0 °C, 20.5 g at 10 °C, CRC Handbook), and each
   // gram of crystals takes its own water along
   [
     sheet("metal-and-acid"),
     "FeSO₄·7H₂O crystallises, # % of it",
-    (100 * (n5 * (Fe + SO4) - 0.263 * (157 - n5 * (Fe + SO4) - (0.37 * acid5 - n5 * sulfuricAcid)))) /
-      (n5 * (Fe + SO4 - 0.263 * 7 * H2O)),
+    (100 * (n5 * (Fe + SO4) - 0.1794 * (157 - n5 * (Fe + SO4) - (0.37 * acid5 - n5 * sulfuricAcid)))) /
+      (n5 * (Fe + SO4 - 0.1794 * 7 * H2O)),
   ],
 
   [sheet("neutralisation"), "(100 % = # g)", n6 * 5 * (Zn + 2 * acetate + 2 * H2O)],

@@ -168,14 +168,15 @@ describe("a crop that hot water limits", () => {
 
   it("is boiled down into its crystals where those are the same hot and cold, half of them at most in the boil", () => {
     const plan = neutral("K2CO3 + H2SO4 -> K2SO4 + CO2 + H2O", "K2SO4", "K2CO3", "H2SO4", "37 %");
-    // by cooling from 21.5 g in 100 g it would be 49 %. For 85 % there would be 7.5 / 0.11 = 68 g of water, in which 33.8 g of 42.5 g stands
-    // at the boil (23.9 g in 100 g): at most half of the crop does in 25 / (0.239 - 0.055) = 136 g, in steps of 3 %
+    // in ice, at 5 °C, 8.42 g stays in 100 g (7.65 g at 0 °C, 9.24 g at 10 °C): by cooling from 21.5 g it would be 61 %. For 85 % there would
+    // be 7.5 / 0.0842 = 89 g of water, in which 28.8 g of 42.5 g stands at the boil (23.9 g in 100 g): at most half of the crop does in
+    // 25 / (0.239 - 0.0421) = 127 g, in steps of 3 %
     const step = cooled(plan)!;
     const water = grams(step.before.water);
-    expect(water).toBeGreaterThanOrEqual(25 / (0.239 - 0.055));
-    expect(water).toBeLessThan((1.031 * 25) / (0.239 - 0.0555));
-    expect(crystals(step)["K₂SO₄"]!).toBeCloseTo(50.05 - 0.11 * water, 0);
-    expect(wordsOf(plan)).toMatch(/cooling brings only 49 %, so some crystallises as the water goes/);
+    expect(water).toBeGreaterThanOrEqual(25 / (0.239 - 0.0421));
+    expect(water).toBeLessThan((1.031 * 25.025) / (0.239 - 0.0421));
+    expect(crystals(step)["K₂SO₄"]!).toBeCloseTo(50.05 - 0.0842 * water, 0);
+    expect(wordsOf(plan)).toMatch(/cooling brings only 61 %, so some crystallises as the water goes/);
     expect(wordsOf(plan)).toMatch(/second crop/);
   });
 
@@ -198,9 +199,10 @@ describe("a crop that hot water limits", () => {
       ],
       scale: { product: "28.75 g" },
     });
-    // 16.14 g dry in 21.4 g; x of 287.5: 16.14 - 0.5614 x = 0.538 (21.4 - 0.4386 x), x = 14.2 g
+    // 16.14 g dry in 21.4 g; in ice, at 5 °C, 44.0 g stays in 100 g (41.0 g at 0 °C, 47.1 g at 10 °C); x of 287.5:
+    // 16.14 - 0.5614 x = 0.440 (21.4 - 0.4386 x), x = 18.25 g
     expect(grams(cooled(plan)!.before.water)).toBeCloseTo(16.14 / 0.754, 1);
-    expect(crystals(cooled(plan))["ZnSO₄·7H₂O"]!).toBeCloseTo(14.2, 1);
+    expect(crystals(cooled(plan))["ZnSO₄·7H₂O"]!).toBeCloseTo(18.25, 1);
     // the boil holds 60.3 g in 100 g: 26.8 g of water for 16.14 g
     expect(wordsOf(plan)).toMatch(/Evaporate the liquor in a wide dish on a water bath at 50 °C, not boiling/);
     expect(wordsOf(plan)).not.toMatch(/dissolves again/);

@@ -1,2 +1,2 @@
 /** Small things at hand for a step, of which no pack of the plan brings any. */
-export type AtHand = "indicator paper" | "baking soda" | "strong ammonia" | "a little alcohol";
+export type AtHand = "ice" | "indicator paper" | "baking soda" | "strong ammonia" | "a little alcohol";

@@ -162,16 +162,17 @@ export function partedOn(way: Way, product: Salt, besides: readonly Salt[], hot:
 }
 
 /**
- * The way on which most of the product comes out clean. The first start is taken as it is where that is clean; where no way is, it
- * stays what comes with it that is to be said.
+ * The way on which most of the product comes out clean, filtered at one of the temperatures that there are, the coldest first, or
+ * warmer. The first start is taken as it is where that is clean; where no way is, it stays what comes with it that is to be said.
  */
 export function cleanWay(
   starts: readonly Start[],
   product: Salt,
   besides: readonly Salt[],
   hot: Temperature,
-  cold: Temperature,
+  colds: readonly Temperature[],
 ): Way {
+  const [cold] = colds as [Temperature, ...Temperature[]];
   const [first] = starts as [Start, ...Start[]];
   const asItIs: Way = { ...first, factor: 1, cold };
   const pure = planned("cleanCrop").toNumber("");
@@ -188,7 +189,9 @@ export function cleanWay(
   const roomy = planned("roomInLiquor").toNumber("");
   if (asParted(roomy) !== undefined) return asItIs;
   const solid = saturatedAt(product.matter, cold)?.solid.key;
-  const filters = [cold, ...warmerThan(cold, hot)].filter((at) => saturatedAt(product.matter, at)?.solid.key === solid);
+  const filters = [...colds, ...warmerThan(colds.at(-1)!, hot)].filter(
+    (at) => saturatedAt(product.matter, at)?.solid.key === solid,
+  );
   const clean = asParted(1);
   let [plain, spacious]: [Found?, Found?] = [];
   for (const start of starts) {
@@ -203,7 +206,7 @@ export function cleanWay(
         if (found === undefined || found.purity < pure || found.share < least) return best;
         // boiled on after the filter it must be worth that
         const gain = found.share - (start.intoCrystals && start.clear !== undefined ? none : 0);
-        const worth = gain * (at === cold ? 1 : warmer);
+        const worth = gain * (colds.includes(at) ? 1 : warmer);
         return worth > (best?.worth ?? 0) ? { start, factor, at, worth } : best;
       };
       for (const { factor, kept } of liquors) {

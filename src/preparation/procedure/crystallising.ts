@@ -23,6 +23,7 @@ import {
   waterToKeepLittle,
   waterToStir,
 } from "./crystal-way";
+import { coolingInIce } from "./iced";
 import type { Isolation } from "./isolation";
 import { isRecrystallised } from "./kind";
 import { notWarmOf } from "./not-warm";
@@ -48,6 +49,8 @@ export interface Crystallising {
   readonly otherComes: boolean;
   /** It is not warmed in its liquor, and comes out as it forms, in the cold. */
   readonly asItForms: boolean;
+  /** It is cooled in ice, for what that brings. */
+  readonly inIce: boolean;
   /** Temperature below which another hydrate would come, where the liquor is kept warm for that. */
   readonly notBelow: Quantity<"temperature"> | undefined;
 }
@@ -181,6 +184,7 @@ export function crystallisingOf(
     parted: undefined,
     otherComes: false,
     asItForms: false,
+    inIce: false,
     notBelow: undefined,
   };
   if (bound?.asItForms === true) {
@@ -190,45 +194,52 @@ export function crystallisingOf(
   const usual = bound?.upTo === undefined ? (planned("hot") as Temperature) : (exact(bound.upTo) as Temperature);
   const asMeasured = before?.measured === true;
   const {
-    cold: coldest,
+    cold: filtered,
     notBelow,
     isBlind = false,
   }: Filtered = asMeasured ? { cold: room } : coldFor(own, room, usual);
-  const best = bestCooling(product.formula, theory, usual, coldest);
+  const best = bestCooling(product.formula, theory, usual, filtered);
   const { hot } = best;
-  const { times, cooling } = inMoreWater(setting, theory, best, coldest);
-  const base = { ...none, hot, cold: coldest, cooling, notBelow };
+  const inRoom = inMoreWater(setting, theory, best, filtered);
+  const beside = besideProduct(setting, account);
+  const dry = theory.dividedBy(own.molarMass).times(own.core.molarMass).to("g");
+  const self: Salt = { matter: own, dry: dry.toNumber("g") };
+  const little = theory.times(planned("worthAWord"));
+  const solutes = beside
+    .filter((one) => one.dry.compare(little) > 0)
+    .map((one): Salt => ({ matter: one.matter, dry: one.dry.toNumber("g") }));
+  const iced =
+    asMeasured || notBelow !== undefined
+      ? undefined
+      : coolingInIce(self, solutes, theory, { ...inRoom, hot, cold: filtered }, before?.crystallising.inIce);
+  const { cold: coldest, cooling } = iced ?? { cold: filtered, cooling: inRoom.cooling };
+  const base = { ...none, hot, cold: coldest, cooling, inIce: iced !== undefined, notBelow };
   if (isBlind) return base;
   const other = otherSolid(setting, account, base);
   if (other !== undefined) return { ...base, cooling: { missing: other }, otherComes: true };
-  const beside = besideProduct(setting, account);
   const all = beside.reduce((sum, { dry }) => sum.plus(dry), exact("0 g"));
-  const dry = theory.dividedBy(own.molarMass).times(own.core.molarMass).to("g");
   const starts = startsOf(own, dry, base, {
     isMixed: all.compare(theory.times(planned("littleMore"))) > 0,
     isForPurity: isRecrystallised(setting.reactants, setting.products),
   });
   if (starts.length === 0) return base;
-  const little = theory.times(planned("worthAWord"));
-  const solutes = beside.filter((one) => one.dry.compare(little) > 0);
   // where none of them has a figure there is nothing to judge; otherwise the ions of all count
-  const salts = solutes.some(({ matter }) => saturatedAt(matter, coldest) !== undefined)
-    ? solutes.map((one): Salt => ({ matter: one.matter, dry: one.dry.toNumber("g") }))
-    : [];
-  const self: Salt = { matter: own, dry: dry.toNumber("g") };
+  const salts = solutes.some(({ matter }) => saturatedAt(matter, coldest) !== undefined) ? solutes : [];
   const way =
     before === undefined || before.crystallising.water === undefined
-      ? cleanWay(starts, self, salts, hot, coldest)
+      ? cleanWay(starts, self, salts, hot, [...new Set([coldest, filtered])])
       : wayAgain(starts, before.crystallising, asMeasured ? room : before.crystallising.cold);
   const { water, cold, factor, intoCrystals } = way;
   const parted = salts.length === 0 ? undefined : partedOn(way, self, salts, hot);
   return {
     ...base,
     cold,
+    inIce: base.inIce && cold === coldest,
     water: water as Quantity<"mass">,
     thinner: factor,
     intoCrystals,
     parted: parted === undefined ? undefined : inShares(parted),
-    cooling: cold === coldest || "missing" in cooling ? cooling : coolingOf(product.formula, theory, hot, cold, times),
+    cooling:
+      cold === coldest || "missing" in cooling ? cooling : coolingOf(product.formula, theory, hot, cold, inRoom.times),
   };
 }

@@ -92,16 +92,26 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
   const { cold, hot } = crystallising;
   const { matter: crop } = crystals.own;
   const mass = massOf(crystals.own);
-  seedLiquor(bench, crop, hot, cold);
+  // it stands in the room before it comes into ice
+  seedLiquor(bench, crop, hot, crystallising.inIce ? bench.frame.setting.temperature : cold);
   const isBlock = setsToBlock(bench.pot, mass);
   bench.did(POT, cool(bench.pot, cold, crystals.all), {
     target: cold,
     blank: "temperature",
+    ...(crystallising.inIce ? { atHand: ["ice" as const] } : {}),
     say: () =>
-      `Let it cool${isBlock ? ", stirring now and then, for undisturbed it would set to a block," : " undisturbed"} to ${celsius(cold)}${noColder(crystallising) ?? ", overnight if there is time"}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}.`,
+      `Let it cool${isBlock ? ", stirring now and then, for undisturbed it would set to a block," : " undisturbed"} to ${coldIn(bench)}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}.`,
   });
   filterAndRinse(bench, crop.formula, mass, cold);
   if (!crystallising.intoCrystals || isHeldBack(crystallising, crystals)) secondCrop(bench, crystallising);
+}
+
+/** Where it cools to, and how, in words. */
+function coldIn({ frame: { setting, crystallising } }: Bench): string {
+  const { cold, inIce } = crystallising!;
+  return inIce
+    ? `${celsius(setting.temperature)}, then in ice and water to ${celsius(cold)}`
+    : `${celsius(cold)}${noColder(crystallising!) ?? ", overnight if there is time"}`;
 }
 
 /** Do so many crystals come that they enclose all their liquor? */

@@ -59,13 +59,13 @@ function broughtBy(bench: Bench, share: string, { hot, cold }: Crystallising) {
 type Brought = NonNullable<ReturnType<typeof broughtBy>>;
 
 /** Is it worth the boiling: pure enough, enough of it, and water that a cylinder shows, or of a good crop the balance? */
-function isWorthIt({ frame: { setting, theory } }: Bench, { boiled, crystals }: Brought): boolean {
+function isWorthIt({ frame: { setting, theory, crystallising } }: Bench, { boiled, crystals }: Brought): boolean {
   const mass = massOf(crystals.own);
   const off = boiled.before.books.water.minus(boiled.after.books.water);
   if (crystals.purity.compare(planned("crystalPurity")) < 0) return false;
   const isSeen = off.compare(asMassOfWater(setting.steps.volume).times(planned("leastMarks"))) >= 0;
-  // a poison is not boiled for little
-  const isForLittle = isSeen && poisonsIn(boiled.before).length === 0;
+  // a poison is not boiled for little, nor what ice left
+  const isForLittle = isSeen && crystallising?.inIce !== true && poisonsIn(boiled.before).length === 0;
   return (
     off.compare(setting.steps.mass.times(planned("leastSteps"))) >= 0 &&
     mass.compare(theory.times(planned(isForLittle ? "littleMore" : "goodSecond"))) >= 0

@@ -58,10 +58,22 @@ export function cropOf(evidence: Evidence): Quantity | undefined {
     : batch.product.theoreticalYield.minus(kept).to("g");
 }
 
+/** How warm the liquor is at the filter: as measured, or as the steps have it. */
+export const atTheFilter = ({ batch, observed }: Evidence): Quantity<"temperature"> =>
+  batch.crystallising?.cold ?? observed.setting.temperature;
+
+/** Product that each 100 g of water of a mother liquor keeps at the filter. */
+export const keptAtTheFilter = (
+  evidence: Evidence,
+  isolation: Extract<Batch["isolation"], { how: "crystallise" }>,
+): Quantity<"mass"> =>
+  keptByWater(evidence.observed.setting.product.formula, exact("100 g"), atTheFilter(evidence)) ??
+  isolation.retainedPer100g;
+
 /** What stays in the liquor: by the filtrate that was measured, else by the work as planned; no more than there was. */
 function keptByLiquor(evidence: Evidence): Quantity | undefined {
   const { batch, observed } = evidence;
-  const { product, temperature } = observed.setting;
+  const { product } = observed.setting;
   const theory = batch.product.theoreticalYield;
   const volume = observed.filtrateVolume;
   const washed = batch.washing !== undefined && "plan" in batch.washing ? batch.washing.plan.productLost : undefined;
@@ -70,7 +82,7 @@ function keptByLiquor(evidence: Evidence): Quantity | undefined {
   const crop = volume === undefined ? firstCropOf(batch) : undefined;
   const kept =
     volume !== undefined
-      ? keptByWater(product.formula, asMassOfWater(volume), temperature)
+      ? keptByWater(product.formula, asMassOfWater(volume), atTheFilter(evidence))
       : crop !== undefined
         ? theory.minus(crop)
         : washed === undefined || inLiquor === undefined

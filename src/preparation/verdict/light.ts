@@ -7,7 +7,16 @@ import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact"
 import { goneByItselfIn } from "../planning/in-the-crucible";
 import { atMost, list } from "../procedure/words";
 import { belief, clearlyAbove, isTooCoarse, likelihoodWithin, percent } from "./difference";
-import { besidesOf, type Evidence, mayLeaveFire, mostExplained, othersByFire, staysInFire } from "./evidence";
+import {
+  atTheFilter,
+  besidesOf,
+  type Evidence,
+  keptAtTheFilter,
+  mayLeaveFire,
+  mostExplained,
+  othersByFire,
+  staysInFire,
+} from "./evidence";
 import type { Finding } from "./finding";
 import { belowCharge, hiddenGain, notFiredThrough } from "./gained";
 import { isAcidMissing, isBaseMissing } from "./liquor-ph";
@@ -15,11 +24,13 @@ import { overheated } from "./overheated";
 import { isIncomplete, isPrecipitant, isSeen } from "./seen";
 
 /** The mother liquor of a crystallisation keeps what its water dissolves: how much of it would keep what is missing. */
-function motherLiquor({ batch, dry, expected, grams, handlingLoss, observed }: Evidence): Finding[] {
+function motherLiquor(evidence: Evidence): Finding[] {
+  const { batch, dry, expected, grams, handlingLoss, observed } = evidence;
   const { isolation, liquor } = batch;
   if (isolation.how !== "crystallise" || observed.filtrateVolume !== undefined) return [];
   const missing = expected.minus(dry).to("g");
-  const asked = missing.dividedBy(isolation.retainedPer100g).times(exact("100 g")).to("g");
+  const retained = keptAtTheFilter(evidence, isolation);
+  const asked = missing.dividedBy(retained).times(exact("100 g")).to("g");
   const isCapped = liquor.water !== undefined && asked.compare(liquor.water) > 0;
   const water = isCapped ? liquor.water : asked;
   const volume = asVolumeOfWater(water).named({
@@ -27,9 +38,9 @@ function motherLiquor({ batch, dry, expected, grams, handlingLoss, observed }: E
     label: "water of a mother liquor that would keep what is missing",
     rule: "volume = missing mass / solubility, no more than the water there was",
   });
-  const kept = isCapped ? isolation.retainedPer100g.times(water).dividedBy(exact("100 g")).to("g") : missing;
+  const kept = isCapped ? retained.times(water).dividedBy(exact("100 g")).to("g") : missing;
   const covers = missing.minus(expected.times(handlingLoss)).compare(kept) <= 0;
-  const at = observed.setting.temperature.format({ decimals: 0, uncertainty: "none" });
+  const at = atTheFilter(evidence).format({ decimals: 0, uncertainty: "none" });
   const about = volume.format({ significant: 2, uncertainty: "none" });
   const most = `all ${about} of water there was keeps no more than ${grams(kept)} at ${at}, of ${grams(missing)} that is missing`;
   return [

@@ -123,6 +123,7 @@ function besides({ plan, words }: OnPaper): string[] {
 /** Small things at hand, each once. */
 function smallThings({ plan, words }: OnPaper): string[] {
   const called: Readonly<Record<AtHand, string>> = {
+    ice: words.ice,
     "indicator paper": words.paper,
     "baking soda": words.bakingSoda,
     "strong ammonia": words.strongAmmonia,
