@@ -182,6 +182,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   sshade: "page",
   heatStorage2023: "article",
   hydrateThesis: "page",
+  britannicaEfflorescence: "page",
   webElements: "page",
   encyclopediaCompounds: "shareAlike",
   blanchardPhelanDavis: "article",

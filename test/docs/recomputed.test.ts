@@ -112,7 +112,6 @@ const FIGURES: readonly Figure[] = [
 
   [sheet("double-salt"), "Al₂(SO₄)₃·18H₂O # g", (100 / alum / 2) * aluminiumSulfate],
   [sheet("double-salt"), "(100 % = # g)", n4 * 2 * alum],
-  [sheet("double-salt"), "______ g # % excess", (18.4 / potassiumSulfate / n4 - 1) * 100],
   // 131 g of contents less the two dry salts
   [sheet("double-salt"), "boiled off, # g of water left", 131.0 - n4 * (potassiumSulfate + 2 * Al + 3 * SO4) - 0.0],
 

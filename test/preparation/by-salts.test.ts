@@ -177,7 +177,8 @@ describe("a crop that hot water limits", () => {
     expect(water).toBeLessThan((1.031 * 25.025) / (0.239 - 0.0421));
     expect(crystals(step)["K₂SO₄"]!).toBeCloseTo(50.05 - 0.0842 * water, 0);
     expect(wordsOf(plan)).toMatch(/cooling brings only 61 %, so some crystallises as the water goes/);
-    expect(wordsOf(plan)).toMatch(/second crop/);
+    // what ice leaves of it is 11 g of 50 g, and of that no 15 % of the theory comes again
+    expect(wordsOf(plan)).not.toMatch(/second crop/);
   });
 
   it("counts the water of its crystals: BaCl2·2H2O, 35.74 g in 100 g at 20 °C", () => {

@@ -19,8 +19,8 @@ import {
   OXIDISING_ACIDS,
   PASSIVE,
 } from "../../src/preparation/data/couples";
-import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
-import { ENDS, SLOW_COMPLEXES } from "../../src/preparation/data/ends";
+import { DELIQUESCENT, DRYING, EFFLORESCENT } from "../../src/preparation/data/drying";
+import { ENDS, SLOW_COMPLEXES, STAYS_IN_NITRIC_ACID } from "../../src/preparation/data/ends";
 import {
   ACID_LEAVES,
   ACID_TAKES,
@@ -67,7 +67,13 @@ import { SETTLES, SYRUPS } from "../../src/preparation/data/stands";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
 import { ANHYDRIDES, COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
 import { VESSELS } from "../../src/preparation/data/vessels";
-import { HOLDING_LIGANDS, LEFT_IN_WASTE, SLOW_METALS, WASTE_METALS } from "../../src/preparation/data/waste";
+import {
+  HELD_BY_AMMONIA,
+  HOLDING_LIGANDS,
+  LEFT_IN_WASTE,
+  SLOW_METALS,
+  WASTE_METALS,
+} from "../../src/preparation/data/waste";
 import { WITH_LYE } from "../../src/preparation/data/with-lye";
 import { FEEDS_FIRE, IGNITION_FUMES, WORK_CAUTIONS } from "../../src/preparation/data/work-cautions";
 import { tablesOf } from "../tools/tables";
@@ -88,12 +94,14 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   COUPLES: COUPLES(),
   DECIDING,
   DELIQUESCENT,
+  EFFLORESCENT,
   DROPS,
   DIGESTED,
   DRIED_FIRST: [DRIED_FIRST],
   DRYING: DRYING(),
   FIRED_IN_AIR,
   ENDS,
+  STAYS_IN_NITRIC_ACID,
   FEEDS_FIRE: [FEEDS_FIRE],
   FIRED_OXIDES,
   FLAMES,
@@ -103,6 +111,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   GELS,
   GIVES_OFF_GAS: [GIVES_OFF_GAS],
   HOLDING_LIGANDS,
+  HELD_BY_AMMONIA: [HELD_BY_AMMONIA],
   FIRE_ONLY: [FIRE_ONLY],
   HOT_SULFURIC: [HOT_SULFURIC],
   IGNITION,

@@ -6,7 +6,7 @@ import { ZINC_ACETATE } from "../data/common-requests";
 
 const grams = (q: { in(unit: string): { toNumber(): number } } | undefined): number => q!.in("g").toNumber();
 const put = (plan: Plan): number => grams(plan.steps.find(({ operation }) => operation === "dissolve")!.amounts[0]);
-const per = (formula: string, at: "100 °C" | "80 °C" | "57.2 °C" | "20 °C"): number =>
+const per = (formula: string, at: "100 °C" | "80 °C" | "57.2 °C" | "20 °C" | "5 °C"): number =>
   grams(solubilityOf(formula, at).perHundredGramsWater) / 100;
 
 const again = (form: string, portion: "100 g", assay?: "95 %"): Plan =>

@@ -289,7 +289,7 @@ describe("read as a bench worker", () => {
   it("leads in the sulfur dioxide that no bottle brings, and lets none into the room", () => {
     const led = stepOf("chrome alum by sulfur dioxide", /^Lead in/);
     // 10 / 294.18 × 3 = 0.102 mol, 2.45 L
-    expect(led.text).toMatch(/2\.45 L of SO₂ .*wash bottle, under a hood/);
+    expect(led.text).toMatch(/2\.45 L of SO₂ .*wash bottle with sodium hydroxide solution \(10 %\), under a hood/);
     expect(led.after.dissolved.map(({ formula }) => formula)).toContain("KCr(SO₄)₂");
   });
 

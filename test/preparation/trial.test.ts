@@ -613,7 +613,7 @@ describe("read as a bench worker", () => {
         .join(" ");
       expect(all).not.toMatch(/boil it down, or/);
       expect(all).toMatch(/Rinse the crystals with .* of alcohol with as much strong ammonia/);
-      expect(saying(id, /mL of alcohol, as much as there is liquor/)).toMatch(/no flame/);
+      expect(saying(id, /add alcohol slowly and stirring, up to as much as there is liquor/)).toMatch(/no flame/);
     }
   });
 

@@ -212,13 +212,17 @@ describe("an operation", () => {
     expect(moles(wash(sludge, 1, q("200 g"), q("0.5"), undefined).after.books.solids, chalk!)).toBeCloseTo(0.2, 12);
   });
 
-  it("rinses: the liquor goes, and as much of the rinse clings in its place", () => {
+  it("rinses: of the liquor is left what the portions leave, and as much of the rinse clings in its place", () => {
     const cake = filterCake(sludge, q("10 mL")).after;
     const clings = grams(cake.with({ solids: [] }));
     const done = rinse(cake, empty.plusWater(q("40 g")), { matter: chalk!, amount: mol(0.01) });
     balanced(done);
-    expect(done.after.books.dissolved).toEqual([]);
-    expect(water(done.after)).toBeCloseTo(clings, 6);
+    // two portions of 20 g, each mixed with what clings
+    const left = (clings / (clings + 20)) ** 2;
+    const salt = cake.books.dissolved[0]!;
+    expect(moles(done.after.books.dissolved, salt.matter)).toBeCloseTo(left * salt.amount.in("mol").toNumber(), 9);
+    expect(moles(done.after.books.dissolved, chalk!)).toBeCloseTo(left * 0.01, 9);
+    expect(water(done.after)).toBeCloseTo(left * water(cake) + (1 - left) * clings, 6);
     expect(moles(done.after.books.solids, chalk!)).toBeCloseTo(0.19, 12);
     expect(done.left[0]!.what).toBe("wash water");
   });

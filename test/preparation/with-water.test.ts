@@ -67,6 +67,8 @@ describe("what gets hot as it dissolves", () => {
       "C6H12O6",
       "NaOH",
     ).steps.map(({ text }) => text);
-    expect(texts.some((text) => /^Keep it at 80 °C .*until its colour changes no more/.test(text))).toBe(true);
+    expect(
+      texts.some((text) => /^Keep it at 80 °C .*until no green or blue is left and the solid is brick red/.test(text)),
+    ).toBe(true);
   });
 });

@@ -77,7 +77,8 @@ describe("an intermediate that stays dissolved", () => {
     ] as const;
     const crystals = planPreparation({ equation, product: "FeSO4·7H2O", materials, scale: { product: "20 g" } });
     const share = crystals.steps.at(-1)!.after.solids[0]!.mass.toNumber("g") / 20;
-    expect(COPPERAS.steps[0]!.yield.toNumber()).toBeGreaterThan(share + 0.2);
+    // in ice, at 5 °C, some 78 % comes
+    expect(COPPERAS.steps[0]!.yield.toNumber()).toBeGreaterThan(share + 0.15);
   });
 
   it("is asked for in a plan of its own, and only where something stays dissolved", () => {

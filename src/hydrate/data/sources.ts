@@ -15,6 +15,7 @@ export const hydrateSources = {
   tutton1890: { title: "Tutton, work of 1890 to 1915 on the monoclinic double sulfates R2M(SO4)2·6H2O, Royal Society of London", year: 1915 },
   richardsKelley1911: { title: "Richards and Kelley, The Transition Temperatures of Sodium Chromate as Convenient Fixed Points in Thermometry, Proc. Am. Acad. Arts Sci.", year: 1911 },
   heatStorage2023: { title: "Freeman, Additive Manufacturing for Phase Change Thermal Energy Storage and Management, dissertation, Embry-Riddle Aeronautical University", year: 2023, where: "Tables 1.4 and 1.5" },
+  britannicaEfflorescence: { title: "Encyclopædia Britannica, efflorescence" },
   hydrateThesis: { title: "thesis on changes of phase of hydrates (unsigned), appendix 14.1, transition points with their literature" },
 } as const satisfies Sources;
 

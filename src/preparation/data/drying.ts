@@ -30,6 +30,7 @@ export const DRYING = /* @__PURE__ */ once((): readonly DryingRow[] => [
   room("FeCl3·6H2O", "it melts in its water at 37 °C"),
   room("Zn(NO3)2·6H2O", "it melts in its water at 36 °C"),
   room("SnCl2·2H2O", "it melts in its water at 38 °C"),
+  ...["K2S2O5", "Na2S2O5"].map((formula): DryingRow => ({ formula, upTo: "40", why: "damp and warm it gives off sulfur dioxide, and air makes sulfate of it: bottle it tightly", source: "commonPractice" })),
   { formula: "KHCO3", upTo: "50", why: "damp it gives off carbon dioxide", source: "commonPractice" },
   { formula: "SiO2", upTo: "110", why: "the gel keeps some water at any constant mass: only red heat drives it all out", source: "commonPractice" },
   room("H2SiO3", "it has no fixed share of water: it loses some in any air, and is SiO2 after red heat"),
@@ -41,6 +42,18 @@ export const DRYING = /* @__PURE__ */ once((): readonly DryingRow[] => [
   ...upTo("100", "Cu2(OH)2CO3", "Zn5(OH)6(CO3)2", "Mg5(CO3)4(OH)2·4H2O", "Mg4(CO3)3(OH)2·3H2O", "FeC2O4·2H2O", "CaC2O4·H2O"),
   ...upTo("110", "CaCO3", "KNO3", "KCl", "NaCl", "BaCO3", "SrCO3", "Na2CO3", "BaSO4"),
 ]);
+
+/** A hydrate whose vapour pressure is above that of the water in usual air. */
+interface EfflorescentRow {
+  readonly formula: string;
+  readonly source: SourceKey;
+}
+
+export const EFFLORESCENT: readonly EfflorescentRow[] = [
+  { formula: "Na2CO3·10H2O", source: "britannicaEfflorescence" },
+  { formula: "Na2SO4·10H2O", source: "britannicaEfflorescence" },
+  { formula: "Na2HPO4·12H2O", source: "commonPractice" },
+];
 
 /** A salt that absorbs water from the air until it runs. */
 interface DeliquescentRow {

@@ -2,7 +2,7 @@
 import type { SourceKey } from "./sources";
 
 /** The end of a reaction that is seen. */
-interface EndRow {
+export interface EndRow {
   /** The product. */
   readonly formula: string;
   /** How warm it is kept until then; undefined where the room is warm enough. */
@@ -11,33 +11,52 @@ interface EndRow {
   readonly until: string;
   /** What is seen while more of what reduces the oxidiser is needed. */
   readonly short?: string;
+  /** How the clear liquor looks until then. */
+  readonly liquor?: string;
   readonly source: SourceKey;
 }
 
+/** What nitric acid leaves of a salt whose metal was to be displaced, while it takes the metal. */
+interface StaysInAcidRow {
+  readonly formulas: readonly string[];
+  readonly looks: string;
+  readonly source: SourceKey;
+}
+
+export const STAYS_IN_NITRIC_ACID: readonly StaysInAcidRow[] = [
+  { formulas: ["AgCl", "AgBr", "AgI"], looks: "white or yellow", source: "commonPractice" },
+  { formulas: ["PbSO4"], looks: "white", source: "commonPractice" },
+];
+
 /** A complex whose metal takes its ligands slowly: clear is not done. */
-interface SlowComplexRow {
+export interface SlowComplexRow {
   /** The ion of the metal in it, and how it is called. */
   readonly ion: string;
   readonly called: string;
   readonly at: string;
   readonly time: string;
   /** What is seen when an oxidising anion of the metal has been reduced. */
-  readonly reduced?: { readonly groups: readonly string[]; readonly until: string };
+  readonly reduced?: {
+    readonly groups: readonly string[];
+    readonly until: string;
+    /** As warm are the ligands as it comes to them: it foams at once, and no acid salt of theirs settles. */
+    readonly ligandsAt: string;
+  };
   readonly source: SourceKey;
 }
 
 export const SLOW_COMPLEXES: readonly SlowComplexRow[] = [
   // hexaamminecobalt(III) chloride over charcoal: 60 °C for half an hour, or four hours of air in the cold (from memory)
   { ion: "Co^3+", called: "cobalt(III)", at: "60 °C", time: "for half an hour", source: "memory" },
-  { ion: "Cr^3+", called: "chromium(III)", at: "80 °C", time: "for half an hour", reduced: { groups: ["chromate", "dichromate"], until: "no more gas rises and neither orange nor yellow is left" }, source: "memory" },
+  { ion: "Cr^3+", called: "chromium(III)", at: "80 °C", time: "for half an hour", reduced: { groups: ["chromate", "dichromate"], until: "no more gas rises and neither orange nor yellow is left", ligandsAt: "60 °C" }, source: "memory" },
 ];
 
 export const ENDS: readonly EndRow[] = [
-  { formula: "CuCl", at: "60 °C", until: "the solid is white and neither green nor brown is left in the liquor", source: "memory" },
-  { formula: "CuBr", at: "60 °C", until: "the solid is white and neither green nor brown is left in the liquor", source: "memory" },
+  { formula: "CuCl", at: "60 °C", until: "the solid is white and neither green nor brown is left in the liquor", liquor: "green or brown", source: "memory" },
+  { formula: "CuBr", at: "60 °C", until: "the solid is white and neither green nor brown is left in the liquor", liquor: "green or brown", source: "memory" },
   { formula: "CuI", until: "the solid is nearly white and no more iodine colours the liquor brown", source: "commonPractice" },
   // 50 to 60; colder it stays yellow and runs through the paper
-  { formula: "Cu2O", at: "55 °C", until: "no green or blue is left and the solid is brick red, no longer yellow", source: "memory" },
+  { formula: "Cu2O", at: "55 °C", until: "no green or blue is left and the solid is brick red, no longer yellow", liquor: "green or blue", source: "memory" },
   // hot it gets dense enough to settle and to be filtered
-  { formula: "MnO2", at: "80 °C", until: "neither purple nor pink is left in the clear liquor", short: "if it stays purple", source: "commonPractice" },
+  { formula: "MnO2", at: "80 °C", until: "neither purple nor pink is left in the clear liquor", short: "if it stays purple", liquor: "purple or pink", source: "commonPractice" },
 ];

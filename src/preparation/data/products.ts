@@ -28,6 +28,7 @@ export const NOT_WARM: readonly NotWarmRow[] = [
   { formulas: ["NH4MgPO4·6H2O"], why: "above 50 °C it loses water and ammonia", stands: { text: "let it stand cold an hour or more, or overnight, for the last of it comes out slowly", source: "talbot" }, source: "memory" },
   { formulas: ["MgCO3·3H2O"], why: "above 50 °C it turns basic", source: "memory" },
   { formulas: ["NaHCO3", "KHCO3", "NH4HCO3"], why: "warm it gives off carbon dioxide", upTo: "20 °C", asItForms: true, source: "commonPractice" },
+  { formulas: ["K2S2O5", "Na2S2O5"], groups: ["hydrogensulfite"], why: "warm it gives off sulfur dioxide", upTo: "25 °C", asItForms: true, source: "commonPractice" },
   { formulas: ["2Na2CO3·3H2O2", "CO(NH2)2·H2O2"], groups: ["peroxide", "peroxoborate"], why: "warm it gives off oxygen", upTo: "25 °C", asItForms: true, source: "commonPractice" },
   { formulas: [], groups: ["peroxodisulfate", "peroxosulfate"], why: "warm it gives off oxygen, and hydrogensulfate is left", upTo: "40 °C", source: "commonPractice" },
   { formulas: [], ammine: true, why: "warm it loses ammonia", source: "commonPractice" },

@@ -46,6 +46,12 @@ export const LEFT_IN_WASTE: readonly { readonly metals: readonly string[]; reado
   { metals: ["Na", "K", "Li", "Mg", "Ca"], source: "commonPractice" },
 ];
 
+/** Metals that the ammonia of an alkaline waste holds in solution. */
+export const HELD_BY_AMMONIA: { readonly metals: readonly string[]; readonly source: SourceKey } = {
+  metals: ["Cu", "Ni", "Co", "Zn", "Cd"],
+  source: "commonPractice",
+};
+
 /** Ligands that hold metals in a liquor, where soda or lye should precipitate them. */
 interface HoldingLigandRow {
   readonly name: string;

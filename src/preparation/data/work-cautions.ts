@@ -73,7 +73,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "mixing", when: "heat not known", text: "how warm it gets is not known: try a spoonful first", source: "commonPractice" },
   { step: "mixing", when: "heat of a gas not known", text: "how warm it gets is not known: a slow stream, stopped while the vessel is too warm to hold", source: "commonPractice" },
   { step: "mixing", when: "gas", text: "gas is given off: open vessel, never stoppered, in portions, in moving air", source: "commonPractice" },
-  { step: "mixing", when: "gas led in", text: "what is not absorbed, or is set free, leaves the vessel: never stoppered, in moving air; the tube out of the liquid before the valve is closed", source: "commonPractice" },
+  { step: "mixing", when: "gas led in", text: "what is not absorbed, or is set free, needs a way out: no closed vessel, moving air; the tube out of the liquid before the valve is closed", source: "commonPractice" },
   { step: "mixing", when: "gas through a trap", text: "gas is given off: its only way out is the tube to the trap, which is never closed; in portions", source: "commonPractice" },
   { step: "mixing", when: "gas for the hood", text: "the gas is poisonous: under a hood that works, or not at all", source: "commonPractice" },
   { step: "mixing", when: "flammable gas", text: "the gas burns: no flame, no spark, no switch nearby", source: "commonPractice" },

@@ -108,7 +108,7 @@ export function judgeHeat(c: Case): Ruling {
           text:
             steps.length === 0
               ? `missing: what heat does to ${feed.species.name}, step by step`
-              : `missing: a step in which ${feed.species.name} gives ${c.product.species.name}; known are ${steps.map((s) => s.remains.map((one) => one.formula).join(" + ")).join(", then ")}`,
+              : `missing: a step in which ${feed.species.name} gives ${c.product.species.name}; by itself it leaves ${steps.map((s) => s.remains.map((one) => one.formula).join(" + ")).join(", then ")}`,
           source: steps[0]?.source ?? "commonPractice",
         },
       ],

@@ -22,15 +22,32 @@ export function displaceWater(before: Pot, liquid: Pot): Done {
   );
 }
 
+/** Each portion mixes with what clings, and as much clings after: so much of the first liquor is left. */
+export const leftAfter = (clinging: number, portion: number, portions: number): number =>
+  clinging > 0 ? (clinging / (clinging + portion)) ** portions : 0;
+
+/** Share of a rinse that clings to the crystals at the end, in the place of what of their liquor is gone. */
+export function clingsOf(before: Pot, liquid: Pot, portions: number): number {
+  const [clings, poured] = [before.with({ solids: [] }).mass.toNumber("g"), liquid.mass.toNumber("g")];
+  return ((1 - leftAfter(clings, poured / portions, portions)) * clings) / poured;
+}
+
 export function rinse(
   before: Pot,
   liquid: Pot,
   lost: { readonly matter: Matter; readonly amount: Quantity } | undefined,
+  portions = 2,
 ): Done {
   const stirred = lost === undefined ? before : dissolve(before, lost.matter, lost.amount);
-  const { kept, rest } = stirred.split(exact("0"));
-  const cling = before.with({ solids: [] }).mass.dividedBy(liquid.mass).toNumber("");
-  const rinsing = liquid.split(shareFrom(cling, "share of the rinse that clings to the crystals"));
+  const [clings, poured] = [before.with({ solids: [] }).mass, liquid.mass].map((one) => one.toNumber("g")) as [
+    number,
+    number,
+  ];
+  const left = leftAfter(clings, poured / portions, portions);
+  const { kept, rest } = stirred.split(shareFrom(left, "share of the liquor that is left on the crystals"));
+  const rinsing = liquid.split(
+    shareFrom(clingsOf(before, liquid, portions), "share of the rinse that clings to the crystals"),
+  );
   return done(
     "rinse",
     before,

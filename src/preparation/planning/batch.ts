@@ -169,6 +169,7 @@ export function batchOf(
           (batch.isolation.how !== "precipitate" && notWarmOf(product.formula)?.asItForms === true) ||
           (setting.wet && (staysInWater(product.formula) || setting.materials.some(isLedIn))),
         mixedHot: batch.isolation.how === "precipitate" ? mixedHotAt(setting, kind) : undefined,
+        hot: materials.length === 1 ? batch.crystallising?.hot : undefined,
         target:
           batch.isolation.how === "crystallise"
             ? waterAtFirst(setting, batch.crystallising, batch.isolation.waterToSaturate)

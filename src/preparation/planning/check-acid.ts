@@ -108,6 +108,7 @@ export function metalAndAcid(watched: Watched): Check[] {
     );
   if (metal === undefined) return checks;
   const { name } = metal.material.shelf;
+  const isAsked = feedings.some((one) => one !== metal && one.material.shelf.excess !== undefined);
   if (isOver(metal))
     checks.push(
       check(
@@ -120,7 +121,9 @@ export function metalAndAcid(watched: Watched): Check[] {
   else if (!isByLye(watched.setting, watched.roles))
     checks.push(
       check(
-        `the metal runs out: acid stays free; ${shown(planned("usualExcess"), 2)} excess of ${name} is usual`,
+        isAsked
+          ? "the metal runs out, and acid stays free, as asked for"
+          : `the metal runs out: acid stays free; ${shown(planned("usualExcess"), 2)} excess of ${name} is usual`,
         metal.supplied.excess,
       ),
     );

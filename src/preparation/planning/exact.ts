@@ -25,3 +25,6 @@ export const asMassOfWater = (water: Quantity): Quantity =>
 /** Is something beside a mass more than its rounding? */
 export const isWorthAWord = (rest: Quantity, beside: Quantity): boolean =>
   rest.compare(beside.times(planned("worthAWord"))) > 0;
+
+/** Is an excess no more than what rounding to the balance brings? */
+export const isFromRounding = (excess: Quantity): boolean => excess.compare(planned("asGoodAsNone")) <= 0;

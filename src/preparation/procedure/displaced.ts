@@ -9,10 +9,14 @@ import { solidFormsIn } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import type { Term } from "../contents/react";
+import { STAYS_IN_NITRIC_ACID } from "../data/ends";
 import { ACID_LEAVES, ACID_TAKES, type AcidTakesRow } from "../data/firing";
 import { add } from "../operation/add";
 import { done } from "../operation/operation";
 import { exact, planned } from "../planning/exact";
+import { isMetal } from "../reaction/acids";
+import { fateOf } from "../reaction/fate";
+import type { Material } from "../shelf/material";
 import { type Bench, POT } from "./bench";
 import { litres } from "./words";
 
@@ -66,10 +70,38 @@ function isInPieces(bench: Bench, i: number): boolean {
 }
 
 /** What becomes of powder of a metal that is over; pieces are lifted out in a step of their own. */
-export const powderLeft = (bench: Bench, i: number): string =>
+const powderLeft = (bench: Bench, i: number): string =>
   rowFor(bench, i) === undefined && !isInPieces(bench, i)
     ? " and lift them out; what is left as powder stays in the product"
     : "";
+
+/** How the end of a displacement shows; `over` is the metal of which some is left over, negative where there is none. */
+export function endOfDisplacement(bench: Bench, over: number): string {
+  const { setting } = bench.frame;
+  const { name } = matterOf(setting.product.formula);
+  const shake = over < 0 ? "" : ` Shake the ${name} off what is left in pieces${powderLeft(bench, over)}.`;
+  const sparing = setting.materials.find(
+    ({ form }) => !isMetal(form) && fateOf(form, setting.temperature).precipitated === true,
+  );
+  if (sparing !== undefined) return `${endOfSparing(bench, sparing, over)}${shake}`;
+  return over < 0
+    ? "Stir until the added metal is gone; a bright piece of the same metal held in a drop of the clear liquor stays bright."
+    : `Stir until a bright piece of the same metal as the ${bench.name(over)} stays bright in a drop of the clear liquor: some of it is left over.${shake}`;
+}
+
+/** So little of such a feed is dissolved at a time that its liquor tells nothing: the solid does. */
+function endOfSparing(bench: Bench, { form, shelf }: Material, over: number): string {
+  const start =
+    over < 0 || rowFor(bench, over) === undefined
+      ? ""
+      : ", with a spoonful of the acid of the next step if nothing begins,";
+  const row = STAYS_IN_NITRIC_ACID.find(({ formulas }) => isOneOf(form, ...formulas));
+  const test =
+    row === undefined
+      ? ""
+      : `, and a pinch of the solid, washed and warmed with dilute nitric acid under a hood, leaves nothing ${row.looks} undissolved`;
+  return `Stir${start} until all of the ${shelf.name} has changed its colour through and through${test}; its liquor tells nothing, for hardly any of it is dissolved.`;
+}
 
 /** Take what is left of a metal out of the product, where dilute acid does. */
 export function takeOutMetal(bench: Bench, i: number): void {

@@ -12,8 +12,9 @@ import { fateOf } from "../reaction/fate";
 import { isLedIn } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
+import { endOf } from "./end-seen";
 import { isBase } from "./kind";
-import { isByLye, type Role } from "./roles";
+import { isAgent, isByLye, type Role } from "./roles";
 import { asSolution } from "./words";
 
 /** The test of the clear liquor. */
@@ -61,6 +62,13 @@ export function dropTestFor(
   if (roles.includes("gas-giving base") && roles.includes("acid"))
     return {
       text: `it is complete when no more gas rises and ${liquor !== undefined && isStranger(liquor, matterOf(setting.product.formula)) ? "no more solid dissolves" : "paper shows the pH that is expected"}`,
+      tells: false,
+    };
+  const seen = endOf(setting.product.formula)?.liquor;
+  const reducer = setting.materials.find(({ form }, i) => roles[i] === "reducer" || isAgent(form, "reducer"));
+  if (seen !== undefined && (reducer !== undefined || roles.includes("oxidiser")))
+    return {
+      text: `it is complete when the clear liquor is no longer ${seen}: where it is, it needs more time${reducer === undefined ? "" : ` or a little more of the ${reducer.shelf.name}`}`,
       tells: false,
     };
   const agent = agentOf(setting, roles);

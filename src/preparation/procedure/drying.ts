@@ -8,10 +8,11 @@ import { type Quantity, quantity } from "../../quantity";
 import { trySolubilityOf } from "../../solubility";
 import { cite as citeSolubility } from "../../solubility/internal";
 import { thermalStepsOf } from "../../substance/internal";
-import { DELIQUESCENT, DRYING, type DryingRow } from "../data/drying";
+import { DELIQUESCENT, DRYING, type DryingRow, EFFLORESCENT } from "../data/drying";
 import { cite } from "../data/sources";
 import { planned } from "../planning/exact";
 import { changeAbove } from "../reaction/change-of-solid";
+import { fateInRoom } from "../reaction/fate";
 import { sameCore } from "../reaction/species";
 import { losesAmmonia } from "./protection";
 
@@ -34,6 +35,7 @@ export interface Drying {
 interface Rows {
   readonly limits: readonly { readonly formula: Formula; readonly row: DryingRow }[];
   readonly deliquescent: readonly Formula[];
+  readonly efflorescent: readonly Formula[];
 }
 
 let parsed: Rows | undefined;
@@ -42,6 +44,7 @@ function rows(): Rows {
   parsed ??= {
     limits: DRYING().map((row) => ({ formula: parseFormula(row.formula), row })),
     deliquescent: DELIQUESCENT.map((row) => parseFormula(row.formula)),
+    efflorescent: EFFLORESCENT.map((row) => parseFormula(row.formula)),
   };
   return parsed;
 }
@@ -65,6 +68,14 @@ function isOfProduct(upTo: Quantity<"temperature">, product: Formula): boolean {
 export function dryingIn(product: Formula, room: Quantity<"temperature">): Drying {
   const drying = dryingOf(product);
   return drying.upTo === undefined || drying.upTo.compare(room) >= 0 ? drying : { ...drying, upTo: room };
+}
+
+/** What a product loses to open air for as long as it lies there, in words; undefined for one that comes to a constant mass. */
+export function lostToAir(product: Formula): string | undefined {
+  if (losesAmmonia(product)) return "in open air it loses ammonia, and never comes to a constant mass";
+  return rows().efflorescent.some((one) => one.hasSameComposition(product))
+    ? "in open air it loses water and turns to powder, and comes to a constant mass only as a salt with less of it"
+    : undefined;
 }
 
 /** Where heat begins to take crystal water; undefined for what has none, or where nothing is tabulated. */
@@ -116,12 +127,13 @@ function lookedUp(product: Formula): Omit<Drying, "changesAbove"> {
   if (byTable !== undefined && (byHeat === undefined || byTable.compare(byHeat) <= 0))
     return { ...base, upTo: byTable, why: own!.why ?? "usual limit of the bench", source: cite(own!.source) };
   // A limit of the bench that heat undercuts is that of the heat.
-  if (byTable !== undefined && byHeat!.compare(planned("gentle")) > 0) {
+  if (byTable !== undefined && byHeat!.compare(planned("inAir")) > 0) {
     const why = `heat changes it from ${first!.from.format({ uncertainty: "none" })} on`;
     return { ...base, upTo: byHeat, why, source: cite("memory") };
   }
   // The first step of the table need not be the first that happens: crystal water and ammonia go, or melt, below it.
-  const gentle = planned("gentle");
+  // a cake of what hardly dissolves holds more water, and holds its own better
+  const gentle = planned(fateInRoom(product).precipitated === true ? "gentle" : "inAir");
   const losesInAir = crystalWater(product).waters.n !== 0n || losesAmmonia(product);
   if (losesInAir && (byHeat === undefined || byHeat.compare(gentle) > 0))
     return {

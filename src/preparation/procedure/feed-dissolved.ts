@@ -16,6 +16,7 @@ import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
 import { thinnedTo } from "./protection";
 import { isAgent } from "./roles";
+import { warmAsReducer } from "./slow-complex";
 import { isStated, waterForSolid } from "./stated-water";
 
 /** The least water that dissolves a mass at a temperature; undefined where no solubility is known. */
@@ -157,10 +158,12 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   const meetsLigand = roles[i] === "metal salt" && roles.includes("ligand");
   // What is oxidised and what oxidises it do not meet hot.
   const oxidises = roles.includes("oxidiser") || roles.includes("reducer");
-  const forCrystals = feeding.crystals && !feeding.cold && roles[i] !== "base" && !meetsLigand;
+  const isBase = roles[i] === "base" && setting.materials.length > 1;
+  const forCrystals = feeding.crystals && !feeding.cold && !isBase && !meetsLigand;
   const crystals = forCrystals && !oxidises;
   // Itself it is dissolved no warmer than it is cooled to in between: what water it does not need is not boiled off again.
   const isWarm = forCrystals && oxidises && isAgent(material.form, "oxidiser") && feeding.target !== undefined;
+  const asReducer = warmAsReducer(setting, material.form);
   const { shelf, form, formName } = material;
   const { name } = shelf;
   const { amount } = account.supplied[i]!;
@@ -170,10 +173,12 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   const at = (
     shelf.dissolve?.temperature === undefined
       ? crystals
-        ? planned("hot")
-        : isWarm
-          ? planned("coolsDownTo")
-          : hotEnough(form, amount, feeding)
+        ? (feeding.hot ?? planned("hot"))
+        : asReducer !== undefined
+          ? exact(asReducer)
+          : isWarm
+            ? planned("coolsDownTo")
+            : hotEnough(form, amount, feeding)
       : quantity(shelf.dissolve.temperature as Quantity)
   ) as Quantity<"temperature">;
   const least = request.waterFactor ?? planned(crystals ? "hotWaterFactor" : "coldWaterFactor").value.toString();
@@ -206,7 +211,7 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   // A lye as strong as it can be would boil as it is made.
   if (crystals || isWarm || (feeding.cold && !isLye(form)) || request.waterFactor !== undefined) return saturated;
   // A ligand of a complex that stays dissolved is strong: what is made thin has to be boiled off again.
-  const isStrong = feeding.crystals || (roles.includes("ligand") && !feeding.precipitates);
+  const isStrong = asReducer === undefined && (feeding.crystals || (roles.includes("ligand") && !feeding.precipitates));
   const isKept = feeding.precipitates && keepsMuch(setting.product.formula);
   const own = planned(isStrong || feeding.cold || isKept ? "baseStrength" : "feedStrength");
   const aim = feeding.precipitates ? thinnedFor(setting.product.formula, form, own) : own;

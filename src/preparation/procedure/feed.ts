@@ -62,6 +62,8 @@ export interface Feeding {
   readonly cold: boolean;
   /** Temperature that a precipitate is mixed at where it forms only in the heat. */
   readonly mixedHot: Quantity<"temperature"> | undefined;
+  /** Temperature of the hot liquor, where nothing but the product is dissolved in it. */
+  readonly hot: Quantity<"temperature"> | undefined;
   /** All the water the liquor should have at the end, where that is known. */
   readonly target: Quantity | undefined;
   /** For a run: the feeds of its plan, and which of them nothing changed. A run has the water that the plan prescribes. */

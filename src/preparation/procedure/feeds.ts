@@ -30,7 +30,8 @@ function withWaterOf(plan: Feed, now: Feed): Feed {
     const { water } = plan.dissolving;
     const more = water.minus(now.dissolving.water);
     const totalWater = now.dissolving.totalWater.plus(more) as Quantity<"mass">;
-    return { ...now, why: plan.why, at: plan.at, dissolving: { ...now.dissolving, water, totalWater } };
+    const shares = plan.shares === true ? { shares: true as const } : {};
+    return { ...now, why: plan.why, at: plan.at, dissolving: { ...now.dissolving, water, totalWater }, ...shares };
   }
   if (plan.how === "unknown" && now.how === "unknown") return { ...now, water: plan.water };
   if (plan.how === "solid" && now.how === "solid") return { ...now, water: plan.water };

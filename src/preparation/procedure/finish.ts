@@ -11,9 +11,9 @@ import { heldWaterOf, withGelWater } from "../reaction/held-water";
 import { isWetWithAlcohol, washWithAlcohol } from "./alcohol";
 import { putTheRest, rinseWithAlcohol } from "./asides";
 import { type Bench, POT } from "./bench";
-import { dryingIn } from "./drying";
+import { dryingIn, lostToAir } from "./drying";
 import { isGel } from "./isolation";
-import { isAirless, isWashedWithAlcohol, losesAmmonia, protectionOf } from "./protection";
+import { isAirless, isWashedWithAlcohol, protectionOf } from "./protection";
 import { saturatedAt } from "./settling";
 import { celsius, list } from "./words";
 
@@ -40,14 +40,15 @@ export function finish(bench: Bench): void {
     origin === "crystallised" &&
     matter.core.key !== own &&
     (saturatedAt(matter, warmth)?.solid.waters.compare(matter.waters) ?? 0) < 0;
+  const lost = lostToAir(product.formula);
   bench.did(POT, dry(bench.pot, weathers), {
     care: "drying",
-    blank: "dried",
+    ...(lost === undefined ? { blank: "dried" as const } : {}),
     limit: () => (isAirless(product.formula) ? undefined : upTo),
     ...(isAirless(product.formula) ? { apparatus: "desiccator" as const } : {}),
     say: () =>
-      losesAmmonia(product.formula)
-        ? `Press it between filter paper, let it lie covered with paper at room temperature until it looks dry${isAlcoholic(bench) ? " and no longer smells of alcohol" : ""}, a few hours at most, and bottle it tightly then: in open air it loses ammonia, and never comes to a constant mass${care}.`
+      lost !== undefined
+        ? `Press it between filter paper, let it lie covered with paper at room temperature until it looks dry${isAlcoholic(bench) ? " and no longer smells of alcohol" : ""}, a few hours at most, and bottle it tightly then: ${lost}${care}.`
         : `${howToDry(bench, product.formula, upTo === undefined ? "at room temperature" : `at no more than ${celsius(upTo)} (${why})`)} until two weighings ${isAirless(product.formula) || isInRoom(upTo) ? "three hours" : "half an hour"} apart differ by less than ${planned("constantMass")}${runs}${care}.`,
   });
   weighProduct(bench, bottling(deliquescent));
@@ -58,7 +59,8 @@ export const bottling = (deliquescent: boolean): string =>
   deliquescent ? "Bottle it at once, tightly closed" : "Bottle and label it";
 
 /** In the air of a room it dries so slowly that half an hour shows nothing. */
-const isInRoom = (upTo: Quantity | undefined): boolean => upTo === undefined || upTo.compare(planned("airDry")) <= 0;
+export const isInRoom = (upTo: Quantity | undefined): boolean =>
+  upTo === undefined || upTo.compare(planned("airDry")) <= 0;
 
 /** Is it wet with alcohol? */
 const isAlcoholic = ({ drafts, frame: { setting } }: Bench): boolean =>

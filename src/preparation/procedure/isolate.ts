@@ -7,6 +7,7 @@ import { type Entry, massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { collect } from "../operation/collect";
+import { concentrate } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { done, justWater } from "../operation/operation";
 import { planned } from "../planning/exact";
@@ -120,12 +121,34 @@ function keepingOthers({ pot, hand, frame: { setting } }: Bench): Keeping {
   };
 }
 
+/** Of a complex alcohol brings out most, of plain salts whatever it meets. */
+const isComplex = ({ frame }: Bench): boolean => frame.kind === "complex formation";
+
+/** Much liquor is boiled down before alcohol brings the rest out: it would take as much of that. */
+function boilFirst(bench: Bench): void {
+  const { pot, hand, frame } = bench;
+  const to = frame.theory.times(planned("boiledTo")).to("g");
+  const isMuch = pot.mass.compare(to.times(planned("muchMore"))) > 0;
+  if (!isMuch || !isComplex(bench) || spoiltByBoiling(frame.setting.product.formula) !== undefined) return;
+  if (antisolventFor(bench).volume === undefined || pot.books.waterMissing.length > 0) return;
+  const off = pot.mass.minus(to).to("g");
+  bench.did(POT, concentrate(pot, off, planned("hot") as Quantity<"temperature">), {
+    care: "isolating",
+    target: to,
+    say: () => `Boil the liquor down, stirring, until the contents weigh about ${hand.grams(to)}${keptFrom(bench)}.`,
+  });
+}
+
 /** What brings crystals out of a liquor of which no figure is known, in words; heat only where the product bears it. */
 function otherwise(bench: Bench, antisolvent: Antisolvent): string {
   const spoilt = spoiltByBoiling(bench.frame.setting.product.formula);
   const never = spoilt === undefined ? "" : `; never boil it down: ${spoilt}`;
-  if (antisolvent.volume !== undefined)
-    return `if nothing crystallises, ${spoilt === undefined ? "boil it down, or " : ""}add up to ${bench.hand.litres(antisolvent.volume)} of alcohol, as much as there is liquor, slowly and stirring, once it is cold${never}`;
+  if (antisolvent.volume !== undefined) {
+    const alcohol = bench.hand.litres(antisolvent.volume);
+    return isComplex(bench)
+      ? `once it is cold and no more crystallises, add alcohol slowly and stirring, up to as much as there is liquor (${alcohol}): it brings out most of the rest (common practice)${never}`
+      : `if nothing crystallises, ${spoilt === undefined ? "boil it down, or " : ""}add up to ${alcohol} of alcohol, as much as there is liquor, slowly and stirring, once it is cold${never}`;
+  }
   if (spoilt === undefined && antisolvent.oxidiser)
     return "if nothing crystallises, evaporate it slowly in an open dish, never with alcohol: it is an oxidiser";
   const not = antisolvent.why === undefined ? "" : `; no alcohol: ${antisolvent.why}`;
@@ -144,6 +167,7 @@ export function isolate(bench: Bench): void {
     const { product, temperature } = setting;
     // What is not wanted, charcoal or a base that is left, goes before anything comes out.
     if (bench.pot.books.solids.length > 0) filterHot(bench, bench.pot.books.temperature);
+    boilFirst(bench);
     const crop = matterOf(product.formula);
     const there = bench.pot.books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;
     const coming = there === undefined ? [] : [{ matter: crop, amount: there }];

@@ -124,7 +124,7 @@ export function kiln(bench: Bench): void {
       say: () =>
         setting.materials.length > 1
           ? i + 1 < setting.materials.length
-            ? `Put the ${name} into a mortar.`
+            ? `${i === 0 ? `Put the ${name} into a mortar` : `Put the ${name} to it`}.`
             : `Grind the ${name} in with it until no specks show, then fill a weighed crucible no more than half full${crucible()}.`
           : runs
             ? `Weigh a deep dish that all of the ${name} would fill no more than a tenth${crucible()}, and keep the ${name} away from the heat.`

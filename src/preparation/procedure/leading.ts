@@ -9,13 +9,17 @@ import type { Bench, Look } from "./bench";
 import { vesselIn } from "./filling";
 import { notWarmOf } from "./not-warm";
 import { onPaper } from "./paper";
-import { gasInRoom } from "./trap";
+import { gasInRoom, STRENGTH } from "./trap";
 import { asRead } from "./weighing";
 import { lasting, list, litres } from "./words";
 
 /** A gas for the hood is not let out of the vessel. */
-export const escapes = (gas: Formula): string =>
-  absorbentOf(gas) === undefined ? "" : "; what leaves the vessel goes through a wash bottle, under a hood";
+export function escapes(gas: Formula): string {
+  const absorbent = absorbentOf(gas);
+  return absorbent === undefined
+    ? ""
+    : `; what leaves the vessel goes through an empty bottle and a wash bottle with ${absorbent.called} (${STRENGTH}), under a hood`;
+}
 
 /** What paper shows after the gas is in: what was set free has left it, and none of the air has come in yet. */
 const paperAfter = (pot: Pot) => onPaper(pot.with({ gas: [], fizzed: undefined }));

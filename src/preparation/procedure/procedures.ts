@@ -14,8 +14,8 @@ import { isGas } from "../reaction/fluids";
 import { Bench, type Frame, POT, type Telling, type Work } from "./bench";
 import { isClosed } from "./closed-flask";
 import { combine } from "./combine";
-import { liftOut, powderLeft, takeOutMetal } from "./displaced";
-import { keptForLigands, keptToItsEnd } from "./end-seen";
+import { endOfDisplacement, liftOut, takeOutMetal } from "./displaced";
+import { endOf, keptForLigands, keptToItsEnd } from "./end-seen";
 import { isSlowMetal } from "./feed-single";
 import { finish } from "./finish";
 import { takeOutIodine } from "./iodine";
@@ -109,6 +109,14 @@ function metalAndAcid(bench: Bench): void {
   finish(bench);
 }
 
+/** A metal that runs out is gone at the end, in words. */
+function allDissolves({ frame: { setting, account } }: Bench): string {
+  const metal = setting.materials.findIndex(({ form }) => isMetal(form));
+  return metal >= 0 && account.supplied[metal]!.limiting
+    ? ` and all of the ${setting.materials[metal]!.shelf.name} has dissolved (what stays takes a little more of the acid)`
+    : "";
+}
+
 function untilDissolved(bench: Bench, byLye: boolean): void {
   const { setting } = bench.frame;
   const slow = setting.materials.some((one) => isSlowMetal(one, setting));
@@ -121,7 +129,7 @@ function untilDissolved(bench: Bench, byLye: boolean): void {
         : "Stir until the white hydroxide that forms at first has dissolved again; a haze that stays goes with a few drops more of the acid."
       : slow
         ? `Keep it at ${SLOW_IN_ACID.at}, loosely covered, ${SLOW_IN_ACID.time}, until no more gas rises; what steams off is acid: under a hood.`
-        : "Let it stand until no more gas rises, warming at the end if it has become slow.",
+        : `Let it stand until no more gas rises${allDissolves(bench)}, warming at the end if it has become slow.`,
     isTested ? { atHand: ["indicator paper"] } : {},
   );
 }
@@ -129,12 +137,7 @@ function untilDissolved(bench: Bench, byLye: boolean): void {
 function displacement(bench: Bench): void {
   const { setting, account } = bench.frame;
   const over = setting.materials.findIndex(({ form }, i) => isMetal(form) && account.supplied[i]!.left.isPositive());
-  until(
-    bench,
-    over < 0
-      ? "Stir until the added metal is gone; a bright piece of the same metal held in a drop of the clear liquor stays bright."
-      : `Stir until a bright piece of the same metal as the ${bench.name(over)} stays bright in a drop of the clear liquor: some of it is left over. Shake the ${matterOf(setting.product.formula).name} off what is left in pieces${powderLeft(bench, over)}.`,
-  );
+  until(bench, endOfDisplacement(bench, over));
   if (over >= 0) takeOutMetal(bench, over);
   isolate(bench);
   finish(bench);
@@ -158,7 +161,7 @@ function complexFormation(bench: Bench): void {
     until(
       bench,
       stays.length === 0
-        ? `Stir${hot ? `, still at ${MIXED_HOT.at},` : ""} until it is clear: the ${name} is formed then${isAmmine(bench) ? "; what stays cloudy goes with a little more ammonia" : ""}.`
+        ? `Stir${hot ? `, still at ${MIXED_HOT.at},` : ""} until ${isAmmine(bench) ? "the cloud of hydroxide has dissolved (crystals may come already)" : "it is clear"}: the ${name} is formed then${isAmmine(bench) ? "; a cloud that stays goes with a little more ammonia" : ""}.`
         : `Stir until nothing but the ${list(stays)} is left undissolved: the ${name} is formed then.`,
     );
   isolate(bench);
@@ -175,10 +178,12 @@ function keptHot(bench: Bench): boolean {
     );
     if (row === undefined) continue;
     const at = exact(row.at) as Quantity<"temperature">;
+    const end = endOf(setting.product.formula);
+    const long = end === undefined ? row.time : `until ${end.until}`;
     bench.did(POT, heat(bench.pot, at), {
       target: at,
       say: () =>
-        `Keep it at ${celsius(at)} or a little above, covered and stirred, ${row.time}, topping the water up: the reaction of the ${bench.name(i)} is slow.`,
+        `Keep it at ${celsius(at)} or a little above, covered and stirred, ${long}, topping the water up: the reaction of the ${bench.name(i)} is slow.`,
     });
     return true;
   }

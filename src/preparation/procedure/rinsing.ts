@@ -12,7 +12,7 @@ import { Pot } from "../contents/pot";
 import { PlanError } from "../error";
 import { filterCake } from "../operation/filter";
 import { hold } from "../operation/hold";
-import { rinse } from "../operation/rinse";
+import { clingsOf, leftAfter, rinse } from "../operation/rinse";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { dissolvedBy } from "../reaction/fate";
@@ -47,6 +47,10 @@ export function checkRinse({ request, product }: Setting, { how }: Isolation): v
     });
 }
 
+/** What crystals are pressed on: paper that an oxidiser wets burns like tinder, and silver blackens it. */
+const pressedOn = (product: Formula): string =>
+  isOxidiser(product) ? "on a porous tile, not between paper" : "between filter paper";
+
 /** Filter, and rinse with little of what takes little of the product. */
 export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, cold: Quantity<"temperature">): void {
   const { washing } = bench.frame.setting.request;
@@ -73,10 +77,12 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
     bench.caught(MOTHER, liquor);
   }
   const water = held.times(exact("1 g/mL")).to("g");
-  const taken = dissolvedBy(product, water, planned("ice") as Quantity<"temperature">, crop);
+  const taken = takenBy(product, water, crop, cold);
+  const others = othersHeld(liquorBefore, product, held);
   const isVain =
     (taken === undefined || taken.compare(crop.times(planned("spentOnRinsing"))) > 0) &&
-    nothingToRinse(bench, liquorBefore, product, crop, held);
+    !mayHoldMore(bench, liquorBefore, product) &&
+    others.compare(crop.times(planned("leftUnrinsed"))) < 0;
   const takesMuch = taken !== undefined && taken.compare(crop.times(planned("lostByRinsing"))) > 0;
   // What alcohol brought out of the water, or may have, is not rinsed with water.
   const hasAlcohol =
@@ -90,41 +96,82 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
         : taken === undefined && (madeOf(product).ammonia || hasAlcohol)
           ? "alcohol"
           : "water";
-  RINSES[washing?.rinse ?? best](bench, { product, water, cold, taken, takesMuch });
+  RINSES[washing?.rinse ?? best](bench, { product, crop, water, cold, taken, takesMuch, others });
 }
+
+/** Waters of a rinse, in what the crystals keep of their liquor, and in how many portions: the least that leaves little enough. */
+const WATERS = [
+  { times: 1, portions: 2 },
+  { times: 2, portions: 2 },
+  { times: 3, portions: 3 },
+] as const;
+
+/** A rinse with ice water. */
+interface IceRinse {
+  readonly water: Quantity;
+  readonly portions: number;
+  /** What it takes of the crystals at most. */
+  readonly taken: Quantity | undefined;
+}
+
+/** As much ice water as brings the other salts down to what may stay, as long as it takes little of the crystals. */
+function iceRinseFor({ product, crop, water, cold, taken, others }: Rinsing): IceRinse {
+  const most = crop.times(planned("rinsedFor"));
+  const enough = crop.times(planned("residue"));
+  let rinse: IceRinse = { water, portions: 2, taken };
+  for (const { times, portions } of WATERS) {
+    if (times > 1) {
+      const all = water.times(exact(`${times}`)).to("g");
+      const takes = takenBy(product, all, crop, cold);
+      if (takes === undefined || takes.compare(most) > 0) break;
+      rinse = { water: all, portions, taken: takes };
+    }
+    const left = leftAfter(1, times / portions, portions);
+    if (others.times(quantity(left.toPrecision(4))).compare(enough) <= 0) break;
+  }
+  return rinse;
+}
+
+/** What so much ice water takes of crystals at most; by the figure of the liquor where none is known so cold. */
+const takenBy = (
+  product: Formula,
+  water: Quantity,
+  crop: Quantity,
+  cold: Quantity<"temperature">,
+): Quantity<"mass"> | undefined =>
+  dissolvedBy(product, water, planned("ice") as Quantity<"temperature">, crop) ??
+  dissolvedBy(product, water, cold, crop);
 
 /** What dries off crystals and spoils what it stands beside: nitric and hydrochloric acid, not vinegar's. */
 const isMineralAcid = (formula: Formula): boolean => isAcid(formula) && !madeOf(formula).organic;
 
-/** Would the liquor that crystals keep leave next to nothing in them but themselves? What is made purer is rinsed all the same. */
-function nothingToRinse(
-  { frame: { setting } }: Bench,
-  pot: Pot,
-  product: Formula,
-  crop: Quantity,
-  held: Quantity,
-): boolean {
+/** What the liquor that crystals keep would leave in them of other salts. */
+function othersHeld(pot: Pot, product: Formula, held: Quantity): Quantity {
   const { core } = matterOf(product);
-  // of the drops of acid that keep it from air and water the books know nothing
-  const hasDrops = dropsFor(product, "crystallising") !== undefined;
-  if (hasDrops || pot.books.other.isPositive() || isRecrystallised(setting.reactants, setting.products)) return false;
   const others = pot.books.dissolved.filter(
     ({ matter: { core: of, formula } }) => of.key !== core.key && !(isVolatile(formula) && !isMineralAcid(formula)),
   );
   const liquor = pot.with({ solids: [] });
-  if (others.length === 0) return true;
-  const stays = sum(others.map(massOf)).times(held).dividedBy(liquor.volume);
-  return stays.compare(crop.times(planned("leftUnrinsed"))) < 0;
+  return others.length === 0 ? exact("0 g") : sum(others.map(massOf)).times(held).dividedBy(liquor.volume).to("g");
 }
+
+/** May there be more in the liquor than the books know: drops of acid, what the packs have besides? What is made purer is rinsed anyway. */
+const mayHoldMore = ({ frame: { setting } }: Bench, pot: Pot, product: Formula): boolean =>
+  dropsFor(product, "crystallising") !== undefined ||
+  pot.books.other.isPositive() ||
+  isRecrystallised(setting.reactants, setting.products);
 
 /** What crystals are rinsed with, and what of them ice water would take at most. */
 interface Rinsing {
   readonly product: Formula;
+  readonly crop: Quantity;
   /** As much liquid as the crystals keep of their liquor. */
   readonly water: Quantity;
   readonly cold: Quantity<"temperature">;
   readonly taken: Quantity | undefined;
   readonly takesMuch: boolean;
+  /** Other salts in what the crystals keep of their liquor. */
+  readonly others: Quantity;
 }
 
 const empty = ({ frame: { setting } }: Bench): Pot => Pot.empty(setting.temperature, setting.pressure);
@@ -133,19 +180,21 @@ const empty = ({ frame: { setting } }: Bench): Pot => Pot.empty(setting.temperat
 const FEW_DROPS = "1 g";
 
 /** How much of a liquid to rinse with, and how. */
-const inPortions = ({ hand }: Bench, water: Quantity, liquid: string): string =>
+const inPortions = ({ hand }: Bench, water: Quantity, liquid: string, portions = 2): string =>
   water.compare(exact(FEW_DROPS)) < 0
     ? `a few drops of ${liquid} (${hand.litres(water)}), sucking off after`
-    : `${hand.litres(water)} of ${liquid}, in two portions, sucking off between`;
+    : `${hand.litres(water)} of ${liquid}, in ${portions === 2 ? "two" : "three"} portions, sucking off between`;
 
 const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> = {
-  water: (bench, { product, water, taken }) => {
+  water: (bench, rinsing) => {
+    const { product } = rinsing;
+    const { water, portions, taken } = iceRinseFor(rinsing);
     const matter = matterOf(product);
     const lost = taken === undefined ? undefined : { matter, amount: taken.dividedBy(matter.molarMass).to("mol") };
-    bench.did(POT, rinse(bench.pot, empty(bench).plusWater(water), lost), {
+    bench.did(POT, rinse(bench.pot, empty(bench).plusWater(water), lost, portions), {
       amounts: [water],
       say: () =>
-        `Rinse the crystals with ${inPortions(bench, water, "ice-cold water")} ${
+        `Rinse the crystals with ${inPortions(bench, water, "ice-cold water", portions)} ${
           taken === undefined
             ? "(how much of them it dissolves is not known: use no more)"
             : `(it dissolves ${atMost(taken, bench.hand.grams)} of them)`
@@ -160,8 +209,7 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
       within === undefined ? [`how much ${matter.name} a solution saturated at ${celsius(cold)} has`] : [];
     const liquid = made.with({ unknown: missing });
     const done = rinse(bench.pot, liquid, undefined);
-    const before = bench.pot.with({ solids: [] }).mass;
-    const stays = within?.times(before.dividedBy(made.mass)).to("g");
+    const stays = within?.times(quantity(clingsOf(bench.pot, made, 2).toPrecision(12))).to("g");
     const instead =
       takesMuch && taken !== undefined ? `; as much ice water would dissolve up to ${bench.hand.grams(taken)}` : "";
     bench.did(POT, done, {
@@ -170,10 +218,12 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
       say: () =>
         within === undefined
           ? `Rinse the crystals in two portions with their own solution, sucking off between: ${bench.hand.water(water)} shaken at ${celsius(cold)} with ${matter.name} of an earlier batch, until some stays undissolved (how much goes into it is not known); it dissolves none of the crystals.`
-          : `Rinse the crystals in two portions with their own solution, sucking off between: ${bench.hand.grams(within)} of ${matter.name} of an earlier batch, shaken with ${bench.hand.water(water)} at ${celsius(cold)} until hardly any stays undissolved. It dissolves none of the crystals, and ${bench.hand.grams(stays!)} of what is in it stays with them${instead}. Without an earlier batch do not rinse: press them between filter paper.`,
+          : `Rinse the crystals in two portions with their own solution, sucking off between: ${bench.hand.grams(within)} of ${matter.name} of an earlier batch, shaken with ${bench.hand.water(water)} at ${celsius(cold)} until hardly any stays undissolved. It dissolves none of the crystals, and ${bench.hand.grams(stays!)} of what is in it stays with them${instead}. Without an earlier batch do not rinse: press them ${pressedOn(product)}.`,
     });
   },
-  alcohol: (bench, { product, water, takesMuch }) => {
+  alcohol: (bench, { product, crop, takesMuch }) => {
+    // of alcohol there is enough to wet all of them, for it takes little
+    const water = crop.times(planned("alcoholRinse")).times(exact("1 g/mL")).to("g");
     const isAmmine = losesAmmonia(product);
     const liquid = isAmmine ? "alcohol with as much strong ammonia" : "50 % alcohol";
     const why = isAmmine ? "; without ammonia in it they lose some of theirs" : "";
@@ -190,7 +240,7 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
   none: (bench) => {
     bench.did(POT, hold(bench.pot), {
       say: () =>
-        `Do not rinse${isTurnedByWater(bench.frame.setting.product.formula) ? ", water would turn them basic" : ", nothing but the product is in their liquor"}: press the crystals between filter paper; what liquor they keep dries into them.`,
+        `Do not rinse${isTurnedByWater(bench.frame.setting.product.formula) ? ", water would turn them basic" : ", nothing but the product is in their liquor"}: press the crystals ${pressedOn(bench.frame.setting.product.formula)}; what liquor they keep dries into them.`,
     });
   },
 };

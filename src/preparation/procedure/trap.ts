@@ -16,7 +16,7 @@ import { type Bench, TRAP } from "./bench";
 import { list, litres } from "./words";
 
 /** Strength of what a wash bottle is filled with, by mass. */
-const STRENGTH = "10 %";
+export const STRENGTH = "10 %";
 
 interface Absorbing {
   readonly row: AbsorbentRow;

@@ -9,7 +9,7 @@ import type { Feasibility } from "../feasibility/feasibility";
 import { planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
-import { gasInWater, gasRow, isGas, isOtherLiquid } from "../reaction/fluids";
+import { burns, gasInWater, gasRow, isGas, isOtherLiquid } from "../reaction/fluids";
 import { onlyInSolution } from "../reaction/only-in-solution";
 import type { Setting } from "../request/setting";
 
@@ -28,7 +28,7 @@ export function refuseWithoutProcedure(setting: Setting, feasibility: Feasibilit
       throw refusal(`${product.name} is a liquid: no procedure parts liquids or distils them`);
     return;
   }
-  const burning = reactants.find(({ formula }) => gasRow(formula)?.burns === true);
+  const burning = reactants.find(({ formula }) => burns(formula));
   if (burning !== undefined)
     throw refusal(`a solid is heated in ${burning.name} in a tube furnace only: no procedure does that`);
   const led = materials.find(({ form }) => isGas(form, false));

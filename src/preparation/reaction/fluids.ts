@@ -61,3 +61,6 @@ export const leavesWithSteam = (formula: Formula): boolean => boilingPoint(formu
 /** A product beside the wanted one that warm hands make boil. */
 export const boilsLow = (formula: Formula): boolean =>
   boilingPoint(formula)?.compare(planned("boilsLow") as Quantity<"temperature">) === -1;
+
+/** Is it a gas that burns? */
+export const burns = (formula: Formula): boolean => gasRow(formula)?.burns === true;

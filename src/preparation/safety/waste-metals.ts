@@ -6,7 +6,7 @@ import { type Quantity, sum } from "../../quantity";
 import { HOLDS_CYANIDE, madeOf } from "../../substance/internal";
 import { complexesOf } from "../contents/complexes";
 import type { Pot } from "../contents/pot";
-import { LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "../data/waste";
+import { HELD_BY_AMMONIA, LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "../data/waste";
 import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
 import type { Species } from "../reaction/species";
@@ -86,6 +86,19 @@ function oxidiserNote(row: WasteMetalRow | undefined, amounts: readonly Quantity
       ? "a pinch is enough for what is dissolved in it"
       : `about ${mass.format({ decimals: 0, uncertainty: "none" })} for what is dissolved in it`;
   return `${note}; make it sour with dilute sulfuric acid (pH 2), and under a hood stir in sodium disulfite by pinches until ${until}: ${all}`;
+}
+
+/** Ammonium salts give ammonia where the waste is made alkaline, and that holds metals in solution. */
+export function ammoniumNotes(
+  metals: readonly DissolvedMetal[],
+  solutes: readonly Dissolved[],
+  least: Quantity,
+): string[] {
+  const held = metals.filter(({ symbol, mass }) => HELD_BY_AMMONIA.metals.includes(symbol) && mass.compare(least) >= 0);
+  if (held.length === 0 || !solutes.some(({ species }) => madeOf(species.formula).ammonium)) return [];
+  return [
+    `the ammonium in it gives ammonia once it is alkaline, which keeps ${held.map(({ symbol }) => symbol).join(" and ")} in solution: drive it out warm with caustic soda, under a hood, before anything is precipitated, or dispose of it as it is, as hazardous waste`,
+  ];
 }
 
 /** Ligands that hold metals of the waste, and in which ions. */

@@ -15,7 +15,7 @@ import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { coreOf, type Species, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
-import { heldNotes, isWasteMetal, metalNotes, metalsIn } from "./waste-metals";
+import { ammoniumNotes, heldNotes, isWasteMetal, metalNotes, metalsIn } from "./waste-metals";
 import { type DissolvedMetal, SODA, type Treatment, treatmentOf } from "./waste-treatment";
 
 /** What is left in one vessel. */
@@ -157,6 +157,7 @@ export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quanti
   const notes = [
     ...metalNotes(metals, solutes, steps.mass),
     ...heldNotes(metals),
+    ...ammoniumNotes(metals, solutes, steps.mass),
     ...(cyanide ? [CYANIDE] : []),
     ...sourNotes(sour, solutes, steps.mass),
     ...(isLiquor ? liquorNotes(setting, solutes) : []),

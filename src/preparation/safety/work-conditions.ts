@@ -23,7 +23,7 @@ import { useOf } from "../procedure/use";
 import { drivesAmmonia } from "../procedure/warmest";
 import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia, isAnionOfStrongAcid } from "../reaction/acids";
-import { boilsLow, gasRow, isGas, isLedIn } from "../reaction/fluids";
+import { boilsLow, burns, isGas, isLedIn } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 
@@ -114,7 +114,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "gas through a trap": (given) => given.setting.wet && isTrapped(given),
   "gas for the hood": ({ batch }) => batch.gas.some((gas) => gas.hood),
   "flammable gas": ({ setting }) =>
-    setting.products.some(({ formula }) => isGas(formula, setting.wet) && gasRow(formula)?.burns === true),
+    setting.products.some(({ formula }) => isGas(formula, setting.wet) && burns(formula)),
   vapour: ({ setting: { wet, products, product } }) =>
     wet && products.some((one) => one !== product && boilsLow(one.formula)),
   oxygen: ({ setting }) => setting.products.some(({ formula }) => isOneOf(formula, "O2")),

@@ -23,7 +23,7 @@ export function isRich(evidence: Evidence): boolean {
   const given = givenBy(evidence);
   if (given === undefined) return false;
   const theory = evidence.batch.product.theoreticalYield;
-  const most = theory.minus(doubted(theory.minus(given), "waterDoubt"));
+  const most = theory.minus(doubted(theory.minus(given), "keptDoubt"));
   return clearlyAbove(evidence.dry, afterLosses(evidence, most));
 }
 

@@ -2,11 +2,13 @@
 import { parseFormula } from "../../formula";
 import type { Plan, ProcedureStep } from "../../preparation";
 import {
+  absorbentOf,
   dryingIn,
   type Hand,
   handOf,
   heldWaterOf,
   type Instruments,
+  isGas,
   isSecondCrop,
   mayLeaveCrucible,
   standsInPlace,
@@ -81,6 +83,17 @@ export function waterOf({ operation, put }: ProcedureStep): Quantity | undefined
 }
 
 /** What the wash bottle for gas is filled with; undefined where there is none. */
+/** Materials that come from a cylinder or a generator: nobody weighs them. */
+export const gasesLedIn = ({ request, weighings }: Plan) =>
+  weighings.filter(({ material, form }) => {
+    const shelf = request.materials.find(({ name }) => name === material);
+    return shelf?.strength === undefined && isGas(parseFormula(form), false);
+  });
+
+/** What the wash bottles are filled with through which a gas that is led in leaves the vessel. */
+export const absorbentsOf = (plan: Plan): string[] =>
+  gasesLedIn(plan).flatMap(({ form }) => absorbentOf(parseFormula(form))?.called ?? []);
+
 export const trapOf = ({ steps }: Plan): Quantity | undefined =>
   steps.find(({ vessel }) => vessel.startsWith("gas trap"))?.amounts[0];
 

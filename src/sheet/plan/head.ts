@@ -5,7 +5,7 @@ import { type Quantity, quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { about, handy, sentence, sizeOf } from "../figures";
 import { filled } from "../words";
-import { bare, expectedOf, handFor, type OnPaper, rangeOf, theoryNote, trapOf } from "./context";
+import { absorbentsOf, bare, expectedOf, handFor, type OnPaper, rangeOf, theoryNote, trapOf } from "./context";
 
 /** The title, with a blank for whose sheet it is: a batch, or a group of a class. */
 export function titleBlock({ plan, words }: OnPaper, whose: string): Block {
@@ -33,7 +33,10 @@ function vesselCell(on: OnPaper) {
   if (vessel?.smallest !== undefined)
     return {
       label: words.vessel,
-      value: filled(trapOf(plan) === undefined ? words.open : words.tubed, { size: sizeOf(vessel.smallest) }),
+      value: filled(
+        trapOf(plan) !== undefined ? words.tubed : absorbentsOf(plan).length > 0 ? words.tubedTwice : words.open,
+        { size: sizeOf(vessel.smallest) },
+      ),
       note: filled(words.liquid, { volume: handFor(on).litres(vessel.liquid) }),
     };
   const fired = plan.steps.some(({ operation }) => operation === "fire");

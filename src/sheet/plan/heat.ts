@@ -1,7 +1,7 @@
 // Is anything warmed, and may a flame do it?
 import { parseFormula } from "../../formula";
 import type { Plan } from "../../preparation";
-import { isAntisolvent } from "../../preparation/internal";
+import { burns, isAntisolvent } from "../../preparation/internal";
 import { protectionFor } from "../../substance/internal";
 
 /** Operations that end in a liquid as hot as is written down. */
@@ -26,10 +26,19 @@ const takesSolvent = ({ steps }: Plan): boolean =>
     put.some(({ dissolved }) => dissolved.some(({ formula }) => isAntisolvent(parseFormula(formula)))),
   );
 
+/** Gas of a step that burns, whatever the equation gives off. */
+const givesFuel = ({ steps }: Plan): boolean =>
+  steps.some(({ left }) =>
+    left.some(
+      ({ what, contents }) => what === "gas" && contents.gas.some(({ formula }) => burns(parseFormula(formula))),
+    ),
+  );
+
 /** Something in the work burns, or feeds a fire: no flame comes near, and none warms it. */
 export const keepsFlamesOff = (plan: Plan): boolean =>
   plan.alcohol !== undefined ||
   takesSolvent(plan) ||
+  givesFuel(plan) ||
   protectionFor(plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => code))).some(
     ({ kind }) => kind === "flame",
   );

@@ -176,10 +176,20 @@ function yieldLine({ plan, words }: OnPaper, theory: string | undefined): Blank[
   return [{ name: filled(phrase, { theory, formula }), unit: "%" }];
 }
 
+/** Weighings to a constant mass, as they are written down. */
+const weighings = (on: OnPaper): Block[] => [
+  { kind: "heading", text: recordOf(on) },
+  { kind: "blanks", items: [{ name: on.words.tare, unit: "g" }] },
+  {
+    kind: "table",
+    head: ["", on.words.time, `${on.words.gross}, g`, `${on.words.net}, g`],
+    rows: WEIGHINGS.map((i) => [String(i), BLANK, BLANK, BLANK]),
+  },
+];
+
 export function recordBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   if (plan.isolation.how === "liquor") return liquorBlocks(on);
-  const rows = WEIGHINGS.map((i) => [String(i), BLANK, BLANK, BLANK]);
   const hand = handFor(on);
   const as = weighedAs(plan);
   const theory = as.theory && hand.grams(as.theory);
@@ -193,6 +203,8 @@ export function recordBlocks(on: OnPaper): Block[] {
       ? [{ name: filled(words.yieldWithout, { stays: hand.grams(stays), theory }), unit: "%" }]
       : [];
   const gain = gainOf(plan, plan.handlingLoss);
+  // what never comes to a constant mass is weighed once
+  const isWeighedOften = !plan.steps.some(({ operation, blank }) => operation === "dry" && blank === undefined);
   const share =
     gain === undefined
       ? []
@@ -202,9 +214,7 @@ export function recordBlocks(on: OnPaper): Block[] {
       kind: "columns",
       columns: [
         [
-          { kind: "heading", text: recordOf(on) },
-          { kind: "blanks", items: [{ name: words.tare, unit: "g" }] },
-          { kind: "table", head: ["", words.time, `${words.gross}, g`, `${words.net}, g`], rows },
+          ...(isWeighedOften ? weighings(on) : []),
           { kind: "heading", text: words.result },
           {
             kind: "blanks",
@@ -221,7 +231,7 @@ export function recordBlocks(on: OnPaper): Block[] {
           ...labelBlocks(on),
         ],
         [
-          { kind: "pictures", pictures: () => [chartOf(on)] },
+          ...(isWeighedOften ? [{ kind: "pictures", pictures: () => [chartOf(on)] } as const] : []),
           { kind: "heading", text: words.key },
           {
             kind: "table",

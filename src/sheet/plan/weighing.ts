@@ -1,12 +1,24 @@
 // What stands ready, and what is weighed and measured: materials and water, each in the unit that the tool shows.
-import { parseFormula } from "../../formula";
+import { molarMass, parseFormula } from "../../formula";
+import { constitutionOf } from "../../ion";
 import type { AtHand, Plan, ProcedureStep } from "../../preparation";
-import { dropsFor, isGas, isInDistilledWater, staysInWater } from "../../preparation/internal";
+import { dropsFor, isFromRounding, isInDistilledWater, isInRoom, staysInWater } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import { BLANK, type Block, blankCell, type Cell } from "../document/blocks";
 import { about, pretty, sentence, sizeOf } from "../figures";
 import { filled } from "../words";
-import { asRead, handFor, instrumentsOf, numberOf, type OnPaper, stepsOnPaper, trapOf, waterOf } from "./context";
+import {
+  absorbentsOf,
+  asRead,
+  gasesLedIn,
+  handFor,
+  instrumentsOf,
+  numberOf,
+  type OnPaper,
+  stepsOnPaper,
+  trapOf,
+  waterOf,
+} from "./context";
 import { isWarm, keepsFlamesOff } from "./heat";
 
 /** Smallest usual jug that takes a volume with room to stir. */
@@ -55,6 +67,27 @@ function sourWashes(on: OnPaper): string[] {
   });
 }
 
+/** Dilute acid that takes the rest of a metal, and that no pack of the plan brings. */
+function diluteAcids(on: OnPaper): string[] {
+  const { plan, words } = on;
+  return plan.steps.flatMap((step) => {
+    const [liquid] = step.put;
+    const [acid] = liquid?.dissolved ?? [];
+    const isBrought = step.materials.length > 0 || step.from !== undefined || step.vessel !== POT;
+    if (step.operation !== "add" || isBrought || liquid === undefined || acid === undefined) return [];
+    if (constitutionOf(parseFormula(acid.formula)).acid === undefined) return [];
+    const strength = acid.amount.times(molarMass(acid.formula)).dividedBy(liquid.mass).to("%");
+    return [
+      filled(words.diluteAcid, {
+        mass: handFor(on).grams(liquid.mass),
+        strength: about(strength, "%", 2),
+        acid: pretty(acid.formula),
+        step: numberOf(plan, step),
+      }),
+    ];
+  });
+}
+
 /** Alcohol that no pack of the plan brings; up to so much where a step takes it only if nothing crystallises. */
 function alcohols(on: OnPaper): string[] {
   const { plan, words } = on;
@@ -84,18 +117,15 @@ function jugs(on: OnPaper): string[] {
   });
 }
 
-/** Materials that come from a cylinder or a generator: nobody weighs them. */
-const gasesLedIn = ({ request, weighings }: Plan) =>
-  weighings.filter(({ material, form }) => {
-    const shelf = request.materials.find(({ name }) => name === material);
-    return shelf?.strength === undefined && isGas(parseFormula(form), false);
-  });
-
 /** What each of them comes from, and through; water holds on to some. */
 const gasSources = ({ plan, words }: OnPaper): string[] =>
   gasesLedIn(plan).map(({ material, form }) =>
     filled(staysInWater(parseFormula(form)) ? words.solubleGasSource : words.gasSource, { material }),
   );
+
+/** What keeps a gas that is led in, and not absorbed, from the room. */
+const washBottles = ({ plan, words }: OnPaper): string[] =>
+  absorbentsOf(plan).map((absorbent) => filled(words.washBottle, { absorbent }));
 
 /** What a liquid is let into a closed flask from. */
 const droppingFunnel = (on: OnPaper): string[] =>
@@ -156,9 +186,18 @@ export function kitOf(on: OnPaper): string[] {
     ...(measures ? [filled(words.cylinder, { step: String(instruments.volume) })] : []),
     ...(vessel?.smallest === undefined
       ? []
-      : [emptied(filled(trap === undefined ? words.vesselOf : words.flaskOf, { size: sizeOf(vessel.smallest) }), POT)]),
+      : [
+          emptied(
+            filled(
+              trap !== undefined ? words.flaskOf : absorbentsOf(plan).length > 0 ? words.flaskOfTwo : words.vesselOf,
+              { size: sizeOf(vessel.smallest) },
+            ),
+            POT,
+          ),
+        ]),
     ...droppingFunnel(on),
     ...gasSources(on),
+    ...washBottles(on),
     ...besides(on),
     ...(trap === undefined ? [] : [filled(words.trap, { volume: handFor(on).litres(trap) })]),
     ...jugs(on),
@@ -176,14 +215,15 @@ export function kitOf(on: OnPaper): string[] {
     ...(byMass.some((step) => step.vessel !== POT) ? [emptied(words.motherDish, "")] : []),
     ...rinses(on),
     ...sourWashes(on),
+    ...diluteAcids(on),
     ...alcohols(on),
     ...tests.map((step) => filled(words.reagents, { step: numberOf(plan, step) })),
     ...(does("dry") ? [words.tray] : []),
     ...(drying?.apparatus === "desiccator" ? [words.desiccator] : []),
-    ...(upTo !== undefined && upTo.compare(room) > 0
+    ...(upTo !== undefined && !isInRoom(upTo) && upTo.compare(room) > 0
       ? [filled(words.oven, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]
       : []),
-    ...(does("fire") ? [words.kiln] : []),
+    ...(does("fire") ? [...(weighings.length > 1 ? [words.mortar] : []), words.kiln] : []),
     ...(waste.volume === undefined ? [] : [filled(words.container, { volume: handFor(on).litres(waste.volume) })]),
   ];
 }
@@ -241,7 +281,11 @@ export function weighingBlocks(on: OnPaper): Block[] {
       shown,
       blankCell(unitOf(shown)),
       BLANK,
-      w.limiting ? words.limiting : filled(words.excess, { share: about(w.excess, "%", 2) }),
+      w.limiting
+        ? words.limiting
+        : isFromRounding(w.excess)
+          ? words.inProportion
+          : filled(words.excess, { share: about(w.excess, "%", 2) }),
     ];
   });
   const water = waterSteps(plan).map(({ step, water }): Cell[] => {

@@ -1,0 +1,22 @@
+// Complexes of metals that take their ligands slowly, and whether the metal is reduced on the way.
+import type { Formula } from "../../formula";
+import { constitutionOf } from "../../ion";
+import { SLOW_COMPLEXES, type SlowComplexRow } from "../data/ends";
+import type { Setting } from "../request/setting";
+
+/** What is known of such a complex; undefined for any other product. */
+export function slowComplexOf(product: Formula): SlowComplexRow | undefined {
+  const { complex, cations } = constitutionOf(product);
+  return complex && SLOW_COMPLEXES.find(({ ion }) => cations.some(({ formula }) => formula === ion));
+}
+
+/** Is it the oxidising salt of the metal, which the ligand reduces? */
+export const isReducedIn = ({ reduced }: SlowComplexRow, form: Formula): boolean =>
+  reduced?.groups.some((group) => constitutionOf(form).groups.includes(group)) === true;
+
+/** How warm a ligand is that reduces the salt of the metal as that comes to it; undefined where none does. */
+export function warmAsReducer({ product, materials }: Setting, form: Formula): string | undefined {
+  const row = slowComplexOf(product.formula);
+  if (row === undefined || isReducedIn(row, form)) return undefined;
+  return materials.some((one) => isReducedIn(row, one.form)) ? row.reduced?.ligandsAt : undefined;
+}
