@@ -1,6 +1,6 @@
 // What an independent reader of sixteen sheets objected to, as rules; the preparations are theirs, chosen before any sheet was printed.
 // Facts of the bench are common practice, no source, unless one stands beside them.
-import { type PlanRequest, planPreparation } from "preparative";
+import { type Plan, type PlanRequest, planPreparation, quantity } from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
 
@@ -261,5 +261,37 @@ describe("small things", () => {
     });
     expect(text).toContain("in proportion");
     expect(text).not.toMatch(/0\.\d+ % excess/);
+  });
+});
+
+describe("the pace of a metal in acid", () => {
+  const made = (name: string, form = "Zn"): Plan =>
+    planPreparation({
+      equation: `${form} + H2SO4 + 7 H2O -> ${form}SO4·7H2O + H2`,
+      product: `${form}SO4·7H2O`,
+      materials: [
+        { name, form: form as "Zn" },
+        { name: "battery acid", form: "H2SO4", strength: "37 %" },
+      ],
+      scale: { material: name, portion: "20 g" },
+    });
+  const portions = (plan: Plan): number => plan.additionRate!.portions;
+  const byHeat = ({ heat }: Plan): number =>
+    Math.ceil(("rise" in heat ? heat.rise.rise : quantity("0 ΔK")).toNumber("ΔK") / 10);
+  const byFoam = ({ gas, additionRate }: Plan): number =>
+    Math.ceil(gas[0]!.volume.toNumber("L") / additionRate!.headspace.toNumber("L"));
+
+  // pieces give their gas off little by little: what one portion may warm the vessel by decides, 10 K
+  it("is that of the heat where it lies in pieces, and that of the foam where it is a powder", () => {
+    const [granules, dust] = [made("zinc granules"), made("zinc dust")];
+    expect(byFoam(dust)).toBeGreaterThan(byHeat(dust));
+    expect(portions(granules)).toBe(byHeat(granules));
+    expect(portions(dust)).toBe(byFoam(dust));
+  });
+
+  it("of magnesium is that of the foam in pieces too", () => {
+    const ribbon = made("magnesium ribbon", "Mg");
+    expect(portions(ribbon)).toBe(Math.max(byFoam(ribbon), byHeat(ribbon)));
+    expect(byFoam(ribbon)).toBeGreaterThan(5);
   });
 });

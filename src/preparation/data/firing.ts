@@ -121,6 +121,12 @@ export const SLOW_IN_THE_COLD: readonly SlowRow[] = [
   { formulas: ["C6H12O6"], at: "80 °C", time: "until its colour changes no more", source: "commonPractice" },
 ];
 
+/** Metals that acid or water takes fast, even in pieces. */
+export const QUICK_METALS: { readonly symbols: readonly string[]; readonly source: SourceKey } = {
+  symbols: ["Li", "Na", "K", "Ca", "Sr", "Ba", "Mg", "Al"],
+  source: "commonPractice",
+};
+
 /** Ions of the salts that melt together with an oxide in fire. */
 export const FUSES_OXIDES = {
   cations: ["Li+", "Na+", "K+", "Rb+", "Cs+"],

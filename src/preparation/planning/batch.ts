@@ -22,6 +22,7 @@ import { isByLye, type Role, ranksOf, rolesOf } from "../procedure/roles";
 import { type ProcedureStep, stepsOf } from "../procedure/step";
 import { waterAtFirst } from "../procedure/water-at-first";
 import { accountFor, massFor } from "../reaction/account";
+import { isMetal } from "../reaction/acids";
 import { type Candidate, candidatesFor } from "../reaction/candidates";
 import { dissolvingHeatOf } from "../reaction/dissolving-heat";
 import { isLedIn, staysInWater } from "../reaction/fluids";
@@ -31,6 +32,7 @@ import type { Setting } from "../request/setting";
 import type { StepCautions } from "../safety/step-cautions";
 import { wasteOf } from "../safety/waste";
 import { type Cost, costOf } from "../shelf/cost";
+import { isSlowInPieces } from "../shelf/pieces";
 import type { BatchFigures } from "./batch-figures";
 import { type ByProduct, byProductsOf } from "./by-products";
 import type { Check } from "./check";
@@ -206,7 +208,14 @@ export function batchOf(
       const { mass, missing } = inner.full;
       return missing.length > 0 ? undefined : vesselFor([mass], temperature, batch.gas, intoAcid, request.vesselFactor);
     },
-    additionRate: () => paceOf(batch.gas, batch.vessel, room, "rise" in batch.heat ? batch.heat.rise.rise : undefined),
+    additionRate: () =>
+      paceOf(
+        batch.gas,
+        batch.vessel,
+        room,
+        "rise" in batch.heat ? batch.heat.rise.rise : undefined,
+        materials.some((one) => isMetal(one.form) && isSlowInPieces(one)),
+      ),
     heat: () =>
       heatOf(
         setting,

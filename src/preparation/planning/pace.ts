@@ -37,13 +37,15 @@ export function paceOf(
   vessel: Vessel | undefined,
   room: Room,
   rise: Quantity | undefined,
+  isSlow: boolean,
 ): Pace | undefined {
   if (gases.length === 0 || vessel === undefined) return undefined;
   const total = gases.map((g) => g.volume).reduce((a, b) => a.plus(b));
   const size = vessel.smallest ?? vessel.needed;
   const headspace = size.minus(vessel.liquid).to("L").named({ symbol: "V(headspace)", label: "air above the liquid" });
   if (!headspace.isPositive()) return undefined;
-  const needed = Math.ceil(total.dividedBy(headspace).toNumber(""));
+  // pieces of metal give theirs off little by little, and no portion foams at once
+  const needed = isSlow ? 0 : Math.ceil(total.dividedBy(headspace).toNumber(""));
   const byHeat = rise === undefined ? 0 : Math.ceil(rise.dividedBy(planned("portionWarms")).toNumber(""));
   const portions = Math.min(MOST_PORTIONS, Math.max(Number(PLANNING.leastPortions.value), needed, byHeat));
   const warnings: string[] = [];

@@ -5,7 +5,6 @@ import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
-import { solidFormsIn } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import type { Term } from "../contents/react";
@@ -17,6 +16,7 @@ import { exact, planned } from "../planning/exact";
 import { isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import type { Material } from "../shelf/material";
+import { isInPieces } from "../shelf/pieces";
 import { type Bench, POT } from "./bench";
 import { litres } from "./words";
 
@@ -63,15 +63,9 @@ function rowFor({ frame: { setting } }: Bench, i: number): AcidTakesRow | undefi
   return symbols.length === 1 && left.includes(symbols[0]!) ? row : undefined;
 }
 
-/** Is a metal named as pieces, by name or note of its pack, and as nothing finer? */
-function isInPieces(bench: Bench, i: number): boolean {
-  const { name, note = "" } = bench.material(i).shelf;
-  return solidFormsIn(`${name} ${note}`).join() === "massive";
-}
-
 /** What becomes of powder of a metal that is over; pieces are lifted out in a step of their own. */
 const powderLeft = (bench: Bench, i: number): string =>
-  rowFor(bench, i) === undefined && !isInPieces(bench, i)
+  rowFor(bench, i) === undefined && !isInPieces(bench.material(i))
     ? " and lift them out; what is left as powder stays in the product"
     : "";
 
@@ -109,7 +103,7 @@ export function takeOutMetal(bench: Bench, i: number): void {
   const { name } = setting.product;
   const row = rowFor(bench, i);
   if (row === undefined) {
-    if (isInPieces(bench, i)) liftOut(bench, i);
+    if (isInPieces(bench.material(i))) liftOut(bench, i);
     return;
   }
   const { terms, metals, acids } = takingOf(row);
