@@ -3,22 +3,23 @@
 
 import type { Facts } from "../../foundation/facts";
 import { keptWith, lazily, type Parts } from "../../foundation/lazy";
+import { once } from "../../foundation/memo";
 import { PRINTING } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import type { Contents } from "../contents/contents";
 import type { Pot } from "../contents/pot";
 import { alternativesOf } from "../feasibility/oxide-or-hydroxide";
-import type { Bench, Work } from "../procedure/bench";
+import type { Bench } from "../procedure/bench";
 import { completenessOf } from "../procedure/completeness";
 import { crystallisingOf } from "../procedure/crystallising";
 import { mixedHotAt } from "../procedure/digestion";
 import { dropTestFor } from "../procedure/drop-test";
 import { feedsOf } from "../procedure/feeds";
-import { type Dissolved, isolationOf, type WashSchedule } from "../procedure/isolation";
+import { isolationOf, type WashSchedule } from "../procedure/isolation";
 import { kindOf } from "../procedure/kind";
 import { notWarmOf } from "../procedure/not-warm";
 import { mixedOf, workOf } from "../procedure/procedures";
-import { isByLye, type Role, ranksOf, rolesOf } from "../procedure/roles";
+import { isByLye, ranksOf, rolesOf } from "../procedure/roles";
 import { type ProcedureStep, stepsOf } from "../procedure/step";
 import { waterAtFirst } from "../procedure/water-at-first";
 import { accountFor, massFor } from "../reaction/account";
@@ -81,17 +82,6 @@ export interface Before {
   readonly facts?: Facts | undefined;
 }
 
-/** What the figures of a batch share. */
-interface Inner {
-  readonly roles: readonly Role[];
-  readonly work: Work;
-  readonly full: { readonly mass: Quantity; readonly missing: readonly string[] };
-  /** All water of the liquor; undefined where it is not known. */
-  readonly water: Quantity | undefined;
-  readonly dissolved: Dissolved[];
-  readonly cautions: ReturnType<Gate>;
-}
-
 /** Everything about a batch that follows from what is put into it. */
 export function batchOf(
   setting: Setting,
@@ -123,28 +113,28 @@ export function batchOf(
       account,
       theory: theoreticalYield,
       feeds: batch.feeds,
-      roles: inner.roles,
-      ranks: ranksOf(setting, inner.roles),
+      roles: roles(),
+      ranks: ranksOf(setting, roles()),
       isolation: batch.isolation,
       crystallising: batch.crystallising,
     }));
-  const inner: Inner = lazily<Inner>({
-    roles: () => rolesOf(setting, kind, batch.isolation.how === "precipitate"),
-    work: () => workOf(mixed()),
-    full: () => fullest(inner.work),
-    water: () => {
-      const { liquor } = inner.work;
-      return liquor === undefined || inner.full.missing.length > 0 || !setting.wet
-        ? undefined
-        : liquor.books.water.named({
-            symbol: "m(H2O, liquor)",
-            label: "all water in the liquor",
-            rule: "water = added + from crystals and reaction",
-          });
-    },
-    dissolved: () => dissolvedIn(setting, inner.work),
-    cautions: () => gate(batch),
+  // What the figures share is handed to nobody, and not frozen either.
+  const roles = once(() => rolesOf(setting, kind, batch.isolation.how === "precipitate"));
+  const work = once(() => workOf(mixed()));
+  const full = once(() => fullest(work()));
+  // all water of the liquor; undefined where it is not known
+  const waterInLiquor = once(() => {
+    const { liquor } = work();
+    return liquor === undefined || full().missing.length > 0 || !setting.wet
+      ? undefined
+      : liquor.books.water.named({
+          symbol: "m(H2O, liquor)",
+          label: "all water in the liquor",
+          rule: "water = added + from crystals and reaction",
+        });
   });
+  const dissolved = once(() => dissolvedIn(setting, work()));
+  const cautions = once(() => gate(batch));
   const parts: Parts<Batch> = {
     materialBalance: () => account,
     product: () =>
@@ -159,7 +149,7 @@ export function batchOf(
         setting,
         portions,
         account,
-        roles: inner.roles,
+        roles: roles(),
         crystals:
           batch.isolation.how === "crystallise" ||
           batch.isolation.how === "liquor" ||
@@ -188,24 +178,24 @@ export function batchOf(
     },
     steps: () =>
       stepsOf(
-        inner.work.drafts,
+        work().drafts,
         batch,
-        () => inner.cautions,
+        () => cautions(),
         (name) => [...materials, ...setting.asides].find(({ shelf }) => shelf.name === name)?.formName,
       ),
-    filtrate: () => inner.work.filtrate?.contents,
-    keptLiquor: () => (batch.isolation.how === "liquor" ? keptLiquorOf(setting, inner.work) : undefined),
+    filtrate: () => work().filtrate?.contents,
+    keptLiquor: () => (batch.isolation.how === "liquor" ? keptLiquorOf(setting, work()) : undefined),
     isolation: () => isolationOf(setting, theoreticalYield),
-    liquor: () => liquorOf(batch.feeds, materials, inner.water, inner.full.missing, inner.dissolved, temperature),
-    gas: () => gasesOf(gasFormed(inner.work, account), { temperature, pressure }),
+    liquor: () => liquorOf(batch.feeds, materials, waterInLiquor(), full().missing, dissolved(), temperature),
+    gas: () => gasesOf(gasFormed(work(), account), { temperature, pressure }),
     vessel: () => {
       const intoAcid =
         batch.gas.length > 0 &&
         batch.feeds.some((feed) => feed.how === "solid") &&
-        inner.roles.some((role) => role === "acid" || role === "metal") &&
-        !isByLye(setting, inner.roles);
+        roles().some((role) => role === "acid" || role === "metal") &&
+        !isByLye(setting, roles());
       if (!setting.wet) return undefined;
-      const { mass, missing } = inner.full;
+      const { mass, missing } = full();
       return missing.length > 0 ? undefined : vesselFor([mass], temperature, batch.gas, intoAcid, request.vesselFactor);
     },
     additionRate: () =>
@@ -216,13 +206,10 @@ export function batchOf(
         "rise" in batch.heat ? batch.heat.rise.rise : undefined,
         materials.some((one) => isMetal(one.form) && isSlowInPieces(one)),
       ),
-    heat: () =>
-      heatOf(
-        setting,
-        account,
-        batch.feeds,
-        inner.work.mixed === undefined || inner.full.missing.length > 0 ? undefined : [inner.work.mixed],
-      ),
+    heat: () => {
+      const all = work().mixed;
+      return heatOf(setting, account, batch.feeds, all === undefined || full().missing.length > 0 ? undefined : [all]);
+    },
     dissolvingHeat: () => dissolvingHeatOf(setting, account, batch.feeds),
     crystallising: () => {
       const planned = before?.batch.crystallising;
@@ -236,13 +223,13 @@ export function batchOf(
         : completenessOf(
             setting,
             theoreticalYield,
-            dropTestFor(setting, inner.roles, account, inner.work.kept?.amount, inner.work.liquor).text,
-            inner.water === undefined ? undefined : inner.work.kept,
-            inner.work.elsewhere,
+            dropTestFor(setting, roles(), account, work().kept?.amount, work().liquor).text,
+            waterInLiquor() === undefined ? undefined : work().kept,
+            work().elsewhere,
           ),
-    washing: () => (inner.full.missing.length > 0 ? undefined : inner.work.washing),
-    alcohol: () => alcoholIn(inner.work),
-    checks: () => checksOf(kind, { setting, batch, work: inner.work, roles: inner.roles }),
+    washing: () => (full().missing.length > 0 ? undefined : work().washing),
+    alcohol: () => alcoholIn(work()),
+    checks: () => checksOf(kind, { setting, batch, work: work(), roles: roles() }),
     candidates: () =>
       sums?.candidates ??
       candidatesFor(
@@ -251,21 +238,19 @@ export function batchOf(
         reactants.map((s) => s.formula),
         alternativesOf(setting),
       ),
-    byProducts: () => byProductsOf(setting, account, inner.dissolved, inner.water, inner.work.filtrate),
+    byProducts: () => byProductsOf(setting, account, dissolved(), waterInLiquor(), work().filtrate),
     waste: () =>
       wasteOf(
         setting,
-        setting.wet ? potsLeft(inner.work) : [],
-        inner.full.missing.length > 0 || !setting.wet
-          ? undefined
-          : liquidsLeft(inner.work, batch.isolation.how === "liquor"),
+        setting.wet ? potsLeft(work()) : [],
+        full().missing.length > 0 || !setting.wet ? undefined : liquidsLeft(work(), batch.isolation.how === "liquor"),
       ),
     cost: () => sums?.cost ?? costOf(materials, account.supplied, theoreticalYield, formed.amount),
     unknown: () => [
       ...batch.feeds.flatMap((feed) => (feed.how === "unknown" ? [feed.missing] : [])),
-      ...inner.full.missing,
-      ...(inner.work.liquor?.books.unknown ?? []).filter((text) => text.startsWith("by the equilibrium")),
-      ...(setting.wet ? [] : (inner.work.drafts.at(-1)?.after.books.unknown ?? [])),
+      ...full().missing,
+      ...(work().liquor?.books.unknown ?? []).filter((text) => text.startsWith("by the equilibrium")),
+      ...(setting.wet ? [] : (work().drafts.at(-1)?.after.books.unknown ?? [])),
       ...(batch.isolation.how === "unknown" ? [batch.isolation.missing] : []),
       ...(batch.washing !== undefined && "missing" in batch.washing ? [batch.washing.missing] : []),
       ...("missing" in batch.heat && setting.wet ? [batch.heat.missing] : []),
