@@ -152,7 +152,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   means: "It means",
   atMost: "at most {mass}",
   lessUnknown: "the theory; how much less is not known: solubility of {formula}",
-  keepsUnknown: "as expected; what the liquor keeps of {formula} is not known",
+  keepsUnknown: "may be right: how much of the {formula} the liquor keeps is not known, and no mass is too small",
   above: "more than {mass}",
   below: "less than {mass}",
   within: "{low} to {high}",

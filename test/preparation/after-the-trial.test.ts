@@ -201,7 +201,9 @@ describe("tin sponge from zinc (cold dilute sulfuric acid hardly takes tin: comm
     });
 
   it("is freed of the zinc that is over", () => {
-    expect(words(sponge("Zn"))).toMatch(/what is powder dissolves: stir the Sn with .* of dilute sulfuric acid/);
+    expect(words(sponge("Zn"))).toMatch(
+      /What is left of the .* dissolves: stir the Sn with .* of dilute sulfuric acid/,
+    );
     const left = (metal: "Zn" | "Al") =>
       sponge(metal)
         .steps.at(-1)!

@@ -72,7 +72,9 @@ describe("what a step takes besides its packs", () => {
 describe("crystals of an ammine that comes apart", () => {
   it("are rinsed with ammonia in the alcohol, and not dried in open air to a constant mass", () => {
     for (const plan of [copper, nickel]) {
-      expect(words(plan)).toMatch(/Rinse the crystals with .* of alcohol with as much strong ammonia/);
+      expect(words(plan)).toMatch(
+        /Rinse the crystals with .* of a mixture of alcohol and strong ammonia, half and half/,
+      );
       expect(words(plan)).toMatch(/in open air it loses ammonia, and never comes to a constant mass/);
       expect(words(plan)).not.toMatch(/two weighings/);
     }

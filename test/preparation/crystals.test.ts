@@ -114,13 +114,13 @@ describe("a second crop of a pair whose other salt stays dissolved", () => {
   // NaCl: 38.0 g in 100 g of water at 80 °C
   it("has nothing to filter off hot", () => {
     const { steps } = planPreparation({
-      equation: "NaClO3 + KCl -> KClO3 + NaCl",
-      product: "KClO3",
+      equation: "NaBrO3 + KCl -> KBrO3 + NaCl",
+      product: "KBrO3",
       materials: [
-        { name: "sodium chlorate", form: "NaClO3" },
+        { name: "sodium bromate", form: "NaBrO3" },
         { name: "potash", form: "KCl" },
       ],
-      scale: { material: "sodium chlorate", portion: "106 g" },
+      scale: { material: "sodium bromate", portion: "106 g" },
     });
     const boiled = saying(steps, /^For a second crop/);
     const salt =

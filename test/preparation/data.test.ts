@@ -41,7 +41,14 @@ import {
 } from "../../src/preparation/data/firing";
 import { GASES, GASES_IN_WATER } from "../../src/preparation/data/gases";
 import { AGAINST_COLLOID, GELS, SOAPS } from "../../src/preparation/data/gels";
-import { BASIC_SALTS, IGNITION, OXIDES, POISON_VAPOUR, PRECIPITATES } from "../../src/preparation/data/ignition";
+import {
+  BASIC_BEFORE_HYDROXIDE,
+  BASIC_SALTS,
+  IGNITION,
+  OXIDES,
+  POISON_VAPOUR,
+  PRECIPITATES,
+} from "../../src/preparation/data/ignition";
 import {
   INSOLUBLE_NONMETALS,
   OILY,
@@ -112,6 +119,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   GELS,
   GIVES_OFF_GAS: [GIVES_OFF_GAS],
   HOLDING_LIGANDS,
+  BASIC_BEFORE_HYDROXIDE: [BASIC_BEFORE_HYDROXIDE],
   HELD_BY_AMMONIA: [HELD_BY_AMMONIA],
   FIRE_ONLY: [FIRE_ONLY],
   HOT_SULFURIC: [HOT_SULFURIC],

@@ -119,12 +119,12 @@ describe("what is left", () => {
       product: "Cu",
       materials: [
         { name: "vitriol", form: "CuSO4·5H2O" },
-        { name: "iron", form: "Fe" },
+        { name: "iron", form: "Fe", excess: "2 %" },
       ],
       scale: { material: "vitriol", portion: "249.7 g" },
     });
-    // 1.0001 mol of iron(II) in the liquor, and what is left of the acid that takes the last iron out of the copper: 10 % of what the
-    // step says, less a ten-thousandth of a mole; each mole of either takes 105.99 g of soda, and 1.1 times that is given
+    // 1.0201 mol of iron(II) in the liquor, and what is left of the acid that takes the last iron out of the copper: 10 % of what the
+    // step says, less 0.0201 mol; each mole of either takes 105.99 g of soda, and 1.1 times that is given
     const iron = waste.metals.find((m) => m.symbol === "Fe")!;
     expect(iron.precipitate).toBe(true);
     const acid = steps.find(({ text }) => text.includes("dilute sulfuric acid"))!.amounts[0]!.toNumber("g") * 0.1;

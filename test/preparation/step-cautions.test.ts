@@ -172,7 +172,9 @@ describe("alcohol", () => {
 
   it.each(BENCH_PREPARATIONS)("of $id is warned of where a step names it, and not where none does", (one) => {
     const plan = planPreparation(requestOf(one));
-    expect(warned(plan)).toBe(plan.steps.some(({ text }) => /mL of (?:\S+ % )?alcohol|of alcohol \(/.test(text)));
+    expect(warned(plan)).toBe(
+      plan.steps.some(({ text }) => /mL of (?:\S+ % |a mixture of )?alcohol|of alcohol \(/.test(text)),
+    );
   });
 
   it.each([

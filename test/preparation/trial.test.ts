@@ -612,7 +612,7 @@ describe("read as a bench worker", () => {
         .steps.map(({ text }) => text)
         .join(" ");
       expect(all).not.toMatch(/boil it down, or/);
-      expect(all).toMatch(/Rinse the crystals with .* of alcohol with as much strong ammonia/);
+      expect(all).toMatch(/Rinse the crystals with .* of a mixture of alcohol and strong ammonia, half and half/);
       expect(saying(id, /add alcohol slowly and stirring, up to as much as there is liquor/)).toMatch(/no flame/);
     }
   });

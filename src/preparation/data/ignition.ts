@@ -85,6 +85,12 @@ export const BASIC_SALTS: readonly BasicSaltsRow[] = [
   { metal: "Mg", solids: ["Mg2(OH)3Cl·4H2O"], source: "memory" },
 ];
 
+/** Metals that a lye precipitates as a basic salt first, and does not dissolve again in excess. */
+export const BASIC_BEFORE_HYDROXIDE: { readonly metals: readonly string[]; readonly source: SourceKey } = {
+  metals: ["Cu", "Co", "Ni", "Cd"],
+  source: "commonPractice",
+};
+
 /** Metals whose compounds leave poison in the air of a hot crucible: whatever they are with, or with these only. */
 export const POISON_VAPOUR: readonly {
   readonly metals: readonly string[];

@@ -42,6 +42,7 @@ export type WorkCondition =
   | "paper that burns"
   | "drying limit"
   | "heat sets it off"
+  | "stands grinding"
   | "acid left"
   | "metals left"
   | "always";
@@ -90,13 +91,14 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "heating", when: "ammonia", text: "ammonia is given off: under a hood or outdoors", source: "commonPractice" },
   { step: "isolating", when: "antisolvent", text: "alcohol and acetone are very flammable: no flame, no hot plate, in moving air", source: "commonPractice" },
   { step: "isolating", when: "crystallising", text: "hot salt solution scalds and spits near the end: goggles on, never boil it dry", source: "commonPractice" },
-  { step: "isolating", when: "heat sets it off", text: "it decomposes violently when it is heated dry: evaporate it on a water bath, never over a flame, never to the end; nothing that burns, no chloride, acid or metal powder nearby", source: "commonPractice" },
+  { step: "isolating", when: "heat sets it off", text: "it decomposes violently when it is heated dry: evaporate it on a water bath, never over a flame, never to the end; nothing that burns, no ammonium salt, acid or metal powder nearby", source: "commonPractice" },
   { step: "isolating", when: "ammonia in a hot liquor", text: "warm liquor gives off ammonia: under a hood or outdoors", source: "commonPractice" },
   { step: "isolating", when: "ammonia in a cold liquor", text: "warm liquor gives off ammonia: filter it cold", source: "commonPractice" },
   { step: "drying", when: "paper that burns", text: "paper or cloth that dries with it burns like tinder: rinse it before it is thrown away", source: "commonPractice" },
   { step: "drying", when: "antisolvent", text: "wet with alcohol or acetone it dries in open air, not in an oven", source: "commonPractice" },
   { step: "drying", when: "heat sets it off", text: "never in an oven: it dries in the air of a room, away from anything that burns", source: "commonPractice" },
-  { step: "drying", when: "always", text: "crush and bottle it without raising dust; wipe up wet", source: "commonPractice" },
+  { step: "drying", when: "heat sets it off", text: "never crushed or ground: loosen it with a clean plastic spatula", source: "commonPractice" },
+  { step: "drying", when: "stands grinding", text: "crush and bottle it without raising dust; wipe up wet", source: "commonPractice" },
   { step: "drying", when: "drying limit", text: "keep below the drying limit: more heat changes the product", source: "commonPractice" },
   { step: "ignition test", when: "always", text: "open crucible, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },
   { step: "waste", when: "acid left", text: "soda foams with the acid that is left: in portions, in a large open vessel", source: "commonPractice" },

@@ -47,6 +47,12 @@ function leftOf(formula: Formula): Quantity | undefined {
   return residue.hasSameComposition(formula) ? exact("100 %") : leftOnIgnition(formula)?.share;
 }
 
+/** Does a sample lose nothing but water on ignition? Some lose oxygen, which looks like it. */
+export function ignitionTellsWater(formula: Formula): boolean {
+  const residue = mayIgnite(formula) ? residueOf(formula, undefined)?.residue : undefined;
+  return residue !== undefined && (residue.hasSameComposition(formula) || formula.symbols.includes("H"));
+}
+
 const remembered = /* @__PURE__ */ remembering<boolean>(200);
 
 /** Does ignition of a sample tell the product from another formula that it may be, and may it be done? */

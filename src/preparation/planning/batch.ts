@@ -244,6 +244,7 @@ export function batchOf(
         setting,
         setting.wet ? potsLeft(work()) : [],
         full().missing.length > 0 || !setting.wet ? undefined : liquidsLeft(work(), batch.isolation.how === "liquor"),
+        batch.alcohol,
       ),
     cost: () => sums?.cost ?? costOf(materials, account.supplied, theoreticalYield, formed.amount),
     unknown: () => [

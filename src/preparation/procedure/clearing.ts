@@ -66,16 +66,16 @@ function filterAndWash(bench: Bench, hot: Quantity<"temperature">): void {
   bench.did(POT, parted, {
     amounts: [each.times(count)],
     say: () =>
-      `${filtering(hot)} from the ${names} that is not dissolved, press it, and wash it ${times(count)} with ${bench.hand.water(each)} each${hot.compare(exact("40 °C")) > 0 ? ", hot" : ""}, into the liquor: it kept about ${bench.hand.litres(held)} of that${lost}.`,
+      `${filtering(hot)} from the ${names} that is not dissolved, press it, and wash it ${times(count)} with ${bench.hand.water(each)} each${hot.compare(planned("feelsHot")) > 0 ? ", hot" : ""}, into the liquor: it kept about ${bench.hand.litres(held)} of that${lost}.`,
   });
 }
 
 /** How a liquor is filtered, in words. */
 const filtering = (hot: Quantity<"temperature">): string =>
-  hot.compare(exact("40 °C")) > 0 ? `Filter hot (${celsius(hot)})` : "Filter";
+  hot.compare(planned("feelsHot")) > 0 ? `Filter hot (${celsius(hot)})` : "Filter";
 
 /** Dust and rust go now: once it cools nothing can be filtered from the crystals. */
-function lookThrough(bench: Bench, hot: Quantity<"temperature">): void {
+export function lookThrough(bench: Bench, hot: Quantity<"temperature">): void {
   bench.did(POT, hold(bench.pot), {
     care: "isolating",
     say: () =>

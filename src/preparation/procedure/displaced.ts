@@ -16,7 +16,7 @@ import { exact, planned } from "../planning/exact";
 import { isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import type { Material } from "../shelf/material";
-import { isInPieces } from "../shelf/pieces";
+import { isInPieces, isPowder } from "../shelf/pieces";
 import { type Bench, POT } from "./bench";
 import { litres } from "./words";
 
@@ -73,13 +73,16 @@ const powderLeft = (bench: Bench, i: number): string =>
 export function endOfDisplacement(bench: Bench, over: number): string {
   const { setting } = bench.frame;
   const { name } = matterOf(setting.product.formula);
-  const shake = over < 0 ? "" : ` Shake the ${name} off what is left in pieces${powderLeft(bench, over)}.`;
+  const shake =
+    over < 0 || isPowder(bench.material(over))
+      ? ""
+      : ` Shake the ${name} off what is left in pieces${powderLeft(bench, over)}.`;
   const sparing = setting.materials.find(
     ({ form }) => !isMetal(form) && fateOf(form, setting.temperature).precipitated === true,
   );
   if (sparing !== undefined) return `${endOfSparing(bench, sparing, over)}${shake}`;
   return over < 0
-    ? "Stir until the added metal is gone; a bright piece of the same metal held in a drop of the clear liquor stays bright."
+    ? "Stir until the added metal is gone; a bright piece of the same metal held in a drop of the clear liquor stays bright: where it does not, a little more of the metal is needed."
     : `Stir until a bright piece of the same metal as the ${bench.name(over)} stays bright in a drop of the clear liquor: some of it is left over.${shake}`;
 }
 
@@ -122,7 +125,7 @@ export function takeOutMetal(bench: Bench, i: number): void {
     amounts: [acid.mass],
     later: true,
     say: () =>
-      `Lift out what is left of ${bench.name(i)} in pieces; what is powder dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${planned("cementAcid")})${row.warm ? ", warm," : ""} until no more gas rises${volume === undefined ? "" : ` (${volume.compare(exact("0.1 L")) < 0 ? "" : `at most ${litres(volume)} of `}hydrogen: no flame)`}; the ${name} stays.`,
+      `${isPowder(bench.material(i)) ? `What is left of the ${bench.name(i)}` : `Lift out what is left of ${bench.name(i)} in pieces; what is powder`} dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${planned("cementAcid")})${row.warm ? ", warm," : ""} until no more gas rises${volume === undefined ? "" : ` (${volume.compare(exact("0.1 L")) < 0 ? "" : `at most ${litres(volume)} of `}hydrogen: no flame)`}; the ${name} stays.`,
   });
   bench.liquor = bench.pot;
 }

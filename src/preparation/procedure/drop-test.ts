@@ -1,13 +1,15 @@
 // What shows at the bench that a precipitation is complete: a drop of what was put in over the need, to some of the clear liquor.
 
+import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { isStranger } from "../contents/solids-standing";
+import { BASIC_BEFORE_HYDROXIDE } from "../data/ignition";
 import { exact, planned } from "../planning/exact";
 import type { Account } from "../reaction/account";
-import { isAcid } from "../reaction/acids";
+import { isAcid, isLye } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { isLedIn } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
@@ -43,6 +45,15 @@ function reagentOf(setting: Setting, roles: readonly Role[], { supplied }: Accou
   return chosen === undefined ? undefined : materials[chosen];
 }
 
+/** The lye of a hydroxide whose metal comes out as a basic salt before all of it has come; no drop of lye tells that end. */
+function basicSaltOf({ product, materials }: Setting, roles: readonly Role[]): Material | undefined {
+  const { anions } = constitutionOf(product.formula);
+  const isHydroxide = anions.length === 1 && anions[0]!.formula === "OH-";
+  const metals = BASIC_BEFORE_HYDROXIDE.metals.filter((symbol) => product.formula.count(symbol).n !== 0n);
+  if (!isHydroxide || metals.length === 0) return undefined;
+  return materials.find(({ form }, i) => isLye(form) && roles[i] !== "acid");
+}
+
 /** A base takes some of the product back, which water alone hardly dissolves: a drop more of it gives no cloud for that. */
 function isHeldByBase({ product, temperature }: Setting, reagent: Material | undefined): boolean {
   if (reagent === undefined || !isBase(reagent.form)) return false;
@@ -69,6 +80,12 @@ export function dropTestFor(
   if (seen !== undefined && (reducer !== undefined || roles.includes("oxidiser")))
     return {
       text: `it is complete when the clear liquor is no longer ${seen}: where it is, it needs more time${reducer === undefined ? "" : ` or a little more of the ${reducer.shelf.name}`}`,
+      tells: false,
+    };
+  const basic = basicSaltOf(setting, roles);
+  if (basic !== undefined)
+    return {
+      text: `it is complete when the liquor stays alkaline, pH 9 and more on paper, ten minutes after the last of the ${basic.shelf.name}: with less of it a basic salt is left in the product, though the liquor is clear of metal`,
       tells: false,
     };
   const agent = agentOf(setting, roles);

@@ -10,6 +10,7 @@ import { cite as citeSolubility } from "../../solubility/internal";
 import { thermalStepsOf } from "../../substance/internal";
 import { DELIQUESCENT, DRYING, type DryingRow, EFFLORESCENT } from "../data/drying";
 import { cite } from "../data/sources";
+import { isHeatSensitive } from "../identity/by-ignition";
 import { planned } from "../planning/exact";
 import { changeAbove } from "../reaction/change-of-solid";
 import { fateInRoom } from "../reaction/fate";
@@ -54,7 +55,8 @@ const remembered = /* @__PURE__ */ remembering<Drying>(256);
 export const dryingOf = (product: Formula): Drying =>
   remembered(product.toString(), () => {
     const found = belowTurning(product, lookedUp(product));
-    return { ...found, changesAbove: found.upTo !== undefined && isOfProduct(found.upTo, product) };
+    const isOwn = found.upTo !== undefined && !isHeatSensitive(product) && isOfProduct(found.upTo, product);
+    return { ...found, changesAbove: isOwn };
   });
 
 /** Is a limit there for the product's sake: below the boiling point of water, or as near as an oven may be off to where heat changes it? */
@@ -118,6 +120,14 @@ function sourceOfCurve(product: Formula, at: Quantity<"temperature">): string {
 function lookedUp(product: Formula): Omit<Drying, "changesAbove"> {
   const { limits, deliquescent } = rows();
   const runs = deliquescent.some((f) => sameCore(f, product));
+  if (isHeatSensitive(product))
+    return {
+      deliquescent: runs,
+      missing: undefined,
+      upTo: planned("inAir") as Quantity<"temperature">,
+      why: "heat may set it off: dry in the air of a room",
+      source: cite("commonPractice"),
+    };
   const own = limits.find(({ formula }) => formula.hasSameComposition(product))?.row;
   const [first] = thermalStepsOf(product);
   const begins = first?.from.in("°C").minus(planned("belowChange").in("Δ°C"));

@@ -16,6 +16,7 @@ import { waterOfReaction } from "../reaction/water-of-reaction";
 import { type Bench, type Look, POT } from "./bench";
 import { isTooLittle } from "./feed-dissolved";
 import { isClearedByAcid, protectionOf } from "./protection";
+import { isAgent } from "./roles";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";
 import { celsius, list, litres, percent, vesselSize } from "./words";
@@ -115,9 +116,14 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       bench.drafts[at]!.after.books.solids.filter((one) => one.origin === "precipitated").map((one) => one.matter.name);
     const made = dissolve(before, own, of, feed.at, unclear);
     const isCloudy = isAlone && made.after.books.solids.length > 0;
-    // of what a pack has besides nobody knows what dissolves: what does not would end up in a precipitate
+    // through an oxidiser as dark as ink nobody sees, and paper it eats; of what a pack has besides nobody knows what dissolves: what does not would end up in a precipitate
     const isMuddy =
-      isAlone && own.books.other.isPositive() && bench.frame.isolation.how === "precipitate" && !short && !isCloudy;
+      isAlone &&
+      own.books.other.isPositive() &&
+      bench.frame.isolation.how === "precipitate" &&
+      !short &&
+      !isCloudy &&
+      !isAgent(bench.material(i).form, "oxidiser");
     const mud = isMuddy
       ? "; if it stays cloudy, let it settle and filter it: what the pack has besides would end up in the product"
       : "";

@@ -3,7 +3,7 @@ import type { Formula } from "../../formula";
 import { type Quantity, sum } from "../../quantity";
 import { massOf, type SolidEntry } from "../contents/entry";
 import { matterOf } from "../contents/matter";
-import { mayIgnite } from "../identity/by-ignition";
+import { ignitionTellsWater } from "../identity/by-ignition";
 import { collect } from "../operation/collect";
 import { dry } from "../operation/dry";
 import { exact, planned } from "../planning/exact";
@@ -141,7 +141,7 @@ export function weighProduct(bench: Bench, bottle: string): void {
     held === undefined
       ? bench.frame.isolation.how !== "precipitate" || !isGel(formula)
         ? ""
-        : `; a gel keeps up to ${planned("dampHolds")} of water at constant mass (${bench.hand.grams(withGelWater(!inPlace && all.compare(theory) < 0 ? theory : all))} then)${mayIgnite(formula) ? ", which the ignition of a sample tells" : ""}`
+        : `; a gel keeps up to ${planned("dampHolds")} of water at constant mass (${bench.hand.grams(withGelWater(!inPlace && all.compare(theory) < 0 ? theory : all))} then)${ignitionTellsWater(formula) ? ", which the ignition of a sample tells" : ""}`
       : `; dried in air it keeps ${held.from} to ${held.to} H₂O that no formula fixes, and weighs ${bench.hand.grams(mass.times(held.least))} to ${bench.hand.grams(mass.times(held.most))}`;
   const rinsed =
     foreign === undefined

@@ -15,7 +15,7 @@ import { isVolatile } from "../reaction/fluids";
 import { keptInSolution } from "../reaction/only-in-solution";
 import { type Antisolvent, antisolventFor } from "./alcohol";
 import { type Bench, POT } from "./bench";
-import { filterHot } from "./clearing";
+import { filterHot, lookThrough } from "./clearing";
 import { timesTheWater } from "./common-ion";
 import { isolateCrystals } from "./crystals";
 import { keptFrom } from "./keeping";
@@ -166,7 +166,9 @@ export function isolate(bench: Bench): void {
   else if (isolation.how === "unknown") {
     const { product, temperature } = setting;
     // What is not wanted, charcoal or a base that is left, goes before anything comes out.
-    if (bench.pot.books.solids.length > 0) filterHot(bench, bench.pot.books.temperature);
+    const { temperature: at } = bench.pot.books;
+    if (bench.pot.books.solids.length > 0) filterHot(bench, at);
+    else if (!isComplex(bench) && at.compare(planned("feelsHot")) > 0) lookThrough(bench, at);
     boilFirst(bench);
     const crop = matterOf(product.formula);
     const there = bench.pot.books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;

@@ -102,6 +102,14 @@ function dryFirst(bench: Bench): void {
   });
 }
 
+/** When it is done, by its mass; nothing where that does not change. */
+function standsStill({ hand }: Bench, { before, after }: Done, at: Quantity<"temperature"> | undefined): string {
+  const [first, last] = [before, after].map(({ mass }) => hand.grams(mass));
+  if (first === last) return "";
+  const isGlowing = at !== undefined && at.compare(planned("glows")) > 0;
+  return `${isGlowing ? "; it is done when, cold, the mass stands still" : " until the mass stands still"} at ${last}, from ${first}`;
+}
+
 export function kiln(bench: Bench): void {
   const { setting, theory, account } = bench.frame;
   weighAll(bench);
@@ -153,6 +161,7 @@ export function kiln(bench: Bench): void {
     at === undefined
       ? `(how hot is not known: no firing temperature of ${setting.product.name} is tabulated${bound === "" ? "" : `; ${bound}`})`
       : `to ${celsius(at)}${bound === "" ? "" : `, and ${bound}${air === "" ? "," : ""}`}`;
+  const still = standsStill(bench, done, at);
   const missing = at === undefined ? [`firing temperature of ${setting.product.name}`] : [];
   const after = done.after.with({ unknown: [...done.after.books.unknown, ...missing] });
   bench.did(
@@ -164,7 +173,7 @@ export function kiln(bench: Bench): void {
       care: "heating",
       blank: "ignition",
       say: (look) =>
-        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air} ${at !== undefined && at.compare(planned("glows")) > 0 ? "and keep it there for one to three hours; it is done when, cold, the mass stands still" : "and keep it there until the mass stands still"} at ${bench.hand.grams(end)}, from ${bench.hand.grams(done.before.mass)}${besides}${leaving(look)}.${untold(bench, done, at)}`,
+        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air} ${at !== undefined && at.compare(planned("glows")) > 0 ? "and keep it there for one to three hours" : "and keep it there"}${still === "" ? "" : `${still}${besides}`}${leaving(look)}.${untold(bench, done, at)}`,
     },
   );
   bench.did(POT, cool(bench.pot, setting.temperature), {

@@ -9,7 +9,7 @@ import type { Pot } from "../contents/pot";
 import { filterCake } from "../operation/filter";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { type Bench, POT } from "./bench";
 import type { Completeness } from "./completeness";
@@ -95,16 +95,16 @@ export function isolatePrecipitate(bench: Bench): void {
       ? liquorHeldBy(setting, way, solids[0]!.matter.formula)
       : retained.dividedBy(mass).named({ symbol: "v(ret)", rule: "mean of the solids" });
   bench.washing = washingOf(setting, salts, volume, mass, perGram);
-  const fills = retained.compare(volume) >= 0;
+  const fills = retained.compare(volume.times(planned("fills"))) >= 0;
   const settled = heldBy("settled");
-  const parted = filterCake(bench.pot, retained);
+  const parted = filterCake(bench.pot, fills && decants ? volume : retained);
   const done = bench.did(POT, parted, {
     care: "isolating",
     blank: "filtrateVolume",
     target: retained,
     say: () =>
       fills && decants
-        ? `Let the ${cake} settle; it fills the space of all the liquor, and hardly any can be poured off: go on with the first wash.`
+        ? `Let the ${cake} settle; it fills the space of nearly all the liquor, and hardly any can be poured off: go on with the first wash.`
         : decants
           ? `Let the ${cake} settle and pour the clear liquor off into the waste jar; ${nearly(bench.hand.litres(retained))} stay with the sludge.`
           : `Filter the ${cake} off on suction and press it; the cake keeps ${nearly(bench.hand.litres(retained.compare(volume) > 0 ? volume : retained))} of liquor${settled.compare(volume) >= 0 ? "" : ` (settled and poured off it would be ${bench.hand.litres(settled)})`}.`,

@@ -8,7 +8,7 @@ import { isStranger } from "../contents/solids-standing";
 import { MIXED_HOT, SLOW_IN_ACID, SLOW_IN_THE_COLD } from "../data/firing";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
-import { exact, planned } from "../planning/exact";
+import { exact, isFromRounding } from "../planning/exact";
 import { isAmmonia, isMetal } from "../reaction/acids";
 import { isGas } from "../reaction/fluids";
 import { Bench, type Frame, POT, type Telling, type Work } from "./bench";
@@ -54,14 +54,17 @@ const ALKALINE = "7.5";
 
 /** What brings a liquor to its pH, where neither acid nor base is in excess and all is dissolved; nothing elsewhere. */
 function toCorrect({ pot, frame: { setting, roles, account } }: Bench): string {
-  const isEven = account.supplied.every(({ left, amount }) => left.compare(amount.times(planned("asGoodAsNone"))) <= 0);
-  if (!isEven || pot.books.solids.length > 0) return "";
-  const named = (...of: readonly Role[]): string | undefined =>
-    setting.materials.find((_, i) => of.includes(roles[i]!))?.shelf.name;
-  const [acid, base] = [named("acid"), named("base", "gas-giving base")];
-  return acid === undefined || base === undefined
-    ? ""
-    : `; where it is more than 1 higher a little more of the ${acid} is needed, where it is more than 1 lower of the ${base}`;
+  if (pot.books.solids.length > 0) return "";
+  const at = (...of: readonly Role[]): number => setting.materials.findIndex((_, i) => of.includes(roles[i]!));
+  const [acid, base] = [at("acid"), at("base", "gas-giving base")];
+  if (acid < 0 || base < 0) return "";
+  const name = (i: number): string => setting.materials[i]!.shelf.name;
+  const isOver = (i: number): boolean => !isFromRounding(account.supplied[i]!.excess);
+  // of what was to be in excess there may be too little all the same
+  if (isOver(base)) return `; where it is acid a little more of the ${name(base)} is needed`;
+  return isOver(acid)
+    ? `; where it is alkaline a little more of the ${name(acid)} is needed`
+    : `; where it is more than 1 higher a little more of the ${name(acid)} is needed, where it is more than 1 lower of the ${name(base)}`;
 }
 
 /** What paper should show, as near as paper shows it. */
@@ -136,7 +139,9 @@ function untilDissolved(bench: Bench, byLye: boolean): void {
 
 function displacement(bench: Bench): void {
   const { setting, account } = bench.frame;
-  const over = setting.materials.findIndex(({ form }, i) => isMetal(form) && account.supplied[i]!.left.isPositive());
+  const over = setting.materials.findIndex(
+    ({ form }, i) => isMetal(form) && !isFromRounding(account.supplied[i]!.excess),
+  );
   until(bench, endOfDisplacement(bench, over));
   if (over >= 0) takeOutMetal(bench, over);
   isolate(bench);

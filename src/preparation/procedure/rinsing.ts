@@ -225,7 +225,7 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
     // of alcohol there is enough to wet all of them, for it takes little
     const water = crop.times(planned("alcoholRinse")).times(exact("1 g/mL")).to("g");
     const isAmmine = losesAmmonia(product);
-    const liquid = isAmmine ? "alcohol with as much strong ammonia" : "50 % alcohol";
+    const liquid = isAmmine ? "a mixture of alcohol and strong ammonia, half and half" : "50 % alcohol";
     const why = isAmmine ? "; without ammonia in it they lose some of theirs" : "";
     bench.did(POT, rinse(bench.pot, halfAlcohol(bench, water, isAmmine), undefined), {
       amounts: [water],

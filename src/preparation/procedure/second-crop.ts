@@ -5,6 +5,7 @@ import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { poisonsIn } from "../contents/poisons";
+import { isHeatSensitive } from "../identity/by-ignition";
 import { concentrate } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { filterLiquor } from "../operation/filter";
@@ -74,7 +75,8 @@ function isWorthIt({ frame: { setting, theory, crystallising } }: Bench, { boile
 
 /** The liquor boiled down and cooled again; as far as it gives the product and not the other salts. */
 export function secondCrop(bench: Bench, crystallising: Crystallising): void {
-  if (bench.in(MOTHER).isEmpty) return;
+  // what heat may set off is not boiled for what is left of it
+  if (bench.in(MOTHER).isEmpty || isHeatSensitive(bench.frame.setting.product.formula)) return;
   const shares = sharesFor(bench, crystallising.hot);
   let isKnown = shares.length === 0;
   for (const share of shares) {

@@ -13,7 +13,7 @@ import type { Pot } from "../contents/pot";
 import { AGAINST_COLLOID } from "../data/gels";
 import { componentsOf, unitsIn } from "../feasibility/beaker";
 import { testWash, wash } from "../operation/wash";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { smallestFor } from "../planning/vessel";
 import { gelRow } from "../reaction/gel";
 import { formulaFrom } from "../reaction/species";
@@ -25,7 +25,7 @@ import { list, times, vesselSize } from "./words";
 
 /** The vessel for what is stirred up, where that of the batch is too small. */
 function largerFor(liquid: Quantity, vessel: Look["vessel"]): Quantity<"volume"> | undefined {
-  const size = smallestFor(liquid);
+  const size = smallestFor(liquid.times(planned("washRoom")));
   return size === undefined || vessel?.smallest === undefined || size.compare(vessel.smallest) <= 0 ? undefined : size;
 }
 

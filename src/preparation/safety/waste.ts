@@ -10,6 +10,7 @@ import type { Contents } from "../contents/contents";
 import { volumeOfLiquor } from "../contents/liquor-size";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
+import { planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
@@ -129,6 +130,8 @@ function pooled(left: readonly Left[]): Pot | undefined {
 const CYANIDE =
   "it contains a cyanide: keep it alkaline and by itself; never acid, bleach or heat on it, poison gas is given off; dispose of it as it is, as hazardous waste";
 
+const FLAMMABLE = "with the alcohol in it the liquor burns: closed, labelled as flammable, and away from flames";
+
 /** What the mother liquor of crystals keeps of a metal of the waste. */
 function liquorNotes({ product }: Setting, solutes: readonly Dissolved[]): string[] {
   if (!product.metals.some(({ symbol }) => isWasteMetal(symbol))) return [];
@@ -140,7 +143,12 @@ function liquorNotes({ product }: Setting, solutes: readonly Dissolved[]): strin
   ];
 }
 
-export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quantity | undefined): Waste {
+export function wasteOf(
+  setting: Setting,
+  left: readonly Left[],
+  liquids: Quantity | undefined,
+  alcohol: Quantity | undefined,
+): Waste {
   const volume = liquids?.to("L").named({
     symbol: "V(waste)",
     label: "liquor and washings",
@@ -159,6 +167,9 @@ export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quanti
     ...heldNotes(metals),
     ...ammoniumNotes(metals, solutes, steps.mass),
     ...(cyanide ? [CYANIDE] : []),
+    ...(alcohol !== undefined && volume !== undefined && alcohol.compare(volume.times(planned("burns"))) > 0
+      ? [FLAMMABLE]
+      : []),
     ...sourNotes(sour, solutes, steps.mass),
     ...(isLiquor ? liquorNotes(setting, solutes) : []),
   ];

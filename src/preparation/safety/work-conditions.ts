@@ -135,6 +135,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
     FEEDS_FIRE.groups.some((name) => madeOf(product.formula).groups.has(name)),
   "drying limit": ({ setting: { product, wet } }) => wet && dryingOf(product.formula).changesAbove,
   "heat sets it off": ({ setting }) => isHeatSensitive(setting.product.formula),
+  "stands grinding": ({ setting }) => !isHeatSensitive(setting.product.formula),
   "acid left": ({ setting, batch }) =>
     setting.wet &&
     (setting.asides.some(({ form }) => isAcid(form)) ||
