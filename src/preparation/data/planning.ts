@@ -91,7 +91,7 @@ export const PLANNING = {
   burns: { value: "10 %", what: "of alcohol by volume and more make a waste that burns, or nearly", source: "commonPractice" },
   boiledTo: { value: "3", what: "times its theory and no less is what a liquor weighs that is boiled down for crystals of unknown solubility", source: "commonPractice" },
   muchMore: { value: "1.5", what: "times that and more is much liquor, which is boiled down before alcohol comes to it", source: "commonPractice" },
-  alcoholRinse: { value: "1 mL/g", what: "of crystals is alcohol that wets all of them on a filter, in two portions", source: "commonPractice" },
+  alcoholRinse: { value: "1 mL/g", what: "of crystals of a complex is alcohol that wets all of them on a filter, in two portions", source: "commonPractice" },
   leastLiquor: { value: "30 %", what: "of the mass of crystals is the least liquor that can be drained from them", source: "commonPractice" },
   roomInLiquor: { value: "90 %", what: "of what cold water keeps of a salt beside the product is the most that is planned to stay in it, where the crop allows it", source: "commonPractice" },
   cleanCrop: { value: "95 %", what: "of the product and more is a first crop: what is beside it stays dissolved or goes on the hot filter, where there is a way", source: "commonPractice" },

@@ -221,9 +221,10 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
           : `Rinse the crystals in two portions with their own solution, sucking off between: ${bench.hand.grams(within)} of ${matter.name} of an earlier batch, shaken with ${bench.hand.water(water)} at ${celsius(cold)} until hardly any stays undissolved. It dissolves none of the crystals, and ${bench.hand.grams(stays!)} of what is in it stays with them${instead}. Without an earlier batch do not rinse: press them ${pressedOn(product)}.`,
     });
   },
-  alcohol: (bench, { product, crop, takesMuch }) => {
-    // of alcohol there is enough to wet all of them, for it takes little
-    const water = crop.times(planned("alcoholRinse")).times(exact("1 g/mL")).to("g");
+  alcohol: (bench, { product, crop, water: held, takesMuch }) => {
+    // of a complex alcohol takes little, so that there is enough to wet all of it; of plain salts it dissolves some
+    const isComplex = bench.frame.kind === "complex formation";
+    const water = isComplex ? crop.times(planned("alcoholRinse")).times(exact("1 g/mL")).to("g") : held;
     const isAmmine = losesAmmonia(product);
     const liquid = isAmmine ? "a mixture of alcohol and strong ammonia, half and half" : "50 % alcohol";
     const why = isAmmine ? "; without ammonia in it they lose some of theirs" : "";
