@@ -26,10 +26,18 @@ export function displaceWater(before: Pot, liquid: Pot): Done {
 export const leftAfter = (clinging: number, portion: number, portions: number): number =>
   clinging > 0 ? (clinging / (clinging + portion)) ** portions : 0;
 
-/** Share of a rinse that clings to the crystals at the end, in the place of what of their liquor is gone. */
-export function clingsOf(before: Pot, liquid: Pot, portions: number): number {
-  const [clings, poured] = [before.with({ solids: [] }).mass.toNumber("g"), liquid.mass.toNumber("g")];
-  return ((1 - leftAfter(clings, poured / portions, portions)) * clings) / poured;
+/** Of the liquor that clings what is left, and of a rinse what clings in its place, as shares. */
+export function afterRinse(
+  before: Pot,
+  liquid: Pot,
+  portions: number,
+): { readonly left: number; readonly clings: number } {
+  const [clinging, poured] = [before.with({ solids: [] }), liquid].map(({ mass }) => mass.toNumber("g")) as [
+    number,
+    number,
+  ];
+  const left = leftAfter(clinging, poured / portions, portions);
+  return { left, clings: ((1 - left) * clinging) / poured };
 }
 
 export function rinse(
@@ -39,15 +47,9 @@ export function rinse(
   portions = 2,
 ): Done {
   const stirred = lost === undefined ? before : dissolve(before, lost.matter, lost.amount);
-  const [clings, poured] = [before.with({ solids: [] }).mass, liquid.mass].map((one) => one.toNumber("g")) as [
-    number,
-    number,
-  ];
-  const left = leftAfter(clings, poured / portions, portions);
+  const { left, clings } = afterRinse(before, liquid, portions);
   const { kept, rest } = stirred.split(shareFrom(left, "share of the liquor that is left on the crystals"));
-  const rinsing = liquid.split(
-    shareFrom(clingsOf(before, liquid, portions), "share of the rinse that clings to the crystals"),
-  );
+  const rinsing = liquid.split(shareFrom(clings, "share of the rinse that clings to the crystals"));
   return done(
     "rinse",
     before,

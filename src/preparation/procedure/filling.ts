@@ -116,7 +116,8 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       bench.drafts[at]!.after.books.solids.filter((one) => one.origin === "precipitated").map((one) => one.matter.name);
     const made = dissolve(before, own, of, feed.at, unclear);
     const isCloudy = isAlone && made.after.books.solids.length > 0;
-    // through an oxidiser as dark as ink nobody sees, and paper it eats; of what a pack has besides nobody knows what dissolves: what does not would end up in a precipitate
+    // of what a pack has besides nobody knows what dissolves: what does not would end up in a precipitate; through an oxidiser as
+    // dark as ink nobody sees, and paper it eats
     const isMuddy =
       isAlone &&
       own.books.other.isPositive() &&

@@ -132,6 +132,8 @@ function boilFirst(bench: Bench): void {
   if (!isMuch || !isComplex(bench) || spoiltByBoiling(frame.setting.product.formula) !== undefined) return;
   if (antisolventFor(bench).volume === undefined || pot.books.waterMissing.length > 0) return;
   const off = pot.mass.minus(to).to("g");
+  // beside much of other salts there is not so much water to boil off
+  if (pot.books.water.minus(off).compare(frame.theory) < 0) return;
   bench.did(POT, concentrate(pot, off, planned("hot") as Quantity<"temperature">), {
     care: "isolating",
     target: to,

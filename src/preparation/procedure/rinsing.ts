@@ -12,7 +12,7 @@ import { Pot } from "../contents/pot";
 import { PlanError } from "../error";
 import { filterCake } from "../operation/filter";
 import { hold } from "../operation/hold";
-import { clingsOf, leftAfter, rinse } from "../operation/rinse";
+import { afterRinse, leftAfter, rinse } from "../operation/rinse";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { dissolvedBy } from "../reaction/fate";
@@ -209,7 +209,7 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
       within === undefined ? [`how much ${matter.name} a solution saturated at ${celsius(cold)} has`] : [];
     const liquid = made.with({ unknown: missing });
     const done = rinse(bench.pot, liquid, undefined);
-    const stays = within?.times(quantity(clingsOf(bench.pot, made, 2).toPrecision(12))).to("g");
+    const stays = within?.times(quantity(afterRinse(bench.pot, made, 2).clings.toPrecision(12))).to("g");
     const instead =
       takesMuch && taken !== undefined ? `; as much ice water would dissolve up to ${bench.hand.grams(taken)}` : "";
     bench.did(POT, done, {
