@@ -26,4 +26,4 @@ export {
   saturatedProduct,
 } from "./precipitating/pairings";
 export { findRows, ionsOf, type ProductRow } from "./precipitating/product";
-export { HOT_WATER } from "./washing/wash-advice";
+export { HOT_WASH, HOT_WATER } from "./washing/wash-advice";

@@ -21,7 +21,6 @@ export const PLANNING = {
   airChanges: { value: "2 /h", what: "air exchange, window slightly open", source: "commonPractice" },
   // -- dissolving and the vessel
   feedStrength: { value: "1 mol/kg", what: "of a feed in its water for a precipitation: at 0.5 to 1 mol/L the precipitate filters, above that it is slimy", source: "commonPractice" },
-  keptLessHot: { value: "0.8", what: "of what cold water keeps of a precipitate, and less, kept by hot water: it is made and filtered hot", source: "commonPractice" },
   keepsMuch: { value: "0.5 g", what: "of a precipitate in 100 g of water and more is much", source: "commonPractice" },
   baseStrength: { value: "4 mol/kg", what: "of a base or a metal salt in its water where the product is to crystallise: less to boil off", source: "commonPractice" },
   staysLiquid: {

@@ -4,6 +4,7 @@ import type { Formula } from "../../formula";
 import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
+import { HOT_WASH } from "../../solubility/internal";
 import { matterOf } from "../contents/matter";
 import { DIGESTED } from "../data/products";
 import { warmthOf } from "../feasibility/by-warmth";
@@ -52,7 +53,7 @@ function keptAt(
     !forms &&
     !(
       isKeptWarm(product) &&
-      dissolvesLess(product, planned("hot") as Quantity<"temperature">, room, planned("keptLessHot"))
+      dissolvesLess(product, planned("hot") as Quantity<"temperature">, room, exact(`${HOT_WASH.share}`))
     )
   )
     return undefined;

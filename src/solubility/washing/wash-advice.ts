@@ -113,7 +113,7 @@ function besideAcid(
 export const HOT_WATER = "hot water";
 
 /** Hot enough to wash with, and how much less of the product that has to dissolve than the wash in the room does. */
-const HOT_WASH = { at: "80 °C", share: 0.8 } as const;
+export const HOT_WASH = { at: "80 °C", share: 0.8 } as const;
 
 /** Does hot water dissolve clearly less of a product that cold water would take a part of? */
 function dissolvesLessHot(formula: Formula, { perHundredGramsWater }: Figure): boolean {
