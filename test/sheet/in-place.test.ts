@@ -88,3 +88,31 @@ describe("the verdict of such a run", () => {
     expect(agrees).toMatch(/what Ni\(OH\)₂ should give/);
   });
 });
+
+describe("two other solids in place of the product", () => {
+  // three tenths more of the copper than of the soda: what carbonate does not take comes out as the basic sulfate, Cu4(OH)6SO4
+  const copper = planPreparation({
+    equation: "CuSO4 + Na2CO3 -> CuCO3 + Na2SO4",
+    product: "CuCO3",
+    materials: [
+      { name: "vitriol", form: "CuSO4·5H2O", excess: "30 %" },
+      { name: "soda", form: "Na2CO3" },
+    ],
+    scale: { product: "20 g" },
+  });
+  const text = flat(benchSheet(copper));
+
+  it("no yield is stated of a mixture, in the head and where it would be written", () => {
+    const solids = copper.steps.at(-1)!.before.solids.map(({ formula }) => formula);
+    expect(solids).toEqual(expect.arrayContaining(["Cu₂(OH)₂CO₃", "Cu₄(OH)₆SO₄"]));
+    expect(solids).not.toContain("CuCO₃");
+    expect(text).toMatch(/\(no yield is stated: Cu₂\(OH\)₂CO₃ stands with another solid in place of CuCO₃\)/);
+    expect(text).toMatch(/g No yield is stated: Cu₂\(OH\)₂CO₃ stands with another solid/);
+    expect(text).not.toMatch(/yield = dry mass|100 % = /);
+  });
+
+  it("both are named with their masses where the mixture is weighed", () => {
+    expect(text).toMatch(/Weigh the dry Cu₂\(OH\)₂CO₃ \(not CuCO₃\): about [\d.]+ g expected, by the equilibrium/);
+    expect(text).toMatch(/and with it [\d.]+ g of Cu₄\(OH\)₆SO₄, [\d.]+ g in all/);
+  });
+});
