@@ -3,8 +3,10 @@
 import { WASTE_METALS } from "../data/waste";
 import type { Pot } from "./pot";
 
-/** Symbols of the metals dissolved in a vessel whose liquors go to the waste whole. */
+/** Is a metal so poisonous that its liquors go to the waste whole, and nothing is boiled down from them? */
+export const isPoisonInWaste = (symbol: string): boolean =>
+  WASTE_METALS.some(({ metal, poison }) => metal === symbol && poison === true);
+
+/** Symbols of such metals dissolved in a vessel. */
 export const poisonsIn = ({ books: { dissolved } }: Pot): string[] =>
-  WASTE_METALS.filter(
-    ({ metal, poison }) => poison === true && dissolved.some(({ matter }) => matter.formula.count(metal).n !== 0n),
-  ).map(({ metal }) => metal);
+  [...new Set(dissolved.flatMap(({ matter }) => matter.formula.symbols))].filter(isPoisonInWaste);

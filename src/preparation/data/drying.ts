@@ -43,25 +43,21 @@ export const DRYING = /* @__PURE__ */ once((): readonly DryingRow[] => [
   ...upTo("110", "CaCO3", "KNO3", "KCl", "NaCl", "BaCO3", "SrCO3", "Na2CO3", "BaSO4"),
 ]);
 
-/** A hydrate whose vapour pressure is above that of the water in usual air. */
-interface EfflorescentRow {
+/** A salt that the water of usual air changes, one way or the other. */
+interface InAirRow {
   readonly formula: string;
   readonly source: SourceKey;
 }
 
-export const EFFLORESCENT: readonly EfflorescentRow[] = [
+/** Hydrates whose vapour pressure is above that of the water in usual air. */
+export const EFFLORESCENT: readonly InAirRow[] = [
   { formula: "Na2CO3·10H2O", source: "britannicaEfflorescence" },
   { formula: "Na2SO4·10H2O", source: "britannicaEfflorescence" },
   { formula: "Na2HPO4·12H2O", source: "commonPractice" },
 ];
 
-/** A salt that absorbs water from the air until it runs. */
-interface DeliquescentRow {
-  readonly formula: string;
-  readonly source: SourceKey;
-}
-
-export const DELIQUESCENT: readonly DeliquescentRow[] = [
+/** Salts that absorb water from the air until they run. */
+export const DELIQUESCENT: readonly InAirRow[] = [
   { formula: "ZnCl2", source: "memory" },
   { formula: "CaCl2", source: "memory" },
   { formula: "CuCl2", source: "memory" },

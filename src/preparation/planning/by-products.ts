@@ -4,6 +4,7 @@ import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
+import { isPoisonInWaste } from "../contents/poisons";
 import type { Pot } from "../contents/pot";
 import type { Dissolved } from "../procedure/isolation";
 import { saturatedAt } from "../procedure/settling";
@@ -16,7 +17,7 @@ import { keptInSolution } from "../reaction/only-in-solution";
 import { coreOf, type Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { holdsCyanide } from "../safety/waste";
-import { isPoisonInWaste, isWasteMetal } from "../safety/waste-metals";
+import { isWasteMetal } from "../safety/waste-metals";
 import { exact, planned } from "./exact";
 
 /** A product beside the wanted one. */

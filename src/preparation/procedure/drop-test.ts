@@ -76,7 +76,10 @@ export function dropTestFor(
       tells: false,
     };
   const seen = endOf(setting.product.formula)?.liquor;
-  const reducer = setting.materials.find(({ form }, i) => roles[i] === "reducer" || isAgent(form, "reducer"));
+  const reducer =
+    seen === undefined
+      ? undefined
+      : setting.materials.find(({ form }, i) => roles[i] === "reducer" || isAgent(form, "reducer"));
   if (seen !== undefined && (reducer !== undefined || roles.includes("oxidiser")))
     return {
       text: `it is complete when the clear liquor is no longer ${seen}: where it is, it needs more time${reducer === undefined ? "" : ` or a little more of the ${reducer.shelf.name}`}`,

@@ -161,7 +161,6 @@ export function kiln(bench: Bench): void {
     at === undefined
       ? `(how hot is not known: no firing temperature of ${setting.product.name} is tabulated${bound === "" ? "" : `; ${bound}`})`
       : `to ${celsius(at)}${bound === "" ? "" : `, and ${bound}${air === "" ? "," : ""}`}`;
-  const still = standsStill(bench, done, at);
   const missing = at === undefined ? [`firing temperature of ${setting.product.name}`] : [];
   const after = done.after.with({ unknown: [...done.after.books.unknown, ...missing] });
   bench.did(
@@ -172,8 +171,10 @@ export function kiln(bench: Bench): void {
       limit: () => theory,
       care: "heating",
       blank: "ignition",
-      say: (look) =>
-        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air} ${at !== undefined && at.compare(planned("glows")) > 0 ? "and keep it there for one to three hours" : "and keep it there"}${still === "" ? "" : `${still}${besides}`}${leaving(look)}.${untold(bench, done, at)}`,
+      say: (look) => {
+        const still = standsStill(bench, done, at);
+        return `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air} ${at !== undefined && at.compare(planned("glows")) > 0 ? "and keep it there for one to three hours" : "and keep it there"}${still === "" ? "" : `${still}${besides}`}${leaving(look)}.${untold(bench, done, at)}`;
+      },
     },
   );
   bench.did(POT, cool(bench.pot, setting.temperature), {

@@ -142,7 +142,7 @@ function displacement(bench: Bench): void {
   const over = setting.materials.findIndex(
     ({ form }, i) => isMetal(form) && !isFromRounding(account.supplied[i]!.excess),
   );
-  until(bench, endOfDisplacement(bench, over));
+  until(bench, () => endOfDisplacement(bench, over));
   if (over >= 0) takeOutMetal(bench, over);
   isolate(bench);
   finish(bench);

@@ -17,9 +17,6 @@ const rowOf = (symbol: string): WasteMetalRow | undefined => WASTE_METALS.find((
 /** A metal that is precipitated from a waste. */
 export const isWasteMetal = (symbol: string): boolean => rowOf(symbol) !== undefined;
 
-/** Is it so poisonous that nothing is boiled down from its liquor? */
-export const isPoisonInWaste = (symbol: string): boolean => rowOf(symbol)?.poison === true;
-
 const isLeft = (symbol: string): boolean => LEFT_IN_WASTE.some((row) => row.metals.includes(symbol));
 
 /** Metals that hold cyanide are not precipitated by what precipitates their salts; those outside are. */
