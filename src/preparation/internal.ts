@@ -1,4 +1,5 @@
 // What the layers above use of this one and callers do not see.
+export { isPoisonInWaste } from "./contents/poisons";
 export { cite, type SourceKey } from "./data/sources";
 export { SETTLES, type SettlesRow, SYRUPS } from "./data/stands";
 export { leadOf } from "./feasibility/does-it-go";
@@ -10,6 +11,8 @@ export { asRun, keptOf, TEACHES, wayOf } from "./learning/lesson";
 export { type DryProduct, dryProductOf } from "./planning/dry-product";
 export { isFromRounding } from "./planning/exact";
 export { type Gain, gainOf } from "./planning/gain";
+export { type InPlace, standsInPlace } from "./planning/in-place";
+export { mayStayInCake } from "./planning/in-the-cake";
 export { goneByItselfIn, mayLeaveCrucible, staysInCrucible } from "./planning/in-the-crucible";
 export { ALCOHOL } from "./procedure/alcohol";
 export { dryingIn } from "./procedure/drying";
@@ -19,6 +22,7 @@ export { dropsFor, isInDistilledWater, isKeptDark } from "./procedure/protection
 export { isSecondCrop } from "./procedure/step";
 export { type Hand, handOf, type Instruments, list } from "./procedure/words";
 export { absorbentOf } from "./reaction/absorbing";
+export { isMetal } from "./reaction/acids";
 export { fateInRoom } from "./reaction/fate";
 export { burns, isAntisolvent, isGas, staysInWater } from "./reaction/fluids";
 export { heldWaterOf, withGelWater } from "./reaction/held-water";
@@ -27,6 +31,5 @@ export { revived } from "./request/revived";
 export { gasesThatMayCome } from "./safety/gases-that-may-come";
 
 export { firstCropOf, massInCrop } from "./verdict/crops";
-export { type InPlace, standsInPlace } from "./verdict/in-place";
 export { theoryLeft } from "./verdict/losses";
 export { isRun } from "./verdict/working";

@@ -19,10 +19,11 @@ import { type Batch, type Before, batchOf, type Gate } from "./planning/batch";
 import { materialPlanned } from "./planning/dry-product";
 import { planned } from "./planning/exact";
 import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./planning/figures";
+import { handlingOf } from "./planning/handling";
+import { standsInPlace } from "./planning/in-place";
 import { weigh } from "./planning/scale";
 import { strengthIn } from "./planning/strength-in-liquor";
 import { type Weighing, weighingsOf } from "./planning/weighings";
-import { ALCOHOL } from "./procedure/alcohol";
 import { type Drying, dryingIn } from "./procedure/drying";
 import { type Procedure, procedureOf } from "./procedure/kind";
 import { checkRinse } from "./procedure/rinsing";
@@ -36,6 +37,7 @@ import { revived } from "./request/revived";
 import { type Setting, usualLossOf } from "./request/setting";
 import { cautionsOfMix, mixOf, passGate } from "./safety/combinations";
 import { type StepCautions, stepCautionsOf } from "./safety/step-cautions";
+import type { Handling } from "./safety/work-conditions";
 import { contradictionOf } from "./shelf/pack-name";
 import { shareOf } from "./shelf/strength";
 
@@ -113,7 +115,12 @@ class PlanMethods {
   }
 
   toString(this: Plan): string {
-    return `${this.title}: ${this.product.theoreticalYield} at 100 % yield`;
+    const instead = standsInPlace(this);
+    const theory = instead === undefined ? this.product.theoreticalYield : instead.theory;
+    return [
+      ...(instead === undefined ? [this.title] : [`${this.title}; ${instead.formula} stands in its place`]),
+      ...(theory === undefined ? [] : [`${theory} at 100 % yield`]),
+    ].join(": ");
   }
 
   [INSPECT](this: Plan): string {
@@ -138,9 +145,15 @@ const mixIn = (setting: Setting) =>
     aside: [...setting.asides, ...setting.materials.flatMap(({ also }) => also)].map(({ form }) => form.toString()),
   });
 
-/** The mix with alcohol that steps take and no pack brings. */
-const withAlcoholOf = (mix: ReturnType<typeof mixIn>, { alcohol }: Batch): ReturnType<typeof mixIn> =>
-  alcohol === undefined ? mix : { ...mix, aside: [...new Set([...(mix.aside ?? []), ALCOHOL])] };
+/** The mix with what steps take and no pack brings, and with what stands in place of the product. */
+function mixAsDone(mix: ReturnType<typeof mixIn>, { product, besides }: Handling): ReturnType<typeof mixIn> {
+  const taken = besides.map(({ species, strength }) => {
+    const material = species.formula.toString();
+    return strength === undefined ? material : { material, strength };
+  });
+  const products = mix.products.map((one) => (one === mix.product ? product : one));
+  return { ...mix, product, products, aside: [...new Set([...(mix.aside ?? []), ...taken])] };
+}
 
 /** Share of the theory that may be lost, as asked for or as usual. */
 const handlingLossOf = (setting: Setting): Quantity<"number"> =>
@@ -179,8 +192,12 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
   const weighed = weigh(setting);
   const { portions } = weighed;
   // the gate knows no batch yet; what is printed is as strong as the batch makes it
-  const found = once(() => cautionsOfMix(withAlcoholOf(mix, batch), strengthIn(setting, batch)));
-  const cautionsOf: Gate = (done) => stepCautionsOf(setting, done, found(), acknowledged);
+  const handling = once(() => handlingOf(setting, batch));
+  const found = once(() => cautionsOfMix(mixAsDone(mix, handling()), strengthIn(setting, batch)));
+  const cautionsOf: Gate = (done) => {
+    const handled = done === batch ? handling() : handlingOf(setting, done);
+    return stepCautionsOf({ setting, batch: done, handling: handled }, found(), acknowledged);
+  };
   const own = once(() => cautionsOf(batch));
   const gate: Gate = (done) => (done === batch ? own() : cautionsOf(done));
   const batch = batchOf(setting, portions, undefined, gate);

@@ -19,7 +19,8 @@ const OTHERWISE: Readonly<Record<string, string>> = {
 /** Forbidden unless they are known and meant: alcohol or sulfur with a dichromate. */
 const MEANT: Readonly<Record<string, readonly string[]>> = {
   "cr-chrome-alum-1936": ["chromate-organic"],
-  "cr-oxide-green-3g": ["chromate-fuel"],
+  // and in water, where a plan works, it does not go: the report fired it
+  "cr-oxide-green-3g": ["chromate-fuel", "does-not-go"],
 };
 
 const planOf = ({ id, recipe }: (typeof PREPARATIONS)[number]) => {

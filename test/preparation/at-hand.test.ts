@@ -40,7 +40,7 @@ describe("what a step takes besides its packs", () => {
     expect(ready(copper)).toMatch(/a little strong ammonia/);
   });
 
-  it("is alcohol for sulfur, which water does not wet", () => {
+  it("is washing-up liquid for sulfur, which water does not wet", () => {
     const plan = planPreparation({
       equation: "S + Na2SO3 -> Na2S2O3",
       product: "Na2S2O3",
@@ -50,8 +50,10 @@ describe("what a step takes besides its packs", () => {
       ],
       scale: { material: "flowers of sulfur", portion: "10 g" },
     });
-    expect(words(plan)).toMatch(/flowers of sulfur, rubbed to a paste with a little alcohol first \(dry it floats\)/);
-    expect(atHand(plan)).toEqual(["a little alcohol"]);
+    expect(words(plan)).toMatch(
+      /flowers of sulfur, rubbed to a paste with a little water and a drop of washing-up liquid first \(dry it floats\)/,
+    );
+    expect(atHand(plan)).toEqual(["washing-up liquid", "seed crystals"]);
   });
 
   it("is nothing where tap and packs bring all", () => {

@@ -18,6 +18,7 @@ import {
   IN_WATER,
   OXIDISING_ACIDS,
   PASSIVE,
+  SLUGGISH,
 } from "../../src/preparation/data/couples";
 import { DELIQUESCENT, DRYING, EFFLORESCENT } from "../../src/preparation/data/drying";
 import { ENDS, SLOW_COMPLEXES, STAYS_IN_NITRIC_ACID } from "../../src/preparation/data/ends";
@@ -30,6 +31,7 @@ import {
   FIRING,
   FUSES_OXIDES,
   GIVES_OFF_GAS,
+  LONG_PIECES,
   MIXED_HOT,
   NOT_WETTED,
   POURED_COLD,
@@ -118,6 +120,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   GASES_IN_WATER,
   GELS,
   GIVES_OFF_GAS: [GIVES_OFF_GAS],
+  LONG_PIECES: [LONG_PIECES],
   HOLDING_LIGANDS,
   BASIC_BEFORE_HYDROXIDE: [BASIC_BEFORE_HYDROXIDE],
   HELD_BY_AMMONIA: [HELD_BY_AMMONIA],
@@ -140,6 +143,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   OXIDES_FROM_WATER,
   OXIDISING_ACIDS: [OXIDISING_ACIDS],
   PASSIVE,
+  SLUGGISH,
   POISON_VAPOUR,
   POUNDS,
   PLANNING: Object.values(PLANNING),

@@ -104,7 +104,7 @@ describe("a metal as product", () => {
 
   it("keeps the excess of the other metal, which a mass above the theory may be", () => {
     const over = silver({ name: "copper", form: "Cu", excess: "50 %" });
-    expect(over.checks[0]!.text).toContain("is left in the product");
+    expect(over.checks[0]!.text).toContain("is left over: pieces are lifted out; what is powder stays in the product");
     const { verdict } = evaluateRun(over, { dried: "11.8 g" });
     expect(verdict.map((f) => f.code)).toContain("unreacted");
     const found = verdict.find((f) => f.code === "unreacted")!;

@@ -1,6 +1,6 @@
 // What a pack has beside its salt and water does not dissolve: it lies in the solution, and must not end up in a precipitate.
 import { describe, expect, it } from "vitest";
-import { type PlanRequest, planPreparation } from "../../src/preparation";
+import { evaluateRun, type PlanRequest, planPreparation } from "../../src/preparation";
 import { benchSheet } from "../../src/sheet";
 
 const request = (form: string, share: `${number} %`): PlanRequest => ({
@@ -48,4 +48,48 @@ it("what dissolves beside the salt, and a speck below the step of the balance, n
     const { steps } = planPreparation(request(form, share));
     expect(steps.filter(({ operation }) => operation === "filter")).toHaveLength(1);
   }
+});
+
+describe("lime of 95 % that carbon dioxide is led into", () => {
+  const plan = planPreparation({
+    equation: "Ca(OH)2 + CO2 -> CaCO3 + H2O",
+    product: "CaCO3",
+    materials: [
+      { name: "slaked lime", form: "Ca(OH)2", assay: "95 %" },
+      { name: "carbon dioxide", form: "CO2" },
+    ],
+    scale: { material: "slaked lime", portion: "20.0 g" },
+  });
+
+  // 5 % of 20.0 g; theory 19.0 g / 74.093 g/mol × 100.087 g/mol = 25.67 g
+  it("may leave what it has besides in the cake, as the sheet says", () => {
+    const sheet = benchSheet(plan, { format: "text" }).replace(/\s+/g, " ");
+    expect(sheet).toContain("more than 26.7 g");
+    expect(sheet).toContain(
+      "25.7 to 26.7 g as expected, if of the 1.0 g that the packs stirred in have besides some did not dissolve",
+    );
+  });
+
+  it("explains a heavy cake with it, up to all of it", () => {
+    const found = (dry: `${number} g`) => evaluateRun(plan, { dried: dry }).verdict;
+    const impure = (dry: `${number} g`) => found(dry).find(({ code }) => code === "impure");
+    // (26.2 - 25.67) / 1.00
+    expect(impure("26.2 g")!.figure!.toNumber("%")).toBeCloseTo(53, 0);
+    expect(found("26.2 g")[0]!.code).toBe("impure");
+    expect(impure("29.0 g")!.text).toContain("even all of it");
+    expect(impure("29.0 g")!.weight).toBeLessThan(0.01);
+  });
+
+  it("is nothing of a pack that goes in dissolved", () => {
+    const soda = planPreparation({
+      equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+      product: "CaCO3",
+      materials: [
+        { name: "de-icer", form: "CaCl2·2H2O", assay: "95 %" },
+        { name: "soda", form: "Na2CO3", excess: "5 %" },
+      ],
+      scale: { material: "de-icer", portion: "50.0 g" },
+    });
+    expect(benchSheet(soda, { format: "text" })).not.toContain("stirred in have");
+  });
 });

@@ -38,6 +38,7 @@ export const BELIEFS = {
   jarByFire: { value: 0.98, what: "the same where a sample of the product loses just what it should", source: "commonPractice" },
   inertByFire: { value: 0.97, what: "something in the pack that fire leaves as it is, where a sample of the product loses no more than it should", source: "commonPractice" },
   inertInFire: { value: 0.45, what: "the same where nothing was ignited again", source: "commonPractice" },
+  inertInCake: { value: 0.62, what: "what a pack that was stirred in has besides, in a cake that weighs no more than with all of it", source: "commonPractice" },
   inertAtConstantMass: { value: 0.6, what: "the same where a second firing took nothing more", source: "commonPractice" },
   wet: { value: 0.6, what: "water of 2 to 25 % left in a cake", source: "commonPractice" },
   wetOutside: { value: 0.4, what: "less water, which is scatter, or more, which is seen", source: "commonPractice" },

@@ -77,6 +77,26 @@ export const FIRE_ONLY = {
   source: "commonPractice",
 } as const;
 
+/** What water does not bring to react below the boil, whatever the potentials say, and what does so all the same. */
+interface SluggishRow {
+  readonly formulas: readonly string[];
+  /** Salts of this anion without free acid, where its element is reduced. */
+  readonly oxidiser?: { readonly anion: string; readonly element: string };
+  /** Partners by their formula, by an anion, by the anion of an acid. */
+  readonly molecules: readonly string[];
+  readonly anions: readonly string[];
+  readonly acids: readonly string[];
+  /** Where it does react. */
+  readonly elsewhere: string;
+  readonly source: SourceKey;
+}
+
+export const SLUGGISH: readonly SluggishRow[] = [
+  { formulas: ["S", "S8"], molecules: ["SO2"], anions: ["OH-", "O^2-", "S^2-", "HS-", "SO3^2-", "CN-"], acids: ["NO3-"], elsewhere: "in fire", source: "commonPractice" },
+  { formulas: ["C"], molecules: [], anions: [], acids: [], elsewhere: "in fire", source: "commonPractice" },
+  { formulas: [], oxidiser: { anion: "NO3-", element: "N" }, molecules: ["Zn", "Al", "Mg", "Cd", "Fe"], anions: [], acids: ["NO3-", "SO4^2-", "HSO4-", "Cl-", "H2PO4-"], elsewhere: "in a melt", source: "commonPractice" },
+];
+
 /** Sulfuric acid oxidises a metal by its sulfur from this strength and temperature on; those it leaves alone even so. */
 export const HOT_SULFURIC = {
   not: ["Au", "Pt", "Ir", "Rh", "Pb"],

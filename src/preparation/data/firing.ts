@@ -134,6 +134,12 @@ export const FUSES_OXIDES = {
   source: "commonPractice",
 } as const;
 
+/** Words of a pack for metal in few long pieces, of which one can hang in a liquor. */
+export const LONG_PIECES = {
+  words: ["foil", "sheet", "plate", "wire", "rod", "bar", "ribbon", "strip", "pipe", "tube", "mesh", "gauze", "coil"],
+  source: "commonPractice",
+} as const;
+
 /** Powders that water alone does not wet. */
 export const NOT_WETTED = { formulas: ["S", "S8"], source: "commonPractice" } as const;
 

@@ -31,6 +31,7 @@ export const NOT_WARM: readonly NotWarmRow[] = [
   { formulas: ["K2S2O5", "Na2S2O5"], groups: ["hydrogensulfite"], why: "warm it gives off sulfur dioxide", upTo: "25 °C", asItForms: true, source: "commonPractice" },
   { formulas: ["2Na2CO3·3H2O2", "CO(NH2)2·H2O2"], groups: ["peroxide", "peroxoborate"], why: "warm it gives off oxygen", upTo: "25 °C", asItForms: true, source: "commonPractice" },
   { formulas: [], groups: ["peroxodisulfate", "peroxosulfate"], why: "warm it gives off oxygen, and hydrogensulfate is left", upTo: "40 °C", source: "commonPractice" },
+  { formulas: ["Fe4[Fe(CN)6]3", "KFe[Fe(CN)6]", "Fe3[Fe(CN)6]2", "Cu2[Fe(CN)6]", "Zn2[Fe(CN)6]"], why: "hot and sour its liquor gives off traces of hydrogen cyanide", source: "commonPractice" },
   { formulas: [], ammine: true, why: "warm it loses ammonia", source: "commonPractice" },
 ];
 

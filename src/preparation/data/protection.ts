@@ -41,8 +41,10 @@ export interface ProtectionRow {
 export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Fe^2+"], when: "dissolving", drops: true, text: "use boiled-out water with a few drops of {acid}, so that neither air nor water changes it", source: "commonPractice" },
   { cations: ["Sn^2+"], when: "dissolving", drops: true, noWater: true, text: "put on it first as much {acid} (10 to 20 %) as it weighs, warm it until it is clear, and add the water then, boiled out: water alone makes a basic salt of it", source: "commonPractice" },
-  { cations: ["Pb^2+"], groups: ["acetate"], when: "dissolving", drops: true, text: "with a few drops of {acid} in it, or it stays cloudy with carbonate and basic salt", source: "commonPractice" },
+  { cations: ["Pb^2+"], groups: ["acetate"], when: "dissolving", drops: true, distilled: true, text: "use distilled water with a few drops of {acid} in it, or it stays cloudy with carbonate and basic salt", source: "commonPractice" },
   { cations: ["Ag+"], when: "dissolving", distilled: true, text: "use distilled water: the chloride of tap water would cloud it", source: "commonPractice" },
+  { cations: ["Pb^2+"], when: "dissolving", distilled: true, text: "use distilled water, here and for the washes: sulfate, carbonate and chloride of tap water would cloud it", source: "commonPractice" },
+  { cations: ["Ba^2+"], when: "dissolving", distilled: true, text: "use distilled water: the sulfate of tap water would cloud it", source: "commonPractice" },
   { cations: ["Na+", "K+"], groups: ["stearate", "palmitate", "oleate"], when: "dissolving", thin: "3 %", first: true, text: "in hot water (75 to 85 °C), and keep it hot: cold, soap swells and does not get clear", source: "commonPractice" },
   { cations: ["Fe^2+"], when: "crystallising", drops: true, covered: true, text: "keep the liquor covered and just acid with a few drops of {acid}, or air oxidises it to iron(III)", source: "commonPractice" },
   { cations: ["Al^3+", "Zn^2+", "Mg^2+", "Fe^3+"], groups: ["chloride"], when: "crystallising", acid: "HCl", text: "keep it acid with a little hydrochloric acid: neutral it loses hydrogen chloride as it is boiled down, and a basic chloride is left", source: "commonPractice" },

@@ -12,6 +12,7 @@ import {
   IN_WATER,
   OXIDISING_ACIDS,
   PASSIVE,
+  SLUGGISH,
 } from "../data/couples";
 import { isAmmonia } from "../reaction/acids";
 import { componentsOf, ratio } from "./beaker";
@@ -215,6 +216,32 @@ function onlyByFire({ put, product }: Case): Ruling | undefined {
   });
 }
 
+/** Sulfur, charcoal, or nitrate without acid, with what takes none of them in water. */
+function sluggish({ put, redox }: Case): Ruling | undefined {
+  for (const one of put) {
+    const { species, made } = one;
+    const row = SLUGGISH.find(
+      ({ formulas, oxidiser }) =>
+        isOneOf(species.formula, ...formulas) ||
+        (made.acid === undefined &&
+          redox?.reduced.some(({ symbol }) => symbol === oxidiser?.element) &&
+          made.anions.some(({ formula }) => formula === oxidiser?.anion)),
+    );
+    const others = put.filter((other) => other !== one && !other.species.isWater);
+    const takes = ({ species: { formula }, made: { anions, acid } }: Put): boolean =>
+      isOneOf(formula, ...row!.molecules) ||
+      (acid !== undefined && row!.acids.includes(acid.anion)) ||
+      anions.some((anion) => row!.anions.includes(anion.formula));
+    if (row === undefined || others.length === 0 || others.some(takes)) continue;
+    return never({
+      code: "passive",
+      text: `below the boil ${species.name} and ${others.map((other) => other.species.name).join(", ")} hardly react with each other in water: they do ${row.elsewhere}, which is no work of this plan`,
+      source: row.source,
+    });
+  }
+  return undefined;
+}
+
 /** Rules by potentials; undefined where nothing changes its oxidation state, or nothing speaks against it. */
 export function judgeMetal(c: Case): Ruling | undefined {
   const { redox, put, setting } = c;
@@ -234,6 +261,8 @@ export function judgeMetal(c: Case): Ruling | undefined {
   const [rising, falling] = [up.map(couple), down.map(couple)];
   const dry = onlyByFire(c);
   if (dry !== undefined) return dry;
+  const slow = sluggish(c);
+  if (slow !== undefined) return slow;
   const strong = hotStrongAcid(c);
   if (strong !== undefined && metal !== undefined) return strong;
   const inLye = put.some(({ made }) => made.anions.some(({ formula }) => formula === "OH-"));

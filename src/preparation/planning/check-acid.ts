@@ -1,11 +1,13 @@
 // What acids are watched for with bases and metals, and metals with the salt of another: which of the two is left, and how it
 // leaves the product.
 
+import { acidTakes } from "../procedure/displaced";
 import { isAcidSalt } from "../procedure/kind";
 import { acidKeptWith } from "../procedure/protection";
 import { isByLye } from "../procedure/roles";
 import { isAcid, isMetal } from "../reaction/acids";
 import { isVolatile } from "../reaction/fluids";
+import { isInPieces, isPowder } from "../shelf/pieces";
 import { type Check, check, shown, type Watched } from "./check";
 import { planned } from "./exact";
 import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
@@ -130,18 +132,25 @@ export function metalAndAcid(watched: Watched): Check[] {
   return checks;
 }
 
+/** What takes the rest of a metal out of the product. */
+function whatTakes({ setting }: Watched, { material }: Feeding): string {
+  const isTaken = acidTakes(setting, setting.materials.indexOf(material)) !== undefined;
+  if (isPowder(material)) return isTaken ? "dilute acid takes it" : "it stays in the product";
+  const powder = isTaken
+    ? ", and dilute acid takes what is powder"
+    : isInPieces(material)
+      ? ""
+      : "; what is powder stays in the product";
+  return `pieces are lifted out${powder}`;
+}
+
 /** What a metal that displaces another is watched for. */
 export function displacement(watched: Watched): Check[] {
   const metal = feedingsOf(watched).find(({ material }) => isMetal(material.form));
   if (metal === undefined) return [];
   const { name } = metal.material.shelf;
   return isOver(metal)
-    ? [
-        check(
-          `${shown(leftOf(metal))} of ${name} is left in the product unless it is lifted out or a dilute acid takes it`,
-          leftOf(metal),
-        ),
-      ]
+    ? [check(`${shown(leftOf(metal))} of ${name} is left over: ${whatTakes(watched, metal)}`, leftOf(metal))]
     : [
         check(
           `it is done when the last ${name} is gone; a drop of the liquor on a bright piece of the same metal shows whether any salt is left`,

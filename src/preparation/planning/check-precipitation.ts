@@ -54,7 +54,12 @@ export function precipitation(watched: Watched): Check[] {
   const { name } = precipitant.material.shelf;
   const short = carriersOver(key, feedings, setting.temperature);
   if (takesBack(precipitant.material.form, key))
-    checks.push(check(`no excess of ${name}: it takes the product back into solution`, precipitant.supplied.excess));
+    checks.push(
+      check(
+        `no more ${name} than the table says: an excess takes the product back into solution`,
+        precipitant.supplied.excess,
+      ),
+    );
   else if (short.length > 0) checks.push(...short);
   else if (!feedings.some(isOver))
     checks.push(

@@ -5,6 +5,7 @@ import type { Quantity } from "../../quantity";
 import { NOT_WETTED } from "../data/firing";
 import { planned } from "../planning/exact";
 import type { Material } from "../shelf/material";
+import { isInLongPieces } from "../shelf/pieces";
 import { type Bench, type Look, POT } from "./bench";
 import { isClosed } from "./closed-flask";
 import { vesselIn } from "./filling";
@@ -62,9 +63,15 @@ export function adding(
       : "rise" in warming && warming.rise.rise.toNumber("ΔK") >= 10
         ? `; it warms by up to ${about(warming.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once`
         : "";
+  const wetted = isWettedFirst(bench.material(i))
+    ? ", rubbed to a paste with a little water and a drop of washing-up liquid first (dry it floats),"
+    : "";
+  const isHung = solid && bench.frame.kind === "displacement" && gas.length === 0 && isInLongPieces(bench.material(i));
+  if (isHung)
+    return `Hang the ${what} in the liquor, in one piece or coiled loosely and not cut up, and shake it now and then, so that what it is coated with falls off${cool}${room}.`;
   if (gas.length === 0 || additionRate === undefined)
     return solid || roles[i] === "oxidiser"
-      ? `${verb} ${into}${isWettedFirst(bench.material(i)) ? ", rubbed to a paste with a little alcohol first (dry it floats)," : ""} in small portions, stirring${cool}${room}.`
+      ? `${verb} ${into}${wetted} in small portions, stirring${cool}${room}.`
       : `${verb} ${into}, slowly and stirring${cool}${room}.`;
   const least = lasting(additionRate.leastTime);
   // Where heat sets the pace minutes mean nothing: the thermometer says when.
@@ -80,7 +87,7 @@ export function adding(
   const poison = notCaught(gasesLeft(bench));
   const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
   const portion = alone ? ` (${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))})` : "";
-  return `${verb} ${into} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${otherwise}${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}.`;
+  return `${verb} ${into}${wetted} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${otherwise}${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}.`;
 }
 
 /** Gas that the pot has given off. */

@@ -1,2 +1,8 @@
 /** Small things at hand for a step, of which no pack of the plan brings any. */
-export type AtHand = "ice" | "indicator paper" | "baking soda" | "strong ammonia" | "a little alcohol";
+export type AtHand =
+  | "ice"
+  | "indicator paper"
+  | "baking soda"
+  | "strong ammonia"
+  | "washing-up liquid"
+  | "seed crystals";

@@ -13,6 +13,7 @@ import { isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { type Bench, POT } from "./bench";
 import { kindOfCake } from "./isolation";
+import { keptFrom } from "./keeping";
 import { isTurnedByWater } from "./protection";
 import { celsius, list, times } from "./words";
 
@@ -21,9 +22,10 @@ export function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
   if (bench.pot.books.solids.length === 0) return;
   const { solids } = bench.pot.books;
   const names = list([...new Set(solids.map(({ matter }) => bench.called(matter)))]);
-  const liquor = bench.pot;
-  bench.did(POT, filterLiquor(liquor), {
-    say: () => `${filtering(hot)} from the ${names} that is not dissolved; the clear liquor is kept.`,
+  const done = filterLiquor(bench.pot);
+  const kept = keptFrom(bench, done.after);
+  bench.did(POT, done, {
+    say: () => `${filtering(hot)} from the ${names} that is not dissolved; the clear liquor is kept${kept}.`,
   });
 }
 

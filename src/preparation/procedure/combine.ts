@@ -22,7 +22,7 @@ import { isSlowMetal } from "./feed-single";
 import { putInto, putWater } from "./filling";
 import { isAcidSalt } from "./kind";
 import { warmedForStart } from "./late-start";
-import { escapes, leading } from "./leading";
+import { endOnPaper, escapes, type Led, leading } from "./leading";
 import { withOtherSolids } from "./other-solid";
 import { acidsUsed, baseLeft, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
 import { inOrder, sharesAnion } from "./roles";
@@ -153,17 +153,18 @@ export function combine(bench: Bench): void {
     const caught = trapsFor(bench, free === undefined ? gases : [...gases, free]);
     const done = added(before, other, outcome, isLast ? settle : undefined);
     const warmest = warmestAsAdded(bench, i);
+    const led: Led | undefined = isLedIn(bench.material(i))
+      ? {
+          gain: isLast ? done.after.mass.minus(before.mass).to("g") : undefined,
+          leaves: gases.map(({ matter }) => matter.name).filter((one) => one !== matterOf(bench.material(i).form).name),
+          before,
+          after: done.after,
+        }
+      : undefined;
     const telling: Telling = {
       say: (look) =>
-        isLedIn(bench.material(i))
-          ? leading(bench, i, look, {
-              gain: isLast ? done.after.mass.minus(before.mass).to("g") : undefined,
-              leaves: gases
-                .map(({ matter }) => matter.name)
-                .filter((one) => one !== matterOf(bench.material(i).form).name),
-              before,
-              after: done.after,
-            })
+        led !== undefined
+          ? leading(bench, i, look, led)
           : stage === undefined && i !== speaker && alike(i)
             ? alsoAdding(bench, i)
             : adding(bench, i, look, { isLast: speaks, warmest }),
@@ -171,8 +172,8 @@ export function combine(bench: Bench): void {
       ...(isLast && isClosed(bench) && bench.frame.feeds[i]!.how !== "solid" && !isLedIn(bench.material(i))
         ? { apparatus: "dropping funnel" as const }
         : {}),
-      ...(isLedIn(bench.material(i)) ? { atHand: ["indicator paper" as const] } : {}),
-      ...(isWettedFirst(bench.material(i)) ? { atHand: ["a little alcohol" as const] } : {}),
+      ...(led !== undefined && endOnPaper(bench, i, led) !== "" ? { atHand: ["indicator paper" as const] } : {}),
+      ...(isWettedFirst(bench.material(i)) ? { atHand: ["washing-up liquid" as const] } : {}),
       from: own,
       adds: !hasVessel(bench, i) && !bench.material(i).isSolution ? "solid" : "liquid",
       ...(isLast || giving ? { care: "mixing" as const } : {}),

@@ -15,6 +15,7 @@ import { done } from "../operation/operation";
 import { exact, planned } from "../planning/exact";
 import { isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
+import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { isInPieces, isPowder } from "../shelf/pieces";
 import { type Bench, POT } from "./bench";
@@ -55,9 +56,9 @@ function acidFor({ books }: Pot, amount: Quantity): Pot {
 }
 
 /** The row of a metal over, where dilute acid takes it and leaves the product. */
-function rowFor({ frame: { setting } }: Bench, i: number): AcidTakesRow | undefined {
-  const { symbols } = setting.product.formula;
-  const row = ACID_TAKES.find(({ metal }) => metal === setting.materials[i]!.form.symbols[0]);
+export function acidTakes({ product, materials }: Setting, i: number): AcidTakesRow | undefined {
+  const { symbols } = product.formula;
+  const row = ACID_TAKES.find(({ metal }) => metal === materials[i]!.form.symbols[0]);
   const { metals, cold } = ACID_LEAVES;
   const left: readonly string[] = row?.warm === true ? metals : [...metals, ...cold];
   return symbols.length === 1 && left.includes(symbols[0]!) ? row : undefined;
@@ -65,7 +66,7 @@ function rowFor({ frame: { setting } }: Bench, i: number): AcidTakesRow | undefi
 
 /** What becomes of powder of a metal that is over; pieces are lifted out in a step of their own. */
 const powderLeft = (bench: Bench, i: number): string =>
-  rowFor(bench, i) === undefined && !isInPieces(bench.material(i))
+  acidTakes(bench.frame.setting, i) === undefined && !isInPieces(bench.material(i))
     ? " and lift them out; what is left as powder stays in the product"
     : "";
 
@@ -89,7 +90,7 @@ export function endOfDisplacement(bench: Bench, over: number): string {
 /** So little of such a feed is dissolved at a time that its liquor tells nothing: the solid does. */
 function endOfSparing(bench: Bench, { form, shelf }: Material, over: number): string {
   const start =
-    over < 0 || rowFor(bench, over) === undefined
+    over < 0 || acidTakes(bench.frame.setting, over) === undefined
       ? ""
       : ", with a spoonful of the acid of the next step if nothing begins,";
   const row = STAYS_IN_NITRIC_ACID.find(({ formulas }) => isOneOf(form, ...formulas));
@@ -104,7 +105,7 @@ function endOfSparing(bench: Bench, { form, shelf }: Material, over: number): st
 export function takeOutMetal(bench: Bench, i: number): void {
   const { setting, account } = bench.frame;
   const { name } = setting.product;
-  const row = rowFor(bench, i);
+  const row = acidTakes(bench.frame.setting, i);
   if (row === undefined) {
     if (isInPieces(bench.material(i))) liftOut(bench, i);
     return;

@@ -16,7 +16,7 @@ import { waterOfReaction } from "../reaction/water-of-reaction";
 import { type Bench, type Look, POT } from "./bench";
 import { isTooLittle } from "./feed-dissolved";
 import { isClearedByAcid, protectionOf } from "./protection";
-import { isAgent } from "./roles";
+import { isHarshOxidiser } from "./roles";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";
 import { celsius, list, litres, percent, vesselSize } from "./words";
@@ -124,7 +124,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       bench.frame.isolation.how === "precipitate" &&
       !short &&
       !isCloudy &&
-      !isAgent(bench.material(i).form, "oxidiser");
+      !isHarshOxidiser(bench.material(i).form);
     const mud = isMuddy
       ? "; if it stays cloudy, let it settle and filter it: what the pack has besides would end up in the product"
       : "";

@@ -43,7 +43,7 @@ function turned(before: Pot, after: Pot): string {
 const TELLS = 2;
 
 /** What a gas is led into, and what becomes of it. */
-interface Led {
+export interface Led {
   readonly before: Pot;
   /** Of the vessel, where all reacts with it: what is taken less what leaves. */
   readonly gain: Quantity | undefined;
@@ -52,13 +52,26 @@ interface Led {
   readonly after: Pot;
 }
 
+/** The acid salt that more of the gas would make; undefined where all of the product precipitates, or nobody knows when it is enough. */
+const acidSaltBeyond = ({ frame: { setting, isolation } }: Bench, i: number, { gain }: Led): Formula | undefined =>
+  isolation.how === "precipitate" || gain === undefined
+    ? undefined
+    : acidSaltOfGas(setting.materials[i]!.form, setting.product.formula);
+
+/** What paper shows of the end, after a comma or a semicolon; nothing where it tells nothing. */
+export function endOnPaper(bench: Bench, i: number, led: Led): string {
+  if (acidSaltBeyond(bench, i, led) !== undefined) return paperOf(led.after);
+  return led.gain?.isPositive() === true ? turned(led.before, led.after) : "";
+}
+
 /** A gas is led in, slowly enough for the liquid to take it, until the vessel has gained what it should, and no further where more of it makes an acid salt. */
-export function leading(bench: Bench, i: number, look: Look, { gain, leaves, before, after }: Led): string {
+export function leading(bench: Bench, i: number, look: Look, led: Led): string {
+  const { gain, leaves } = led;
   const { setting, account, portions, isolation } = bench.frame;
   const { left, amount } = account.supplied[i]!;
   const gas = setting.materials[i]!.form;
-  const acid =
-    isolation.how === "precipitate" || gain === undefined ? undefined : acidSaltOfGas(gas, setting.product.formula);
+  const acid = acidSaltBeyond(bench, i, led);
+  const paper = endOnPaper(bench, i, led);
   const room = gain === undefined ? "" : vesselIn(look);
   const over =
     acid === undefined && left.compare(amount.times(planned("asGoodAsNone"))) > 0
@@ -79,6 +92,6 @@ export function leading(bench: Bench, i: number, look: Look, { gain, leaves, bef
   const pace = `about ${litres(planned("gasStream").times(exact("1 min")))} a minute${takes === undefined ? "" : ` (${takes})`}`;
   const whole = `Lead the ${bench.name(i)} in slowly, ${pace}, through the empty bottle${tube}, stirring, ${litres(volume)} of it (${asRead(setting, portions[i]!)})`;
   return acid === undefined
-    ? `${whole}, until no more is absorbed${gained === "" ? "" : ` or ${gained}${turned(before, after)}`}${room}${over}${cool}${escapes(gas)}.`
-    : `${whole} and no more${room}, until ${gained === "" ? "so much is in" : gained}${paperOf(after)}: more of it makes ${acid.toUnicode()}${cool}${escapes(gas)}.`;
+    ? `${whole}, until no more is absorbed${gained === "" ? "" : ` or ${gained}${paper}`}${room}${over}${cool}${escapes(gas)}.`
+    : `${whole} and no more${room}, until ${gained === "" ? "so much is in" : gained}${paper}: more of it makes ${acid.toUnicode()}${cool}${escapes(gas)}.`;
 }

@@ -79,6 +79,15 @@ export const isAgent = (form: Formula, as: "oxidiser" | "reducer"): boolean =>
       row.as === as && (isOneOf(form, ...row.molecules) || row.groups.some((name) => madeOf(form).groups.has(name))),
   );
 
+/** Is it an oxidiser that eats paper, and of which many are as dark as ink? */
+export const isHarshOxidiser = (form: Formula): boolean =>
+  AGENTS.some(
+    ({ as, mild, groups, molecules }) =>
+      as === "oxidiser" &&
+      mild !== true &&
+      (isOneOf(form, ...molecules) || groups.some((name) => madeOf(form).groups.has(name))),
+  );
+
 /** Is a lower oxide or hydroxide made in lye? What reduces it comes after the lye, an acid too: without lye it reduces to the metal. */
 const isReducedInLye = ({ materials, product }: Setting): boolean =>
   product.formula.count("O").n !== 0n &&

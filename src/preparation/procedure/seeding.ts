@@ -54,6 +54,7 @@ export function seedLiquor(
   const liquor = bench.pot;
   if (hasSeed || !staysSupersaturated(product.formula)) return;
   bench.did(POT, seed(liquor), {
+    atHand: ["seed crystals"],
     say: () =>
       `When it has cooled to about ${celsius(seedingAt(liquor, crop, hot, cold))} put in a few crystals of ${crop.name}: it stays supersaturated easily.`,
   });

@@ -61,12 +61,13 @@ function standsAmmonium(product: Formula): boolean {
   return beaker !== undefined && unitsIn(beaker, of) > besides * (1 - dissolves);
 }
 
-/** Two masses to compare: in milligrams where the balance would print both in the same words. */
-function between({ hand }: Bench, one: Quantity, other: Quantity): readonly [string, string] {
+/** Two masses to compare: in milligrams where the balance would print both in the same words, or hardly shows the first. */
+function between({ hand, frame: { setting } }: Bench, one: Quantity, other: Quantity): readonly [string, string] {
   const [a, b] = [hand.grams(one), hand.grams(other)];
+  const isSmall = one.compare(setting.steps.mass.times(planned("hardlyShown"))) < 0;
   const milligrams = (mass: Quantity): string =>
     mass.isPositive() ? mass.format({ unit: "mg", significant: 2, uncertainty: "none" }) : "none";
-  return a === b ? [milligrams(one), milligrams(other)] : [a, b];
+  return a === b || isSmall ? [milligrams(one), milligrams(other)] : [a, b];
 }
 
 /** Less than a pipette of a tenth of a millilitre shows. */

@@ -35,8 +35,8 @@ interface Mix {
   readonly wet: boolean;
   /** It is heated dry, or meets warm. */
   readonly heated: boolean;
-  /** Formulas of what is put in and takes no part. */
-  readonly aside?: readonly string[];
+  /** What is put in and takes no part. */
+  readonly aside?: readonly (string | MaterialOfStrength)[];
 }
 
 /** A danger that was known and meant. */

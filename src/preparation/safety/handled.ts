@@ -1,8 +1,6 @@
 // What is handled in each step of the work.
 
-import { parseFormula } from "../../formula";
 import type { WorkStep } from "../data/work-cautions";
-import { ALCOHOL } from "../procedure/alcohol";
 import { isGas } from "../reaction/fluids";
 import { nameOfFormula, type Species } from "../reaction/species";
 import type { Material } from "../shelf/material";
@@ -21,7 +19,7 @@ const handledOf = ({ formula, name }: Pick<Species, "formula" | "name">): Handle
 });
 
 /** What is handled in each step, in the order of the bench; a step in which nothing is, is left out. */
-export function handledIn({ setting, batch }: Given): readonly (readonly [WorkStep, readonly Handled[]])[] {
+export function handledIn({ setting, batch, handling }: Given): readonly (readonly [WorkStep, readonly Handled[]])[] {
   const { materials, products, product, wet } = setting;
   const inHand = ({ form }: Material): Handled => ({ text: form.toString(), name: nameOfFormula(form) });
   const taken = materials.map(inHand);
@@ -34,21 +32,18 @@ export function handledIn({ setting, batch }: Given): readonly (readonly [WorkSt
     return how === "dissolve" || how === "unknown" || (how === "solution" && isMoreThanDilute(materials[i]!));
   });
   const over = taken.filter((_, i) => batch.materialBalance.supplied[i]!.left.isPositive());
-  const own = isFluid(product) ? [] : [handledOf(product)];
-  const alcohol =
-    batch.alcohol === undefined
-      ? []
-      : [handledOf({ formula: parseFormula(ALCOHOL), name: nameOfFormula(parseFormula(ALCOHOL)) })];
+  const own = isFluid(product) ? [] : [handledOf(handling.product)];
+  const besides = handling.besides.map(({ species }) => handledOf(species));
   const isKept = batch.isolation.how === "liquor";
   const steps: [WorkStep, readonly Handled[]][] = [
     ["weighing", [...taken, ...aside]],
     ["dissolving", wet ? [...dissolved, ...setting.asides.filter(isStrongAcid).map(inHand)] : []],
     ["mixing", wet ? [...taken, ...aside, ...gases] : []],
     ["heating", wet ? [] : [...taken, ...aside, ...gases]],
-    ["isolating", wet ? [...own, ...beside, ...alcohol] : []],
+    ["isolating", wet ? [...own, ...beside, ...besides] : []],
     ["drying", isKept ? [] : own],
     ["ignition test", isKept || fumesOf(product.formula) === undefined ? [] : own],
-    ["waste", [...over, ...aside, ...alcohol, ...beside, ...(isKept ? [] : own)]],
+    ["waste", [...over, ...aside, ...besides, ...beside, ...(isKept ? [] : own)]],
   ];
   return steps.filter(([, handled]) => handled.length > 0);
 }

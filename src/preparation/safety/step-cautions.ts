@@ -134,13 +134,8 @@ function ofMeeting(
 }
 
 /** The cautions of a step are put together when they are looked at: some ask for heats that nothing else needs. */
-export function stepCautionsOf(
-  setting: Setting,
-  batch: BatchFigures,
-  known: Cautions,
-  acknowledged: readonly Acknowledged[],
-): StepCautions[] {
-  const given = { setting, batch };
+export function stepCautionsOf(given: Given, known: Cautions, acknowledged: readonly Acknowledged[]): StepCautions[] {
+  const { setting, batch } = given;
   const steps = handledIn(given);
   const everything = steps.flatMap(([, list]) => list);
   const entriesFor = ({ text }: Handled): readonly SubstanceCautions[] =>

@@ -24,13 +24,28 @@ import { drivesAmmonia } from "../procedure/warmest";
 import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia, isAnionOfStrongAcid } from "../reaction/acids";
 import { boilsLow, burns, isGas, isLedIn } from "../reaction/fluids";
+import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
+
+/** A substance that a step takes and no pack brings, with its mass fraction where it is a solution. */
+export interface TakenBesides {
+  readonly species: Species;
+  readonly strength: string | undefined;
+}
+
+/** What is handled beside what the packs and the equation name. */
+export interface Handling {
+  /** The product, or the solid that stands in its place. */
+  readonly product: Species;
+  readonly besides: readonly TakenBesides[];
+}
 
 /** What is asked about. */
 export interface Given {
   readonly setting: Setting;
   readonly batch: BatchFigures;
+  readonly handling: Handling;
 }
 
 /** More than a tenth, up to which a liquid counts as dilute; a solution whose strength cannot be determined counts as strong. */

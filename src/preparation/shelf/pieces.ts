@@ -1,13 +1,21 @@
 // Metal in pieces, by what a pack says of it.
 
+import { once } from "../../foundation/memo";
 import { solidFormsIn } from "../../substance/internal";
-import { QUICK_METALS } from "../data/firing";
+import { LONG_PIECES, QUICK_METALS } from "../data/firing";
 import type { Material } from "./material";
 
-const formsOf = ({ shelf: { name, note = "" } }: Material): string => solidFormsIn(`${name} ${note}`).join();
+const textOf = ({ shelf: { name, note = "" } }: Material): string => `${name} ${note}`;
+const formsOf = (material: Material): string => solidFormsIn(textOf(material)).join();
 
 /** Is it named as pieces, by name or note of its pack, and as nothing finer? */
 export const isInPieces = (material: Material): boolean => formsOf(material) === "massive";
+
+const longPieces = /* @__PURE__ */ once(() => new RegExp(`\\b(?:${LONG_PIECES.words.join("|")})s?\\b`, "i"));
+
+/** Is it named as pieces of which one can hang in a liquor? */
+export const isInLongPieces = (material: Material): boolean =>
+  isInPieces(material) && longPieces().test(textOf(material));
 
 /** Is it named as a powder, and as nothing coarser? */
 export const isPowder = (material: Material): boolean => formsOf(material) === "powder";

@@ -12,7 +12,7 @@ import { agreement, nextByFire } from "./by-fire";
 import { belief, clearlyAbove, EXCLUDED, likelihoodWithin, percent } from "./difference";
 import { besidesOf, type Evidence } from "./evidence";
 import type { Finding } from "./finding";
-import { inertMatter, unreacted } from "./not-reacted";
+import { inertMatter, undissolved, unreacted } from "./not-reacted";
 import { saltsShown, wetCakeSalt } from "./seen";
 import { shows } from "./test-outcome";
 
@@ -42,6 +42,7 @@ export function tooMuch(evidence: Evidence): Finding[] {
     ...secondSolid(evidence, over),
     ...unreacted(evidence, over),
     ...inertMatter(evidence, over),
+    ...undissolved(evidence, over),
     ...variableWater(evidence),
     ...unwashed(evidence, over, inBand),
   ];

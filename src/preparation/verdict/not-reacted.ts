@@ -4,10 +4,11 @@ import { type Formula, molarMass } from "../../formula";
 import type { Quantity } from "../../quantity";
 import type { BeliefName } from "../data/beliefs";
 import { exact, lessThanAll, planned } from "../planning/exact";
+import { mayStayInCake } from "../planning/in-the-cake";
 import { isGas } from "../reaction/fluids";
 import { likelihoodByFire } from "./by-fire";
 import { belief, likelihoodWithin, percent } from "./difference";
-import { besidesOf, type Evidence } from "./evidence";
+import { afterLosses, besidesOf, type Evidence } from "./evidence";
 import type { Finding } from "./finding";
 
 /** Starting material that is solid and stays with the product: what is left by the calculation, and what did not react. */
@@ -94,6 +95,25 @@ export function inertMatter(evidence: Evidence, over: Quantity): Finding[] {
           ? belief(dryness.constant === true ? "inertAtConstantMass" : "inertInFire")
           : Math.max(byFire * belief("inertByFire"), belief("inertInFire") * belief("leastByFire")),
       next: `titrate a weighed sample, or dissolve one in acid and weigh what stays: it gives the assay of the ${material.shelf.name}`,
+    },
+  ];
+}
+
+/** What packs that were stirred in have besides and did not dissolve: it is in the cake. */
+export function undissolved(evidence: Evidence, over: Quantity): Finding[] {
+  const { batch, grams, observed } = evidence;
+  const most = afterLosses(evidence, mayStayInCake(batch));
+  // a titration of the product says it better
+  if (!most.isPositive() || observed.assay !== undefined) return [];
+  return [
+    {
+      code: "impure",
+      text: `the packs that were stirred in have ${grams(most)} of something else: ${over.compare(most) > 0 ? "even all of it, undissolved, does not explain the mass" : `${percent(over.dividedBy(most), 2)} of it, undissolved, would explain the mass`}`,
+      mass: most as Quantity<"mass">,
+      figure: over.dividedBy(most).to("%"),
+      likelihood: likelihoodWithin(over, exact("0 g"), most),
+      weight: likelihoodWithin(over, exact("0 g"), most) * belief("inertInCake"),
+      next: "titrate a weighed sample of the product: it gives its assay",
     },
   ];
 }

@@ -3,6 +3,7 @@
 import type { Quantity } from "../../quantity";
 import type { IdentityCandidate } from "../identity/types";
 import { exact, lessThanAll, planned } from "../planning/exact";
+import { standsInPlace } from "../planning/in-place";
 import { type Candidate, isOnBooksOnly } from "../reaction/candidates";
 import type { Setting } from "../request/setting";
 import { nextByFire } from "./by-fire";
@@ -27,7 +28,6 @@ import {
   staysInFire,
 } from "./evidence";
 import type { Finding, FindingCode } from "./finding";
-import { standsInPlace } from "./in-place";
 import { assayLikelihood } from "./titrated";
 
 const isMaterial = ({ materials }: Setting, formula: string): boolean =>

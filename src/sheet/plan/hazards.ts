@@ -14,17 +14,17 @@ import type { Block, Cell } from "../document/blocks";
 import { capital, pretty } from "../figures";
 import { pictogram } from "../pictures/pictogram";
 import { filled, type SheetWords } from "../words";
-import type { OnPaper } from "./context";
+import { type OnPaper, weighedAs } from "./context";
 import { isFired, keepsFlamesOff } from "./heat";
 
 /** Materials, product and gases; a salt in the liquor only where it is classified. */
-function isHandled({ weighings, product, gas }: Plan, one: SubstanceCautions): boolean {
+function isHandled(plan: Plan, one: SubstanceCautions): boolean {
   if (one.status === "classified") return true;
   const name = pretty(one.material);
   return (
-    weighings.some(({ form }) => form === name) ||
-    name === product.formula ||
-    gas.some(({ formula }) => formula === name)
+    plan.weighings.some(({ form }) => form === name) ||
+    name === weighedAs(plan).formula ||
+    plan.gas.some(({ formula }) => formula === name)
   );
 }
 

@@ -15,6 +15,7 @@ import {
   list,
   massInCrop,
   mayLeaveCrucible,
+  mayStayInCake,
   staysInCrucible,
   withGelWater,
 } from "../../preparation/internal";
@@ -105,17 +106,31 @@ function candidateRow(on: OnPaper, other: Plan["candidates"][number]): string[] 
   ];
 }
 
+/** Masses above what is expected that are none the worse for it, from the lowest on, with what they mean. */
+function bandsAbove(on: OnPaper, theory: Quantity): { readonly to: Quantity; readonly means: string }[] {
+  const { plan, words } = on;
+  const { grams } = handFor(on);
+  const { high } = expectedOf(plan);
+  const gel = gelMost(plan);
+  const isCrop = high.compare(theory) < 0 && grams(high) !== grams(theory);
+  const own =
+    gel !== undefined
+      ? [{ to: gel, means: words.gelWater }]
+      : isCrop
+        ? [{ to: theory, means: wasShrunk(plan) ? words.lessStayed : words.lessKept }]
+        : [];
+  const rest = mayStayInCake(plan);
+  const to = (own.at(-1)?.to ?? high).plus(rest);
+  return rest.isPositive() ? [...own, { to, means: filled(words.restOfPacks, { rest: grams(rest) }) }] : own;
+}
+
 /** What the mass found says, before any candidate is looked at. */
 function keyRows(on: OnPaper): string[][] {
   const { plan, words } = on;
   const hand = handFor(on);
   const { low, high } = rangeOf(on);
   const { formula, theory: all = expectedOf(plan).high, inPlace } = weighedAs(plan);
-  const theory = hand.grams(all);
-  const { high: expected, isOpen } = expectedOf(plan);
-  const isCrop = expected.compare(all) < 0 && high !== theory;
-  const most = gelMost(plan);
-  const gel = most === undefined ? undefined : hand.grams(most);
+  const { isOpen } = expectedOf(plan);
   const others = plan.candidates.filter((one) => (inPlace ? one.formula !== formula : !one.wanted));
   const within = low === high ? high : filled(words.within, { low: bare(low), high });
   if (isOpen)
@@ -123,15 +138,13 @@ function keyRows(on: OnPaper): string[][] {
       [filled(words.above, { mass: high }), words.wet],
       [filled(words.atMost, { mass: high }), filled(words.keepsUnknown, { formula: plan.product.formula })],
     ];
+  const bands = bandsAbove(on, all);
+  const tops = [high, ...bands.map(({ to }) => hand.grams(to))];
   return [
-    [
-      filled(words.above, { mass: gel ?? (isCrop ? theory : high) }),
-      plan.isolation.how === "residue" ? words.raw : words.wet,
-    ],
-    ...(gel === undefined ? [] : [[filled(words.within, { low: bare(high), high: gel }), words.gelWater]]),
-    ...(isCrop && gel === undefined
-      ? [[filled(words.within, { low: bare(high), high: theory }), wasShrunk(plan) ? words.lessStayed : words.lessKept]]
-      : []),
+    [filled(words.above, { mass: tops.at(-1)! }), plan.isolation.how === "residue" ? words.raw : words.wet],
+    ...bands
+      .map(({ means }, i) => [filled(words.within, { low: bare(tops[i]!), high: tops[i + 1]! }), means])
+      .reverse(),
     [within, untold(on) ?? meaning(on, words.consistent, formula)],
     [filled(words.below, { mass: low }), words.lost],
     ...others.map((other) => candidateRow(on, other)),
@@ -169,9 +182,16 @@ const liquorBlocks = (on: OnPaper): Block[] => [
 const hasSecondCrop = ({ steps }: Plan): boolean => steps.some(isSecondCrop);
 
 /** The blank of the yield; none where no theory can be stated. */
-function yieldLine({ plan, words }: OnPaper, theory: string | undefined): Blank[] {
+function yieldLine(on: OnPaper, theory: string | undefined): Blank[] {
+  const { plan, words } = on;
   if (theory === undefined) return [];
   const { formula, inPlace } = weighedAs(plan);
+  const held = heldWaterOf(parseFormula(formula));
+  const all = weighedAs(plan).theory ?? plan.product.theoreticalYield;
+  if (held !== undefined) {
+    const [least, most] = [held.least, held.most].map((times) => handFor(on).grams(all.times(times)));
+    return [{ name: filled(words.yieldWithWater, { least: least!, most: most! }), unit: "%" }];
+  }
   const phrase = inPlace ? words.yieldInPlace : hasSecondCrop(plan) ? words.yieldOfCrops : words.yieldLine;
   return [{ name: filled(phrase, { theory, formula }), unit: "%" }];
 }

@@ -1,6 +1,7 @@
 // What is left at the end: each vessel with how much is in it and what is put to it, what is worth keeping, what becomes of the packs.
-import { molarMass } from "../../formula";
+import { molarMass, parseFormula } from "../../formula";
 import type { WasteVessel } from "../../preparation";
+import { isMetal, isPoisonInWaste, list } from "../../preparation/internal";
 import type { Block } from "../document/blocks";
 import { capital, pretty, sentence } from "../figures";
 import { filled, type SheetWords } from "../words";
@@ -31,17 +32,23 @@ const WORTH_TREATING = "1 mmol";
 /** As many substances of a vessel are named. */
 const MOST_NAMED = 4;
 
-/** What is in a vessel that is left, heaviest first, as far as a balance shows it. */
-function contentsLine({ plan, words }: OnPaper, { contents }: WasteVessel): string {
-  const hand = handFor({ plan, words });
+/** What is in a vessel that is left, heaviest first, as far as a balance shows it and a line names it. */
+function heaviest({ plan }: OnPaper, { contents }: WasteVessel) {
   const step = instrumentsOf(plan).mass;
   const inside = [
     ...contents.solids.map(({ formula, mass }) => ({ formula, mass })),
     ...contents.dissolved.map(({ formula, amount }) => ({ formula, mass: amount.times(molarMass(formula)).to("g") })),
   ].filter(({ mass }) => mass.compare(step) >= 0);
-  const named = inside.sort((one, other) => other.mass.compare(one.mass)).slice(0, MOST_NAMED);
-  const known = named.map(({ mass, formula }) => filled(words.massOf, { mass: hand.grams(mass), formula }));
-  const missing = contents.unknown.map((what) => `${what} (${words.unknown})`);
+  return inside.sort((one, other) => other.mass.compare(one.mass)).slice(0, MOST_NAMED);
+}
+
+function contentsLine(on: OnPaper, vessel: WasteVessel): string {
+  const { words } = on;
+  const hand = handFor(on);
+  const known = heaviest(on, vessel).map(({ mass, formula }) =>
+    filled(words.massOf, { mass: hand.grams(mass), formula }),
+  );
+  const missing = vessel.contents.unknown.map((what) => `${what} (${words.unknown})`);
   const all = [...known, ...missing];
   return all.length === 0 ? words.hardlyAnything : all.join(", ");
 }
@@ -76,8 +83,9 @@ const nameOf = (vessel: WasteVessel["vessel"], words: SheetWords): string =>
 /** One line for each vessel: what it is, how much, what is in it, and what is put to it. */
 function vesselLine(on: OnPaper, one: WasteVessel): string {
   const { words } = on;
-  const name = nameOf(one.vessel, words);
   const { contents, vessel, volume } = one;
+  const isMetals = contents.solids.length > 0 && contents.solids.every(({ formula }) => isMetal(parseFormula(formula)));
+  const name = vessel === "residue" && isMetals ? words.metalLeft : nameOf(vessel, words);
   const hand = handFor(on);
   const which =
     vessel === "residue" || contents.volume === undefined
@@ -86,7 +94,15 @@ function vesselLine(on: OnPaper, one: WasteVessel): string {
           vessel: name,
           volume: volume === undefined ? hand.grams(contents.mass) : hand.litres(volume),
         });
-  return [`${which}: ${contentsLine(on, one)}.`, ...treatments(on, one)].join(" ");
+  const step = instrumentsOf(on.plan).mass;
+  const all = contentsLine(on, one);
+  const isNamed = (symbol: string): boolean =>
+    heaviest(on, one).some(({ formula }) => parseFormula(formula).count(symbol).n !== 0n);
+  const traces = one.metals
+    .filter(({ symbol, mass }) => isPoisonInWaste(symbol) && mass.compare(step) < 0 && !isNamed(symbol))
+    .map(({ symbol }) => symbol);
+  const inside = traces.length === 0 ? all : filled(words.poisonTraces, { inside: all, metal: list(traces) });
+  return [`${which}: ${inside}.`, ...treatments(on, one)].join(" ");
 }
 
 function wasteItems(on: OnPaper): string[] {

@@ -157,7 +157,8 @@ function smallThings({ plan, words }: OnPaper): string[] {
     "indicator paper": words.paper,
     "baking soda": words.bakingSoda,
     "strong ammonia": words.strongAmmonia,
-    "a little alcohol": words.littleAlcohol,
+    "washing-up liquid": words.washingUp,
+    "seed crystals": words.seedCrystals,
   };
   return [...new Set(plan.steps.flatMap(({ atHand }) => atHand))].map((one) => called[one]);
 }

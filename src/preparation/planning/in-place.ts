@@ -2,10 +2,10 @@
 
 import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
-import type { Batch } from "../planning/batch";
-import { planned } from "../planning/exact";
 import { type Candidate, candidatesLike, keyElement } from "../reaction/candidates";
 import { keyed } from "../reaction/species";
+import type { Batch } from "./batch";
+import { planned } from "./exact";
 
 /** A solid in place of the product. */
 export interface InPlace {
