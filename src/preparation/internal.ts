@@ -29,6 +29,7 @@ export { heldWaterOf, withGelWater } from "./reaction/held-water";
 export { inItsFacts, MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/door";
 export { revived } from "./request/revived";
 export { gasesThatMayCome } from "./safety/gases-that-may-come";
+export { isFreeHalogen } from "./safety/waste";
 
 export { firstCropOf, massInCrop } from "./verdict/crops";
 export { theoryLeft } from "./verdict/losses";

@@ -85,6 +85,8 @@ const SETS: Record<string, readonly string[]> = {
   "nitric-hydrochloric-organic": ["HNO3", "HCl", "acetone"],
   "sulfuric-oxidiser": ["H2SO4", "KMnO4"],
   "sulfuric-halide": ["H2SO4", "NaCl"],
+  "sulfuric-bromide": ["H2SO4", "KBr"],
+  "sulfuric-iodide": ["H2SO4", "KI"],
   "sulfuric-nitrate": ["H2SO4", "KNO3"],
   "sulfuric-oxalate": ["H2SO4", "formic acid"],
   "sulfuric-sugar": ["H2SO4", "sucrose"],

@@ -20,7 +20,7 @@ import {
   PASSIVE,
   SLUGGISH,
 } from "../../src/preparation/data/couples";
-import { DELIQUESCENT, DRYING, EFFLORESCENT } from "../../src/preparation/data/drying";
+import { DELIQUESCENT, DRIED_CLOSED, DRYING, EFFLORESCENT } from "../../src/preparation/data/drying";
 import { ENDS, SLOW_COMPLEXES, STAYS_IN_NITRIC_ACID } from "../../src/preparation/data/ends";
 import {
   ACID_LEAVES,
@@ -78,6 +78,7 @@ import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
 import { ANHYDRIDES, COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
 import { VESSELS } from "../../src/preparation/data/vessels";
 import {
+  FREE_HALOGENS,
   HELD_BY_AMMONIA,
   HOLDING_LIGANDS,
   LEFT_IN_WASTE,
@@ -108,6 +109,8 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   DROPS,
   DIGESTED,
   DRIED_FIRST: [DRIED_FIRST],
+  FREE_HALOGENS: [FREE_HALOGENS],
+  DRIED_CLOSED: [DRIED_CLOSED],
   DRYING: DRYING(),
   FIRED_IN_AIR,
   ENDS,

@@ -58,6 +58,8 @@ describe("saltpetre over chalk", () => {
       ],
       scale: { product: "100 g" },
     });
-    expect(steps.map(({ text }) => text).join("\n")).toMatch(/from the MgO that is not dissolved; the clear liquor/);
+    expect(steps.map(({ text }) => text).join("\n")).toMatch(
+      /from the MgO that is not dissolved, and rinse it with a little hot water; the clear liquor/,
+    );
   });
 });

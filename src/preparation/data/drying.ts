@@ -49,6 +49,9 @@ interface InAirRow {
   readonly source: SourceKey;
 }
 
+/** What leaves an open dish as vapour: it dries in a closed vessel. */
+export const DRIED_CLOSED = { formulas: ["I2"], source: "commonPractice" } as const;
+
 /** Hydrates whose vapour pressure is above that of the water in usual air. */
 export const EFFLORESCENT: readonly InAirRow[] = [
   { formula: "Na2CO3·10H2O", source: "britannicaEfflorescence" },

@@ -35,6 +35,15 @@ export interface SlowComplexRow {
   readonly called: string;
   readonly at: string;
   readonly time: string;
+  /** What brings the last ligand in, where all are of one kind: without it the metal keeps something else in that place. */
+  readonly catalyst?: {
+    readonly ligand: string;
+    readonly formula: string;
+    readonly called: "activated charcoal";
+    /** By mass of the product. */
+    readonly share: string;
+    readonly without: string;
+  };
   /** What is seen when an oxidising anion of the metal has been reduced. */
   readonly reduced?: {
     readonly groups: readonly string[];
@@ -47,7 +56,7 @@ export interface SlowComplexRow {
 
 export const SLOW_COMPLEXES: readonly SlowComplexRow[] = [
   // hexaamminecobalt(III) chloride over charcoal: 60 °C for half an hour, or four hours of air in the cold (from memory)
-  { ion: "Co^3+", called: "cobalt(III)", at: "60 °C", time: "for half an hour", source: "memory" },
+  { ion: "Co^3+", called: "cobalt(III)", at: "60 °C", time: "for half an hour", catalyst: { ligand: "NH3", formula: "C", called: "activated charcoal", share: "8 %", without: "red or violet is the pentaammine, which forms without it" }, source: "memory" },
   { ion: "Cr^3+", called: "chromium(III)", at: "80 °C", time: "for half an hour", reduced: { groups: ["chromate", "dichromate"], until: "no more gas rises and neither orange nor yellow is left", ligandsAt: "60 °C" }, source: "memory" },
 ];
 

@@ -56,8 +56,9 @@ interface DigestedRow {
   readonly why: string;
   /** Hot its liquor keeps less of it. */
   readonly filteredHot?: true;
-  /** It cannot be filtered without. */
+  /** It cannot be filtered without, and is mixed as hot. */
   readonly needed?: true;
+  readonly mixedAt?: string;
   readonly source: SourceKey;
 }
 
@@ -65,7 +66,7 @@ export const DIGESTED: readonly DigestedRow[] = [
   { formulas: ["Cu2CO3(OH)2", "Cu3(CO3)2(OH)2"], at: "50 to 65 °C", why: "hotter it loses carbon dioxide and water, and turns black", source: "memory" },
   { formulas: ["Ca3(C6H5O7)2", "Ca3(C6H5O7)2·4H2O"], at: "60 to 90 °C", why: "it dissolves less hot than cold: filter it hot, and wash it with hot water", filteredHot: true, source: "commonPractice" },
   { formulas: ["Fe3O4"], at: "80 to 90 °C, covered", needed: true, why: "when it is done all of it is black and a magnet draws it through the wall; brown in it is iron that air has oxidised", source: "commonPractice" },
-  { formulas: ["BaSO4"], at: "80 to 95 °C", needed: true, why: "made and filtered cold it is so fine that it runs through the paper", source: "commonPractice" },
+  { formulas: ["BaSO4"], at: "80 to 95 °C", needed: true, mixedAt: "60 °C", why: "made and filtered cold it is so fine that it runs through the paper: take paper of a fine grade, and pour the first filtrate back where it is cloudy", source: "commonPractice" },
 ];
 
 /** A precipitate as it dries in air. */

@@ -77,3 +77,10 @@ export const HOLDING_LIGANDS: readonly HoldingLigandRow[] = [
 export const SLOW_METALS: readonly { readonly metals: readonly string[]; readonly source: SourceKey }[] = [
   { metals: ["Co", "Cr", "Rh", "Ir", "Pt"], source: "commonPractice" },
 ];
+
+/** Free halogens in a waste: a reducer takes them, soda does not. */
+export const FREE_HALOGENS = {
+  formulas: ["I2", "Br2", "Cl2"],
+  note: "{halogen} is in it: stir in sodium thiosulfate or sulfite by pinches until it is colourless, before soda",
+  source: "commonPractice",
+} as const;

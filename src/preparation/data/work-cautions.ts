@@ -43,6 +43,8 @@ export type WorkCondition =
   | "drying limit"
   | "heat sets it off"
   | "stands grinding"
+  | "is a metal"
+  | "is a halogen"
   | "acid left"
   | "metals left"
   | "always";
@@ -99,6 +101,8 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "drying", when: "heat sets it off", text: "never in an oven: it dries in the air of a room, away from anything that burns", source: "commonPractice" },
   { step: "drying", when: "heat sets it off", text: "never crushed or ground: loosen it with a clean plastic spatula", source: "commonPractice" },
   { step: "drying", when: "stands grinding", text: "crush and bottle it without raising dust; wipe up wet", source: "commonPractice" },
+  { step: "isolating", when: "is a halogen", text: "its vapour is poisonous, and stains: under a hood or outdoors", source: "commonPractice" },
+  { step: "drying", when: "is a metal", text: "bottle it without raising dust, and do not grind it; wipe up wet", source: "commonPractice" },
   { step: "drying", when: "drying limit", text: "keep below the drying limit: more heat changes the product", source: "commonPractice" },
   { step: "ignition test", when: "always", text: "open crucible, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },
   { step: "waste", when: "acid left", text: "soda foams with the acid that is left: in portions, in a large open vessel", source: "commonPractice" },

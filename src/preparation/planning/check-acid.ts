@@ -7,7 +7,7 @@ import { acidKeptWith } from "../procedure/protection";
 import { isByLye } from "../procedure/roles";
 import { isAcid, isMetal } from "../reaction/acids";
 import { isVolatile } from "../reaction/fluids";
-import { isInPieces, isPowder } from "../shelf/pieces";
+import { isInLongPieces, isInPieces, isPowder } from "../shelf/pieces";
 import { type Check, check, shown, type Watched } from "./check";
 import { planned } from "./exact";
 import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
@@ -148,9 +148,19 @@ function whatTakes({ setting }: Watched, { material }: Feeding): string {
 export function displacement(watched: Watched): Check[] {
   const metal = feedingsOf(watched).find(({ material }) => isMetal(material.form));
   if (metal === undefined) return [];
-  const { name } = metal.material.shelf;
+  const { material, supplied } = metal;
+  const { name } = material.shelf;
+  const isThin = isInLongPieces(material) && supplied.excess.compare(planned("stripOver")) < 0;
+  const thin = isThin
+    ? [
+        check(
+          `of ${name} in one piece twice the need and more stays whole: of what is nearly used up crumbs are left in the product`,
+          supplied.excess,
+        ),
+      ]
+    : [];
   return isOver(metal)
-    ? [check(`${shown(leftOf(metal))} of ${name} is left over: ${whatTakes(watched, metal)}`, leftOf(metal))]
+    ? [check(`${shown(leftOf(metal))} of ${name} is left over: ${whatTakes(watched, metal)}`, leftOf(metal)), ...thin]
     : [
         check(
           `it is done when the last ${name} is gone; a drop of the liquor on a bright piece of the same metal shows whether any salt is left`,

@@ -5,6 +5,7 @@ import { parseFormula } from "../../formula";
 import { thermalStepsOf } from "../../substance/internal";
 import { whereItCrystallises } from "../feasibility/form-in-water";
 import type { ProcedureKind } from "../procedure/kinds";
+import { ofBasicPack } from "./basic-pack";
 import { type Check, check, shown, type Watched } from "./check";
 import { displacement, metalAndAcid, neutralisation } from "./check-acid";
 import { crystallisation, doubleSalt } from "./check-crystals";
@@ -63,12 +64,23 @@ function thermalDecomposition({ batch, setting, work }: Watched): Check[] {
       rule: isInert ? "loss = 1 - (theory + what stays) / portion" : "loss = 1 - theory / portion",
     });
   const besides = isInert ? ` and ${shown(rest, 2)} of what the pack has besides` : "";
+  const basic = ofBasicPack(setting.materials[0]!.form, theoreticalYield);
+  const sold =
+    basic === undefined
+      ? []
+      : [
+          check(
+            `if it stands still at ${shown(isInert ? basic.mass.plus(rest) : basic.mass)} instead, the pack was ${basic.formula}, which is sold by the same name, and the ${name} is right`,
+            basic.mass,
+          ),
+        ];
   const verb = loss.isPositive() ? `loses ${shown(loss)}` : `gains ${shown(loss.negated())}`;
   return [
     check(
       `it is done when ${shown(start)} has ${loss.isPositive() ? "fallen" : "risen"} to ${shown(end)} of ${name}${besides} (${verb}) and stays there`,
       loss,
     ),
+    ...sold,
   ];
 }
 

@@ -1,14 +1,20 @@
 // What takes no part in the equation and is used all the same: acid against hydrolysis, charcoal, seed crystals, alcohol. What
 // it is for follows from what it is.
 
+import { parseFormula } from "../../formula";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
+import { matterOf } from "../contents/matter";
+import { Pot } from "../contents/pot";
 import { add } from "../operation/add";
 import { rinse } from "../operation/rinse";
 import { weigh } from "../operation/weigh";
 import { exact, planned } from "../planning/exact";
+import { formulaFrom } from "../reaction/species";
 import type { Material } from "../shelf/material";
 import { densityAt } from "../shelf/strength";
 import { type Bench, POT } from "./bench";
+import { catalystOf } from "./slow-complex";
 import type { Use } from "./use";
 
 const WORDS: Readonly<Record<Use, (name: string) => string>> = {
@@ -79,6 +85,23 @@ export function putAsides(bench: Bench, use: Use): void {
       },
     });
   }
+}
+
+/** What brings the last ligand of a complex in, where no pack of the plan does: it is there before the oxidiser. */
+export function putCatalyst(bench: Bench): void {
+  const { setting, theory } = bench.frame;
+  const row = catalystOf(setting.product.formula);
+  if (row === undefined || setting.asides.some(({ form }) => isOneOf(form, row.formula))) return;
+  const matter = matterOf(parseFormula(row.formula));
+  const mass = theory.times(exact(row.share)).to("g");
+  const { temperature, pressure } = bench.pot.books;
+  const some = Pot.empty(temperature, pressure).plusSolid(matter, mass.dividedBy(matter.molarMass).to("mol"), "put in");
+  bench.did(POT, add(bench.pot, some, []), {
+    atHand: [row.called],
+    amounts: [mass],
+    say: () =>
+      `Stir in ${bench.hand.grams(mass)} of ${row.called}: it brings the last of the ${formulaFrom(row.ligand).toUnicode()} in, and is filtered off later.`,
+  });
 }
 
 /** Alcohol over a washed cake, so that it dries faster. */

@@ -5,4 +5,6 @@ export type AtHand =
   | "baking soda"
   | "strong ammonia"
   | "washing-up liquid"
-  | "seed crystals";
+  | "seed crystals"
+  | "activated charcoal"
+  | "bright piece of the metal";

@@ -73,6 +73,9 @@ export interface Draft extends Done, Telling {
   readonly vessel: string;
 }
 
+/** Key of what nobody calls by its formula. */
+const CHARCOAL = "C";
+
 /** Name of the vessel the work is done in. */
 export const POT = "pot";
 
@@ -134,6 +137,8 @@ export class Bench {
 
   /** What the liquor is kept from, so that it does not turn basic, stands in a step. */
   isKeepingSaid = false;
+  /** So does what metal in it keeps from it. */
+  isGuardSaid = false;
 
   /** Figures as its instruments show them. */
   readonly hand: Hand;
@@ -205,7 +210,7 @@ export class Bench {
   /** A substance in the words of the shelf, where it takes no part; else its formula. */
   called(matter: Matter): string {
     const own = this.frame.setting.asides.find(({ form }) => form.compositionText === matter.key);
-    return own?.shelf.name ?? matter.name;
+    return own?.shelf.name ?? (matter.key === CHARCOAL ? "charcoal" : matter.name);
   }
 
   /** What the last step comes to, otherwise: something happens in it. */

@@ -24,8 +24,15 @@ export function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
   const names = list([...new Set(solids.map(({ matter }) => bench.called(matter)))]);
   const done = filterLiquor(bench.pot);
   const kept = keptFrom(bench, done.after);
+  // a salt that stands only for want of water would go through
+  const stays = solids.every(
+    ({ matter: { formula } }) => isMetal(formula) || fateOf(formula, hot).precipitated !== false,
+  );
+  const { formula } = bench.frame.setting.product;
+  const isRinsed = stays && hot.compare(planned("feelsHot")) > 0 && !isTurnedByWater(formula);
+  const rinsed = isRinsed ? ", and rinse it with a little hot water" : "";
   bench.did(POT, done, {
-    say: () => `${filtering(hot)} from the ${names} that is not dissolved; the clear liquor is kept${kept}.`,
+    say: () => `${filtering(hot)} from the ${names} that is not dissolved${rinsed}; the clear liquor is kept${kept}.`,
   });
 }
 

@@ -15,7 +15,7 @@ import { isGas, isLedIn } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import type { Material } from "../shelf/material";
 import { adding, alsoAdding, hasVessel, isWettedFirst } from "./adding";
-import { putAsides } from "./asides";
+import { putAsides, putCatalyst } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask";
 import { isSlowMetal } from "./feed-single";
@@ -129,7 +129,10 @@ export function combine(bench: Bench): void {
   rest.forEach((i, at) => {
     const isLast = at === rest.length - 1;
     // Charcoal that is to help an oxidiser along is there before it.
-    if (isLast && roles[i] === "oxidiser") putAsides(bench, "charcoal");
+    if (isLast && roles[i] === "oxidiser") {
+      putAsides(bench, "charcoal");
+      putCatalyst(bench);
+    }
     if (i === speaker) cooledFor(bench, i);
     if (isLast) warmedForStart(bench, i);
     if (isLast) warmedForProduct(bench);
@@ -189,7 +192,10 @@ export function combine(bench: Bench): void {
           `Let it stand until no more gas rises and the ${bench.name(i)} has gone into solution, warming at the end if it has become slow; filter it if it is not clear: what the metal has beside it would dissolve in the acid. Only then comes the acid.`,
       });
   });
-  if (rest.length === 0 || isLedLast) alone(bench, reactions, settle);
+  if (rest.length === 0 || isLedLast) {
+    putCatalyst(bench);
+    alone(bench, reactions, settle);
+  }
   bench.reacted = bench.pot;
   bench.liquor = bench.pot;
   const { before, put } = bench.drafts.filter(({ vessel }) => vessel === POT).at(-1)!;

@@ -14,7 +14,7 @@ import { clearHot } from "./clearing";
 import { type Crystals, comingHot, crystalsFrom, saidAlong, solutesOf } from "./coming";
 import type { Crystallising } from "./crystallising";
 import { evaporate } from "./evaporating";
-import { keptFrom } from "./keeping";
+import { guardOf, keptFrom } from "./keeping";
 import { filterAndRinse } from "./rinsing";
 import { secondCrop } from "./second-crop";
 import { seedLiquor } from "./seeding";
@@ -30,10 +30,13 @@ export function isolateCrystals(bench: Bench): void {
     return;
   }
   warm(bench, hot);
+  const guarded = guardOf(bench) !== undefined && !intoCrystals;
   const water = waterForWhatIsThere(bench, crystallising);
   // Into its crystals nothing can be filtered: what comes before them goes while the product is dissolved.
   const first = water === undefined || !intoCrystals ? water : clearWater(bench, crystallising);
   const besides = (): Coming[] => (first === undefined ? [] : comingHot(bench, bench.pot, first, hot));
+  // what keeps air from the liquor stays in it until the water is off
+  if (guarded && first !== undefined) bringToWater(bench, crystallising, first, []);
   clearHot(bench, hot, besides().length > 0 || !isDissolved(bench, cooling));
   // of what a filter keeps with its liquor nothing comes any more
   const beside = besides();

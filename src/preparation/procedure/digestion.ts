@@ -83,6 +83,8 @@ export function mixedHotAt(
   const kept = keptAt(kind, product.formula, temperature);
   const areSalts = () =>
     materials.every(({ form }) => !isLye(form) && !givesOffGas(form) && fateInRoom(form).precipitated === false);
+  const { mixedAt } = DIGESTED.find(({ formulas }) => isOneOf(product.formula, ...formulas)) ?? {};
+  if (mixedAt !== undefined && kind === "precipitation" && areSalts()) return exact(mixedAt) as Quantity<"temperature">;
   return kept?.mixed === "or another solid" || (kept?.mixed !== undefined && areSalts()) ? kept.at : undefined;
 }
 

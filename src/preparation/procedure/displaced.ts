@@ -70,6 +70,10 @@ const powderLeft = (bench: Bench, i: number): string =>
     ? " and lift them out; what is left as powder stays in the product"
     : "";
 
+/** A feed of which hardly any is dissolved at a time: its liquor tells nothing of the end. */
+export const sparingFeed = ({ materials, temperature }: Setting): Material | undefined =>
+  materials.find(({ form }) => !isMetal(form) && fateOf(form, temperature).precipitated === true);
+
 /** How the end of a displacement shows; `over` is the metal of which some is left over, negative where there is none. */
 export function endOfDisplacement(bench: Bench, over: number): string {
   const { setting } = bench.frame;
@@ -78,9 +82,7 @@ export function endOfDisplacement(bench: Bench, over: number): string {
     over < 0 || isPowder(bench.material(over))
       ? ""
       : ` Shake the ${name} off what is left in pieces${powderLeft(bench, over)}.`;
-  const sparing = setting.materials.find(
-    ({ form }) => !isMetal(form) && fateOf(form, setting.temperature).precipitated === true,
-  );
+  const sparing = sparingFeed(setting);
   if (sparing !== undefined) return `${endOfSparing(bench, sparing, over)}${shake}`;
   return over < 0
     ? "Stir until the added metal is gone; a bright piece of the same metal held in a drop of the clear liquor stays bright: where it does not, a little more of the metal is needed."

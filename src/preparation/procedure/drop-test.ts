@@ -96,7 +96,9 @@ export function dropTestFor(
   const name = reagent?.shelf.name ?? "precipitant";
   const tells = (text: string): DropTest => ({ text, tells: true });
   if (isOneOf(setting.product.formula, "I2"))
-    return tells(`shake a little of the clear liquor with a drop of ${name}: if it gets darker, more is needed`);
+    return tells(
+      `shake a little of the clear liquor with a drop of ${name}: if it gets darker (cloudy, in the line below), more is needed`,
+    );
   if (reagent !== undefined && isLedIn(reagent))
     return tells(`lead a little ${name} through some of the clear liquor: a cloud means that more is needed`);
   if (reagent !== undefined && fateOf(reagent.form, setting.temperature).precipitated === true)

@@ -9,7 +9,7 @@ import { hold } from "../operation/hold";
 import { exact } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { isAgent } from "./roles";
-import { isReducedIn, slowComplexOf } from "./slow-complex";
+import { catalystOf, isReducedIn, slowComplexOf } from "./slow-complex";
 import { celsius } from "./words";
 
 /** A complex of a metal that takes its ligands slowly is kept warm: that the liquor is clear tells nothing. Was there one? */
@@ -21,10 +21,12 @@ export function keptForLigands(bench: Bench): boolean {
   const isReduced = materials.some(({ form }) => isReducedIn(row, form));
   const at = exact(row.at) as Quantity<"temperature">;
   const done = isReduced ? `until ${row.reduced!.until}, and ${row.time} more` : row.time;
+  const catalyst = catalystOf(product.formula);
+  const looks = catalyst === undefined ? "" : `; ${catalyst.without}`;
   bench.did(POT, heat(bench.pot, at), {
     target: at,
     say: () =>
-      `Warm it to ${celsius(at)} and keep it there, covered and stirred, ${done}: ${row.called} takes its ligands slowly, and a clear liquor does not tell that the ${product.name} has formed.`,
+      `Warm it to ${celsius(at)} and keep it there, covered and stirred, ${done}: ${row.called} takes its ligands slowly, and a clear liquor does not tell that the ${product.name} has formed${looks}.`,
   });
   return true;
 }

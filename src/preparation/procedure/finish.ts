@@ -1,8 +1,10 @@
 // The end of every procedure: dry to constant mass, weigh, bottle.
 import type { Formula } from "../../formula";
+import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { massOf, type SolidEntry } from "../contents/entry";
 import { matterOf } from "../contents/matter";
+import { DRIED_CLOSED } from "../data/drying";
 import { ignitionTellsWater } from "../identity/by-ignition";
 import { collect } from "../operation/collect";
 import { dry } from "../operation/dry";
@@ -45,7 +47,9 @@ export function finish(bench: Bench): void {
     care: "drying",
     ...(lost === undefined ? { blank: "dried" as const } : {}),
     limit: () => (isAirless(product.formula) ? undefined : upTo),
-    ...(isAirless(product.formula) ? { apparatus: "desiccator" as const } : {}),
+    ...(isAirless(product.formula) || isOneOf(product.formula, ...DRIED_CLOSED.formulas)
+      ? { apparatus: "desiccator" as const }
+      : {}),
     say: () =>
       lost !== undefined
         ? `Press it between filter paper, let it lie covered with paper at room temperature until it looks dry${isAlcoholic(bench) ? " and no longer smells of alcohol" : ""}, a few hours at most, and bottle it tightly then: ${lost}${care}.`

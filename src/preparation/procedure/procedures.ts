@@ -14,7 +14,7 @@ import { isGas } from "../reaction/fluids";
 import { Bench, type Frame, POT, type Telling, type Work } from "./bench";
 import { isClosed } from "./closed-flask";
 import { combine } from "./combine";
-import { endOfDisplacement, liftOut, takeOutMetal } from "./displaced";
+import { endOfDisplacement, liftOut, sparingFeed, takeOutMetal } from "./displaced";
 import { endOf, keptForLigands, keptToItsEnd } from "./end-seen";
 import { isSlowMetal } from "./feed-single";
 import { finish } from "./finish";
@@ -142,7 +142,8 @@ function displacement(bench: Bench): void {
   const over = setting.materials.findIndex(
     ({ form }, i) => isMetal(form) && !isFromRounding(account.supplied[i]!.excess),
   );
-  until(bench, () => endOfDisplacement(bench, over));
+  const isSeen = sparingFeed(setting) === undefined;
+  until(bench, () => endOfDisplacement(bench, over), isSeen ? { atHand: ["bright piece of the metal"] } : {});
   if (over >= 0) takeOutMetal(bench, over);
   isolate(bench);
   finish(bench);

@@ -17,6 +17,7 @@ import { wetWithPoison } from "./clearing";
 import { comingHot, crystalsFrom, saidAlong, saidHot, solutesOf } from "./coming";
 import type { Crystallising } from "./crystallising";
 import { isEvaporated } from "./not-warm";
+import { isAirless } from "./protection";
 import { saturatedAt } from "./settling";
 import { celsius, list } from "./words";
 
@@ -75,8 +76,9 @@ function isWorthIt({ frame: { setting, theory, crystallising } }: Bench, { boile
 
 /** The liquor boiled down and cooled again; as far as it gives the product and not the other salts. */
 export function secondCrop(bench: Bench, crystallising: Crystallising): void {
-  // what heat may set off is not boiled for what is left of it
-  if (bench.in(MOTHER).isEmpty || isHeatSensitive(bench.frame.setting.product.formula)) return;
+  const { formula } = bench.frame.setting.product;
+  // what heat may set off, or air changes, is not boiled for what is left of it
+  if (bench.in(MOTHER).isEmpty || isHeatSensitive(formula) || isAirless(formula)) return;
   const shares = sharesFor(bench, crystallising.hot);
   let isKnown = shares.length === 0;
   for (const share of shares) {

@@ -10,6 +10,16 @@ export function slowComplexOf(product: Formula): SlowComplexRow | undefined {
   return complex && SLOW_COMPLEXES.find(({ ion }) => cations.some(({ formula }) => formula === ion));
 }
 
+/** What brings the last ligand in; undefined where none is needed, or something else is to keep its place. */
+export function catalystOf(product: Formula): SlowComplexRow["catalyst"] {
+  const row = slowComplexOf(product)?.catalyst;
+  const { complex, cations, ligands } = constitutionOf(product);
+  const isAlone = ligands.length === 1 && ligands[0]!.formula === row?.ligand;
+  // no anion is bound to the metal
+  const isWhole = cations.some(({ charge }) => charge === complex?.charge);
+  return isAlone && isWhole ? row : undefined;
+}
+
 /** Is it the oxidising salt of the metal, which the ligand reduces? */
 export const isReducedIn = ({ reduced }: SlowComplexRow, form: Formula): boolean =>
   reduced?.groups.some((group) => constitutionOf(form).groups.includes(group)) === true;

@@ -4,6 +4,7 @@ import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { MIXED_HOT, POURED_COLD, WARM_IN_ACID } from "../data/firing";
+import { warmthOf } from "../feasibility/by-warmth";
 import { cool } from "../operation/cool";
 import { heat } from "../operation/heat";
 import { exact } from "../planning/exact";
@@ -35,9 +36,11 @@ export function warmedForProduct(bench: Bench): void {
   const { setting, kind, isolation } = bench.frame;
   const at = isolation.how === "precipitate" ? mixedHotAt(setting, kind) : undefined;
   if (at === undefined || bench.pot.books.temperature.compare(at) >= 0) return;
+  const isOtherSolid = warmthOf(setting.product.formula).from !== undefined;
   bench.did(POT, heat(bench.pot, at), {
     target: at,
-    say: () => `Warm the contents to ${celsius(at)}: in the cold another solid settles.`,
+    say: () =>
+      `Warm the contents to ${celsius(at)}: in the cold ${isOtherSolid ? "another solid settles" : "it comes out too fine to be filtered"}.`,
   });
 }
 

@@ -15,6 +15,7 @@ import { componentsOf, unitsIn } from "../feasibility/beaker";
 import { testWash, wash } from "../operation/wash";
 import { exact, planned } from "../planning/exact";
 import { smallestFor } from "../planning/vessel";
+import { isMetal } from "../reaction/acids";
 import { gelRow } from "../reaction/gel";
 import { formulaFrom } from "../reaction/species";
 import { densityAt } from "../shelf/strength";
@@ -172,24 +173,27 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   const { endTests, untested } = advice.value;
   if (endTests.length + untested.length === 0) return;
   bench.did(POT, testWash(bench.pot), {
-    say: () => wordsOfTests(advice.value, plan.washes),
+    say: () => wordsOfTests(advice.value, plan.washes, bench.frame.setting.product.formula),
     ...(endTests.length > 0 ? { blank: "tests.lastWash" } : {}),
   });
 }
 
 /** The tests, each once with the ions that it shows; and what none tells. */
-function wordsOfTests({ acid, endTests, untested }: WashAdvice, washes: number): string {
+function wordsOfTests({ acid, endTests, untested }: WashAdvice, washes: number, product: Formula): string {
   const printed = (ion: string): string => formulaFrom(ion).toUnicode();
   const tests = [...new Set(endTests.map(({ test }) => test))];
   const shown = tests.map((test) => {
     const ions = endTests.filter((one) => one.test === test).map(({ ion }) => printed(ion));
     return `${list(ions)} (${test})`;
   });
+  const beside = isMetal(product)
+    ? ""
+    : ` beside what the product ${acid === undefined ? "itself gives off" : "and the wash give off themselves"}`;
   const counted =
     untested.length === 0
       ? []
       : [
-          `Use all the water of the ${washes === 1 ? "wash" : `${washes} washes`}: no test tells ${list(untested.map(printed))} beside what the product ${acid === undefined ? "itself gives off" : "and the wash give off themselves"}.`,
+          `Use all the water of the ${washes === 1 ? "wash" : `${washes} washes`}: no test tells ${list(untested.map(printed))}${beside}.`,
         ];
   return [
     ...(shown.length === 0

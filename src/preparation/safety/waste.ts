@@ -1,8 +1,10 @@
 // What is left when the product is out: litres of liquor and washings, the metals in them and what precipitates those. What
 // may be poured away is never said: the local rules decide.
 
+import type { Formula } from "../../formula";
 import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { classesOfFormula, everyRule, type HazardClass, madeOf } from "../../substance/internal";
 import { complexIn } from "../contents/complexes";
@@ -10,6 +12,7 @@ import type { Contents } from "../contents/contents";
 import { volumeOfLiquor } from "../contents/liquor-size";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
+import { FREE_HALOGENS } from "../data/waste";
 import { planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
 import { isAcid } from "../reaction/acids";
@@ -143,6 +146,15 @@ function liquorNotes({ product }: Setting, solutes: readonly Dissolved[]): strin
   ];
 }
 
+/** Is it a halogen by itself? */
+export const isFreeHalogen = (formula: Formula): boolean => isOneOf(formula, ...FREE_HALOGENS.formulas);
+
+/** Free halogen that is in what is poured away: the product itself is in its washings. */
+const halogenNotes = ({ product }: Setting, solutes: readonly Dissolved[]): string[] =>
+  [product, ...solutes.map(({ species }) => species)]
+    .filter(({ formula }) => isFreeHalogen(formula))
+    .map(({ name }) => FREE_HALOGENS.note.replace("{halogen}", name));
+
 export function wasteOf(
   setting: Setting,
   left: readonly Left[],
@@ -166,6 +178,7 @@ export function wasteOf(
     ...metalNotes(metals, solutes, steps.mass),
     ...heldNotes(metals),
     ...ammoniumNotes(metals, solutes, steps.mass),
+    ...halogenNotes(setting, solutes),
     ...(cyanide ? [CYANIDE] : []),
     ...(alcohol !== undefined && volume !== undefined && alcohol.compare(volume.times(planned("burns"))) > 0
       ? [FLAMMABLE]

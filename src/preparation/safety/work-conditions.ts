@@ -22,11 +22,12 @@ import { isAgent } from "../procedure/roles";
 import { useOf } from "../procedure/use";
 import { drivesAmmonia } from "../procedure/warmest";
 import { absorbentOf } from "../reaction/absorbing";
-import { isAcid, isAmmonia, isAnionOfStrongAcid } from "../reaction/acids";
+import { isAcid, isAmmonia, isAnionOfStrongAcid, isMetal } from "../reaction/acids";
 import { boilsLow, burns, isGas, isLedIn } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
+import { isFreeHalogen } from "./waste";
 
 /** A substance that a step takes and no pack brings, with its mass fraction where it is a solution. */
 export interface TakenBesides {
@@ -150,7 +151,9 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
     FEEDS_FIRE.groups.some((name) => madeOf(product.formula).groups.has(name)),
   "drying limit": ({ setting: { product, wet } }) => wet && dryingOf(product.formula).changesAbove,
   "heat sets it off": ({ setting }) => isHeatSensitive(setting.product.formula),
-  "stands grinding": ({ setting }) => !isHeatSensitive(setting.product.formula),
+  "stands grinding": ({ setting: { product } }) => !isHeatSensitive(product.formula) && !isMetal(product.formula),
+  "is a halogen": ({ setting }) => isFreeHalogen(setting.product.formula),
+  "is a metal": ({ setting }) => isMetal(setting.product.formula),
   "acid left": ({ setting, batch }) =>
     setting.wet &&
     (setting.asides.some(({ form }) => isAcid(form)) ||

@@ -1,6 +1,7 @@
 // Hazards of what is handled, by the strength that is really used, and what protects.
+import { parseFormula } from "../../formula";
 import type { Plan } from "../../preparation";
-import { ALCOHOL, gasesThatMayCome } from "../../preparation/internal";
+import { ALCOHOL, gasesThatMayCome, isFreeHalogen } from "../../preparation/internal";
 import type { SubstanceCautions } from "../../substance";
 import {
   DRIES_TO_OXIDISER,
@@ -130,14 +131,19 @@ export function precautionsOf(on: OnPaper): readonly AskedPrecaution[] {
 function protection({ plan, words }: OnPaper): string[] {
   const codes = plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => code));
   const kinds = new Set(protectionFor(codes).map(({ kind }) => kind));
-  const gasses = plan.gas.length > 0;
-  const hood = plan.gas.some((one) => one.hood) || kinds.has("hood") || gasesThatMayCome(plan.cautions).length > 0;
+  const airs = plan.gas.length > 0 || kinds.has("air") || plan.alcohol !== undefined;
+  const isOfDust = kinds.has("dust") && !isFired(plan);
+  const hood =
+    plan.gas.some((one) => one.hood) ||
+    kinds.has("hood") ||
+    gasesThatMayCome(plan.cautions).length > 0 ||
+    isFreeHalogen(parseFormula(plan.product.formula));
   return [
     // worn for any work of this kind, whatever the codes say (common practice)
     words.goggles,
     ...(kinds.has("gloves") ? [words.gloves] : []),
     ...(kinds.has("apron") ? [words.apron] : []),
-    ...(hood ? [words.hood] : gasses || kinds.has("air") ? [words.air] : []),
+    ...(hood ? [words.hood] : airs ? [isOfDust ? words.airOfDust : words.air] : []),
     ...(keepsFlamesOff(plan) ? [words.flame] : []),
     ...(kinds.has("fuel") ? [words.fuel] : []),
     // A charge that water wets is no charge for a fire.

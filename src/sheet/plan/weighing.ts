@@ -159,6 +159,8 @@ function smallThings({ plan, words }: OnPaper): string[] {
     "strong ammonia": words.strongAmmonia,
     "washing-up liquid": words.washingUp,
     "seed crystals": words.seedCrystals,
+    "activated charcoal": words.charcoal,
+    "bright piece of the metal": words.brightPiece,
   };
   return [...new Set(plan.steps.flatMap(({ atHand }) => atHand))].map((one) => called[one]);
 }
@@ -176,10 +178,11 @@ export function kitOf(on: OnPaper): string[] {
   const warm = isWarm(plan);
   const byMass = boiledByMass(plan);
   /** What boils down to a mass is weighed before. */
-  const emptied = (item: string, vessel: string): string =>
-    byMass.some((step) => (vessel === POT) === (step.vessel === POT)) ? filled(words.weighedEmpty, { item }) : item;
+  const emptied = (item: string, isIt: (step: ProcedureStep) => boolean): string =>
+    byMass.some(isIt) ? filled(words.weighedEmpty, { item }) : item;
+  const isInDish = ({ apparatus }: ProcedureStep): boolean => apparatus === "wide dish";
   const measures = weighings.some(({ portion }) => portion.dimension === "volume") || steps.some(waterOf);
-  const evaporates = steps.some(({ apparatus }) => apparatus === "wide dish");
+  const evaporates = steps.some(isInDish);
   const tests = steps.filter(({ blank }) => blank === "tests.lastWash");
   const trap = trapOf(plan);
   return [
@@ -193,7 +196,7 @@ export function kitOf(on: OnPaper): string[] {
               trap !== undefined ? words.flaskOf : absorbentsOf(plan).length > 0 ? words.flaskOfTwo : words.vesselOf,
               { size: sizeOf(vessel.smallest) },
             ),
-            POT,
+            (step) => step.vessel === POT && !isInDish(step),
           ),
         ]),
     ...droppingFunnel(on),
@@ -211,16 +214,16 @@ export function kitOf(on: OnPaper): string[] {
     ...(warm || does("concentrate") ? [keepsFlamesOff(plan) ? words.flameless : words.hotPlate] : []),
     ...(warm || (vessel !== undefined && !("missing" in plan.heat)) ? [words.thermometer] : []),
     ...smallThings(on),
-    ...(evaporates ? [words.dish] : []),
+    ...(evaporates ? [emptied(words.dish, isInDish)] : []),
     ...(does("filter") ? [words.filter] : []),
-    ...(byMass.some((step) => step.vessel !== POT) ? [emptied(words.motherDish, "")] : []),
+    ...(byMass.some((step) => step.vessel !== POT) ? [emptied(words.motherDish, ({ vessel }) => vessel !== POT)] : []),
     ...rinses(on),
     ...sourWashes(on),
     ...diluteAcids(on),
     ...alcohols(on),
     ...tests.map((step) => filled(words.reagents, { step: numberOf(plan, step) })),
     ...(does("dry") ? [words.tray] : []),
-    ...(drying?.apparatus === "desiccator" ? [words.desiccator] : []),
+    ...(drying?.apparatus === "desiccator" || does("fire") ? [words.desiccator] : []),
     ...(upTo !== undefined && !isInRoom(upTo) && upTo.compare(room) > 0
       ? [filled(words.oven, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]
       : []),
