@@ -12,6 +12,7 @@ import { ANTISOLVENT } from "../../src/preparation/data/antisolvent";
 import { BELIEFS } from "../../src/preparation/data/beliefs";
 import {
   COUPLES,
+  DEADLY_FROM_WATER,
   FIRE_ONLY,
   HOT_SULFURIC,
   IN_LYE,
@@ -21,7 +22,7 @@ import {
   SLUGGISH,
 } from "../../src/preparation/data/couples";
 import { DELIQUESCENT, DRIED_CLOSED, DRYING, EFFLORESCENT } from "../../src/preparation/data/drying";
-import { ENDS, SLOW_COMPLEXES, STAYS_IN_NITRIC_ACID } from "../../src/preparation/data/ends";
+import { CLEARED, ENDS, SLOW_COMPLEXES, STAYS_IN_NITRIC_ACID } from "../../src/preparation/data/ends";
 import {
   ACID_LEAVES,
   ACID_TAKES,
@@ -47,6 +48,7 @@ import {
   BASIC_BEFORE_HYDROXIDE,
   BASIC_SALTS,
   IGNITION,
+  LOSES_ITS_ACID,
   OXIDES,
   POISON_VAPOUR,
   PRECIPITATES,
@@ -79,6 +81,7 @@ import { ANHYDRIDES, COATING, FIRED_OXIDES } from "../../src/preparation/data/un
 import { VESSELS } from "../../src/preparation/data/vessels";
 import {
   FREE_HALOGENS,
+  HALATES,
   HELD_BY_AMMONIA,
   HOLDING_LIGANDS,
   LEFT_IN_WASTE,
@@ -109,6 +112,10 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   DROPS,
   DIGESTED,
   DRIED_FIRST: [DRIED_FIRST],
+  CLEARED: [CLEARED],
+  HALATES: [HALATES],
+  DEADLY_FROM_WATER,
+  LOSES_ITS_ACID,
   FREE_HALOGENS: [FREE_HALOGENS],
   DRIED_CLOSED: [DRIED_CLOSED],
   DRYING: DRYING(),

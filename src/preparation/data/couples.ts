@@ -104,3 +104,11 @@ export const HOT_SULFURIC = {
   at: "200 °C",
   source: "commonPractice",
 } as const;
+
+/** Anions of which water sets a deadly gas free where the cation takes their hydroxide: no plan opens that, known and meant or not. */
+export const DEADLY_FROM_WATER: readonly { readonly anion: string; readonly gas: string; readonly source: SourceKey }[] = [
+  { anion: "S^2-", gas: "H2S", source: "commonPractice" },
+  { anion: "HS-", gas: "H2S", source: "commonPractice" },
+  { anion: "Se^2-", gas: "H2Se", source: "commonPractice" },
+  { anion: "CN-", gas: "HCN", source: "commonPractice" },
+];

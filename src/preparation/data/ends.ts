@@ -44,6 +44,8 @@ export interface SlowComplexRow {
     readonly share: string;
     readonly without: string;
   };
+  /** What brings an anion beside the ligands in, and what is left without it. */
+  readonly bound?: { readonly anion: string; readonly acid: string; readonly text: string };
   /** What is seen when an oxidising anion of the metal has been reduced. */
   readonly reduced?: {
     readonly groups: readonly string[];
@@ -56,7 +58,7 @@ export interface SlowComplexRow {
 
 export const SLOW_COMPLEXES: readonly SlowComplexRow[] = [
   // hexaamminecobalt(III) chloride over charcoal: 60 °C for half an hour, or four hours of air in the cold (from memory)
-  { ion: "Co^3+", called: "cobalt(III)", at: "60 °C", time: "for half an hour", catalyst: { ligand: "NH3", formula: "C", called: "activated charcoal", share: "8 %", without: "red or violet is the pentaammine, which forms without it" }, source: "memory" },
+  { ion: "Co^3+", called: "cobalt(III)", at: "60 °C", time: "for half an hour", catalyst: { ligand: "NH3", formula: "C", called: "activated charcoal", share: "8 %", without: "red or violet is the pentaammine, which forms without it" }, bound: { anion: "Cl-", acid: "HCl", text: "chloride comes in beside the ammonia only from strong hydrochloric acid, near the boil: without it the liquor keeps an aqua complex, and little or nothing of this crystallises" }, source: "memory" },
   { ion: "Cr^3+", called: "chromium(III)", at: "80 °C", time: "for half an hour", reduced: { groups: ["chromate", "dichromate"], until: "no more gas rises and neither orange nor yellow is left", ligandsAt: "60 °C" }, source: "memory" },
 ];
 
@@ -69,3 +71,6 @@ export const ENDS: readonly EndRow[] = [
   // hot it gets dense enough to settle and to be filtered
   { formula: "MnO2", at: "80 °C", until: "neither purple nor pink is left in the clear liquor", short: "if it stays purple", liquor: "purple or pink", source: "commonPractice" },
 ];
+
+/** Permanganate that is left beside a dissolved product, in this warmth and after this time. */
+export const CLEARED = { least: "0.01 g", at: "80 °C", time: "for 20 minutes", source: "commonPractice" } as const;

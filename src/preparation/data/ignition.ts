@@ -49,6 +49,18 @@ export const OXIDES: readonly OxideRow[] = [
   { metal: "Bi", oxide: "Bi2O3", source: "commonPractice" },
 ];
 
+/** Hydrates whose acid leaves with their water: heat leaves no salt without water, but the oxide of the metal, or no one thing. */
+export const LOSES_ITS_ACID: readonly {
+  readonly anion: string;
+  readonly cations: readonly string[];
+  /** The metal's oxide is left, so heated; undefined where what is left is no one thing. */
+  readonly oxideWhere?: string;
+  readonly source: SourceKey;
+}[] = [
+  { anion: "NO3-", cations: ["Cu^2+", "Zn^2+", "Mg^2+", "Co^2+", "Ni^2+", "Mn^2+", "Cd^2+", "Al^3+", "Fe^3+", "Cr^3+", "Bi^3+"], oxideWhere: "under a hood: nitrogen oxides and acid leave, the last at red heat", source: "commonPractice" },
+  { anion: "Cl-", cations: ["Mg^2+", "Al^3+", "Fe^3+", "Cr^3+", "Bi^3+", "Sn^2+", "Sn^4+"], source: "commonPractice" },
+];
+
 /** What a precipitation of a metal as carbonate may give, wanted or not; the hydroxide is the end of washing too alkaline. */
 interface PrecipitatesRow {
   readonly metal: string;

@@ -95,6 +95,7 @@ export const PLANNING = {
   roomInLiquor: { value: "90 %", what: "of what cold water keeps of a salt beside the product is the most that is planned to stay in it, where the crop allows it", source: "commonPractice" },
   cleanCrop: { value: "95 %", what: "of the product and more is a first crop: what is beside it stays dissolved or goes on the hot filter, where there is a way", source: "commonPractice" },
   leastCrop: { value: "20 %", what: "of the product and more is a crop that is worth a clean way", source: "commonPractice" },
+  putOnAcid: { value: "20 %", what: "by mass at most is the acid that is put on a salt which water makes basic", source: "commonPractice" },
   stripOver: { value: "100 %", what: "over the need and more of a metal strip that displaces another: less of it crumbles", source: "commonPractice" },
   hardlyShown: { value: "3", what: "steps of the balance, below which a mass is stated in milligrams where two are compared", source: "commonPractice" },
   poorCrop: { value: "70 %", what: "and less of the product by cooling is a poor crop: its liquor is boiled down into its own crystals, where those are the same hot and cold", source: "commonPractice" },

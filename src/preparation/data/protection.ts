@@ -23,6 +23,8 @@ export interface ProtectionRow {
   readonly noWater?: true;
   /** Boiling drives its acid out. */
   readonly notBoiled?: true;
+  /** As much of that acid as the salt weighs, not drops. */
+  readonly much?: true;
   /** A little acid of its own anion, for `{acid}` in the text. */
   readonly drops?: true;
   /** Light changes it. */
@@ -40,7 +42,7 @@ export interface ProtectionRow {
 
 export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Fe^2+"], when: "dissolving", drops: true, text: "use boiled-out water with a few drops of {acid}, so that neither air nor water changes it", source: "commonPractice" },
-  { cations: ["Sn^2+"], when: "dissolving", drops: true, noWater: true, text: "put on it first as much {acid} (10 to 20 %) as it weighs, warm it until it is clear, and add the water then, boiled out: water alone makes a basic salt of it", source: "commonPractice" },
+  { cations: ["Sn^2+"], when: "dissolving", drops: true, much: true, noWater: true, text: "put on it first as much {acid} (10 to 20 %) as it weighs, warm it until it is clear, and add the water then, boiled out: water alone makes a basic salt of it", source: "commonPractice" },
   { cations: ["Pb^2+"], groups: ["acetate"], when: "dissolving", drops: true, distilled: true, text: "use distilled water with a few drops of {acid} in it, or it stays cloudy with carbonate and basic salt", source: "commonPractice" },
   { cations: ["Ag+"], when: "dissolving", distilled: true, text: "use distilled water: the chloride of tap water would cloud it", source: "commonPractice" },
   { cations: ["Pb^2+"], when: "dissolving", distilled: true, text: "use distilled water, here and for the washes: sulfate, carbonate and chloride of tap water would cloud it", source: "commonPractice" },
@@ -50,7 +52,7 @@ export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Al^3+", "Zn^2+", "Mg^2+", "Fe^3+"], groups: ["chloride"], when: "crystallising", acid: "HCl", text: "keep it acid with a little hydrochloric acid: neutral it loses hydrogen chloride as it is boiled down, and a basic chloride is left", source: "commonPractice" },
   { cations: ["Sn^2+"], groups: ["chloride"], when: "crystallising", acid: "HCl", noWater: true, covered: true, text: "keep it strongly acid with hydrochloric acid to the end, covered from the air: with too little acid it turns cloudy, and a basic chloride is left", source: "commonPractice" },
   { cations: ["Zn^2+", "Cu^2+", "Pb^2+", "Al^3+"], groups: ["acetate"], when: "crystallising", acid: "CH3COOH", notBoiled: true, text: "keep it smelling of acetic acid, with a few drops more as the smell goes, and do not boil it: without free acid a basic acetate separates", source: "commonPractice" },
-  { cations: ["Bi^3+", "Sb^3+"], when: "dissolving", drops: true, noWater: true, text: "put on it first as much {acid} (10 to 20 %) as it weighs, and add the water once it is clear: water alone makes a basic salt of it", source: "commonPractice" },
+  { cations: ["Bi^3+", "Sb^3+"], when: "dissolving", drops: true, much: true, noWater: true, text: "put on it first as much {acid} (10 to 20 %) as it weighs, and add the water once it is clear: water alone makes a basic salt of it", source: "commonPractice" },
   { cations: ["Fe^3+", "Ti^4+", "Sn^4+"], when: "dissolving", drops: true, noWater: true, text: "put a few drops of {acid} into the water first, so that it does not hydrolyse", source: "commonPractice" },
   { cations: ["Mn^2+", "Co^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
   { cations: ["Cu+"], groups: ["chloride", "bromide"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
@@ -61,15 +63,21 @@ export const PROTECTION: readonly ProtectionRow[] = [
   // its sponge warms itself as it turns to oxide and basic carbonate
   { cations: [], elements: ["Pb"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
   { cations: ["Ag+"], when: "standing", dark: true, text: "in the dark, and keep light from it until it is bottled", source: "commonPractice" },
+  { cations: ["Pb^2+"], groups: ["iodide"], when: "drying", dark: true, text: "keep it in the dark", source: "commonPractice" },
   { cations: ["Ag+"], when: "drying", dark: true, text: "keep it in the dark", source: "commonPractice" },
 ];
 
 /** Acids that keep a salt from water without bringing another anion, or oxidising it. */
-export const DROPS: readonly { readonly anion: string; readonly acid: string; readonly source: SourceKey }[] = [
-  { anion: "SO4^2-", acid: "dilute sulfuric acid", source: "commonPractice" },
-  { anion: "Cl-", acid: "dilute hydrochloric acid", source: "commonPractice" },
-  { anion: "NO3-", acid: "dilute nitric acid", source: "commonPractice" },
-  { anion: "CH3COO-", acid: "dilute acetic acid", source: "commonPractice" },
+export const DROPS: readonly {
+  readonly anion: string;
+  readonly acid: string;
+  readonly formula: string;
+  readonly source: SourceKey;
+}[] = [
+  { anion: "SO4^2-", acid: "dilute sulfuric acid", formula: "H2SO4", source: "commonPractice" },
+  { anion: "Cl-", acid: "dilute hydrochloric acid", formula: "HCl", source: "commonPractice" },
+  { anion: "NO3-", acid: "dilute nitric acid", formula: "HNO3", source: "commonPractice" },
+  { anion: "CH3COO-", acid: "dilute acetic acid", formula: "CH3COOH", source: "commonPractice" },
 ];
 
 /** Complexes that light takes apart, by the name of their ligand. */

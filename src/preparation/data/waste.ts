@@ -84,3 +84,10 @@ export const FREE_HALOGENS = {
   note: "{halogen} is in it: stir in sodium thiosulfate or sulfite by pinches until it is colourless, before soda",
   source: "commonPractice",
 } as const;
+
+/** Salts of which acid and a little of a reducer set a halogen free. */
+export const HALATES = {
+  groups: ["iodate", "bromate", "periodate"],
+  note: "{salt} is in it: with acid and a little sulfite it sets free its halogen: stir in an excess of sodium sulfite first, before any acid",
+  source: "commonPractice",
+} as const;

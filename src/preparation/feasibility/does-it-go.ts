@@ -1,15 +1,19 @@
 // Does it go? Asked of a reaction before any procedure, answered with numbers and their sources.
 
 import type { BalancedEquation } from "../../equation";
+import { parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { type Fields, isRecord } from "../../foundation/argument";
 import { remembering } from "../../foundation/memo";
+import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
+import { DEADLY_FROM_WATER } from "../data/couples";
 import { PlanError } from "../error";
 import { type Batch, batchOf, reactedPot } from "../planning/batch";
 import { weigh } from "../planning/scale";
 import { isMetal } from "../reaction/acids";
+import { nameOfFormula } from "../reaction/species";
 import { guard } from "../request/argument";
 import { balancedOf } from "../request/balanced";
 import { inItsFacts, STEP, taken, takenRequest } from "../request/door";
@@ -78,14 +82,29 @@ function otherWay({ product, products, materials }: Setting): string {
     : `another way to it: the oxide, hydroxide or carbonate of ${metal.formName} with the acid, or the metal with an oxidiser such as hydrogen peroxide beside the acid`;
 }
 
+/** Why no word of the request opens it: there is no such work in water, or a deadly gas is all that comes; undefined where one does. */
+function neverPlanned({ reasons }: Feasibility, { product }: Setting): string | undefined {
+  const code = reasons[0]?.code;
+  if (code === "only-by-fire") return "no plan includes that, whatever is acknowledged";
+  if (code !== "not-in-water") return undefined;
+  const { anions } = constitutionOf(product.formula);
+  const row = DEADLY_FROM_WATER.find(({ anion }) => anions.some(({ formula }) => formula === anion));
+  return (
+    row &&
+    `${nameOfFormula(parseFormula(row.gas))} is given off, which is deadly: never planned, whatever is acknowledged`
+  );
+}
+
 /** @internal Refuse what does not go, unless it is known and meant. */
 export function refuseWhatDoesNotGo(feasibility: Feasibility, setting: Setting): void {
   const { acknowledge = [] } = setting.request;
-  if (feasibility.verdict !== "does not go" || DOES_NOT_GO.some((code) => acknowledge.includes(code))) return;
+  if (feasibility.verdict !== "does not go") return;
+  const never = neverPlanned(feasibility, setting);
+  if (never === undefined && DOES_NOT_GO.some((code) => acknowledge.includes(code))) return;
   // worked out only for a refusal
   const { verdict, reasons, solids } = feasibility;
   throw new PlanError("plan.does-not-go", reasons[0]?.text ?? "it does not go", {
-    hint: `${otherWay(setting)}; if this is known and meant, acknowledge it by code: acknowledge: ["${DOES_NOT_GO[0]}"]`,
+    hint: `${otherWay(setting)}; ${never ?? `if this is known and meant, acknowledge it by code: acknowledge: ["${DOES_NOT_GO[0]}"]`}`,
     details: {
       verdict,
       solids: solids.map(({ formula, share }) => ({ formula, share: share.toNumber() })),

@@ -210,7 +210,7 @@ function onlyByFire({ put, product }: Case): Ruling | undefined {
   if (metal === undefined || other === undefined || put.length > 2) return undefined;
   if ((FIRE_ONLY.not as readonly string[]).includes(metal.species.formula.symbols[0]!)) return undefined;
   return never({
-    code: "potentials",
+    code: "only-by-fire",
     text: `in water ${metal.species.name} and ${other.species.name} do not react with each other; heated dry, the mixture reacts violently, and no plan includes that: precipitate ${product.species.name} from a salt of the metal`,
     source: FIRE_ONLY.source,
   });
@@ -234,7 +234,7 @@ function sluggish({ put, redox }: Case): Ruling | undefined {
       anions.some((anion) => row!.anions.includes(anion.formula));
     if (row === undefined || others.length === 0 || others.some(takes)) continue;
     return never({
-      code: "passive",
+      code: "only-by-fire",
       text: `below the boil ${species.name} and ${others.map((other) => other.species.name).join(", ")} hardly react with each other in water: they do ${row.elsewhere}, which is no work of this plan`,
       source: row.source,
     });

@@ -5,9 +5,10 @@ import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { anhydrousOf, crystalWater, knownHydrates } from "../../hydrate";
+import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { madeOf, thermalStepsOf } from "../../substance/internal";
-import { IGNITION, OXIDES } from "../data/ignition";
+import { IGNITION, LOSES_ITS_ACID, OXIDES } from "../data/ignition";
 import { exact, planned } from "../planning/exact";
 import { keyElement } from "../reaction/candidates";
 
@@ -50,6 +51,18 @@ function condensedOf(salt: Formula): Formula | undefined {
   return parseFormula(twice.map(([symbol, count]) => `${symbol}${count / by}`).join(""));
 }
 
+/** The row of a hydrate whose acid leaves with its water; undefined for all others. */
+function withoutAcid(formula: Formula): (typeof LOSES_ITS_ACID)[number] | undefined {
+  if (crystalWater(formula).waters.n === 0n) return undefined;
+  const { cations, anions, complex } = constitutionOf(formula);
+  if (complex !== undefined) return undefined;
+  return LOSES_ITS_ACID.find(
+    (row) =>
+      anions.every(({ formula: anion }) => anion === row.anion) &&
+      cations.every(({ formula: cation }) => row.cations.includes(cation)),
+  );
+}
+
 /** The residue as given, by the table, as the oxide of the metal, as the salt without water, or as the last step of heating. */
 export function residueOf(formula: Formula, stated: Formula | undefined): Residue | undefined {
   if (stated !== undefined) return { residue: stated, condition: undefined };
@@ -62,6 +75,11 @@ export function residueOf(formula: Formula, stated: Formula | undefined): Residu
   if (isWater(formula)) return undefined;
   const condensed = condensedOf(anhydrousOf(formula));
   if (condensed !== undefined) return { residue: condensed, condition: "at red heat" };
+  const acid = withoutAcid(formula);
+  if (acid !== undefined)
+    return acid.oxideWhere === undefined || oxide === undefined
+      ? undefined
+      : { residue: parseFormula(oxide.oxide), condition: acid.oxideWhere };
   const dry: Residue = { residue: anhydrousOf(formula), condition: "only water is driven off" };
   // Every hydrate of a salt is heated alike, to the salt; ammonium goes with the water.
   const isOfHydrates = crystalWater(formula).waters.n !== 0n || knownHydrates(formula).length > 1;

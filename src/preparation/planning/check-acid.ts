@@ -1,11 +1,13 @@
 // What acids are watched for with bases and metals, and metals with the salt of another: which of the two is left, and how it
 // leaves the product.
 
+import { molarMass } from "../../formula";
+import { constitutionOf } from "../../ion";
 import { acidTakes } from "../procedure/displaced";
 import { isAcidSalt } from "../procedure/kind";
-import { acidKeptWith } from "../procedure/protection";
+import { acidKeptWith, acidPutOn } from "../procedure/protection";
 import { isByLye } from "../procedure/roles";
-import { isAcid, isMetal } from "../reaction/acids";
+import { isAcid, isMetal, protonsOf } from "../reaction/acids";
 import { isVolatile } from "../reaction/fluids";
 import { isInLongPieces, isInPieces, isPowder } from "../shelf/pieces";
 import { type Check, check, shown, type Watched } from "./check";
@@ -144,6 +146,27 @@ function whatTakes({ setting }: Watched, { material }: Feeding): string {
   return `pieces are lifted out${powder}`;
 }
 
+/** Metal that the acid takes which keeps a salt of the batch clear: as much acid as the salt weighs. */
+function takenByAcid(watched: Watched, metal: Feeding): Check[] {
+  const [symbol] = metal.material.form.symbols;
+  const charge = watched.setting.products
+    .flatMap(({ formula }) => constitutionOf(formula).cations)
+    .find(({ element }) => element === symbol)?.charge;
+  return feedingsOf(watched).flatMap(({ material, supplied }) => {
+    const acid = acidPutOn(material.form);
+    if (acid === undefined || charge === undefined) return [];
+    const salt = supplied.amount.times(molarMass(material.form));
+    const hydrons = salt.times(planned("putOnAcid")).times(protonsOf(acid)).dividedBy(molarMass(acid));
+    const taken = hydrons.dividedBy(charge).times(molarMass(metal.material.form)).to("g");
+    return [
+      check(
+        `the acid that keeps the ${material.shelf.name} clear dissolves up to ${shown(taken, 2)} of ${metal.material.shelf.name} more, and gives hydrogen with it: no flame, in moving air`,
+        taken,
+      ),
+    ];
+  });
+}
+
 /** What a metal that displaces another is watched for. */
 export function displacement(watched: Watched): Check[] {
   const metal = feedingsOf(watched).find(({ material }) => isMetal(material.form));
@@ -160,8 +183,13 @@ export function displacement(watched: Watched): Check[] {
       ]
     : [];
   return isOver(metal)
-    ? [check(`${shown(leftOf(metal))} of ${name} is left over: ${whatTakes(watched, metal)}`, leftOf(metal)), ...thin]
+    ? [
+        check(`${shown(leftOf(metal))} of ${name} is left over: ${whatTakes(watched, metal)}`, leftOf(metal)),
+        ...thin,
+        ...takenByAcid(watched, metal),
+      ]
     : [
+        ...takenByAcid(watched, metal),
         check(
           `it is done when the last ${name} is gone; a drop of the liquor on a bright piece of the same metal shows whether any salt is left`,
         ),

@@ -2,6 +2,7 @@
 
 import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
+import { matterOf } from "../contents/matter";
 import { type Candidate, candidatesLike, keyElement } from "../reaction/candidates";
 import { keyed } from "../reaction/species";
 import type { Batch } from "./batch";
@@ -33,6 +34,23 @@ export function standsInPlace({
   const isShared = next !== undefined && next.mass.compare(most.mass.times(planned("worthAWord"))) > 0;
   const [as] = isShared ? [] : candidatesLike([parseFormula(most.formula)], asked, product.amount);
   return { formula: most.formula, theory: as?.theoreticalYield };
+}
+
+/** The hydrate that crystallises in place of the one asked for, with all of the salt in it; undefined where the product itself does. */
+export function hydrateInPlace({
+  isolation,
+  product,
+  steps,
+}: Pick<Batch, "isolation" | "product" | "steps">): InPlace | undefined {
+  const solids = steps.at(-1)?.after.solids ?? [];
+  if (isolation.how !== "crystallise" || solids.some(({ key }) => key === product.key)) return undefined;
+  const { core } = matterOf(parseFormula(product.formula));
+  const other = solids
+    .map(({ formula }) => matterOf(parseFormula(formula)))
+    .find((matter) => matter.core.key === core.key);
+  if (other === undefined) return undefined;
+  const theory = product.amount.times(other.molarMass).to("g") as Quantity<"mass">;
+  return { formula: other.name, theory };
 }
 
 /** The batch as its dry mass is judged: by the solid that stands in place of the product, where one does and its theory is known. */

@@ -6,5 +6,6 @@ export type AtHand =
   | "strong ammonia"
   | "washing-up liquid"
   | "seed crystals"
+  | "drops of alcohol"
   | "activated charcoal"
   | "bright piece of the metal";

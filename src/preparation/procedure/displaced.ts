@@ -86,7 +86,7 @@ export function endOfDisplacement(bench: Bench, over: number): string {
   if (sparing !== undefined) return `${endOfSparing(bench, sparing, over)}${shake}`;
   return over < 0
     ? "Stir until the added metal is gone; a bright piece of the same metal held in a drop of the clear liquor stays bright: where it does not, a little more of the metal is needed."
-    : `Stir until a bright piece of the same metal as the ${bench.name(over)} stays bright in a drop of the clear liquor: some of it is left over.${shake}`;
+    : `Stir until a bright piece of the same metal as the ${bench.name(over)} stays bright in a drop of the clear liquor: some of it is left over; where it turns dull, more of it is needed.${shake}`;
 }
 
 /** So little of such a feed is dissolved at a time that its liquor tells nothing: the solid does. */

@@ -5,7 +5,7 @@ import { elementsIn } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { NOT_BOILED_DOWN, NOT_WARM, type NotWarmRow } from "../data/products";
-import { isNotBoiled } from "./protection";
+import { isNotBoiled, losesAmmonia } from "./protection";
 
 /** Why a product is not warmed in its liquor, and how warm that may be; undefined where it may be hot. */
 export const notWarmOf = (product: Formula): NotWarmRow | undefined =>
@@ -14,7 +14,7 @@ export const notWarmOf = (product: Formula): NotWarmRow | undefined =>
 const rememberedCold = /* @__PURE__ */ remembering<NotWarmRow | undefined>(200);
 
 function notWarmRow(product: Formula): NotWarmRow | undefined {
-  const { identity, anhydrousIdentity, ligands, groups: own } = constitutionOf(product);
+  const { identity, anhydrousIdentity, groups: own } = constitutionOf(product);
   const elements = elementsIn(product.toString());
   const is = (text: string): boolean => {
     if (elementsIn(text) !== elements) return false;
@@ -23,9 +23,7 @@ function notWarmRow(product: Formula): NotWarmRow | undefined {
   };
   return NOT_WARM.find(
     ({ formulas, groups = [], ammine }) =>
-      formulas.some(is) ||
-      groups.some((name) => own.includes(name)) ||
-      (ammine && ligands.some(({ formula }) => formula === "NH3")),
+      formulas.some(is) || groups.some((name) => own.includes(name)) || (ammine && losesAmmonia(product)),
   );
 }
 

@@ -10,6 +10,7 @@ import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact, isFromRounding } from "../planning/exact";
 import { isAmmonia, isMetal } from "../reaction/acids";
+import { fateOf } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
 import { Bench, type Frame, POT, type Telling, type Work } from "./bench";
 import { isClosed } from "./closed-flask";
@@ -24,6 +25,7 @@ import { kiln } from "./kiln";
 import type { ProcedureKind } from "./kinds";
 import { inTheWay } from "./mixed-hot";
 import { onPaper } from "./paper";
+import { clearPermanganate } from "./permanganate";
 import { isByLye, type Role } from "./roles";
 import { weighAll } from "./weighing";
 import { celsius, list } from "./words";
@@ -92,7 +94,9 @@ function neutralisation(bench: Bench): void {
   const isTold = !precipitates || !isStranger(pot, matterOf(setting.product.formula));
   const drop = isTold ? onPaper(pot.with({ temperature: setting.temperature })) : undefined;
   const correction = drop === undefined ? "" : toCorrect(bench);
-  const stir = ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}`;
+  const isSlow = gas && setting.materials.some(({ form }) => fateOf(form, setting.temperature).precipitated === true);
+  const warming = isSlow ? ", warming it at the end if it has become slow" : "";
+  const stir = ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}${warming}`;
   const cooled = pot.books.temperature.compare(setting.temperature) > 0 ? " a drop of it that has cooled" : "";
   until(
     bench,
@@ -201,7 +205,8 @@ function redox(bench: Bench): void {
   const isHot = keptHot(bench);
   // What is filtered hot does not cool first.
   if (!isHot) keptToItsEnd(bench);
-  if (!isHot || isolation.how === "precipitate") {
+  const isCleared = isolation.how !== "precipitate" && clearPermanganate(bench);
+  if ((!isHot && !isCleared) || isolation.how === "precipitate") {
     bench.did(POT, hold(bench.pot, setting.temperature), {
       say: () => `Let it stand until it has cooled${seen(bench).gas && !isClosed(bench) ? " and no gas rises" : ""}.`,
     });

@@ -1,5 +1,5 @@
 // What a salt is kept from on the bench: air, light, water that takes it apart.
-import type { Formula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { madeOf } from "../../substance/internal";
@@ -43,6 +43,14 @@ export function dropsFor(formula: Formula, when: ProtectionRow["when"]): string 
   if (protecting(formula, when)?.drops !== true) return undefined;
   const { anions } = constitutionOf(formula);
   return DROPS.find(({ anion }) => anions.some((one) => one.formula === anion))?.acid ?? "dilute acid of its own anion";
+}
+
+/** The acid that is put on a salt before its water, as much as the salt weighs; undefined where none is. */
+export function acidPutOn(formula: Formula): Formula | undefined {
+  if (!isClearedByAcid(formula) || protecting(formula, "dissolving")?.much !== true) return undefined;
+  const { anions } = constitutionOf(formula);
+  const row = DROPS.find(({ anion }) => anions.some((one) => one.formula === anion));
+  return row && parseFormula(row.formula);
 }
 
 /** What to do as a salt is dissolved, or as it is dried and kept; undefined where nothing is. */

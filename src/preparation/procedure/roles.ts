@@ -109,11 +109,13 @@ function roleOf(material: Material, setting: Setting, kind: ProcedureKind, preci
   if (species.isWater) return "water";
   if (isMetal(form)) return "metal";
   if (isPeroxide(material)) return "oxidiser";
-  if (!carries && kind !== "displacement") {
-    const is = (by: readonly string[], as: "oxidiser" | "reducer"): boolean =>
-      by.includes(species.formula.compositionText) && isAgent(form, as);
-    if (!isAcid(form) && is(agents.oxidising, "oxidiser")) return "oxidiser";
-    if ((!isAcid(form) || isReducedInLye(setting)) && is(agents.reducing, "reducer")) return "reducer";
+  const is = (by: readonly string[], as: "oxidiser" | "reducer"): boolean =>
+    by.includes(species.formula.compositionText) && isAgent(form, as);
+  if (kind !== "displacement") {
+    // the potassium, or manganese, of a permanganate says nothing of what that is there for
+    const brings = carries && !madeOf(form).groups.has("permanganate");
+    if (!brings && !isAcid(form) && is(agents.oxidising, "oxidiser")) return "oxidiser";
+    if (!carries && (!isAcid(form) || isReducedInLye(setting)) && is(agents.reducing, "reducer")) return "reducer";
   }
   const others = setting.materials.filter((one) => one !== material);
   // The ammonium salt stands in the vessel before ammonia comes, or the hydroxide precipitates first.

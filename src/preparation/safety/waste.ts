@@ -12,7 +12,7 @@ import type { Contents } from "../contents/contents";
 import { volumeOfLiquor } from "../contents/liquor-size";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
-import { FREE_HALOGENS } from "../data/waste";
+import { FREE_HALOGENS, HALATES } from "../data/waste";
 import { planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
 import { isAcid } from "../reaction/acids";
@@ -155,6 +155,13 @@ const halogenNotes = ({ product }: Setting, solutes: readonly Dissolved[]): stri
     .filter(({ formula }) => isFreeHalogen(formula))
     .map(({ name }) => FREE_HALOGENS.note.replace("{halogen}", name));
 
+/** Halates in what is poured away. */
+const halateNotes = (solutes: readonly Dissolved[], least: Quantity): string[] =>
+  solutes
+    .filter(({ species, amount }) => amount.times(species.molarMass).compare(least) >= 0)
+    .filter(({ species }) => HALATES.groups.some((group) => madeOf(species.formula).groups.has(group)))
+    .map(({ species }) => HALATES.note.replace("{salt}", species.name));
+
 export function wasteOf(
   setting: Setting,
   left: readonly Left[],
@@ -179,6 +186,7 @@ export function wasteOf(
     ...heldNotes(metals),
     ...ammoniumNotes(metals, solutes, steps.mass),
     ...halogenNotes(setting, solutes),
+    ...halateNotes(solutes, steps.mass),
     ...(cyanide ? [CYANIDE] : []),
     ...(alcohol !== undefined && volume !== undefined && alcohol.compare(volume.times(planned("burns"))) > 0
       ? [FLAMMABLE]

@@ -5,7 +5,7 @@ import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
 import { type Facts, lookingIn } from "../../foundation/facts";
 import type { Plan, Run } from "../../preparation";
-import { isKeptDark } from "../../preparation/internal";
+import { isAirless, isKeptDark } from "../../preparation/internal";
 import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { type Cautions, cautions, type MaterialOfStrength, type SubstanceCautions, substance } from "../../substance";
@@ -117,6 +117,7 @@ function ofProduct(of: Plan | Run, words: SheetWords): Texts {
         : [filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]),
       ...(isKeptDark(parseFormula(formula)) ? [words.keepDark] : []),
       ...(deliquescent ? [words.closeTightly] : []),
+      ...(!isLiquor && isAirless(parseFormula(formula)) ? [words.keepAirOut] : []),
     ],
   };
 }

@@ -7,6 +7,7 @@ import {
   type Hand,
   handOf,
   heldWaterOf,
+  hydrateInPlace,
   type Instruments,
   isGas,
   isSecondCrop,
@@ -132,7 +133,7 @@ export function weighedAs(plan: Plan): WeighedAs {
   const known = weighed.get(plan);
   if (known !== undefined) return known;
   const { formula, theoreticalYield } = plan.product;
-  const other = standsInPlace(plan);
+  const other = standsInPlace(plan) ?? hydrateInPlace(plan);
   const found =
     other === undefined ? { formula, theory: theoreticalYield, inPlace: false } : { ...other, inPlace: true };
   weighed.set(plan, found);

@@ -8,6 +8,7 @@ import {
   goneByItselfIn,
   heldWaterOf,
   ignitionDecides,
+  isAirless,
   isGel,
   isKeptDark,
   isSecondCrop,
@@ -273,6 +274,7 @@ function labelBlocks({ plan, words }: OnPaper): Block[] {
       : [filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]),
     ...(isKeptDark(parseFormula(formula)) ? [words.keepDark] : []),
     ...(plan.drying.deliquescent ? [words.keepClosed] : []),
+    ...(isAirless(parseFormula(formula)) ? [words.keepAirOut] : []),
   ].join(", ");
   return [
     { kind: "heading", text: words.label },

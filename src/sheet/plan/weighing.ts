@@ -159,6 +159,7 @@ function smallThings({ plan, words }: OnPaper): string[] {
     "strong ammonia": words.strongAmmonia,
     "washing-up liquid": words.washingUp,
     "seed crystals": words.seedCrystals,
+    "drops of alcohol": words.alcoholDrops,
     "activated charcoal": words.charcoal,
     "bright piece of the metal": words.brightPiece,
   };

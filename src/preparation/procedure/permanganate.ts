@@ -1,0 +1,73 @@
+// Permanganate that is left in a liquor whose product is dissolved: it would colour the crystals, and a filter of paper does not bear it.
+import { balance } from "../../equation";
+import { parseFormula } from "../../formula";
+import { remembering } from "../../foundation/memo";
+import { constitutionOf } from "../../ion";
+import { isOneOf } from "../../ion/internal";
+import type { Quantity } from "../../quantity";
+import { massOf } from "../contents/entry";
+import { matterOf } from "../contents/matter";
+import { Pot } from "../contents/pot";
+import type { Term } from "../contents/react";
+import { CLEARED } from "../data/ends";
+import { add } from "../operation/add";
+import { heat } from "../operation/heat";
+import { exact } from "../planning/exact";
+import { densityAt } from "../shelf/strength";
+import { ALCOHOL } from "./alcohol";
+import { type Bench, POT } from "./bench";
+
+interface Clearing {
+  readonly terms: readonly Term[];
+  /** Of the permanganate, and of alcohol, in the equation. */
+  readonly salt: bigint;
+  readonly alcohol: bigint;
+}
+
+const remembered = /* @__PURE__ */ remembering<Clearing>(10);
+
+/** Alcohol turns permanganate in a hot liquor into the dioxide, acetate and lye. */
+const clearingOf = (salt: string, cation: string): Clearing =>
+  remembered(salt, () => {
+    const { reactants, products } = balance(`${salt} + ${ALCOHOL} -> MnO2 + ${cation}CH3COO + ${cation}OH + H2O`);
+    const side = (list: typeof reactants, sign: 1n | -1n): Term[] =>
+      list.map(({ formula, coefficient }) => ({
+        matter: matterOf(formula),
+        count: sign * coefficient,
+        whereto: isOneOf(formula, "MnO2") ? "precipitated" : "dissolved",
+      }));
+    return {
+      terms: [...side(reactants, -1n), ...side(products, 1n)],
+      salt: reactants[0]!.coefficient,
+      alcohol: reactants[1]!.coefficient,
+    };
+  });
+
+/** What is left of a permanganate goes with drops of alcohol, hot; false where none is left. */
+export function clearPermanganate(bench: Bench): boolean {
+  const product = matterOf(bench.frame.setting.product.formula).core;
+  const own = bench.pot.books.dissolved.find(
+    ({ matter }) => matter.key !== product.key && constitutionOf(matter.formula).groups.includes("permanganate"),
+  );
+  const cation = own && constitutionOf(own.matter.formula).cations[0]?.element;
+  if (own === undefined || cation === undefined || massOf(own).compare(CLEARED.least) < 0) return false;
+  const at = exact(CLEARED.at) as Quantity<"temperature">;
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    say: () => `Warm it to ${CLEARED.at} and keep it there, covered and stirred, ${CLEARED.time}.`,
+  });
+  const { terms, salt, alcohol } = clearingOf(own.matter.formula.toString(), cation);
+  const extent = own.amount.dividedBy(exact(String(salt)));
+  const matter = matterOf(parseFormula(ALCOHOL));
+  const taken = extent.times(exact(String(alcohol)));
+  const { temperature, pressure } = bench.pot.books;
+  const drops = Pot.empty(temperature, pressure).plusDissolved(matter, taken);
+  const volume = drops.mass.dividedBy(densityAt(matter.formula, exact("100 %"))!);
+  bench.did(POT, add(bench.pot, drops, [{ terms, extent }]), {
+    amounts: [drops.mass],
+    atHand: ["drops of alcohol"],
+    say: () =>
+      `Put in alcohol, a drop at a time and away from any flame, until neither purple nor green is left in the clear liquor (about ${bench.hand.litres(volume)} in all): what is left of the ${own.matter.name} would colour the crystals and eat the filter.`,
+  });
+  return true;
+}
