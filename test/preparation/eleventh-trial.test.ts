@@ -29,7 +29,7 @@ describe("a hexaammine of cobalt(III)", () => {
     const stirred = at(/^Stir in 1\.1 g of activated charcoal/);
     expect(stirred).toBeGreaterThan(0);
     expect(stirred).toBeLessThan(at(/hydrogen peroxide into the vessel/));
-    expect(at(/^Filter hot .* from the charcoal/)).toBeGreaterThan(at(/^Warm it to 60 °C/));
+    expect(at(/^Filter hot .* from the activated charcoal/)).toBeGreaterThan(at(/^Warm it to 60 °C/));
     expect(steps.join("\n")).toMatch(/red or violet is the pentaammine/);
     expect(sheet(luteo(false))).toContain("activated charcoal");
   });

@@ -216,26 +216,34 @@ function onlyByFire({ put, product }: Case): Ruling | undefined {
   });
 }
 
+/** The row of sulfur, charcoal, or of a nitrate without acid that is reduced; undefined for all else. */
+const sluggishRow = ({ species, made }: Put, { redox }: Case): (typeof SLUGGISH)[number] | undefined =>
+  SLUGGISH.find(
+    ({ formulas, oxidiser }) =>
+      isOneOf(species.formula, ...formulas) ||
+      (made.acid === undefined &&
+        redox?.reduced.some(({ symbol }) => symbol === oxidiser?.element) &&
+        made.anions.some(({ formula }) => formula === oxidiser?.anion)),
+  );
+
+/** Does it react with such a one below the boil all the same? */
+const takesSluggish = (
+  { species, made: { anions, acid } }: Put,
+  { molecules, acids, anions: ions }: (typeof SLUGGISH)[number],
+): boolean =>
+  isOneOf(species.formula, ...molecules) ||
+  (acid !== undefined && acids.includes(acid.anion)) ||
+  anions.some(({ formula }) => ions.includes(formula));
+
 /** Sulfur, charcoal, or nitrate without acid, with what takes none of them in water. */
-function sluggish({ put, redox }: Case): Ruling | undefined {
-  for (const one of put) {
-    const { species, made } = one;
-    const row = SLUGGISH.find(
-      ({ formulas, oxidiser }) =>
-        isOneOf(species.formula, ...formulas) ||
-        (made.acid === undefined &&
-          redox?.reduced.some(({ symbol }) => symbol === oxidiser?.element) &&
-          made.anions.some(({ formula }) => formula === oxidiser?.anion)),
-    );
-    const others = put.filter((other) => other !== one && !other.species.isWater);
-    const takes = ({ species: { formula }, made: { anions, acid } }: Put): boolean =>
-      isOneOf(formula, ...row!.molecules) ||
-      (acid !== undefined && row!.acids.includes(acid.anion)) ||
-      anions.some((anion) => row!.anions.includes(anion.formula));
-    if (row === undefined || others.length === 0 || others.some(takes)) continue;
+function sluggish(c: Case): Ruling | undefined {
+  for (const one of c.put) {
+    const row = sluggishRow(one, c);
+    const others = c.put.filter((other) => other !== one && !other.species.isWater);
+    if (row === undefined || others.length === 0 || others.some((other) => takesSluggish(other, row))) continue;
     return never({
       code: "only-by-fire",
-      text: `below the boil ${species.name} and ${others.map((other) => other.species.name).join(", ")} hardly react with each other in water: they do ${row.elsewhere}, which is no work of this plan`,
+      text: `below the boil ${one.species.name} and ${others.map(({ species }) => species.name).join(", ")} hardly react with each other in water: they do ${row.elsewhere}, which is no work of this plan`,
       source: row.source,
     });
   }

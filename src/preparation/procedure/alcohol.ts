@@ -2,13 +2,10 @@
 // it, and where it is not the way.
 
 import { parseFormula } from "../../formula";
-import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
-import { madeOf } from "../../substance/internal";
 import { type Entry, massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
-import { AGENTS } from "../data/agents";
 import { displaceWater } from "../operation/rinse";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
@@ -16,6 +13,7 @@ import { isAntisolvent } from "../reaction/fluids";
 import { withAlcohol } from "../reaction/with-alcohol";
 import { densityAt } from "../shelf/strength";
 import { type Bench, POT } from "./bench";
+import { isAgent, isHarshOxidiser } from "./roles";
 import { list } from "./words";
 
 /** Formula of what is sold as alcohol. */
@@ -29,13 +27,8 @@ export type Antisolvent =
 
 /** Is something dissolved that alcohol must not meet: an oxidiser, or nitric or perchloric acid? */
 const refusesAlcohol = ({ books }: Pot): boolean =>
-  books.dissolved.some(({ matter: { formula } }) =>
-    AGENTS.some(
-      ({ as, groups, molecules, mild }) =>
-        as === "oxidiser" &&
-        (isOneOf(formula, ...molecules) ||
-          ((isAcid(formula) || mild !== true) && groups.some((name) => madeOf(formula).groups.has(name)))),
-    ),
+  books.dissolved.some(
+    ({ matter: { formula } }) => isHarshOxidiser(formula) || (isAcid(formula) && isAgent(formula, "oxidiser")),
   );
 
 /** Salts beside the product that alcohol brings out with it, or of which that is not known. */

@@ -18,6 +18,7 @@ import type { Feed } from "./feed";
 import type { Isolation, WashSchedule } from "./isolation";
 import type { ProcedureKind } from "./kinds";
 import type { Role } from "./roles";
+import { catalystOf } from "./slow-complex";
 import { type Use, useOf } from "./use";
 import { asSolution, celsius, type Hand, handOf } from "./words";
 
@@ -72,9 +73,6 @@ export interface Telling {
 export interface Draft extends Done, Telling {
   readonly vessel: string;
 }
-
-/** Key of what nobody calls by its formula. */
-const CHARCOAL = "C";
 
 /** Name of the vessel the work is done in. */
 export const POT = "pot";
@@ -207,10 +205,12 @@ export class Bench {
     return [...(isThere ? [name] : []), ...beside].join(" and ");
   }
 
-  /** A substance in the words of the shelf, where it takes no part; else its formula. */
+  /** A substance in the words of the shelf, where it takes no part; a catalyst by its name; else its formula. */
   called(matter: Matter): string {
-    const own = this.frame.setting.asides.find(({ form }) => form.compositionText === matter.key);
-    return own?.shelf.name ?? (matter.key === CHARCOAL ? "charcoal" : matter.name);
+    const { asides, product } = this.frame.setting;
+    const own = asides.find(({ form }) => form.compositionText === matter.key);
+    const catalyst = catalystOf(product.formula);
+    return own?.shelf.name ?? (catalyst?.formula === matter.key ? catalyst.called : matter.name);
   }
 
   /** What the last step comes to, otherwise: something happens in it. */

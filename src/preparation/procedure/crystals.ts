@@ -121,16 +121,17 @@ function comesFirstAs(
   hot: Quantity<"temperature">,
 ): string {
   const change = changeAbove(crop.formula);
-  const at = change && (exact(`${change.celsius} °C`) as Quantity<"temperature">);
-  if (change?.above === undefined || at!.compare(cold) <= 0 || at!.compare(hot) >= 0) return "";
+  if (change?.above === undefined) return "";
+  const at = exact(`${change.celsius} °C`) as Quantity<"temperature">;
+  if (at.compare(cold) <= 0 || at.compare(hot) >= 0) return "";
   const { own } = solutesOf(pot, crop);
-  const figure = saturatedAt(crop, at!);
+  const figure = saturatedAt(crop, at);
   if (own === undefined || figure === undefined) return "";
   const dry = massOf({ matter: own.matter.core, amount: own.amount }).toNumber("g");
   const keeps = figure.perGram * pot.books.water.toNumber("g");
   return dry <= keeps * (1 + planned("littleMore").toNumber(""))
     ? ""
-    : `; what comes above ${celsius(at!)} is ${formulaFrom(change.above).toUnicode()}, which turns slowly: leave it in its liquor below that, stirred now and then, for some hours or overnight, before it is filtered`;
+    : `; what comes above ${celsius(at)} is ${formulaFrom(change.above).toUnicode()}, which turns slowly: leave it in its liquor below that, stirred now and then, for some hours or overnight, before it is filtered`;
 }
 
 /** Where it cools to, and how, in words. */

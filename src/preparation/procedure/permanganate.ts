@@ -1,4 +1,5 @@
 // Permanganate that is left in a liquor whose product is dissolved: it would colour the crystals, and a filter of paper does not bear it.
+import { ALKALI_METALS } from "../../element/internal";
 import { balance } from "../../equation";
 import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
@@ -50,7 +51,9 @@ export function clearPermanganate(bench: Bench): boolean {
     ({ matter }) => matter.key !== product.key && constitutionOf(matter.formula).groups.includes("permanganate"),
   );
   const cation = own && constitutionOf(own.matter.formula).cations[0]?.element;
-  if (own === undefined || cation === undefined || massOf(own).compare(CLEARED.least) < 0) return false;
+  // of alkali metals acetate and lye are left; other permanganates are of no shop
+  if (own === undefined || cation === undefined || !ALKALI_METALS.has(cation) || massOf(own).compare(CLEARED.least) < 0)
+    return false;
   const at = exact(CLEARED.at) as Quantity<"temperature">;
   bench.did(POT, heat(bench.pot, at), {
     target: at,
