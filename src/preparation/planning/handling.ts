@@ -18,6 +18,9 @@ const namedBy = ({ reactants, products, materials, asides }: Setting): ReadonlyS
     ].map((formula) => matterOf(formula).core.key),
   );
 
+/** Work that may take something else than water from outside the packs. */
+const TAKING: ReadonlySet<string> = /* @__PURE__ */ new Set(["add", "wash", "rinse"]);
+
 /** What is taken besides, each once, as strong as where it goes in first; alcohol that may be taken among it. */
 function takenBesides(setting: Setting, { steps, alcohol }: Batch): readonly TakenBesides[] {
   const named = namedBy(setting);
@@ -26,7 +29,7 @@ function takenBesides(setting: Setting, { steps, alcohol }: Batch): readonly Tak
     found.set(key, { species: speciesAside(parseFormula(text)), strength });
   };
   for (const { operation, from, put } of steps) {
-    if (operation === "weigh" || from !== undefined) continue;
+    if (!TAKING.has(operation) || from !== undefined) continue;
     for (const { dissolved, mass } of put)
       for (const { formula, key, amount } of dissolved) {
         const own = parseFormula(formula);
