@@ -1,8 +1,10 @@
 // A balanced equation put to the contents of a vessel: what it uses is taken from solution and solids, what it makes is booked
 // where it goes, and crystal water with either.
+import type { BalancedEquation } from "../../equation";
+import type { Formula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import type { Entry } from "./entry";
-import type { Matter } from "./matter";
+import { type Matter, matterOf } from "./matter";
 import { Pot } from "./pot";
 
 /** Where a product of an equation goes. */
@@ -16,6 +18,23 @@ export interface Term {
   /** Of a product; of what is used only whether the air gives it. */
   readonly whereto: Whereto | "air";
 }
+
+/** A balanced equation as terms; what it makes is dissolved where nothing else is said. */
+export const termsOf = (
+  { reactants, products }: Pick<BalancedEquation, "reactants" | "products">,
+  wheretoOf: (product: Formula) => Whereto = () => "dissolved",
+): readonly Term[] => [
+  ...reactants.map(
+    ({ formula, coefficient }): Term => ({ matter: matterOf(formula), count: -coefficient, whereto: "dissolved" }),
+  ),
+  ...products.map(
+    ({ formula, coefficient }): Term => ({
+      matter: matterOf(formula),
+      count: coefficient,
+      whereto: wheretoOf(formula),
+    }),
+  ),
+];
 
 /** What a reaction leaves in the vessel, what left it as gas, and what the air or a gas lead brought. */
 interface Reacted {

@@ -7,7 +7,7 @@ import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
-import type { Term } from "../contents/react";
+import { type Term, termsOf } from "../contents/react";
 import { STAYS_IN_NITRIC_ACID } from "../data/ends";
 import { ACID_LEAVES, ACID_TAKES, type AcidTakesRow } from "../data/firing";
 import { add } from "../operation/add";
@@ -32,18 +32,10 @@ const remembered = /* @__PURE__ */ remembering<Taking>(20);
 /** The metal into sulfuric acid: terms, and how many atoms and acids are in them. */
 const takingOf = ({ metal, sulfate }: AcidTakesRow): Taking =>
   remembered(metal, () => {
-    const { reactants, products } = balance(`${metal} + H2SO4 -> ${sulfate} + H2`);
-    const used = reactants.map(
-      ({ formula, coefficient }): Term => ({ matter: matterOf(formula), count: -coefficient, whereto: "dissolved" }),
-    );
-    const made = products.map(
-      ({ formula, coefficient }): Term => ({
-        matter: matterOf(formula),
-        count: coefficient,
-        whereto: isOneOf(formula, "H2") ? "gas" : "dissolved",
-      }),
-    );
-    return { terms: [...used, ...made], metals: reactants[0]!.coefficient, acids: reactants[1]!.coefficient };
+    const equation = balance(`${metal} + H2SO4 -> ${sulfate} + H2`);
+    const [used, acid] = equation.reactants;
+    const terms = termsOf(equation, (formula) => (isOneOf(formula, "H2") ? "gas" : "dissolved"));
+    return { terms, metals: used!.coefficient, acids: acid!.coefficient };
   });
 
 /** Dilute acid for so much of the pure acid. */

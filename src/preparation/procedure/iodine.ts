@@ -6,22 +6,12 @@ import { isOneOf } from "../../ion/internal";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
-import type { Term } from "../contents/react";
+import { type Term, termsOf } from "../contents/react";
 import { add } from "../operation/add";
 import { planned } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 
-const terms = /* @__PURE__ */ once((): readonly Term[] => {
-  const { reactants, products } = balance("I2 + Na2SO3 + H2O -> Na2SO4 + 2 HI");
-  return [
-    ...reactants.map(({ formula, coefficient }): Term => {
-      return { matter: matterOf(formula), count: -coefficient, whereto: "dissolved" };
-    }),
-    ...products.map(({ formula, coefficient }): Term => {
-      return { matter: matterOf(formula), count: coefficient, whereto: "dissolved" };
-    }),
-  ];
-});
+const terms = /* @__PURE__ */ once((): readonly Term[] => termsOf(balance("I2 + Na2SO3 + H2O -> Na2SO4 + 2 HI")));
 
 /** Take iodine out of a solid that precipitated with it. */
 export function takeOutIodine(bench: Bench): void {

@@ -9,7 +9,7 @@ import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
-import type { Term } from "../contents/react";
+import { type Term, termsOf } from "../contents/react";
 import { CLEARED } from "../data/ends";
 import { add } from "../operation/add";
 import { heat } from "../operation/heat";
@@ -30,18 +30,10 @@ const remembered = /* @__PURE__ */ remembering<Clearing>(10);
 /** Alcohol turns permanganate in a hot liquor into the dioxide, acetate and lye. */
 const clearingOf = (salt: string, cation: string): Clearing =>
   remembered(salt, () => {
-    const { reactants, products } = balance(`${salt} + ${ALCOHOL} -> MnO2 + ${cation}CH3COO + ${cation}OH + H2O`);
-    const side = (list: typeof reactants, sign: 1n | -1n): Term[] =>
-      list.map(({ formula, coefficient }) => ({
-        matter: matterOf(formula),
-        count: sign * coefficient,
-        whereto: isOneOf(formula, "MnO2") ? "precipitated" : "dissolved",
-      }));
-    return {
-      terms: [...side(reactants, -1n), ...side(products, 1n)],
-      salt: reactants[0]!.coefficient,
-      alcohol: reactants[1]!.coefficient,
-    };
+    const equation = balance(`${salt} + ${ALCOHOL} -> MnO2 + ${cation}CH3COO + ${cation}OH + H2O`);
+    const [used, alcohol] = equation.reactants;
+    const terms = termsOf(equation, (formula) => (isOneOf(formula, "MnO2") ? "precipitated" : "dissolved"));
+    return { terms, salt: used!.coefficient, alcohol: alcohol!.coefficient };
   });
 
 /** What is left of a permanganate goes with drops of alcohol, hot; false where none is left. */

@@ -38,18 +38,19 @@ const protecting = (formula: Formula, when: ProtectionRow["when"]) =>
     );
   });
 
-/** The acid of which a few drops keep a salt from water; undefined where none is needed. */
-export function dropsFor(formula: Formula, when: ProtectionRow["when"]): string | undefined {
-  if (protecting(formula, when)?.drops !== true) return undefined;
+/** The acid of a salt's own anion; undefined where none is listed. */
+const ownAcid = (formula: Formula): (typeof DROPS)[number] | undefined => {
   const { anions } = constitutionOf(formula);
-  return DROPS.find(({ anion }) => anions.some((one) => one.formula === anion))?.acid ?? "dilute acid of its own anion";
-}
+  return DROPS.find(({ anion }) => anions.some((one) => one.formula === anion));
+};
+
+/** The acid of which a few drops keep a salt from water; undefined where none is needed. */
+export const dropsFor = (formula: Formula, when: ProtectionRow["when"]): string | undefined =>
+  protecting(formula, when)?.drops === true ? (ownAcid(formula)?.acid ?? "dilute acid of its own anion") : undefined;
 
 /** The acid that is put on a salt before its water, as much as the salt weighs; undefined where none is. */
 export function acidPutOn(formula: Formula): Formula | undefined {
-  if (!isClearedByAcid(formula) || protecting(formula, "dissolving")?.much !== true) return undefined;
-  const { anions } = constitutionOf(formula);
-  const row = DROPS.find(({ anion }) => anions.some((one) => one.formula === anion));
+  const row = protecting(formula, "dissolving")?.much === true ? ownAcid(formula) : undefined;
   return row && parseFormula(row.formula);
 }
 

@@ -8,7 +8,7 @@ import type { Quantity } from "../../quantity";
 import { keptAtEquilibrium, keptByParts, keptRange } from "../contents/kept-by-liquor";
 import { type Matter, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
-import { dissolve as redissolve, type Term } from "../contents/react";
+import { dissolve as redissolve, type Term, termsOf } from "../contents/react";
 import { standsInstead, staysDissolved } from "../contents/solids-standing";
 import type { Reaction } from "../operation/add";
 import { exact, planned } from "../planning/exact";
@@ -138,21 +138,9 @@ export function lyeStage(
   if (complex === undefined) return undefined;
   const found = tryBalance(`${symbol} + ${lye.species.formula} + H2O -> ${complex} + H2`);
   if (!found.ok) return undefined;
-  const { reactants, products } = found.value;
-  const size = reactants.find(({ formula }) => formula.symbols[0] === symbol)!.coefficient;
+  const size = found.value.reactants.find(({ formula }) => formula.symbols[0] === symbol)!.coefficient;
   const amount = account.extent.times(setting.materials[metal]!.species.coefficient).dividedBy(size);
-  const terms = [
-    ...reactants.map(
-      ({ formula, coefficient }): Term => ({ matter: matterOf(formula), count: -coefficient, whereto: "dissolved" }),
-    ),
-    ...products.map(
-      ({ formula, coefficient }): Term => ({
-        matter: matterOf(formula),
-        count: coefficient,
-        whereto: isOneOf(formula, "H2") ? "gas" : "dissolved",
-      }),
-    ),
-  ];
+  const terms = termsOf(found.value, (formula) => (isOneOf(formula, "H2") ? "gas" : "dissolved"));
   const back = terms.filter(({ whereto }) => whereto !== "gas").map((one) => ({ ...one, count: -one.count }));
   const gas = terms.find(({ whereto }) => whereto === "gas")!.matter;
   return { first: { terms, extent: amount }, back: { terms: back, extent: amount }, gas };

@@ -7,7 +7,7 @@ import type { Quantity } from "../../quantity";
 import type { Entry } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
-import type { Term } from "../contents/react";
+import { type Term, termsOf } from "../contents/react";
 import type { AbsorbentRow } from "../data/absorbents";
 import { add, type Outcome } from "../operation/add";
 import { exact, planned } from "../planning/exact";
@@ -32,18 +32,11 @@ const absorbingOf = ({ matter }: Entry): Absorbing | undefined =>
   remembered(matter.key, () => {
     const row = absorbentOf(matter.formula);
     if (row === undefined) return undefined;
-    const { reactants, products } = balance(row.equation);
-    const [gas, absorbent] = reactants;
-    const term =
-      (sign: bigint) =>
-      (one: (typeof reactants)[number]): Term => ({
-        matter: matterOf(one.formula),
-        count: sign * one.coefficient,
-        whereto: "dissolved",
-      });
+    const equation = balance(row.equation);
+    const [gas, absorbent] = equation.reactants;
     return {
       row,
-      terms: [...reactants.map(term(-1n)), ...products.map(term(1n))],
+      terms: termsOf(equation),
       perGas: exact(String(absorbent!.coefficient)).dividedBy(exact(String(gas!.coefficient))),
       gases: gas!.coefficient,
     };

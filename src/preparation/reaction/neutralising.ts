@@ -10,7 +10,7 @@ import { saltFormula } from "../../ion/internal";
 import { minimum, type Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
-import type { Term } from "../contents/react";
+import { type Term, termsOf } from "../contents/react";
 import { exact } from "../planning/exact";
 import type { Material } from "../shelf/material";
 import { isAcid, isAmmonia, isLye, isMetal, protonsOf } from "./acids";
@@ -120,17 +120,8 @@ export const neutralisation = (base: Formula, acid: Formula) =>
     const dry = matterOf(base).core.formula;
     const found = attempt(() => balance(`${dry} + ${acid} -> ${salt}${water}${gas}`));
     if (!found.ok) return undefined;
-    const { reactants, products } = found.value;
-    const term = (formula: Formula, count: bigint): Term => ({
-      matter: matterOf(formula),
-      count,
-      whereto: isGas(formula, true) ? "gas" : "dissolved",
-    });
     return {
-      terms: [
-        ...reactants.map(({ formula, coefficient }) => term(formula, -coefficient)),
-        ...products.map(({ formula, coefficient }) => term(formula, coefficient)),
-      ],
-      acids: reactants.find(({ formula }) => formula.hasSameComposition(acid))?.coefficient ?? 1n,
+      terms: termsOf(found.value, (formula) => (isGas(formula, true) ? "gas" : "dissolved")),
+      acids: found.value.reactants.find(({ formula }) => formula.hasSameComposition(acid))?.coefficient ?? 1n,
     };
   });
