@@ -15,6 +15,7 @@ export { hydrateInPlace, type InPlace, standsInPlace } from "./planning/in-place
 export { mayStayInCake } from "./planning/in-the-cake";
 export { goneByItselfIn, mayLeaveCrucible, staysInCrucible } from "./planning/in-the-crucible";
 export { ALCOHOL } from "./procedure/alcohol";
+export { changedByAir } from "./procedure/bottling";
 export { dryingIn } from "./procedure/drying";
 export { isInRoom } from "./procedure/finish";
 export { isGel, kindOfCake } from "./procedure/isolation";

@@ -21,8 +21,8 @@ import {
   PASSIVE,
   SLUGGISH,
 } from "../../src/preparation/data/couples";
-import { DELIQUESCENT, DRIED_CLOSED, DRYING, EFFLORESCENT } from "../../src/preparation/data/drying";
-import { CLEARED, ENDS, SLOW_COMPLEXES, STAYS_IN_NITRIC_ACID } from "../../src/preparation/data/ends";
+import { DELIQUESCENT, DRIED_CLOSED, DRYING, EFFLORESCENT, SLAKES } from "../../src/preparation/data/drying";
+import { CLEARED, ENDS, MADE_NEUTRAL, SLOW_COMPLEXES, STAYS_IN_NITRIC_ACID } from "../../src/preparation/data/ends";
 import {
   ACID_LEAVES,
   ACID_TAKES,
@@ -74,7 +74,7 @@ import {
   OXIDES_FROM_WATER,
   VARIABLE_WATER,
 } from "../../src/preparation/data/products";
-import { DROPS, IN_THE_DARK, PROTECTION } from "../../src/preparation/data/protection";
+import { DROPS, IN_THE_DARK, KEPT_SOUR, PROTECTION } from "../../src/preparation/data/protection";
 import { SETTLES, SYRUPS } from "../../src/preparation/data/stands";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
 import { ANHYDRIDES, COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
@@ -116,6 +116,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   HALATES: [HALATES],
   DEADLY_FROM_WATER,
   LOSES_ITS_ACID,
+  MADE_NEUTRAL: [MADE_NEUTRAL],
   FREE_HALOGENS: [FREE_HALOGENS],
   DRIED_CLOSED: [DRIED_CLOSED],
   DRYING: DRYING(),
@@ -142,6 +143,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   IN_LYE: [IN_LYE],
   IN_WATER: [IN_WATER],
   IN_THE_DARK,
+  KEPT_SOUR,
   LEFT_IN_WASTE,
   MEASURING: Object.values(MEASURING),
   LIQUIDS,
@@ -164,6 +166,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   SETTLES,
   SYRUPS,
   LATE_START,
+  SLAKES: [SLAKES],
   SLOW_METALS,
   SLOW_IN_THE_COLD,
   RING_CLOSING,

@@ -167,7 +167,7 @@ describe("a chloroammine of cobalt(III)", () => {
 
 describe("tin by zinc", () => {
   // 20.0 g × 20 % / 36.46 g/mol / 2 × 65.38 g/mol = 3.59 g
-  it("tells what the acid that keeps the tin salt clear takes of the zinc", () => {
+  it("has zinc weighed for the acid that keeps the tin salt clear, and tells how much", () => {
     const { checks } = planPreparation({
       equation: "SnCl2·2H2O + Zn -> Sn + ZnCl2 + 2 H2O",
       product: "Sn",
@@ -177,7 +177,7 @@ describe("tin by zinc", () => {
       ],
       scale: { material: "tin salt", portion: "20.0 g" },
     });
-    const found = checks.find(({ text }) => text.includes("keeps the tin salt clear"))!;
+    const found = checks.find(({ text }) => text.includes("of zinc strip is weighed for the acid"))!;
     expect(found.figure!.toNumber("g")).toBeCloseTo(3.59, 2);
   });
 });

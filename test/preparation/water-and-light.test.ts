@@ -27,7 +27,7 @@ const ALUMINA = simple("AlCl3 + 3 NH3 + 3 H2O -> Al(OH)3 + 3 NH4Cl", "Al(OH)3", 
 describe("a salt that water turns basic", () => {
   it("tin(II) chloride is dissolved in its acid, and more water clears nothing", () => {
     const text = sheetOf(TIN);
-    expect(text).toContain("put on it first as much dilute hydrochloric acid (10 to 20 %) as it weighs");
+    expect(text).toContain("of dilute hydrochloric acid (20 %) into the");
     expect(text).toContain("a little more of the acid clears it, water does not");
     expect(text).not.toContain("add more water, and write down how much");
     expect(text).toContain("[ ] a little dilute hydrochloric acid");

@@ -89,3 +89,9 @@ export const DELIQUESCENT: readonly InAirRow[] = [
   { formula: "KCH3COO", source: "memory" },
   { formula: "KF", source: "memory" },
 ];
+
+/** Oxides that take water and carbon dioxide from the air. */
+export const SLAKES = {
+  formulas: ["CaO", "SrO", "BaO", "Na2O", "K2O", "Li2O", "MgO"],
+  source: "commonPractice",
+} as const satisfies { readonly formulas: readonly string[]; readonly source: SourceKey };

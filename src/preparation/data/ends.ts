@@ -9,8 +9,11 @@ export interface EndRow {
   readonly at?: string;
   /** What is seen, after "until". */
   readonly until: string;
-  /** What is seen while more of what reduces the oxidiser is needed. */
+  /** What is seen while more of what reduces the oxidiser is needed, or of the oxidiser. */
   readonly short?: string;
+  readonly lacks?: "oxidiser";
+  /** Beside indicator paper and what is in the packs. */
+  readonly atHand?: "iron(III) chloride solution";
   /** How the clear liquor looks until then. */
   readonly liquor?: string;
   readonly source: SourceKey;
@@ -70,7 +73,20 @@ export const ENDS: readonly EndRow[] = [
   { formula: "Cu2O", at: "55 °C", until: "no green or blue is left and the solid is brick red, no longer yellow", liquor: "green or blue", source: "memory" },
   // hot it gets dense enough to settle and to be filtered
   { formula: "MnO2", at: "80 °C", until: "neither purple nor pink is left in the clear liquor", short: "if it stays purple", liquor: "purple or pink", source: "commonPractice" },
+  // hexacyanidoferrate(II) gives Prussian blue with iron(III), hexacyanidoferrate(III) a brown liquor
+  { formula: "K3[Fe(CN)6]", until: "a drop of the clear liquor turns brown, and no longer blue, with a drop of iron(III) chloride solution", short: "if it stays blue", lacks: "oxidiser", atHand: "iron(III) chloride solution", source: "commonPractice" },
 ];
 
+/** Acid sets hydrogen cyanide free from a cyanido complex, warm: its liquor is made neutral before it is warmed, by this salt of an alkali metal. */
+export const MADE_NEUTRAL = {
+  anion: "CO3^2-",
+  by: [
+    { cation: "K+", called: "potassium carbonate" },
+    { cation: "Na+", called: "sodium carbonate" },
+  ],
+  precipitates: "Mn^2+",
+  source: "commonPractice",
+} as const;
+
 /** Permanganate that is left beside a dissolved product, in this warmth and after this time. */
-export const CLEARED = { least: "0.01 g", at: "80 °C", time: "for 20 minutes", source: "commonPractice" } as const;
+export const CLEARED = { least: "0.01 g", at: "80 °C", time: "for 20 minutes", cold: "for an hour", source: "commonPractice" } as const;

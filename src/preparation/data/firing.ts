@@ -151,7 +151,7 @@ export const SLOW_IN_ACID = {
   metals: ["Sn"],
   acid: "HCl",
   at: "80 °C",
-  time: "an hour to some hours",
+  time: "some hours to a day",
   source: "commonPractice",
 } as const;
 

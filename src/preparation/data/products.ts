@@ -25,6 +25,7 @@ export const NOT_WARM: readonly NotWarmRow[] = [
   { formulas: ["MgCO3", "ZnCO3", "NiCO3", "CoCO3", "PbCO3", "CdCO3"], why: "warm it turns basic", source: "commonPractice" },
   { formulas: ["Cu3(PO4)2", "Co3(PO4)2", "Ni3(PO4)2"], why: "warm it turns basic", stands: { text: "let it stand overnight in its liquor, stirred now and then: slimy at first, it turns crystalline and settles", source: "commonPractice" }, source: "commonPractice" },
   { formulas: ["KCr(SO4)2", "NH4Cr(SO4)2", "NaCr(SO4)2"], why: "above 40 °C it turns green, slowly, and above 60 °C at once: green it hardly crystallises", upTo: "40 °C", source: "commonPractice" },
+  { formulas: ["NH4Fe(SO4)2", "KFe(SO4)2", "NaFe(SO4)2"], why: "hot a yellow basic sulfate separates from it", upTo: "60 °C", source: "commonPractice" },
   { formulas: ["CaHPO4·2H2O"], why: "above 40 °C it turns into the salt without water and into apatite", source: "memory" },
   { formulas: ["NH4MgPO4·6H2O"], why: "above 50 °C it loses water and ammonia", stands: { text: "let it stand cold an hour or more, or overnight, for the last of it comes out slowly", source: "talbot" }, source: "memory" },
   { formulas: ["MgCO3·3H2O"], why: "above 50 °C it turns basic", source: "memory" },

@@ -23,8 +23,8 @@ export interface ProtectionRow {
   readonly noWater?: true;
   /** Boiling drives its acid out. */
   readonly notBoiled?: true;
-  /** As much of that acid as the salt weighs, not drops. */
-  readonly much?: true;
+  /** So many times what the salt weighs of that acid, not drops. */
+  readonly times?: string;
   /** A little acid of its own anion, for `{acid}` in the text. */
   readonly drops?: true;
   /** Light changes it. */
@@ -42,7 +42,7 @@ export interface ProtectionRow {
 
 export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Fe^2+"], when: "dissolving", drops: true, text: "use boiled-out water with a few drops of {acid}, so that neither air nor water changes it", source: "commonPractice" },
-  { cations: ["Sn^2+"], when: "dissolving", drops: true, much: true, noWater: true, text: "put on it first as much {acid} (10 to 20 %) as it weighs, warm it until it is clear, and add the water then, boiled out: water alone makes a basic salt of it", source: "commonPractice" },
+  { cations: ["Sn^2+"], when: "dissolving", drops: true, times: "1", noWater: true, text: "stir it into the acid, warm that until it is clear, and add the water then, boiled out: water alone makes a basic salt of it", source: "commonPractice" },
   { cations: ["Pb^2+"], groups: ["acetate"], when: "dissolving", drops: true, distilled: true, text: "use distilled water with a few drops of {acid} in it, or it stays cloudy with carbonate and basic salt", source: "commonPractice" },
   { cations: ["Ag+"], when: "dissolving", distilled: true, text: "use distilled water: the chloride of tap water would cloud it", source: "commonPractice" },
   { cations: ["Pb^2+"], when: "dissolving", distilled: true, text: "use distilled water, here and for the washes: sulfate, carbonate and chloride of tap water would cloud it", source: "commonPractice" },
@@ -51,8 +51,9 @@ export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Fe^2+"], when: "crystallising", drops: true, covered: true, text: "keep the liquor covered and just acid with a few drops of {acid}, or air oxidises it to iron(III)", source: "commonPractice" },
   { cations: ["Al^3+", "Zn^2+", "Mg^2+", "Fe^3+"], groups: ["chloride"], when: "crystallising", acid: "HCl", text: "keep it acid with a little hydrochloric acid: neutral it loses hydrogen chloride as it is boiled down, and a basic chloride is left", source: "commonPractice" },
   { cations: ["Sn^2+"], groups: ["chloride"], when: "crystallising", acid: "HCl", noWater: true, covered: true, text: "keep it strongly acid with hydrochloric acid to the end, covered from the air: with too little acid it turns cloudy, and a basic chloride is left", source: "commonPractice" },
+  { cations: ["Fe^3+"], groups: ["sulfate"], when: "crystallising", text: "it is pale violet to light brown: rusty brown it has too little acid, and takes a little more dilute sulfuric acid", source: "commonPractice" },
   { cations: ["Zn^2+", "Cu^2+", "Pb^2+", "Al^3+"], groups: ["acetate"], when: "crystallising", acid: "CH3COOH", notBoiled: true, text: "keep it smelling of acetic acid, with a few drops more as the smell goes, and do not boil it: without free acid a basic acetate separates", source: "commonPractice" },
-  { cations: ["Bi^3+", "Sb^3+"], when: "dissolving", drops: true, much: true, noWater: true, text: "put on it first as much {acid} (10 to 20 %) as it weighs, and add the water once it is clear: water alone makes a basic salt of it", source: "commonPractice" },
+  { cations: ["Bi^3+", "Sb^3+"], when: "dissolving", drops: true, times: "2.5", noWater: true, text: "stir it into the acid until it is clear, and add the water then, a little at a time: water alone makes a basic salt of it", source: "commonPractice" },
   { cations: ["Fe^3+", "Ti^4+", "Sn^4+"], when: "dissolving", drops: true, noWater: true, text: "put a few drops of {acid} into the water first, so that it does not hydrolyse", source: "commonPractice" },
   { cations: ["Mn^2+", "Co^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
   { cations: ["Cu+"], groups: ["chloride", "bromide"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
@@ -65,6 +66,23 @@ export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Ag+"], when: "standing", dark: true, text: "in the dark, and keep light from it until it is bottled", source: "commonPractice" },
   { cations: ["Pb^2+"], groups: ["iodide"], when: "drying", dark: true, text: "keep it in the dark", source: "commonPractice" },
   { cations: ["Ag+"], when: "drying", dark: true, text: "keep it in the dark", source: "commonPractice" },
+];
+
+/** Salts whose crystals come only from liquor with much free acid, and how what brings their cation is dissolved for that. */
+interface KeptSourRow {
+  readonly cation: string;
+  readonly anion: string;
+  /** Mass of the acid for each mass of the salt. */
+  readonly times: string;
+  /** Mass of water for each mass of the salt, where no solubility is known. */
+  readonly water: string;
+  readonly text: string;
+  readonly source: SourceKey;
+}
+
+export const KEPT_SOUR: readonly KeptSourRow[] = [
+  // some 2 to 3 mL of strong acid for 50 g of the alum (from memory)
+  { cation: "Fe^3+", anion: "SO4^2-", times: "0.8", water: "0.4", text: "it dissolves slowly: warm it to 50 to 60 °C, no warmer, for an hour or more", source: "memory" },
 ];
 
 /** Acids that keep a salt from water without bringing another anion, or oxidising it. */

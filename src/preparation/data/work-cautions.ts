@@ -36,6 +36,7 @@ export type WorkCondition =
   | "ammonia"
   | "ammonia in a hot liquor"
   | "ammonia in a cold liquor"
+  | "cyanide and acid"
   | "redox"
   | "antisolvent"
   | "crystallising"
@@ -43,7 +44,7 @@ export type WorkCondition =
   | "drying limit"
   | "heat sets it off"
   | "stands grinding"
-  | "is a metal"
+  | "not ground"
   | "is a halogen"
   | "acid left"
   | "metals left"
@@ -84,6 +85,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "mixing", when: "oxygen", text: "oxygen is given off: nothing that burns nearby", source: "commonPractice" },
   { step: "mixing", when: "solid into acid", text: "the solid goes into the acid, never the acid onto the solid", source: "commonPractice" },
   { step: "mixing", when: "ammonia", text: "it smells of ammonia: under a hood or in moving air", source: "commonPractice" },
+  { step: "mixing", when: "cyanide and acid", text: "cold and dilute only, and under a hood: warm or strong acid sets hydrogen cyanide free from the complex", source: "commonPractice" },
   { step: "mixing", when: "redox", text: "it may start late and then run fast: wait for each portion before the next", source: "commonPractice" },
   { step: "heating", when: "always", text: "open dish, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },
   { step: "heating", when: "gas", text: "gas is given off: never in a closed vessel; heat slowly", source: "commonPractice" },
@@ -102,7 +104,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "drying", when: "heat sets it off", text: "never crushed or ground: loosen it with a clean plastic spatula", source: "commonPractice" },
   { step: "drying", when: "stands grinding", text: "crush and bottle it without raising dust; wipe up wet", source: "commonPractice" },
   { step: "isolating", when: "is a halogen", text: "its vapour is poisonous, and stains: under a hood or outdoors", source: "commonPractice" },
-  { step: "drying", when: "is a metal", text: "bottle it without raising dust, and do not grind it; wipe up wet", source: "commonPractice" },
+  { step: "drying", when: "not ground", text: "bottle it without raising dust, and do not grind it; wipe up wet", source: "commonPractice" },
   { step: "drying", when: "drying limit", text: "keep below the drying limit: more heat changes the product", source: "commonPractice" },
   { step: "ignition test", when: "always", text: "open crucible, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },
   { step: "waste", when: "acid left", text: "soda foams with the acid that is left: in portions, in a large open vessel", source: "commonPractice" },

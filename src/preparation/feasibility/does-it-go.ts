@@ -1,7 +1,7 @@
 // Does it go? Asked of a reaction before any procedure, answered with numbers and their sources.
 
 import type { BalancedEquation } from "../../equation";
-import { parseFormula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { type Fields, isRecord } from "../../foundation/argument";
 import { remembering } from "../../foundation/memo";
@@ -23,6 +23,7 @@ import type { Setting } from "../request/setting";
 import { mixOf, passGate } from "../safety/combinations";
 import { caseOf, keyOfCase } from "./case";
 import { DOES_NOT_GO, type Feasibility, type Ruling } from "./feasibility";
+import { notInWater } from "./judge-compound";
 import { rule } from "./rule";
 import { stated } from "./stated";
 
@@ -82,17 +83,24 @@ function otherWay({ product, products, materials }: Setting): string {
     : `another way to it: the oxide, hydroxide or carbonate of ${metal.formName} with the acid, or the metal with an oxidiser such as hydrogen peroxide beside the acid`;
 }
 
-/** Why no word of the request opens it: there is no such work in water, or a deadly gas is all that comes; undefined where one does. */
+/** Is it a compound that does not exist in water? */
+function isNowhere(formula: Formula): boolean {
+  const { cations, anions, complex } = constitutionOf(formula);
+  return complex === undefined && notInWater(cations, anions) !== undefined;
+}
+
+/** Why no word of the request opens it: no such work or compound in water, or a deadly gas is all that comes; undefined where one does. */
 function neverPlanned({ reasons }: Feasibility, { product }: Setting): string | undefined {
   const code = reasons[0]?.code;
   if (code === "only-by-fire") return "no plan includes that, whatever is acknowledged";
   if (code !== "not-in-water") return undefined;
   const { anions } = constitutionOf(product.formula);
   const row = DEADLY_FROM_WATER.find(({ anion }) => anions.some(({ formula }) => formula === anion));
-  return (
-    row &&
-    `${nameOfFormula(parseFormula(row.gas))} is given off, which is deadly: never planned, whatever is acknowledged`
-  );
+  if (row !== undefined)
+    return `${nameOfFormula(parseFormula(row.gas))} is given off, which is deadly: never planned, whatever is acknowledged`;
+  return isNowhere(product.formula)
+    ? "what does not exist is never planned; write the equation of what forms in its place"
+    : undefined;
 }
 
 /** @internal Refuse what does not go, unless it is known and meant. */
@@ -104,7 +112,7 @@ export function refuseWhatDoesNotGo(feasibility: Feasibility, setting: Setting):
   // worked out only for a refusal
   const { verdict, reasons, solids } = feasibility;
   throw new PlanError("plan.does-not-go", reasons[0]?.text ?? "it does not go", {
-    hint: `${otherWay(setting)}; ${never ?? `if this is known and meant, acknowledge it by code: acknowledge: ["${DOES_NOT_GO[0]}"]`}`,
+    hint: `${isNowhere(setting.product.formula) ? "" : `${otherWay(setting)}; `}${never ?? `if this is known and meant, acknowledge it by code: acknowledge: ["${DOES_NOT_GO[0]}"]`}`,
     details: {
       verdict,
       solids: solids.map(({ formula, share }) => ({ formula, share: share.toNumber() })),

@@ -1,7 +1,9 @@
 // A product that stays in the liquor: do the solids dissolve, do its ions stay, and does the acid let go of its hydrogen?
 
-import type { Key, Phase } from "../../aqueous/internal";
+import { type Key, keyOf, type Phase } from "../../aqueous/internal";
 import { isOneOf } from "../../ion/internal";
+import type { Poured } from "../contents/equilibrium";
+import { MIXED_HOT } from "../data/firing";
 import { fateOf } from "../reaction/fate";
 import { isGas, isMiscible } from "../reaction/fluids";
 import { type Beaker, componentsOf, printed, ratio, settle, unitsIn } from "./beaker";
@@ -102,6 +104,26 @@ function acidStrength(c: Case, beaker: Beaker, of: Composition): Reason | undefi
   };
 }
 
+/** What twice the ligand brings, where the plain salt of a complex that is mixed hot takes its metal. */
+function withMoreLigand(c: Case, pot: Poured, of: Composition, taker: Phase): Reason[] {
+  if (c.product.made.complex === undefined) return [];
+  const anion = MIXED_HOT.anions.find((one) => taker.of.has(keyOf(one)));
+  const ligand = c.put.find(({ made }) => made.anions.some(({ formula }) => formula === anion));
+  if (anion === undefined || ligand === undefined) return [];
+  const more = { formula: ligand.species.formula, moles: ligand.moles / c.water };
+  const beaker = beakerOf(c, { ...pot, pours: [...pot.pours, more] });
+  if (beaker === undefined) return [];
+  const { share } = shareIn(beaker, of, isSoluble(c));
+  return [
+    {
+      code: "excess",
+      text: `with twice the ${ligand.species.name} ${percent(share)} of it is`,
+      figures: [{ value: share, unit: "", label: "share of the theory in solution with twice the ligand" }],
+      source: "constants",
+    },
+  ];
+}
+
 /** The verdict on a product that stays dissolved; undefined where its ions are not known. */
 export function judgeDissolved(c: Case): Ruling | undefined {
   const of = componentsOf(c.product.species.formula);
@@ -137,6 +159,7 @@ export function judgeDissolved(c: Case): Ruling | undefined {
       });
     if (taker !== undefined && wasPut)
       reasons.push({ code: "stays", text: `${printed(taker.phase)} stays what it is`, source: "constants" });
+    if (taker !== undefined && !wasPut) reasons.push(...withMoreLigand(c, pot!, of, taker.phase));
     const other =
       taker !== undefined && !wasPut && taker.phase.of.get(scarce)! * taker.moles > 0.5 * beaker.total(scarce);
     return {

@@ -1,5 +1,6 @@
 // Solid and liquor apart: the cake keeps some of the liquor.
 import { type Quantity, sum } from "../../quantity";
+import { massOf } from "../contents/entry";
 import { Pot } from "../contents/pot";
 import { type Done, done, justWater } from "./operation";
 import { shareFrom } from "./share";
@@ -36,6 +37,16 @@ export function filterAndJoin(before: Pot, retained: Quantity, portions: readonl
   const residue = before.books.solids.reduce((pot, one) => pot.plusSolid(one.matter, one.amount, one.origin), clings);
   const water = justWater(before, sum(portions));
   return done("filter", before, liquor, [water], [{ what: "residue", pot: residue }]);
+}
+
+/** The liquor is wanted, and the salt on the filter keeps some of it: so much for each mass of the salt. */
+export function filterSalt(before: Pot, clings: Quantity): Done {
+  const { books } = before;
+  const salt = sum(books.solids.map(massOf));
+  const liquid = before.with({ solids: [] }).mass;
+  const share = shareFrom(salt.times(clings).dividedBy(liquid).toNumber(""), "share of the liquor that the salt keeps");
+  const { kept, rest } = before.split(share);
+  return done("filter", before, rest.with({ gas: books.gas }), [], [{ what: "residue", pot: kept.with({ gas: [] }) }]);
 }
 
 /** The liquor is wanted: what is solid stays on the filter. */

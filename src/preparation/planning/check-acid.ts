@@ -2,13 +2,13 @@
 // leaves the product.
 
 import { molarMass } from "../../formula";
-import { constitutionOf } from "../../ion";
 import { acidTakes } from "../procedure/displaced";
 import { isAcidSalt } from "../procedure/kind";
-import { acidKeptWith, acidPutOn } from "../procedure/protection";
+import { acidKeptWith } from "../procedure/protection";
 import { isByLye } from "../procedure/roles";
-import { isAcid, isMetal, protonsOf } from "../reaction/acids";
+import { isAcid, isMetal } from "../reaction/acids";
 import { isVolatile } from "../reaction/fluids";
+import { acidTakerAmong, bringsAcid, moreForAcids } from "../reaction/neutralising";
 import { isInLongPieces, isInPieces, isPowder } from "../shelf/pieces";
 import { type Check, check, shown, type Watched } from "./check";
 import { planned } from "./exact";
@@ -146,25 +146,17 @@ function whatTakes({ setting }: Watched, { material }: Feeding): string {
   return `pieces are lifted out${powder}`;
 }
 
-/** Metal that the acid takes which keeps a salt of the batch clear: as much acid as the salt weighs. */
-function takenByAcid(watched: Watched, metal: Feeding): Check[] {
-  const [symbol] = metal.material.form.symbols;
-  const charge = watched.setting.products
-    .flatMap(({ formula }) => constitutionOf(formula).cations)
-    .find(({ element }) => element === symbol)?.charge;
-  return feedingsOf(watched).flatMap(({ material, supplied }) => {
-    const acid = acidPutOn(material.form);
-    if (acid === undefined || charge === undefined) return [];
-    const salt = supplied.amount.times(molarMass(material.form));
-    const hydrons = salt.times(planned("putOnAcid")).times(protonsOf(acid)).dividedBy(molarMass(acid));
-    const taken = hydrons.dividedBy(charge).times(molarMass(metal.material.form)).to("g");
-    return [
-      check(
-        `the acid that keeps the ${material.shelf.name} clear dissolves up to ${shown(taken, 2)} of ${metal.material.shelf.name} more, and gives hydrogen with it: no flame, in moving air`,
-        taken,
-      ),
-    ];
-  });
+/** Metal that goes to the acid in which a salt of the batch is dissolved: it is weighed for that. */
+function takenByAcid({ setting: { materials }, batch }: Watched, { material }: Feeding): Check[] {
+  if (!bringsAcid(materials) || acidTakerAmong(materials) !== material) return [];
+  const portions = batch.materialBalance.supplied.map(({ portion }) => portion);
+  const taken = moreForAcids(materials, portions, material).times(molarMass(material.form)).to("g");
+  return [
+    check(
+      `${shown(taken, 2)} of ${material.shelf.name} is weighed for the acid, which dissolves it and gives hydrogen: no flame, in moving air`,
+      taken,
+    ),
+  ];
 }
 
 /** What a metal that displaces another is watched for. */

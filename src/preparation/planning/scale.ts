@@ -7,7 +7,7 @@ import { PlanError } from "../error";
 import { isAcidSalt, isBase } from "../procedure/kind";
 import { type Rounding, reading, roundedTo } from "../reaction/account";
 import { keyElement } from "../reaction/candidates";
-import { acidAfterLye, baseAmong, baseForAcids, bringsAcid } from "../reaction/neutralising";
+import { acidAfterLye, acidTakerAmong, bringsAcid, moreForAcids } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
 import { guard } from "../request/argument";
 import type { PlanRequest } from "../request/request";
@@ -126,9 +126,9 @@ function portionsFor({ materials, request }: Setting, extent: Quantity): Quantit
   const asked = (material: Material, need: Quantity): Quantity => material.portionFor(need, askedAs(material, request));
   const portions = materials.map((material, i) => asked(material, needs[i]!));
   // Acid that a shop material brings along uses base before the product forms.
-  const base = bringsAcid(materials) ? baseAmong(materials) : undefined;
+  const base = bringsAcid(materials) ? acidTakerAmong(materials) : undefined;
   if (base === undefined) return portions;
-  const more = baseForAcids(materials, portions, base);
+  const more = moreForAcids(materials, portions, base);
   return materials.map((material, i) => (material === base ? asked(material, needs[i]!.plus(more)) : portions[i]!));
 }
 
@@ -194,7 +194,7 @@ const exactText = (q: Quantity): Quantity => quantity({ value: q.value.toPrecisi
 /** The species that runs out first: decided before anything is rounded. */
 function limitingIn({ materials, product, request: { scale } }: Setting): Species {
   const isMeant = materials.filter(({ shelf }) => shelf.inExcess !== true);
-  const base = bringsAcid(materials) ? baseAmong(materials) : undefined;
+  const base = bringsAcid(materials) ? acidTakerAmong(materials) : undefined;
   const some = isMeant.filter((one) => one !== base);
   const all = some.length > 0 ? some : isMeant.length > 0 ? isMeant : materials;
   const least = minimum(all.map(({ excess }) => excess));

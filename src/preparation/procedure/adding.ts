@@ -66,9 +66,9 @@ export function adding(
   const wetted = isWettedFirst(bench.material(i))
     ? ", rubbed to a paste with a little water and a drop of washing-up liquid first (dry it floats),"
     : "";
-  const isHung = solid && bench.frame.kind === "displacement" && gas.length === 0 && isInLongPieces(bench.material(i));
+  const isHung = solid && bench.frame.kind === "displacement" && isInLongPieces(bench.material(i));
   if (isHung)
-    return `Hang the ${what} in the liquor, in one piece or coiled loosely and not cut up, and shake it now and then, so that what it is coated with falls off${cool}${room}.`;
+    return `Hang the ${what} in the liquor, in one piece or coiled loosely and not cut up, and shake it now and then, so that what it is coated with falls off${cool}${room}${gas.length === 0 ? "" : `; ${volumesOf(gas)} comes from it by and by`}.`;
   if (gas.length === 0 || additionRate === undefined)
     return solid || roles[i] === "oxidiser"
       ? `${verb} ${into}${wetted} in small portions, stirring${cool}${room}.`
@@ -83,12 +83,14 @@ export function adding(
   const wait = isHot
     ? `until ${sign} and it is below ${celsius(down)} again, in a bath of cold water,`
     : `until ${sign}`;
-  const volumes = gas.map((one) => `${litres(one.volume)} of ${one.formula}`).join(" and ");
   const poison = notCaught(gasesLeft(bench));
   const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
   const portion = alone ? ` (${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))})` : "";
-  return `${verb} ${into}${wetted} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${otherwise}${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}.`;
+  return `${verb} ${into}${wetted} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${otherwise}${cool}${room}: ${volumesOf(gas)} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}.`;
 }
+
+const volumesOf = (gas: Look["gas"]): string =>
+  gas.map(({ volume, formula }) => `${litres(volume)} of ${formula}`).join(" and ");
 
 /** Gas that the pot has given off. */
 const gasesLeft = ({ drafts }: Bench) => drafts.filter(({ vessel }) => vessel === POT).flatMap(gasesIn);

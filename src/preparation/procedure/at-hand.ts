@@ -8,4 +8,7 @@ export type AtHand =
   | "seed crystals"
   | "drops of alcohol"
   | "activated charcoal"
+  | "iron(III) chloride solution"
+  | "potassium carbonate"
+  | "sodium carbonate"
   | "bright piece of the metal";

@@ -6,8 +6,9 @@ import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { poisonsIn } from "../contents/poisons";
 import type { Pot } from "../contents/pot";
-import { filterAndJoin, filterLiquor } from "../operation/filter";
+import { filterAndJoin, filterLiquor, filterSalt } from "../operation/filter";
 import { hold } from "../operation/hold";
+import type { Done } from "../operation/operation";
 import { exact, planned } from "../planning/exact";
 import { isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
@@ -22,18 +23,28 @@ export function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
   if (bench.pot.books.solids.length === 0) return;
   const { solids } = bench.pot.books;
   const names = list([...new Set(solids.map(({ matter }) => bench.called(matter)))]);
-  const done = filterLiquor(bench.pot);
-  const kept = keptFrom(bench, done.after);
   // a salt that stands only for want of water would go through
   const stays = solids.every(
     ({ matter: { formula } }) => isMetal(formula) || fateOf(formula, hot).precipitated !== false,
   );
+  const done = stays ? filterLiquor(bench.pot) : filterSalt(bench.pot, planned("saltOnFilter"));
+  const kept = keptFrom(bench, done.after);
   const { formula } = bench.frame.setting.product;
   const isRinsed = stays && hot.compare(planned("feelsHot")) > 0 && !isTurnedByWater(formula);
   const rinsed = isRinsed ? ", and rinse it with a little hot water" : "";
   bench.did(POT, done, {
-    say: () => `${filtering(hot)} from the ${names} that is not dissolved${rinsed}; the clear liquor is kept${kept}.`,
+    say: () =>
+      `${filtering(hot)}${stays ? "" : ", through a warmed funnel,"} from the ${names} that is not dissolved${rinsed}${stays ? "" : pressed(bench, done)}; the clear liquor is kept${kept}.`,
   });
+}
+
+/** What a salt on the filter keeps of the liquor, in words. */
+export function pressed({ hand, frame: { setting } }: Bench, { left }: Done): string {
+  const pot = left[0]!.pot;
+  const { core } = matterOf(setting.product.formula);
+  const own = pot.books.dissolved.find(({ matter }) => matter.key === core.key);
+  const lost = own === undefined ? "" : ` with ${hand.grams(massOf(own))} of ${core.name} in it`;
+  return `, and press it: it keeps about ${hand.grams(pot.with({ solids: [] }).mass)} of liquor${lost}`;
 }
 
 /** What stays on a filter is wet with its liquor; in words where that is a poison. */

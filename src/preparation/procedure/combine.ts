@@ -12,6 +12,7 @@ import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
 import { isAcid, isAmmonia, isLye } from "../reaction/acids";
 import { isGas, isLedIn } from "../reaction/fluids";
+import { meetsCyanide } from "../reaction/sour-cyanide";
 import type { Species } from "../reaction/species";
 import type { Material } from "../shelf/material";
 import { adding, alsoAdding, hasVessel, isWettedFirst } from "./adding";
@@ -174,7 +175,9 @@ export function combine(bench: Bench): void {
       ...(hasVessel(bench, i) ? {} : { materials: [bench.name(i)], amounts: [bench.frame.portions[i]!] }),
       ...(isLast && isClosed(bench) && bench.frame.feeds[i]!.how !== "solid" && !isLedIn(bench.material(i))
         ? { apparatus: "dropping funnel" as const }
-        : {}),
+        : isLast && meetsCyanide(setting)
+          ? { apparatus: "fume hood" as const }
+          : {}),
       ...(led !== undefined && endOnPaper(bench, i, led) !== "" ? { atHand: ["indicator paper" as const] } : {}),
       ...(isWettedFirst(bench.material(i)) ? { atHand: ["washing-up liquid" as const] } : {}),
       from: own,

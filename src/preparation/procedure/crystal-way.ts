@@ -104,6 +104,8 @@ export function waterToKeepLittle(product: Matter, dry: Quantity, cold: Temperat
 interface Cooled {
   readonly besides: readonly Salt[];
   readonly water: number;
+  /** Share of the liquor that has passed the hot filter. */
+  readonly passes: number;
 }
 
 /** What so much hot water keeps of a liquor; undefined where it sets as a whole, or the hot filter would take product as well. */
@@ -116,7 +118,9 @@ function keptHot(
 ): Cooled | undefined {
   if (intoCrystals && clear !== undefined) {
     const filtered = keptHot(product, besides, clear.toNumber("g"), hot, { intoCrystals: false });
-    return filtered && keptHot(product, filtered.besides, water, hot, { intoCrystals });
+    const through = filtered && { ...product, dry: product.dry * filtered.passes };
+    const boiled = through && keptHot(through, filtered.besides, water * filtered.passes, hot, { intoCrystals });
+    return boiled && { ...boiled, passes: filtered.passes };
   }
   // Boiled into its crystals the product is there as a solid: of what the hot water keeps of it only the ions count for the others.
   const dissolved = (saturatedAt(product.matter, hot)?.perGram ?? Number.POSITIVE_INFINITY) * water;
@@ -125,22 +129,34 @@ function keptHot(
   if (hotOnes === undefined) return undefined;
   const [standing, ...out] = hotOnes.dry as [number, ...number[]];
   if (standing > ROUNDING * product.dry) return undefined;
-  if (!intoCrystals)
-    return { besides: besides.map((salt, i) => ({ ...salt, dry: salt.dry - out[i]! })), water: hotOnes.water };
+  if (!intoCrystals) {
+    const left = besides.map((salt, i) => ({ ...salt, dry: salt.dry - out[i]! }));
+    if (out.every((dry) => dry <= 0)) return { besides: left, water: hotOnes.water, passes: 1 };
+    // what is to pass a filter is not saturated
+    const fuller = { ...product, dry: product.dry * planned("pairFilter").toNumber("") };
+    const strained = balanceOf([fuller, ...besides], product.matter, water, hot);
+    if (strained === undefined || strained.dry[0]! > ROUNDING * product.dry) return undefined;
+    const liquor = left.reduce((all, { dry }) => all + dry, hotOnes.water + product.dry);
+    const salt = hotOnes.solids.slice(1).reduce((all, mass) => all + mass, 0);
+    const passes = Math.max(0, 1 - (planned("saltOnFilter").toNumber("") * salt) / liquor);
+    const through = left.map((one) => ({ ...one, dry: one.dry * passes }));
+    return { besides: through, water: hotOnes.water * passes, passes };
+  }
   // what comes then is among the crystals, and not certain to dissolve again
   const most = (1 - planned("cleanCrop").toNumber("")) * product.dry;
-  return out.reduce((all, dry) => all + dry, 0) > most ? undefined : { besides, water };
+  return out.reduce((all, dry) => all + dry, 0) > most ? undefined : { besides, water, passes: 1 };
 }
 
 /** How it parts in the cold, where the water is trusted to keep a share of what it can of the others; undefined where it sets as a whole. */
-function partedCold(product: Salt, { besides, water }: Cooled, cold: Temperature, keeps = 1): Parted | undefined {
+function partedCold(whole: Salt, { besides, water, passes }: Cooled, cold: Temperature, keeps = 1): Parted | undefined {
   const rest = keeps === 1 ? besides : besides.map((salt) => ({ ...salt, keeps }));
+  const product = passes === 1 ? whole : { ...whole, dry: whole.dry * passes };
   const done = balanceOf([product, ...rest], product.matter, water, cold);
   if (done === undefined) return undefined;
   const [own, ...along] = done.solids as [number, ...number[]];
   if (own <= 0) return { share: 0, purity: 1 };
   const all = along.reduce((sum, mass) => sum + mass, own);
-  return { share: done.dry[0]! / product.dry, purity: own / all };
+  return { share: done.dry[0]! / whole.dry, purity: own / all };
 }
 
 /** The best way of a search so far. */
@@ -178,7 +194,7 @@ export function cleanWay(
   const pure = planned("cleanCrop").toNumber("");
   const least = planned("leastCrop").toNumber("");
   const warmer = planned("warmFilter").toNumber("");
-  const none = planned("littleMore").toNumber("");
+  const boiledOn = planned("boiledOn").toNumber("");
   if (besides.length === 0) return asItIs;
   const kept = keptHot(product, besides, first.water.toNumber("g"), hot, first);
   const asParted = (keeps: number): Parted | undefined => {
@@ -205,7 +221,7 @@ export function cleanWay(
       const better = (found: Parted | undefined, best: Found | undefined, factor: number): Found | undefined => {
         if (found === undefined || found.purity < pure || found.share < least) return best;
         // boiled on after the filter it must be worth that
-        const gain = found.share - (start.intoCrystals && start.clear !== undefined ? none : 0);
+        const gain = found.share - (start.intoCrystals && start.clear !== undefined ? boiledOn : 0);
         const worth = gain * (colds.includes(at) ? 1 : warmer);
         return worth > (best?.worth ?? 0) ? { start, factor, at, worth } : best;
       };

@@ -95,6 +95,10 @@ function standsHot(product: Matter): boolean {
   return above !== undefined && parseFormula(above).hasSameComposition(product.formula);
 }
 
+/** Water in which a product passes the hot filter before it is boiled down into its crystals. */
+export const clearOf = ({ totalWater }: Exclude<Cooling, { missing: string }>): Quantity =>
+  totalWater.times(planned("pairFilter")).to("g");
+
 /** Where the water may begin: what just dissolves it hot, or what keeps little of it cold. */
 function startsOf(
   product: Matter,
@@ -118,7 +122,7 @@ function startsOf(
   const stirred = little === undefined || isFlat(cooling) ? little : waterToStir(product, dry, little, hot, cold);
   const isLess = stirred !== undefined && stirred.compare(cooling.totalWater) < 0;
   if (!isLess || !(isSame || isFlat(cooling))) return [clear];
-  return [{ water: stirred, intoCrystals: true, clear: clear.water }, clear];
+  return [{ water: stirred, intoCrystals: true, clear: clearOf(cooling) }, clear];
 }
 
 /** Do the salts of the liquor give another solid than the two that are planned for? */

@@ -14,13 +14,14 @@ import { type Bench, POT } from "./bench";
 import { bringToWater } from "./boiling-down";
 import { clearHot } from "./clearing";
 import { type Crystals, comingHot, crystalsFrom, saidAlong, solutesOf } from "./coming";
-import type { Crystallising } from "./crystallising";
+import { type Crystallising, clearOf } from "./crystallising";
 import { evaporate } from "./evaporating";
 import { guardOf, keptFrom } from "./keeping";
 import { filterAndRinse } from "./rinsing";
 import { secondCrop } from "./second-crop";
 import { seedLiquor } from "./seeding";
 import { saturatedAt } from "./settling";
+import { makeNeutral } from "./sour-cyanide";
 import { standCold } from "./standing-cold";
 import { celsius, percent } from "./words";
 
@@ -32,6 +33,7 @@ export function isolateCrystals(bench: Bench): void {
     standCold(bench, cold);
     return;
   }
+  makeNeutral(bench);
   warm(bench, hot);
   const guarded = guardOf(bench) !== undefined && !intoCrystals;
   const water = waterForWhatIsThere(bench, crystallising);
@@ -74,7 +76,7 @@ function warm(bench: Bench, hot: Quantity<"temperature">): void {
 const clearWater = (bench: Bench, { cooling, ...rest }: Crystallising): Quantity | undefined =>
   "missing" in cooling
     ? undefined
-    : waterForWhatIsThere(bench, { ...rest, cooling, water: cooling.totalWater as Quantity<"mass"> });
+    : waterForWhatIsThere(bench, { ...rest, cooling, water: clearOf(cooling) as Quantity<"mass"> });
 
 /** Is it certain that the product is dissolved hot? What is not clear may be product otherwise, and no dirt. */
 function isDissolved({ pot, frame: { isolation } }: Bench, cooling: Crystallising["cooling"]): boolean {

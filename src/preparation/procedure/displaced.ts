@@ -4,7 +4,6 @@ import { balance } from "../../equation";
 import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
-import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { type Term, termsOf } from "../contents/react";
@@ -18,6 +17,7 @@ import { fateOf } from "../reaction/fate";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { isInPieces, isPowder } from "../shelf/pieces";
+import { acidAtHand } from "./acid-at-hand";
 import { type Bench, POT } from "./bench";
 import { litres } from "./words";
 
@@ -37,15 +37,6 @@ const takingOf = ({ metal, sulfate }: AcidTakesRow): Taking =>
     const terms = termsOf(equation, (formula) => (isOneOf(formula, "H2") ? "gas" : "dissolved"));
     return { terms, metals: used!.coefficient, acids: acid!.coefficient };
   });
-
-/** Dilute acid for so much of the pure acid. */
-function acidFor({ books }: Pot, amount: Quantity): Pot {
-  const acid = matterOf(parseFormula("H2SO4"));
-  const mass = amount.times(acid.molarMass).to("g");
-  return Pot.empty(books.temperature, books.pressure)
-    .plusWater(mass.dividedBy(planned("cementAcid")).minus(mass))
-    .plusDissolved(acid, amount);
-}
 
 /** The row of a metal over, where dilute acid takes it and leaves the product. */
 export function acidTakes({ product, materials }: Setting, i: number): AcidTakesRow | undefined {
@@ -112,7 +103,8 @@ export function takeOutMetal(bench: Bench, i: number): void {
     .dividedBy(matterOf(parseFormula("H2SO4")).molarMass)
     .to("mol");
   const needed = extent.times(acids).times(planned("overdose"));
-  const acid = acidFor(bench.pot, needed.compare(sour) < 0 ? sour : needed);
+  const most = needed.compare(sour) < 0 ? sour : needed;
+  const acid = acidAtHand(bench.pot, parseFormula("H2SO4"), most, planned("cementAcid"));
   const done = add(bench.pot, acid, [{ terms, extent }]);
   const gas = done.left[0]?.pot.books.solids[0]?.amount;
   const volume = gas?.times(exact("24 L/mol"));

@@ -43,12 +43,15 @@ export function keptToItsEnd(bench: Bench): void {
   const smells = materials.some(({ form }) => classesOfFormula(form).has("sulfite"));
   const hood = smells ? ", under the hood (sulfur dioxide leaves it)" : "";
   // what is oxidised: neither the oxidiser nor what only brings acid, base or water
-  const taking = materials.filter(
-    ({ form }, i) => !["oxidiser", "acid", "base", "water"].includes(roles[i]!) && !isAgent(form, "oxidiser"),
+  const taking = materials.filter(({ form }, i) =>
+    row.lacks === undefined
+      ? !["oxidiser", "acid", "base", "water"].includes(roles[i]!) && !isAgent(form, "oxidiser")
+      : roles[i] === row.lacks,
   );
   const until = `${row.until}${row.short === undefined ? "" : ` (${row.short}, a little more of the ${taking.map(({ shelf }) => shelf.name).join(" or the ")} is needed)`}`;
   if (row.at === undefined) {
-    bench.did(POT, hold(bench.pot), { say: () => `Stir until ${until}.` });
+    const atHand = row.atHand === undefined ? {} : { atHand: [row.atHand] };
+    bench.did(POT, hold(bench.pot), { ...atHand, say: () => `Stir until ${until}.` });
     return;
   }
   const at = exact(row.at) as Quantity<"temperature">;

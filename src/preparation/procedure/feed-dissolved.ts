@@ -14,7 +14,7 @@ import { keyElement } from "../reaction/candidates";
 import { fateInRoom } from "../reaction/fate";
 import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
-import { thinnedTo } from "./protection";
+import { keptSour, thinnedTo } from "./protection";
 import { isAgent } from "./roles";
 import { warmAsReducer } from "./slow-complex";
 import { isStated, waterForSolid } from "./stated-water";
@@ -32,10 +32,12 @@ function waterFor(material: Material, amount: Quantity, strength: Quantity): Qua
 }
 
 /** Water for what no solubility is known of. */
-function thinly(material: Material, amount: Quantity): Quantity {
+function thinly(material: Material, amount: Quantity, product: Formula): Quantity {
   const share = thinnedTo(material.form);
-  if (share === undefined) return waterFor(material, amount, planned("thinFeed"));
   const mass = amount.times(molarMass(material.form)).to("g");
+  const sour = keptSour(material.form, product);
+  if (sour !== undefined) return mass.times(exact(sour.water)).to("g");
+  if (share === undefined) return waterFor(material, amount, planned("thinFeed"));
   return mass.dividedBy(exact(share)).minus(mass).to("g");
 }
 
@@ -196,10 +198,10 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
       how: "unknown",
       missing: `solubility of ${formName}: ${found.error.message.split("\n")[0]}`,
       water: waterToAdd(
-        waterForSolid(material, amount) ?? thinly(material, amount),
+        waterForSolid(material, amount) ?? thinly(material, amount, setting.product.formula),
         isStated(material)
           ? AS_ASKED
-          : thinnedTo(form) === undefined
+          : (keptSour(form, setting.product.formula) ?? thinnedTo(form)) === undefined
             ? "chosen: 0.5 mol in each kg of water"
             : "chosen: as thin as it is worked",
       ),

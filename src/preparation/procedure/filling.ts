@@ -1,5 +1,7 @@
 // One material into a vessel: dissolved, diluted, stirred in or poured.
 
+import { molarMass } from "../../formula";
+import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { massOfWater } from "../contents/matter";
@@ -12,10 +14,14 @@ import { suspend } from "../operation/suspend";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { isLedIn, staysInWater } from "../reaction/fluids";
+import { massPutOn } from "../reaction/neutralising";
 import { waterOfReaction } from "../reaction/water-of-reaction";
+import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
+import { acidAtHand } from "./acid-at-hand";
 import { type Bench, type Look, POT } from "./bench";
 import { isTooLittle } from "./feed-dissolved";
-import { isClearedByAcid, protectionOf } from "./protection";
+import { acidPutOn, isClearedByAcid, keptSour, protectionOf } from "./protection";
 import { isHarshOxidiser } from "./roles";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";
@@ -81,9 +87,11 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
   const feed = bench.frame.feeds[i]!;
   const name = bench.name(i);
   const own = bench.in(bench.pack(name));
+  const onto = putAcid(bench, i, vessel);
   const before = bench.in(vessel);
-  const into =
-    vessel !== POT
+  const into = onto
+    ? " in it and"
+    : vessel !== POT
       ? before.isEmpty
         ? " in a jug of its own"
         : ` in the ${vessel}`
@@ -92,7 +100,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
         : " in the same vessel";
   const common = { materials: [name], from: bench.pack(name), care: "dissolving" } as const;
   // The step that fills the vessel tells its size; what takes no part in the equation does not fill it.
-  const fills = vessel === POT && !bench.hasFeed;
+  const fills = vessel === POT && !bench.hasFeed && !onto;
   const room = (look: Look): string => (fills ? vesselIn(look) : "");
   if (feed.how === "dissolve") {
     const { water: of } = feed.dissolving;
@@ -110,7 +118,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     const unclear = short
       ? [`${name}: the water that is given is too little to dissolve it at ${celsius(feed.at)}`]
       : [];
-    const isAlone = before.isEmpty;
+    const isAlone = before.isEmpty || onto;
     const at = bench.drafts.length;
     const falling = (): string[] =>
       bench.drafts[at]!.after.books.solids.filter((one) => one.origin === "precipitated").map((one) => one.matter.name);
@@ -144,21 +152,22 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
               ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
               : short
                 ? `Stir the ${name}${into} with ${bench.hand.water(of)}${warm}: it is too little to dissolve all of it.`
-                : `Dissolve the ${name}${into} in ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isHot ? "" : clear(look, name)}${care}${mud}${room(look)}.`;
+                : `Dissolve the ${name}${into}${onto ? "" : " in"} ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isHot ? "" : clear(look, name)}${care}${mud}${room(look)}.`;
       },
     });
     if (isAlone && !short) clearOf(bench, vessel, name);
   } else if (feed.how === "unknown") {
-    const kept = protectionOf(bench.material(i).form, "dissolving");
+    const { form } = bench.material(i);
+    const kept = careOf(setting, bench.material(i));
     const careUnknown = kept === undefined ? "" : `; ${kept}`;
-    const cloudy = isClearedByAcid(bench.material(i).form)
+    const cloudy = isClearedByAcid(form)
       ? "if it does not get clear, a little more of the acid clears it, water does not"
       : "add more water, and write down how much, if it does not get clear";
     bench.did(vessel, dissolve(before, own, feed.water, setting.temperature, [feed.missing]), {
       ...common,
       amounts: [feed.water],
       say: (look) =>
-        `Dissolve the ${name}${into} in ${bench.hand.water(feed.water)}${room(look)}, stirring${careUnknown}; no solubility is known: ${cloudy}.`,
+        `Dissolve the ${name}${into}${onto ? "" : " in"} ${bench.hand.water(feed.water)}${room(look)}, stirring${careUnknown}; no solubility is known: ${cloudy}.`,
     });
   } else if (feed.how === "solution" && feed.dilution !== undefined) {
     const { water: of, to } = feed.dilution;
@@ -173,6 +182,33 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
   } else pour(bench, i, vessel);
 }
 
+/** The acid that a salt is dissolved in, which no pack brings, comes first; is there one? */
+function putAcid(bench: Bench, i: number, vessel: string): boolean {
+  const material = bench.material(i);
+  const mass = massPutOn(material, bench.frame.portions[i]!);
+  if (mass === undefined || !["dissolve", "unknown"].includes(bench.frame.feeds[i]!.how)) return false;
+  const { acid, called } = material.putOn!;
+  const strength = planned("putOnAcid");
+  const amount = mass.times(strength).dividedBy(molarMass(acid)).to("mol");
+  const before = bench.in(vessel);
+  const fills = vessel === POT && !bench.hasFeed;
+  const where = vessel === POT ? "the vessel" : before.isEmpty ? "a jug of its own" : `the ${vessel}`;
+  bench.did(vessel, add(before, acidAtHand(before, acid, amount, strength), []), {
+    amounts: [mass],
+    say: (look) =>
+      `Put ${bench.hand.grams(mass)} of ${called} (${percent(strength)}) into ${where}${fills ? vesselIn(look) : ""}.`,
+  });
+  return true;
+}
+
+/** What is done against plain water as a material dissolves; nothing where it is to make something else of it. */
+function careOf({ materials, asides, product }: Setting, { form, putOn }: Material): string | undefined {
+  const acid = putOn ?? acidPutOn(form, product.formula);
+  const isThere = [...materials, ...asides].some((one) => acid !== undefined && isOneOf(one.form, String(acid.acid)));
+  if (acid !== undefined && putOn === undefined && !isThere) return undefined;
+  return keptSour(form, product.formula)?.text ?? protectionOf(form, "dissolving");
+}
+
 /** What the water of a feed is to be, for that and for all that dissolve in the same water after it. */
 function careOfWater({ frame: { feeds, setting } }: Bench, i: number): string[] {
   const shares = (j: number): boolean => {
@@ -180,7 +216,7 @@ function careOfWater({ frame: { feeds, setting } }: Bench, i: number): string[] 
     return feed.how === "dissolve" && feed.shares === true;
   };
   const own = setting.materials.filter((_, j) => j === i || (shares(i) && shares(j)));
-  return [...new Set(own.map(({ form }) => protectionOf(form, "dissolving")).filter((one) => one !== undefined))];
+  return [...new Set(own.map((one) => careOf(setting, one)).filter((one) => one !== undefined))];
 }
 
 /** Water that the equation takes, crystal water of the products with it. */

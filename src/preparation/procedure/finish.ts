@@ -13,6 +13,7 @@ import { heldWaterOf, withGelWater } from "../reaction/held-water";
 import { isWetWithAlcohol, washWithAlcohol } from "./alcohol";
 import { putTheRest, rinseWithAlcohol } from "./asides";
 import { type Bench, POT } from "./bench";
+import { bottling } from "./bottling";
 import { dryingIn, lostToAir } from "./drying";
 import { isGel } from "./isolation";
 import { isAirless, isWashedWithAlcohol, protectionOf } from "./protection";
@@ -57,10 +58,6 @@ export function finish(bench: Bench): void {
   });
   weighProduct(bench, bottling(deliquescent));
 }
-
-/** What is done with the dry product. */
-export const bottling = (deliquescent: boolean): string =>
-  deliquescent ? "Bottle it at once, tightly closed" : "Bottle and label it";
 
 /** In the air of a room it dries so slowly that half an hour shows nothing. */
 export const isInRoom = (upTo: Quantity | undefined): boolean =>

@@ -22,14 +22,12 @@ import { looseDensityOf } from "../reaction/loose";
 import { goneByItself } from "../reaction/mute-mass";
 import { putTheRest } from "./asides";
 import { type Bench, type Look, POT } from "./bench";
+import { bottlingFired } from "./bottling";
 import { dryingOf } from "./drying";
-import { bottling, weighProduct } from "./finish";
+import { weighProduct } from "./finish";
 import { mainReaction } from "./reactions";
 import { weighAll } from "./weighing";
 import { celsius, list, litres } from "./words";
-
-/** Oxides that absorb water and carbon dioxide from the air. */
-const SLAKES = ["CaO", "SrO", "BaO", "Na2O", "K2O", "Li2O", "MgO"];
 
 /** Where the product is reached, and where heat goes on to the next solid. */
 interface Plateau {
@@ -194,6 +192,10 @@ export function kiln(bench: Bench): void {
   const { formula } = setting.product;
   weighProduct(
     bench,
-    isOneOf(formula, ...SLAKES) ? "Bottle it at once: it slakes in air" : bottling(dryingOf(formula).deliquescent),
+    bottlingFired(
+      formula,
+      setting.materials.map(({ form }) => form),
+      dryingOf(formula).deliquescent,
+    ),
   );
 }

@@ -14,6 +14,7 @@ import { CLEARED } from "../data/ends";
 import { add } from "../operation/add";
 import { heat } from "../operation/heat";
 import { exact } from "../planning/exact";
+import { meetsCyanide } from "../reaction/sour-cyanide";
 import { densityAt } from "../shelf/strength";
 import { ALCOHOL } from "./alcohol";
 import { type Bench, POT } from "./bench";
@@ -46,11 +47,14 @@ export function clearPermanganate(bench: Bench): boolean {
   // of alkali metals acetate and lye are left; other permanganates are of no shop
   if (own === undefined || cation === undefined || !ALKALI_METALS.has(cation) || massOf(own).compare(CLEARED.least) < 0)
     return false;
-  const at = exact(CLEARED.at) as Quantity<"temperature">;
-  bench.did(POT, heat(bench.pot, at), {
-    target: at,
-    say: () => `Warm it to ${CLEARED.at} and keep it there, covered and stirred, ${CLEARED.time}.`,
-  });
+  const isCold = meetsCyanide(bench.frame.setting);
+  if (!isCold) {
+    const at = exact(CLEARED.at) as Quantity<"temperature">;
+    bench.did(POT, heat(bench.pot, at), {
+      target: at,
+      say: () => `Warm it to ${CLEARED.at} and keep it there, covered and stirred, ${CLEARED.time}.`,
+    });
+  }
   const { terms, salt, alcohol } = clearingOf(own.matter.formula.toString(), cation);
   const extent = own.amount.dividedBy(exact(String(salt)));
   const matter = matterOf(parseFormula(ALCOHOL));
@@ -62,7 +66,7 @@ export function clearPermanganate(bench: Bench): boolean {
     amounts: [drops.mass],
     atHand: ["drops of alcohol"],
     say: () =>
-      `Put in alcohol, a drop at a time and away from any flame, until neither purple nor green is left in the clear liquor (about ${bench.hand.litres(volume)} in all): what is left of the ${own.matter.name} would colour the crystals and eat the filter.`,
+      `Put in alcohol, a drop at a time and away from any flame, ${isCold ? `and leave it cold ${CLEARED.cold}, ` : ""}until neither purple nor green is left in the clear liquor (about ${bench.hand.litres(volume)} in all): what is left of the ${own.matter.name} would colour the crystals and eat the filter.`,
   });
   return true;
 }

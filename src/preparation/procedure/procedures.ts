@@ -135,7 +135,7 @@ function untilDissolved(bench: Bench, byLye: boolean): void {
         ? "Stir until what precipitates is the same all through, and test the liquor with indicator paper: it must be neutral to weakly alkaline, or hydroxide stays dissolved."
         : "Stir until the white hydroxide that forms at first has dissolved again; a haze that stays goes with a few drops more of the acid."
       : slow
-        ? `Keep it at ${SLOW_IN_ACID.at}, loosely covered, ${SLOW_IN_ACID.time}, until no more gas rises; what steams off is acid: under a hood.`
+        ? `Keep it at ${SLOW_IN_ACID.at}, loosely covered, ${SLOW_IN_ACID.time}, until no more gas rises; what steams off is acid: under a hood, and what of it leaves makes no ${setting.product.name}.`
         : `Let it stand until no more gas rises${allDissolves(bench)}, warming at the end if it has become slow.`,
     isTested ? { atHand: ["indicator paper"] } : {},
   );

@@ -3,9 +3,11 @@ import { type Formula, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { madeOf } from "../../substance/internal";
-import { DROPS, IN_THE_DARK, PROTECTION, type ProtectionRow } from "../data/protection";
+import { DROPS, IN_THE_DARK, KEPT_SOUR, PROTECTION, type ProtectionRow } from "../data/protection";
 import { SLOW_METALS } from "../data/waste";
+import { exact } from "../planning/exact";
 import { withAlcohol } from "../reaction/with-alcohol";
+import type { PutOn } from "../shelf/material";
 
 const remembered = /* @__PURE__ */ remembering<Partial<ProtectionRow> | undefined>(200);
 
@@ -48,10 +50,24 @@ const ownAcid = (formula: Formula): (typeof DROPS)[number] | undefined => {
 export const dropsFor = (formula: Formula, when: ProtectionRow["when"]): string | undefined =>
   protecting(formula, when)?.drops === true ? (ownAcid(formula)?.acid ?? "dilute acid of its own anion") : undefined;
 
-/** The acid that is put on a salt before its water, as much as the salt weighs; undefined where none is. */
-export function acidPutOn(formula: Formula): Formula | undefined {
-  const row = protecting(formula, "dissolving")?.much === true ? ownAcid(formula) : undefined;
-  return row && parseFormula(row.formula);
+/** Is it a simple or double salt of these two? */
+const isOfBoth = (
+  formula: Formula,
+  { cation, anion }: { readonly cation: string; readonly anion: string },
+): boolean => {
+  const { cations, anions } = constitutionOf(formula);
+  return cations.some((one) => one.formula === cation) && anions.some((one) => one.formula === anion);
+};
+
+/** How a salt is dissolved for crystals that come only from sour liquor; undefined where it need not be so. */
+export const keptSour = (formula: Formula, product: Formula): (typeof KEPT_SOUR)[number] | undefined =>
+  KEPT_SOUR.find((row) => isOfBoth(formula, row) && isOfBoth(product, row));
+
+/** The acid that a salt is dissolved in, and how many times what the salt weighs; undefined where none is. */
+export function acidPutOn(formula: Formula, product: Formula): PutOn | undefined {
+  const times = keptSour(formula, product)?.times ?? protecting(formula, "dissolving")?.times;
+  const row = times === undefined ? undefined : ownAcid(formula);
+  return row && { acid: parseFormula(row.formula), called: row.acid, times: exact(times!) };
 }
 
 /** What to do as a salt is dissolved, or as it is dried and kept; undefined where nothing is. */

@@ -15,7 +15,7 @@ import { exact, planned } from "../planning/exact";
 import { isAcid, isLye } from "../reaction/acids";
 import { fateOf, keptByWater } from "../reaction/fate";
 import { isGas, isLedIn } from "../reaction/fluids";
-import { acidAfterLye, acidsIn, baseAmong, neutralisation } from "../reaction/neutralising";
+import { acidAfterLye, acidsIn, acidTakerAmong, neutralisation } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
 import type { Bench } from "./bench";
 import { fizzed } from "./other-solid";
@@ -89,7 +89,7 @@ export const gasLeft = ({ frame: { setting, account } }: Bench): Reaction[] =>
 /** Acid that came along in a shop material is neutralised by the base of the plan. */
 export function acidsUsed(bench: Bench): Reaction[] {
   const { materials } = bench.frame.setting;
-  const base = baseAmong(materials);
+  const base = acidTakerAmong(materials);
   if (base === undefined) return [];
   return materials.flatMap((material, i) =>
     acidsIn(material, bench.frame.portions[i]!).flatMap(({ acid, amount }): Reaction[] => {

@@ -8,12 +8,12 @@ import { poisonsIn } from "../contents/poisons";
 import { isHeatSensitive } from "../identity/by-ignition";
 import { concentrate } from "../operation/concentrate";
 import { cool } from "../operation/cool";
-import { filterLiquor } from "../operation/filter";
+import { filterSalt } from "../operation/filter";
 import { hold } from "../operation/hold";
 import { asMassOfWater, exact, planned } from "../planning/exact";
 import { type Bench, MOTHER } from "./bench";
 import { waterAtTheBoil } from "./boiling-down";
-import { wetWithPoison } from "./clearing";
+import { pressed, wetWithPoison } from "./clearing";
 import { comingHot, crystalsFrom, saidAlong, saidHot, solutesOf } from "./coming";
 import type { Crystallising } from "./crystallising";
 import { isEvaporated } from "./not-warm";
@@ -54,8 +54,9 @@ function broughtBy(bench: Bench, share: string, { hot, cold }: Crystallising) {
   const water = liquor.books.water.times(exact(share)).to("g");
   const beside = comingHot(bench, liquor, water, hot);
   const boiled = concentrate(liquor, liquor.books.water.minus(water), hot, beside);
-  const crystals = crystalsFrom(bench, boiled.after.with({ solids: [] }), cold);
-  return crystals === undefined ? undefined : { boiled, beside, crystals };
+  const filtered = beside.length === 0 ? undefined : filterSalt(boiled.after, planned("saltOnFilter"));
+  const crystals = crystalsFrom(bench, filtered?.after ?? boiled.after, cold);
+  return crystals === undefined ? undefined : { boiled, beside, filtered, crystals };
 }
 
 type Brought = NonNullable<ReturnType<typeof broughtBy>>;
@@ -94,7 +95,7 @@ export function secondCrop(bench: Bench, crystallising: Crystallising): void {
 
 /** What is worth it, done. */
 function boilAgain(bench: Bench, { hot, cold }: Crystallising, brought: Brought): void {
-  const { boiled, beside, crystals } = brought;
+  const { boiled, beside, filtered, crystals } = brought;
   const off = boiled.before.books.water.minus(boiled.after.books.water).minus(waterOf(brought));
   const { formula } = bench.frame.setting.product;
   const isBelow = waterAtTheBoil(boiled.after, formula, hot) !== undefined;
@@ -105,11 +106,11 @@ function boilAgain(bench: Bench, { hot, cold }: Crystallising, brought: Brought)
     say: () =>
       `For a second crop ${isGentle ? `evaporate the mother liquor${bath}, not boiling,` : "boil the mother liquor down"} to ${bench.hand.grams(boiled.after.mass)} (${bench.hand.water(off)} ${isGentle ? "" : "boiled "}off)${saidHot(bench, beside)}.`,
   });
-  if (beside.length > 0) {
+  if (filtered !== undefined) {
     const liquor = bench.in(MOTHER);
-    bench.did(MOTHER, filterLiquor(liquor), {
+    bench.did(MOTHER, filtered, {
       say: () =>
-        `Filter the mother liquor hot (${celsius(hot)}) from the ${list(beside.map(({ matter }) => matter.name))}${wetWithPoison(liquor)}.`,
+        `Filter the mother liquor hot (${celsius(hot)}), through a warmed funnel, from the ${list(beside.map(({ matter }) => matter.name))}${pressed(bench, filtered)}${wetWithPoison(liquor)}.`,
     });
   }
   bench.did(MOTHER, cool(bench.in(MOTHER), cold, crystals.all), {

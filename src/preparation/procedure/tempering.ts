@@ -3,12 +3,14 @@
 import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
+import { massOf } from "../contents/entry";
 import { MIXED_HOT, POURED_COLD, WARM_IN_ACID } from "../data/firing";
 import { warmthOf } from "../feasibility/by-warmth";
 import { cool } from "../operation/cool";
 import { heat } from "../operation/heat";
-import { exact } from "../planning/exact";
-import { isAmmonia } from "../reaction/acids";
+import { exact, planned } from "../planning/exact";
+import { isAcid, isAmmonia } from "../reaction/acids";
+import { isVolatile } from "../reaction/fluids";
 import { formulaFrom } from "../reaction/species";
 import type { Material } from "../shelf/material";
 import { type Bench, POT } from "./bench";
@@ -44,13 +46,25 @@ export function warmedForProduct(bench: Bench): void {
   });
 }
 
+/** Is a volatile acid in it that is more than dilute? */
+const fumesWarm = ({ books, mass }: Bench["pot"]): boolean =>
+  books.dissolved.some(
+    (one) =>
+      isAcid(one.matter.formula) &&
+      isVolatile(one.matter.formula) &&
+      massOf(one).dividedBy(mass).compare(planned("dilute")) > 0,
+  );
+
 /** Acid that hardly takes an oxide in the cold. */
 export function warmed(bench: Bench, name: string, to: string = WARM_IN_ACID.at): void {
   const at = exact(to) as Quantity<"temperature">;
   if (bench.pot.books.temperature.compare(at) >= 0) return;
+  const fumes = fumesWarm(bench.pot);
   bench.did(POT, heat(bench.pot, at), {
     target: at,
-    say: () => `Warm the contents to ${celsius(at)} and keep them there: cold acid hardly dissolves the ${name}.`,
+    ...(fumes ? { apparatus: "fume hood" as const } : {}),
+    say: () =>
+      `Warm the contents to ${celsius(at)}${fumes ? ", loosely covered and under a hood: it fumes," : ""} and keep them there: cold acid hardly dissolves the ${name}.`,
   });
 }
 

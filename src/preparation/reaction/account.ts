@@ -6,7 +6,7 @@ import { minimum, type Quantity, quantity } from "../../quantity";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import type { Material } from "../shelf/material";
-import { baseAmong, baseForAcids, bringsAcid, lessForLye } from "./neutralising";
+import { acidTakerAmong, bringsAcid, lessForLye, moreForAcids } from "./neutralising";
 import { keyed, nameOfFormula, type Species } from "./species";
 
 /** What one material contributes. */
@@ -110,9 +110,9 @@ function lessForAcids(
   portions: readonly Quantity[],
   amounts: readonly Quantity[],
 ): readonly Quantity[] {
-  const base = bringsAcid(materials) ? baseAmong(materials) : undefined;
+  const base = bringsAcid(materials) ? acidTakerAmong(materials) : undefined;
   if (base === undefined) return amounts;
-  const used = baseForAcids(materials, portions, base);
+  const used = moreForAcids(materials, portions, base);
   return amounts.map((amount, i) => (materials[i] === base ? amount.minus(used) : amount));
 }
 

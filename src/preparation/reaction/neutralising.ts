@@ -1,5 +1,5 @@
-// Acid that comes along in a shop material, and the base that it uses before the product forms: how much more base to take, and
-// the reaction as the books carry it.
+// Acid that comes along in a shop material, or that a salt is dissolved in, and the base or metal that it uses before the product
+// forms: how much more of that to take, and the reaction as the books carry it.
 
 import { balance } from "../../equation";
 import { type Formula, molarMass } from "../../formula";
@@ -11,7 +11,8 @@ import { minimum, type Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { type Term, termsOf } from "../contents/react";
-import { exact } from "../planning/exact";
+import { ACID_TAKES } from "../data/firing";
+import { exact, planned } from "../planning/exact";
 import type { Material } from "../shelf/material";
 import { isAcid, isAmmonia, isLye, isMetal, protonsOf } from "./acids";
 import { isGas } from "./fluids";
@@ -24,29 +25,46 @@ function hydronsTakenBy(form: Formula): number {
   return anions.reduce((n, { formula, count }) => n + (taking[formula] ?? 0) * count, 0);
 }
 
-/** The material that consumes acid, if the plan has one. */
-export const baseAmong = (materials: readonly Material[]): Material | undefined =>
-  materials.find(({ form }) => hydronsTakenBy(form) > 0);
+/** The ion that dilute acid makes of a metal; undefined where it leaves it alone. */
+const ionInAcid = ({ symbols }: Formula): { readonly formula: string; readonly charge: number } | undefined => {
+  const row = symbols.length === 1 ? ACID_TAKES.find(({ metal }) => metal === symbols[0]) : undefined;
+  return row && constitutionOf(row.sulfate).cations[0];
+};
 
-/** Does acid come along in any of them? Salts in a pack use no base. */
+/** Hydrons that a mole of a base or of a metal takes. */
+const taking = (form: Formula): number => ionInAcid(form)?.charge ?? hydronsTakenBy(form);
+
+/** The material that consumes acid, if the plan has one: a base, else a metal. */
+export const acidTakerAmong = (materials: readonly Material[]): Material | undefined =>
+  materials.find(({ form }) => hydronsTakenBy(form) > 0) ?? materials.find(({ form }) => ionInAcid(form) !== undefined);
+
+/** Does acid come along with any of them? Salts in a pack use no base. */
 export const bringsAcid = (materials: readonly Material[]): boolean =>
-  materials.some(({ also }) => also.some(({ form }) => isAcid(form)));
+  materials.some(({ also, putOn }) => putOn !== undefined || also.some(({ form }) => isAcid(form)));
+
+/** Mass of the acid, as strong as it is planned, that a portion of a salt is dissolved in. */
+export const massPutOn = ({ putOn, massOf }: Material, portion: Quantity): Quantity | undefined =>
+  putOn && massOf(portion)?.times(putOn.times).to("g");
 
 /** Acids that come along with a portion. */
-export const acidsIn = (
+export function acidsIn(
   material: Material,
   portion: Quantity,
-): { readonly acid: Formula; readonly amount: Quantity }[] =>
-  material.also
-    .filter(({ form }) => isAcid(form))
-    .flatMap(({ form, share }) => {
-      const mass = material.massOf(portion);
-      return mass === undefined ? [] : [{ acid: form, amount: mass.times(share).dividedBy(molarMass(form)).to("mol") }];
-    });
+): { readonly acid: Formula; readonly amount: Quantity }[] {
+  const mass = material.massOf(portion);
+  const onto = massPutOn(material, portion);
+  const of = (acid: Formula, pure: Quantity) => ({ acid, amount: pure.dividedBy(molarMass(acid)).to("mol") });
+  return [
+    ...(mass === undefined
+      ? []
+      : material.also.filter(({ form }) => isAcid(form)).map(({ form, share }) => of(form, mass.times(share)))),
+    ...(onto === undefined ? [] : [of(material.putOn!.acid, onto.times(planned("putOnAcid")))]),
+  ];
+}
 
-/** More of the base that the acids of the other portions use. */
-export function baseForAcids(materials: readonly Material[], portions: readonly Quantity[], base: Material): Quantity {
-  const taken = hydronsTakenBy(base.form);
+/** More of the base or metal that the acids of the other portions use. */
+export function moreForAcids(materials: readonly Material[], portions: readonly Quantity[], taker: Material): Quantity {
+  const taken = taking(taker.form);
   return materials.reduce(
     (all, material, i) =>
       acidsIn(material, portions[i]!).reduce(
@@ -99,9 +117,9 @@ export function lessForLye(materials: readonly Material[], amounts: readonly Qua
   return amounts.map((amount, i) => (i === acid ? rest.dividedBy(each).times(needOf(acid)) : amount));
 }
 
-/** The neutral salt of a base and an acid, as text; undefined where either is not so simple. */
+/** The neutral salt of a base or metal and an acid, as text; undefined where either is not so simple. */
 function saltOf(base: Formula, acid: Formula): string | undefined {
-  const cation = isAmmonia(base) ? "NH4+" : constitutionOf(base).cations[0]?.formula;
+  const cation = isAmmonia(base) ? "NH4+" : (ionInAcid(base) ?? constitutionOf(base).cations[0])?.formula;
   const anion = constitutionOf(acid).acid?.anion;
   return cation === undefined || anion === undefined ? undefined : saltFormula(cation, anion);
 }
@@ -110,13 +128,14 @@ const remembered = /* @__PURE__ */ remembering<{ readonly terms: readonly Term[]
   100,
 );
 
-/** Base and acid to salt, water and gas, for each mole of the equation; `acids` moles of acid in it. */
+/** Base or metal and acid to salt, water and gas, for each mole of the equation; `acids` moles of acid in it. */
 export const neutralisation = (base: Formula, acid: Formula) =>
   remembered(`${base} ${acid}`, () => {
     const salt = saltOf(base, acid);
     if (salt === undefined) return undefined;
-    const gas = ["carbonate", "hydrogencarbonate"].some((name) => madeOf(base).groups.has(name)) ? " + CO2" : "";
-    const water = isAmmonia(base) ? "" : " + H2O";
+    const isCarbonate = ["carbonate", "hydrogencarbonate"].some((name) => madeOf(base).groups.has(name));
+    const gas = isMetal(base) ? " + H2" : isCarbonate ? " + CO2" : "";
+    const water = isAmmonia(base) || isMetal(base) ? "" : " + H2O";
     const dry = matterOf(base).core.formula;
     const found = attempt(() => balance(`${dry} + ${acid} -> ${salt}${water}${gas}`));
     if (!found.ok) return undefined;

@@ -12,12 +12,13 @@ import { hydrateOf, OTHER_HYDRATE } from "../feasibility/form-in-water";
 import { planned } from "../planning/exact";
 import { isHeatedDry } from "../procedure/kind";
 import { PROCEDURES } from "../procedure/kinds";
+import { acidPutOn } from "../procedure/protection";
 import { fateInRoom } from "../reaction/fate";
 import { staysInWater } from "../reaction/fluids";
 import { inWantedForm, withForm } from "../reaction/in-form";
 import { keptInSolution } from "../reaction/only-in-solution";
-import { formulaFrom, type Species, speciesOf } from "../reaction/species";
-import { readAside, readMaterial } from "../shelf/material";
+import { formulaFrom, type Species, sameCore, speciesOf } from "../reaction/species";
+import { type Material, readAside, readMaterial } from "../shelf/material";
 import { guard } from "./argument";
 import { balancedOf } from "./balanced";
 import type { PlanRequest } from "./request";
@@ -142,6 +143,10 @@ export function settingOf(request: PlanRequest): Setting {
     throw new PlanError("plan.request", `${product.name} does not stay dissolved: there is no liquor of it to keep`, {
       hint: "leave out isolate",
     });
+  const own = request.materials
+    .filter(({ aside }) => aside !== true)
+    .map((material) => readMaterial(material, reactants));
+  const asides = request.materials.filter(({ aside }) => aside === true).map(readAside);
   return {
     request,
     equation,
@@ -150,10 +155,8 @@ export function settingOf(request: PlanRequest): Setting {
     products,
     product,
     asked: asked.product,
-    materials: request.materials
-      .filter(({ aside }) => aside !== true)
-      .map((material) => readMaterial(material, reactants)),
-    asides: request.materials.filter(({ aside }) => aside === true).map(readAside),
+    materials: wet && !isTakenByWater(own, reactants, product) ? withPutOn(own, product.formula, asides) : own,
+    asides,
     wet,
     keepsLiquor: request.isolate === false || (wet && isKept(product.formula, request)),
     temperature,
@@ -165,6 +168,30 @@ export function settingOf(request: PlanRequest): Setting {
     },
   };
 }
+
+/** Is a single salt to become what water makes of it? No acid keeps it from that. */
+function isTakenByWater(materials: readonly Material[], reactants: readonly Species[], product: Species): boolean {
+  const [only, another] = materials.filter(({ species }) => !species.isWater);
+  return (
+    only !== undefined &&
+    another === undefined &&
+    reactants.some(({ isWater }) => isWater) &&
+    !sameCore(only.form, product.formula)
+  );
+}
+
+/** Salts with the acid that keeps them clear, where no pack is such an acid. */
+const withPutOn = (
+  materials: readonly Material[],
+  product: Formula,
+  asides: readonly Material[],
+): readonly Material[] =>
+  materials.map((material) => {
+    const putOn = material.isSolution ? undefined : acidPutOn(material.form, product);
+    return putOn === undefined || [...materials, ...asides].some(({ form }) => form.hasSameComposition(putOn.acid))
+      ? material
+      : { ...material, putOn };
+  });
 
 function roomOf({ room }: PlanRequest): Room {
   const volume = conditionOf(room?.volume, "roomVolume", "volume", "room.volume", {

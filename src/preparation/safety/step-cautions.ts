@@ -4,6 +4,7 @@ import { frozen } from "../../foundation/frozen";
 import { lazily } from "../../foundation/lazy";
 import { readableInside } from "../../foundation/readable";
 import type { Cautions, SubstanceCautions } from "../../substance";
+import { protectionFor } from "../../substance/internal";
 import { cite, type SourceKey } from "../data/sources";
 import type { WorkCautionRow, WorkCondition, WorkStep } from "../data/work-cautions";
 import type { BatchFigures } from "../planning/batch-figures";
@@ -134,8 +135,17 @@ function ofMeeting(
 }
 
 /** The cautions of a step are put together when they are looked at: some ask for heats that nothing else needs. */
-export function stepCautionsOf(given: Given, known: Cautions, acknowledged: readonly Acknowledged[]): StepCautions[] {
-  const { setting, batch } = given;
+export function stepCautionsOf(
+  work: Omit<Given, "isDustDangerous">,
+  known: Cautions,
+  acknowledged: readonly Acknowledged[],
+): StepCautions[] {
+  const { setting, batch, handling } = work;
+  const product = handling.product.formula.toString();
+  const codes = known.substances
+    .filter(({ material }) => material === product)
+    .flatMap(({ statements }) => statements.map(({ code }) => code));
+  const given: Given = { ...work, isDustDangerous: protectionFor(codes).some(({ kind }) => kind === "dust") };
   const steps = handledIn(given);
   const everything = steps.flatMap(([, list]) => list);
   const entriesFor = ({ text }: Handled): readonly SubstanceCautions[] =>

@@ -24,7 +24,8 @@ import { drivesAmmonia } from "../procedure/warmest";
 import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia, isAnionOfStrongAcid, isMetal } from "../reaction/acids";
 import { boilsLow, burns, isGas, isLedIn } from "../reaction/fluids";
-import type { Species } from "../reaction/species";
+import { meetsCyanide } from "../reaction/sour-cyanide";
+import { formulaFrom, type Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { isFreeHalogen } from "./waste";
@@ -47,6 +48,8 @@ export interface Given {
   readonly setting: Setting;
   readonly batch: BatchFigures;
   readonly handling: Handling;
+  /** Does the dust of the product harm for good, by its classification? */
+  readonly isDustDangerous: boolean;
 }
 
 /** More than a tenth, up to which a liquid counts as dilute; a solution whose strength cannot be determined counts as strong. */
@@ -109,6 +112,10 @@ function dilutingWarms({ shelf, form }: Material, { dissolvingHeat }: BatchFigur
   return acid !== undefined && isAnionOfStrongAcid(acid.anion);
 }
 
+/** A metal powder, or a solid whose dust harms for good. */
+const isNotGround = ({ setting: { product }, isDustDangerous }: Given): boolean =>
+  isMetal(product.formula) || isDustDangerous;
+
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong acid": ({ setting }) => packsOf(setting).some(isStrongAcid),
@@ -129,8 +136,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "gas led in": (given) => given.setting.wet && isLed(given) && !isTrapped(given),
   "gas through a trap": (given) => given.setting.wet && isTrapped(given),
   "gas for the hood": ({ batch }) => batch.gas.some((gas) => gas.hood),
-  "flammable gas": ({ setting }) =>
-    setting.products.some(({ formula }) => isGas(formula, setting.wet) && burns(formula)),
+  "flammable gas": ({ batch: { gas } }) => gas.some(({ key }) => burns(formulaFrom(key))),
   vapour: ({ setting: { wet, products, product } }) =>
     wet && products.some((one) => one !== product && boilsLow(one.formula)),
   oxygen: ({ setting }) => setting.products.some(({ formula }) => isOneOf(formula, "O2")),
@@ -139,6 +145,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   ammonia: handlesAmmonia,
   "ammonia in a hot liquor": (given) => keepsAmmonia(given) && given.batch.crystallising?.asItForms === false,
   "ammonia in a cold liquor": (given) => keepsAmmonia(given) && given.batch.crystallising?.asItForms !== false,
+  "cyanide and acid": ({ setting }) => meetsCyanide(setting),
   redox: (given) =>
     !isLed(given) &&
     kindOf(given.setting) === "redox" &&
@@ -151,9 +158,9 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
     FEEDS_FIRE.groups.some((name) => madeOf(product.formula).groups.has(name)),
   "drying limit": ({ setting: { product, wet } }) => wet && dryingOf(product.formula).changesAbove,
   "heat sets it off": ({ setting }) => isHeatSensitive(setting.product.formula),
-  "stands grinding": ({ setting: { product } }) => !isHeatSensitive(product.formula) && !isMetal(product.formula),
+  "stands grinding": (given) => !isHeatSensitive(given.setting.product.formula) && !isNotGround(given),
   "is a halogen": ({ setting }) => isFreeHalogen(setting.product.formula),
-  "is a metal": ({ setting }) => isMetal(setting.product.formula),
+  "not ground": (given) => !isHeatSensitive(given.setting.product.formula) && isNotGround(given),
   "acid left": ({ setting, batch }) =>
     setting.wet &&
     (setting.asides.some(({ form }) => isAcid(form)) ||

@@ -12,6 +12,15 @@ import { formulaFrom, nameOfFormula, type Species, sameCore, speciesAside, water
 import type { ShelfMaterial } from "../request/request";
 import { byMassFraction, byVolume, type PortionDimension, portionOf, shareOf } from "./strength";
 
+/** Acid that keeps a salt clear, which no pack brings. */
+export interface PutOn {
+  readonly acid: Formula;
+  /** As it is called on the shelf. */
+  readonly called: string;
+  /** Mass of it, as strong as it is planned, for each mass of the salt. */
+  readonly times: Quantity;
+}
+
 /** A material ready for computing. */
 export interface Material {
   readonly shelf: ShelfMaterial;
@@ -23,6 +32,8 @@ export interface Material {
   readonly excess: Quantity;
   /** What else is in it, by mass of the whole. */
   readonly also: readonly { readonly form: Formula; readonly share: Quantity }[];
+  /** Acid it is stirred into before its water comes; undefined where it needs none, or a pack brings it. */
+  readonly putOn?: PutOn | undefined;
   /** It is poured, not dissolved: a solution, or a liquid that mixes with water. */
   readonly isSolution: boolean;
   /** Mass fraction of the form, where it is stated or can be looked up. */

@@ -2,6 +2,7 @@
 
 import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
+import { matterOf } from "../contents/matter";
 import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { asMassOfWater, exact, planned } from "../planning/exact";
@@ -69,6 +70,17 @@ export const keptAtTheFilter = (
 ): Quantity<"mass"> =>
   keptByWater(evidence.observed.setting.product.formula, exact("100 g"), atTheFilter(evidence)) ??
   isolation.retainedPer100g;
+
+/** Product in the liquor that a hot filter keeps with what is on it; nothing where there is none. */
+export function onHotFilter({ batch: { steps }, observed: { setting } }: Evidence): Quantity {
+  const { formula, molarMass } = setting.product;
+  const { name } = matterOf(formula).core;
+  return steps
+    .flatMap(({ left }) => left)
+    .filter(({ what }) => what === "residue")
+    .flatMap(({ contents: { dissolved } }) => dissolved.filter((one) => one.formula === name))
+    .reduce((all, { amount }) => all.plus(amount.times(molarMass).to("g")), exact("0 g"));
+}
 
 /** What stays in the liquor: by the filtrate that was measured, else by the work as planned; no more than there was. */
 function keptByLiquor(evidence: Evidence): Quantity | undefined {

@@ -14,6 +14,7 @@ import {
   keptAtTheFilter,
   mayLeaveFire,
   mostExplained,
+  onHotFilter,
   othersByFire,
   staysInFire,
 } from "./evidence";
@@ -28,7 +29,10 @@ function motherLiquor(evidence: Evidence): Finding[] {
   const { batch, dry, expected, grams, handlingLoss, observed } = evidence;
   const { isolation, liquor } = batch;
   if (isolation.how !== "crystallise" || observed.filtrateVolume !== undefined) return [];
-  const missing = expected.minus(dry).to("g");
+  const filtered = onHotFilter(evidence);
+  const all = expected.minus(dry).to("g");
+  const isOnFilter = filtered.compare(observed.setting.steps.mass) >= 0 && filtered.compare(all) < 0;
+  const missing = isOnFilter ? all.minus(filtered).to("g") : all;
   const retained = keptAtTheFilter(evidence, isolation);
   const asked = missing.dividedBy(retained).times(exact("100 g")).to("g");
   const isCapped = liquor.water !== undefined && asked.compare(liquor.water) > 0;
@@ -42,15 +46,16 @@ function motherLiquor(evidence: Evidence): Finding[] {
   const covers = missing.minus(expected.times(handlingLoss)).compare(kept) <= 0;
   const at = atTheFilter(evidence).format({ decimals: 0, uncertainty: "none" });
   const about = volume.format({ significant: 2, uncertainty: "none" });
+  const filter = isOnFilter ? `${grams(filtered)} stays with what is on the hot filter, and ` : "";
   const most = `all ${about} of water there was keeps no more than ${grams(kept)} at ${at}, of ${grams(missing)} that is missing`;
   return [
     {
       code: "loss-explained",
       text: !isCapped
-        ? `${grams(missing)} is what about ${about} of mother liquor keeps at ${at}`
+        ? `${filter}${grams(missing)} is what about ${about} of mother liquor keeps at ${at}`
         : covers
-          ? `${most}: the rest is handling, if hardly any water was boiled off`
-          : most,
+          ? `${filter}${most}: the rest is handling, if hardly any water was boiled off`
+          : `${filter}${most}`,
       mass: kept,
       figure: volume,
       likelihood: likelihoodWithin(dry, expected.times(lessThanAll(handlingLoss)).minus(kept), expected),

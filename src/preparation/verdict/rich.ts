@@ -6,7 +6,7 @@ import { asVolumeOfWater, exact } from "../planning/exact";
 import { saltsInCrop } from "./along";
 import { broughtBySteps, crystalsOf, precipitatedOf } from "./crops";
 import { belief, clearlyAbove } from "./difference";
-import { afterLosses, type Evidence, keptAtTheFilter } from "./evidence";
+import { afterLosses, type Evidence, keptAtTheFilter, onHotFilter } from "./evidence";
 import type { Finding } from "./finding";
 import { doubted, tooMuch } from "./heavy";
 import { isOffPure } from "./titrated";
@@ -60,7 +60,7 @@ export function tooRich(evidence: Evidence): Finding[] {
   // Nothing is wet that stands still, or that a test finds pure.
   const isPure = observed.assay !== undefined && !isOffPure(evidence);
   const isDry = dryness.constant === true || isPure || identity?.remaining[0] === product.formula;
-  const left = expected.minus(dry).to("g");
+  const left = expected.minus(dry).minus(onHotFilter(evidence)).to("g");
   const kept = asVolumeOfWater(left.dividedBy(keptAtTheFilter(evidence, isolation)).times(exact("100 g")).to("g"));
   // more than all of it crystallises from no liquor
   const further: Finding[] = left.isPositive() ? [boiledFurther(evidence, left, kept)] : [];

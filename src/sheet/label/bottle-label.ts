@@ -13,7 +13,7 @@ import { officialPrecautions } from "../../substance/internal";
 import type { SheetFormat } from "../document/blocks";
 import { FORMATS, formatGuard, guard, SheetError, type SheetRefusal } from "../error";
 import { about, handy, pretty } from "../figures";
-import { expectedOf, handFor, massWithUncertainty, warmestOf, weighedAs } from "../plan/context";
+import { drawsFromAir, expectedOf, handFor, massWithUncertainty, warmestOf, weighedAs } from "../plan/context";
 import { ownCautions, statementsOf } from "../plan/hazards";
 import { filled, type SheetWords } from "../words";
 import { wordsInUse } from "../words-in-use";
@@ -116,7 +116,7 @@ function ofProduct(of: Plan | Run, words: SheetWords): Texts {
         ? []
         : [filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]),
       ...(isKeptDark(parseFormula(formula)) ? [words.keepDark] : []),
-      ...(deliquescent ? [words.closeTightly] : []),
+      ...(deliquescent ? [words.closeTightly] : drawsFromAir(plan) ? [words.keepClosed] : []),
       ...(!isLiquor && isAirless(parseFormula(formula)) ? [words.keepAirOut] : []),
     ],
   };

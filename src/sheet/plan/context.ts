@@ -3,6 +3,7 @@ import { parseFormula } from "../../formula";
 import type { Plan, ProcedureStep } from "../../preparation";
 import {
   absorbentOf,
+  changedByAir,
   dryingIn,
   type Hand,
   handOf,
@@ -109,6 +110,14 @@ export function numberOf(plan: Plan, step: ProcedureStep): string {
   const { first, rest } = stepsOnPaper(plan);
   return String(rest.indexOf(step) + (first ? 2 : 1));
 }
+
+/** Does the air of a room change what a fire left: it slakes, or takes its water again? */
+export const drawsFromAir = ({ isolation, product, weighings }: Plan): boolean =>
+  isolation.how === "residue" &&
+  changedByAir(
+    parseFormula(product.formula),
+    weighings.map(({ form }) => parseFormula(form)),
+  ) !== undefined;
 
 /** What a product is not warmed above, where more would change it; what is kept in its liquor or was fired is not dried. */
 export const warmestOf = (plan: Plan): Quantity<"temperature"> | undefined => {

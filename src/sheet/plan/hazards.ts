@@ -135,6 +135,7 @@ function protection({ plan, words }: OnPaper): string[] {
   const isOfDust = kinds.has("dust") && !isFired(plan);
   const hood =
     plan.gas.some((one) => one.hood) ||
+    plan.steps.some(({ apparatus }) => apparatus === "fume hood") ||
     kinds.has("hood") ||
     gasesThatMayCome(plan.cautions).length > 0 ||
     isFreeHalogen(parseFormula(plan.product.formula));

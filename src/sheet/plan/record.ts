@@ -26,7 +26,7 @@ import { about, sentence } from "../figures";
 import { liquorOnLabel } from "../label/liquor-label";
 import { dryingChart } from "../pictures/charts";
 import { filled } from "../words";
-import { bare, expectedOf, handFor, type OnPaper, rangeOf, warmestOf, weighedAs } from "./context";
+import { bare, drawsFromAir, expectedOf, handFor, type OnPaper, rangeOf, warmestOf, weighedAs } from "./context";
 import { observationName } from "./observation";
 
 const grams = (q: Quantity): number => q.toNumber("g");
@@ -273,7 +273,7 @@ function labelBlocks({ plan, words }: OnPaper): Block[] {
       ? []
       : [filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]),
     ...(isKeptDark(parseFormula(formula)) ? [words.keepDark] : []),
-    ...(plan.drying.deliquescent ? [words.keepClosed] : []),
+    ...(plan.drying.deliquescent || drawsFromAir(plan) ? [words.keepClosed] : []),
     ...(isAirless(parseFormula(formula)) ? [words.keepAirOut] : []),
   ].join(", ");
   return [

@@ -161,6 +161,9 @@ function smallThings({ plan, words }: OnPaper): string[] {
     "seed crystals": words.seedCrystals,
     "drops of alcohol": words.alcoholDrops,
     "activated charcoal": words.charcoal,
+    "iron(III) chloride solution": words.ironChloride,
+    "potassium carbonate": words.potash,
+    "sodium carbonate": words.soda,
     "bright piece of the metal": words.brightPiece,
   };
   return [...new Set(plan.steps.flatMap(({ atHand }) => atHand))].map((one) => called[one]);
