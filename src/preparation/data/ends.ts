@@ -47,8 +47,17 @@ export interface SlowComplexRow {
     readonly share: string;
     readonly without: string;
   };
-  /** What brings an anion beside the ligands in, and what is left without it. */
-  readonly bound?: { readonly anion: string; readonly acid: string; readonly text: string };
+  /** What brings an anion in beside the ligands, and why; mass of the strong acid for each mass of the product. */
+  readonly bound?: {
+    readonly anion: string;
+    readonly acid: string;
+    readonly called: string;
+    readonly strength: string;
+    readonly times: string;
+    readonly at: string;
+    readonly time: string;
+    readonly text: string;
+  };
   /** What is seen when an oxidising anion of the metal has been reduced. */
   readonly reduced?: {
     readonly groups: readonly string[];
@@ -61,7 +70,7 @@ export interface SlowComplexRow {
 
 export const SLOW_COMPLEXES: readonly SlowComplexRow[] = [
   // hexaamminecobalt(III) chloride over charcoal: 60 °C for half an hour, or four hours of air in the cold (from memory)
-  { ion: "Co^3+", called: "cobalt(III)", at: "60 °C", time: "for half an hour", catalyst: { ligand: "NH3", formula: "C", called: "activated charcoal", share: "8 %", without: "red or violet is the pentaammine, which forms without it" }, bound: { anion: "Cl-", acid: "HCl", text: "chloride comes in beside the ammonia only from strong hydrochloric acid, near the boil: without it the liquor keeps an aqua complex, and little or nothing of this crystallises" }, source: "memory" },
+  { ion: "Co^3+", called: "cobalt(III)", at: "60 °C", time: "for half an hour", catalyst: { ligand: "NH3", formula: "C", called: "activated charcoal", share: "8 %", without: "red or violet is the pentaammine, which forms without it" }, bound: { anion: "Cl-", acid: "HCl", called: "concentrated hydrochloric acid", strength: "36 %", times: "3.3", at: "85 °C", time: "for 20 minutes", text: "from it alone chloride comes in beside the ammonia, and purple red crystals separate; before, the liquor holds a red aqua complex" }, source: "memory" },
   { ion: "Cr^3+", called: "chromium(III)", at: "80 °C", time: "for half an hour", reduced: { groups: ["chromate", "dichromate"], until: "no more gas rises and neither orange nor yellow is left", ligandsAt: "60 °C" }, source: "memory" },
 ];
 

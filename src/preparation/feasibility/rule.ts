@@ -2,7 +2,6 @@
 // equilibrium of the whole mixture; and what shakes a verdict, partners that react first and constants that are missing.
 import { keyOf, network, redoxPartners, uncovered } from "../../aqueous/internal";
 import type { Poured } from "../contents/equilibrium";
-import { unboundIn } from "../procedure/slow-complex";
 import { fateOf } from "../reaction/fate";
 import { keptInSolution } from "../reaction/only-in-solution";
 import { componentsOf } from "./beaker";
@@ -75,17 +74,13 @@ function judgeGas(c: Case): Ruling | undefined {
 }
 
 /** A complex that the tables do not form, or that comes together and apart too slowly for an equilibrium to speak of. */
-function inertComplex({ product: { made, species }, setting }: Case): Ruling | undefined {
+function inertComplex({ product: { made, species } }: Case): Ruling | undefined {
   const { complex } = made;
   if (complex === undefined || network().isFormed(keyOf(complex.formula))) return undefined;
   if (species.formula.count("C").equals(species.formula.count("N")) && species.formula.count("C").n > 5n)
     return undefined;
-  const unbound = unboundIn(
-    species.formula,
-    [...setting.materials, ...setting.asides].map(({ form }) => form),
-  );
   return unknown(
-    unbound ?? `missing: the stability constant of ${complex.formula}, or it exchanges its ligands too slowly for one`,
+    `missing: the stability constant of ${complex.formula}, or it exchanges its ligands too slowly for one`,
   );
 }
 

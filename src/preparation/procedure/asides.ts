@@ -7,18 +7,25 @@ import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { add } from "../operation/add";
+import { cool } from "../operation/cool";
+import { heat } from "../operation/heat";
 import { rinse } from "../operation/rinse";
 import { weigh } from "../operation/weigh";
 import { exact, planned } from "../planning/exact";
+import { isAmmonia } from "../reaction/acids";
+import { neutralisation } from "../reaction/neutralising";
 import { formulaFrom } from "../reaction/species";
 import type { Material } from "../shelf/material";
 import { densityAt } from "../shelf/strength";
+import { acidAtHand } from "./acid-at-hand";
 import { type Bench, POT } from "./bench";
-import { catalystOf } from "./slow-complex";
+import { boundBy, catalystOf } from "./slow-complex";
 import type { Use } from "./use";
+import { celsius } from "./words";
 
 const WORDS: Readonly<Record<Use, (name: string) => string>> = {
   acidify: (name) => `Put the ${name} into the vessel: it keeps hydroxide and carbonate from precipitating.`,
+  bound: (name) => `Pour in the ${name}, slowly and under a hood.`,
   "with the first": (name) => `Put the ${name} into the vessel and stir.`,
   charcoal: (name) => `Stir in the ${name}; it is filtered off later.`,
   seed: (name) => `Put in the ${name} as seed.`,
@@ -85,6 +92,45 @@ export function putAsides(bench: Bench, use: Use): void {
       },
     });
   }
+}
+
+/** Strong acid that brings an anion in beside the ligands of a complex, and the warmth it asks for; ammonia that is left takes its part. */
+export function putBoundAcid(bench: Bench): void {
+  const { product } = bench.frame.setting;
+  const row = boundBy(product.formula);
+  if (row === undefined) return;
+  const acid = parseFormula(row.acid);
+  if (bench.asidesFor("bound").length > 0) putAsides(bench, "bound");
+  else {
+    const mass = bench.frame.theory.times(exact(row.times)).to("g");
+    const amount = mass.times(exact(row.strength)).dividedBy(matterOf(acid).molarMass).to("mol");
+    const put = acidAtHand(bench.pot, acid, amount, exact(row.strength));
+    const ammonia = bench.pot.books.dissolved.find(({ matter }) => isAmmonia(matter.formula));
+    const found = ammonia && neutralisation(ammonia.matter.formula, acid);
+    const reactions =
+      ammonia === undefined || found === undefined
+        ? []
+        : [{ terms: found.terms, extent: ammonia.amount.compare(amount) < 0 ? ammonia.amount : amount }];
+    bench.did(POT, add(bench.pot, put, reactions), {
+      amounts: [mass],
+      apparatus: "fume hood",
+      later: true,
+      say: () =>
+        `Pour in ${bench.hand.grams(mass)} of ${row.called} (${row.strength}), slowly and under a hood: it takes the ammonia that is left, with heat and white fumes.`,
+    });
+  }
+  const at = exact(row.at) as Quantity<"temperature">;
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    apparatus: "fume hood",
+    say: () => `Keep it at ${row.at}, covered and stirred, ${row.time}: ${row.text}.`,
+  });
+  const { temperature } = bench.frame.setting;
+  bench.did(POT, cool(bench.pot, temperature), {
+    target: temperature,
+    say: () => `Let it cool to ${celsius(temperature)}, then in ice.`,
+    atHand: ["ice"],
+  });
 }
 
 /** What brings the last ligand of a complex in, where no pack of the plan does: it is there before the oxidiser. */

@@ -12,6 +12,7 @@ import { exact, isFromRounding } from "../planning/exact";
 import { isAmmonia, isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
+import { putBoundAcid } from "./asides";
 import { Bench, type Frame, POT, type Telling, type Work } from "./bench";
 import { isClosed } from "./closed-flask";
 import { combine } from "./combine";
@@ -167,7 +168,9 @@ function complexFormation(bench: Bench): void {
     .filter(({ matter }) => matter.name !== name)
     .map(({ matter }) => bench.called(matter));
   const hot = inTheWay(bench.frame.setting, bench.frame.roles) !== undefined;
-  if (!keptForLigands(bench))
+  const isKept = keptForLigands(bench);
+  if (isKept) putBoundAcid(bench);
+  else
     until(
       bench,
       stays.length === 0

@@ -1,7 +1,6 @@
 // Complexes of metals that take their ligands slowly, and whether the metal is reduced on the way.
 import type { Formula } from "../../formula";
 import { constitutionOf } from "../../ion";
-import { isOneOf } from "../../ion/internal";
 import { SLOW_COMPLEXES, type SlowComplexRow } from "../data/ends";
 import type { Setting } from "../request/setting";
 
@@ -21,13 +20,13 @@ export function catalystOf(product: Formula): SlowComplexRow["catalyst"] {
   return isAlone && isWhole ? row : undefined;
 }
 
-/** Why an anion is not bound to the metal by the materials alone, in words; undefined where it is none, or its acid is there. */
-export function unboundIn(product: Formula, put: readonly Formula[]): string | undefined {
+/** What brings an anion of the product in beside the ligands of its metal; undefined where none is bound to it. */
+export function boundBy(product: Formula): SlowComplexRow["bound"] {
   const row = slowComplexOf(product)?.bound;
   const { anions, inWater } = constitutionOf(product);
   const countIn = (ions: typeof anions): number => ions.find(({ formula }) => formula === row?.anion)?.count ?? 0;
   const isBound = countIn(anions) > countIn(inWater);
-  return row === undefined || !isBound || put.some((form) => isOneOf(form, row.acid)) ? undefined : row.text;
+  return isBound ? row : undefined;
 }
 
 /** Is it the oxidising salt of the metal, which the ligand reduces? */

@@ -19,6 +19,7 @@ import { planned } from "../planning/exact";
 import { dryingOf } from "../procedure/drying";
 import { kindOf } from "../procedure/kind";
 import { isAgent } from "../procedure/roles";
+import { boundBy } from "../procedure/slow-complex";
 import { useOf } from "../procedure/use";
 import { drivesAmmonia } from "../procedure/warmest";
 import { absorbentOf } from "../reaction/absorbing";
@@ -78,7 +79,11 @@ const handlesAmmonia = ({ setting }: Given): boolean =>
   [...setting.reactants, ...setting.products].some((s) => isAmmonia(s.formula));
 
 /** It is in the liquor yet when the product is taken out of it. */
-const keepsAmmonia = (given: Given): boolean => handlesAmmonia(given) && !drivesAmmonia(given.setting);
+const keepsAmmonia = (given: Given): boolean =>
+  handlesAmmonia(given) &&
+  !drivesAmmonia(given.setting) &&
+  // strong acid has taken it
+  boundBy(given.setting.product.formula) === undefined;
 
 const isWarm = (rise: Quantity): boolean => rise.compare(planned("warm")) >= 0;
 
