@@ -6,7 +6,7 @@ import { parseFormula, quantity, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
 import { constitutionOf } from "../../src/ion";
 import { ABSORBENTS } from "../../src/preparation/data/absorbents";
-import { AGENTS } from "../../src/preparation/data/agents";
+import { AGENTS, THROUGH_HALOGEN } from "../../src/preparation/data/agents";
 import { CHANGED_IN_AIR } from "../../src/preparation/data/air";
 import { ANTISOLVENT } from "../../src/preparation/data/antisolvent";
 import { BELIEFS } from "../../src/preparation/data/beliefs";
@@ -60,6 +60,7 @@ import {
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,
   TAKES_BACK,
+  THROUGH_HALOGEN,
 } from "../../src/preparation/data/insoluble";
 import { LATE_START } from "../../src/preparation/data/late-start";
 import { LIQUIDS, NOT_MIXING } from "../../src/preparation/data/liquids";

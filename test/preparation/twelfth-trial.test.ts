@@ -82,9 +82,15 @@ describe("iodate by permanganate", () => {
     expect(sheet(request)).toContain("alcohol, a few drops");
   });
 
-  it("has its permanganate dissolved by the table, and poured in portions", () => {
-    expect(texts(request).join("\n")).not.toMatch(/no solubility is known/);
-    expect(texts(request).join("\n")).toMatch(/potassium permanganate solution into the vessel in small portions/);
+  it("has its permanganate dissolved by the table, and the iodide poured into it, which would go through iodine otherwise", () => {
+    const said = texts(request);
+    expect(said.join("\n")).not.toMatch(/no solubility is known/);
+    const [permanganate, iodide] = [
+      /^Dissolve the potassium permanganate/,
+      /^Pour the potassium iodide solution into/,
+    ].map((one) => said.findIndex((text) => one.test(text)));
+    expect(planPreparation(request).steps[permanganate!]!.vessel).toBe("pot");
+    expect(iodide).toBeGreaterThan(permanganate!);
   });
 
   it("tells of the iodate in the waste", () => {

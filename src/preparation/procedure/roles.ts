@@ -7,7 +7,7 @@ import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import { madeOf } from "../../substance/internal";
-import { AGENTS } from "../data/agents";
+import { AGENTS, THROUGH_HALOGEN } from "../data/agents";
 import { SLOW_COMPLEXES } from "../data/ends";
 import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia, isLye, isMetal } from "../reaction/acids";
@@ -218,6 +218,10 @@ const isColouredOxidiser = (setting: Setting, { form, species }: Material): bool
   (madeOf(form).groups.has("permanganate") || (madeOf(setting.product.formula).complex && isReducedForComplex(form))) &&
   agentsOf(setting).oxidising.includes(species.formula.compositionText);
 
+/** Would it give the free halogen to an oxidiser that is poured into it? */
+const isThroughHalogen = ({ product }: Setting, { form }: Material): boolean =>
+  THROUGH_HALOGEN.some(({ from, to }) => madeOf(form).groups.has(from) && madeOf(product.formula).groups.has(to));
+
 /** Does it bring the metal of a slow complex as an oxidiser? */
 const isReducedForComplex = (form: Formula): boolean =>
   SLOW_COMPLEXES.some(({ reduced }) => reduced?.groups.some((one) => madeOf(form).groups.has(one)));
@@ -244,6 +248,8 @@ export function ranksOf(setting: Setting, roles: readonly Role[]): readonly numb
     if (role === "acid" && isNitriteThere(setting)) return 5;
     if (isBeforeAll(setting, roles, i)) return FIRST;
     if (isLedIn(setting.materials[i]!) && !staysInWater(setting.materials[i]!.form)) return LED_IN;
+    if (isThroughHalogen(setting, setting.materials[i]!)) return RANKS.oxidiser;
+    if (setting.materials.some((one) => isThroughHalogen(setting, one)) && role === "oxidiser") return RANKS.salt;
     if (isColouredOxidiser(setting, setting.materials[i]!)) return RANKS.oxidiser;
     // hot the ligand is there first, and the metal goes into it
     if (role === "metal salt" && hot) return AFTER_LIGAND;
