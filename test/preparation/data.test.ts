@@ -60,7 +60,6 @@ import {
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,
   TAKES_BACK,
-  THROUGH_HALOGEN,
 } from "../../src/preparation/data/insoluble";
 import { LATE_START } from "../../src/preparation/data/late-start";
 import { LIQUIDS, NOT_MIXING } from "../../src/preparation/data/liquids";
@@ -174,6 +173,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,
   TAKES_BACK,
+  THROUGH_HALOGEN,
   TWO_SIZED,
   VARIABLE_WATER,
   VESSELS,

@@ -217,14 +217,21 @@ function onlyByFire({ put, product }: Case): Ruling | undefined {
 }
 
 /** The row of sulfur, charcoal, or of a nitrate without acid that is reduced; undefined for all else. */
-const sluggishRow = ({ species, made }: Put, { redox }: Case): (typeof SLUGGISH)[number] | undefined =>
+const sluggishRow = (one: Put, { redox, put }: Case): (typeof SLUGGISH)[number] | undefined =>
   SLUGGISH.find(
     ({ formulas, oxidiser }) =>
-      isOneOf(species.formula, ...formulas) ||
-      (made.acid === undefined &&
-        redox?.reduced.some(({ symbol }) => symbol === oxidiser?.element) &&
-        made.anions.some(({ formula }) => formula === oxidiser?.anion)),
+      isOneOf(one.species.formula, ...formulas) ||
+      (oxidiser !== undefined &&
+        one.made.acid === undefined &&
+        redox?.reduced.some(({ symbol }) => symbol === oxidiser.element) &&
+        hasAnion(one, oxidiser.anion) &&
+        // it may be what another brings of the element that is reduced, such as nitrite
+        put.every(
+          (other) => hasAnion(other, oxidiser.anion) || other.species.formula.count(oxidiser.element).n === 0n,
+        )),
   );
+
+const hasAnion = ({ made }: Put, anion: string): boolean => made.anions.some(({ formula }) => formula === anion);
 
 /** Does it react with such a one below the boil all the same? */
 const takesSluggish = (
