@@ -102,7 +102,7 @@ describe("zinc soap", () => {
   it("is made from soap of 3 % in hot water, which the zinc is poured into", () => {
     // 20.0 g in 20.0 / 0.03 - 20.0 = 647 g of water
     expect(words(plan)).toMatch(
-      /Dissolve the sodium stearate in 647 mL of water .* in hot water \(75 to 85 °C\), and keep it hot/,
+      /Dissolve the sodium stearate in 647 mL of water .* in hot soft or distilled water \(75 to 85 °C\), and keep it hot/,
     );
     expect(words(plan)).toMatch(/Pour the zinc sulfate solution into the vessel/);
   });

@@ -123,7 +123,7 @@ describe("what a table has no figure for", () => {
     expect(plan.isolation.how).toBe("precipitate");
     const sheet = sheetOf(plan);
     expect(sheet).toMatch(
-      /Dissolve the soap in [\d.]+ m?L of water \(vessel: .*\), stirring; in hot water \(75 to 85 °C\), and keep it hot/,
+      /Dissolve the soap in [\d.]+ m?L of water \(vessel: .*\), stirring; in hot soft or distilled water \(75 to 85 °C\), and keep it hot/,
     );
     expect(sheet).not.toContain("rinse the crystals");
   });

@@ -14,6 +14,8 @@ export interface EndRow {
   readonly lacks?: "oxidiser";
   /** Beside indicator paper and what is in the packs. */
   readonly atHand?: "iron(III) chloride solution";
+  /** What tells that there is enough of the oxidiser, in the line of the test. */
+  readonly enough?: string;
   /** How the clear liquor looks until then. */
   readonly liquor?: string;
   readonly source: SourceKey;
@@ -50,6 +52,8 @@ export interface SlowComplexRow {
   /** What brings an anion in beside the ligands, and why; mass of the strong acid for each mass of the product. */
   readonly bound?: {
     readonly anion: string;
+    /** Coordination number of the metal. */
+    readonly places: number;
     readonly acid: string;
     readonly called: string;
     readonly strength: string;
@@ -70,7 +74,7 @@ export interface SlowComplexRow {
 
 export const SLOW_COMPLEXES: readonly SlowComplexRow[] = [
   // hexaamminecobalt(III) chloride over charcoal: 60 °C for half an hour, or four hours of air in the cold (from memory)
-  { ion: "Co^3+", called: "cobalt(III)", at: "60 °C", time: "for half an hour", catalyst: { ligand: "NH3", formula: "C", called: "activated charcoal", share: "8 %", without: "red or violet is the pentaammine, which forms without it" }, bound: { anion: "Cl-", acid: "HCl", called: "concentrated hydrochloric acid", strength: "36 %", times: "3.3", at: "85 °C", time: "for 20 minutes", text: "from it alone chloride comes in beside the ammonia, and purple red crystals separate; before, the liquor holds a red aqua complex" }, source: "memory" },
+  { ion: "Co^3+", called: "cobalt(III)", at: "60 °C", time: "for half an hour", catalyst: { ligand: "NH3", formula: "C", called: "activated charcoal", share: "8 %", without: "red or violet is the pentaammine, which forms without it" }, bound: { anion: "Cl-", places: 6, acid: "HCl", called: "concentrated hydrochloric acid", strength: "36 %", times: "3.3", at: "85 °C", time: "for 20 minutes", text: "from it alone chloride comes in beside the ammonia, and purple red crystals separate; before, the liquor contains a red aqua complex" }, source: "memory" },
   { ion: "Cr^3+", called: "chromium(III)", at: "80 °C", time: "for half an hour", reduced: { groups: ["chromate", "dichromate"], until: "no more gas rises and neither orange nor yellow is left", ligandsAt: "60 °C" }, source: "memory" },
 ];
 
@@ -82,6 +86,7 @@ export const ENDS: readonly EndRow[] = [
   { formula: "Cu2O", at: "55 °C", until: "no green or blue is left and the solid is brick red, no longer yellow", liquor: "green or blue", source: "memory" },
   // hot it gets dense enough to settle and to be filtered
   { formula: "MnO2", at: "80 °C", until: "neither purple nor pink is left in the clear liquor", short: "if it stays purple", liquor: "purple or pink", source: "commonPractice" },
+  { formula: "PbO2", at: "85 °C", until: "the solid is dark brown all through, with nothing white or orange in it", short: "if it stays light", lacks: "oxidiser", enough: "a drop of the liquor still turns iodide starch paper blue: where it does not, a little more of the oxidiser is needed", source: "commonPractice" },
   // hexacyanidoferrate(II) gives Prussian blue with iron(III), hexacyanidoferrate(III) a brown liquor
   { formula: "K3[Fe(CN)6]", until: "a drop of the clear liquor turns brown, and no longer blue, with a drop of iron(III) chloride solution", short: "if it stays blue", lacks: "oxidiser", atHand: "iron(III) chloride solution", source: "commonPractice" },
 ];

@@ -29,6 +29,8 @@ export const FIRING: readonly FiringRow[] = [
   { formula: "SrTiO3", at: "1200", source: "memory" },
   { formula: "CaTiO3", at: "1300", source: "memory" },
   { formula: "MgTiO3", at: "1300", source: "memory" },
+  // type I 650 to 800, lemon yellow; hotter it loses its colour
+  { formula: "Pb2SnO4", at: "700", source: "memory" },
   { formula: "PbTiO3", at: "850", source: "memory" },
   { formula: "Co2SiO4", at: "1250", source: "memory" },
   { formula: "Zn2SiO4", at: "1250", source: "memory" },
@@ -180,3 +182,6 @@ export const GIVES_OFF_GAS = { entropy: "180 J/(K mol)", hottestKiln: "1500 °C"
 
 /** How warm a salt with much crystal water is dried before it is fired. */
 export const DRIED_FIRST: { readonly at: string; readonly source: SourceKey } = { at: "100 to 150 °C", source: "commonPractice" };
+
+/** Metals of which oxides or salts leave a hot crucible as fume. */
+export const FUMING_METALS = { metals: ["Pb", "Cd", "As", "Sb", "Hg", "Tl"], source: "commonPractice" } as const;

@@ -106,6 +106,8 @@ export const PLANNING = {
   worthIce: { value: "10 %", what: "of the product and more that comes in ice is worth it", source: "commonPractice" },
   warmFilter: { value: "90 %", what: "is the worth of a crop that is filtered warm", source: "commonPractice" },
   aboveChange: { value: "3 ΔK", what: "above a change of hydrate is time to filter", source: "commonPractice" },
+  cropPerWater: { value: "2 %", what: "of the water boiled off and more is a second crop, or it is not worth the heat", source: "commonPractice" },
+  sparingHot: { value: "2.5", what: "times what cold water dissolves of a sparing salt, and more, is what hot water must, for it to be recrystallised", source: "commonPractice" },
   saltOnFilter: { value: "25 %", what: "of the mass of a salt on a hot filter, pressed, is the liquor that it keeps", source: "commonPractice" },
   pairFilter: { value: "1.05", what: "times the water that just dissolves a salt hot, where another goes on the hot filter before it: a little less it crystallises in the funnel", source: "commonPractice" },
   boiledOn: { value: "5 %", what: "more of a product and no less is worth boiling a liquor on after its hot filter", source: "commonPractice" },

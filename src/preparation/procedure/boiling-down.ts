@@ -15,7 +15,7 @@ import { filterHot } from "./clearing";
 import { type Crystals, crystalsFrom, saidHot, solutesOf } from "./coming";
 import { isFlat } from "./cooling";
 import type { Crystallising } from "./crystallising";
-import { keptFrom } from "./keeping";
+import { acidAgain, keptFrom } from "./keeping";
 import { isEvaporated, notWarmOf } from "./not-warm";
 import { isKeptCovered } from "./protection";
 import { saturatedAt } from "./settling";
@@ -43,7 +43,7 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
   const warmest = notWarmOf(product.formula)?.upTo;
   const done = concentrate(bench.pot, off, hot, beside);
   const { mass, books } = done.after;
-  const kept = keptFrom(bench);
+  const kept = keptFrom(bench) || acidAgain(bench);
   // where most comes before it is cool, or nobody knows how much
   const { cooling } = crystallising;
   const isGentle = (intoCrystals && ("missing" in cooling || isFlat(cooling))) || isEvaporated(product.formula);
@@ -97,7 +97,7 @@ function whyInto({ cooling, hot, cold }: Crystallising, crystals: Crystals | und
     "missing" in cooling
       ? dissolvesLess(formula, hot, cold)
         ? "it dissolves less hot than cold, and crystallises as the water goes"
-        : "how much of it hot water dissolves is not known"
+        : "or until a skin forms over it, for how much of it hot water dissolves is not known"
       : `from a solution saturated hot cooling brings only ${percent(cooling.crop.share)}, so ${isFlat(cooling) ? "most" : "some"} crystallises as the water goes`;
   return `: ${why}; cold the liquor keeps ${percent(stays)} of the ${name} then`;
 }

@@ -75,7 +75,9 @@ export function dropTestFor(
       text: `it is complete when no more gas rises and ${liquor !== undefined && isStranger(liquor, matterOf(setting.product.formula)) ? "no more solid dissolves" : "paper shows the pH that is expected"}`,
       tells: false,
     };
-  const seen = endOf(setting.product.formula)?.liquor;
+  const { liquor: seen, enough } = endOf(setting.product.formula) ?? {};
+  if (enough !== undefined && roles.includes("oxidiser"))
+    return { text: `it is complete when ${enough}`, tells: false };
   const reducer =
     seen === undefined
       ? undefined

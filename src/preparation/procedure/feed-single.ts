@@ -13,6 +13,7 @@ import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { type Dilution, type Feed, type Feeding, waterToAdd } from "./feed";
 import { dissolved } from "./feed-dissolved";
+import { isPurifiedHot } from "./isolation";
 import { isBase } from "./kind";
 import { isPeroxide } from "./roles";
 import { isStated, waterForSolution } from "./stated-water";
@@ -103,7 +104,7 @@ export function feedOf(material: Material, i: number, feeding: Feeding): Feed {
   if (isLedIn(material)) return asSolid(`${formName} is a gas: lead it into the liquid`);
   if (form.symbols.length === 1) return asSolid(`${formName} goes into solution only as it reacts`);
   const fate = fateOf(form, temperature);
-  if (fate.precipitated === true) return asSolid(`${fate.why}: stir it in as a solid`);
+  if (fate.precipitated === true && !isPurifiedHot(setting)) return asSolid(`${fate.why}: stir it in as a solid`);
   // hot, both go together as solutions
   if (roles[i] === "gas-giving base" && !isStated(material) && feeding.mixedHot === undefined)
     return asSolid(`${formName} gives off gas: it goes in dry, in portions`, fate.precipitated === false);

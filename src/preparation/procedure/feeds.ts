@@ -14,6 +14,7 @@ import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
 import { keepsMuch, leastWater } from "./feed-dissolved";
 import { dilutedBy, feedOf, isOxidisingAcid } from "./feed-single";
+import { notWarmOf } from "./not-warm";
 import { inOrder, ranksOf } from "./roles";
 import { isStated } from "./stated-water";
 
@@ -181,11 +182,36 @@ const isThinned = (material: Material, setting: Setting): boolean =>
   isAcid(material.form) && !isOxidisingAcid(material, setting);
 
 /** The feeds, with as much more water as the liquor needs at the end. */
+/**
+ * A product that comes out cold as it forms, and is kept by the more of it the more water there is: of two salts the one that needs
+ * most water to dissolve is stirred into the solution of the other.
+ */
+function intoTheOther(
+  feeds: readonly Feed[],
+  { setting: { product, materials }, crystals, roles }: Feeding,
+): readonly Feed[] {
+  if (!crystals || notWarmOf(product.formula)?.asItForms !== true) return feeds;
+  const isSalt = (i: number): boolean => roles[i] === "salt" || roles[i] === "metal salt";
+  const waters = feeds.map((feed, i) =>
+    feed.how === "dissolve" && isSalt(i) && !isStated(materials[i]!) ? feed.dissolving.totalWater : undefined,
+  );
+  const own = waters.filter((one) => one !== undefined);
+  if (own.length < 2) return feeds;
+  const at = waters.indexOf(mostOf(own) as (typeof own)[number]);
+  const why = "it is stirred in as a solid: its own water would keep more of the product";
+  return feeds.map(
+    (feed, i): Feed => (i === at ? { material: feed.material, how: "solid", why, dissolves: true } : feed),
+  );
+}
+
 export function feedsOf(feeding: Feeding): readonly Feed[] {
   const { setting } = feeding;
   if (feeding.planned !== undefined) return feedsOfRun(feeding.planned, feeding);
-  const feeds = sharing(
-    setting.materials.map((material, i) => feedOf(material, i, feeding)),
+  const feeds = intoTheOther(
+    sharing(
+      setting.materials.map((material, i) => feedOf(material, i, feeding)),
+      feeding,
+    ),
     feeding,
   );
   const waters = feeds.map(waterOf).filter((q) => q !== undefined);

@@ -152,7 +152,7 @@ function otherwise(bench: Bench, antisolvent: Antisolvent): string {
       : `if nothing crystallises, ${spoilt === undefined ? "boil it down, or " : ""}add up to ${alcohol} of alcohol, as much as there is liquor, slowly and stirring, once it is cold${never}`;
   }
   if (spoilt === undefined && antisolvent.oxidiser)
-    return "if nothing crystallises, evaporate it slowly in an open dish, never with alcohol: it is an oxidiser";
+    return "if nothing crystallises, evaporate it slowly in an open dish on a water bath until a skin forms or a drop of it crystallises on cold glass, and cool it again, never with alcohol: it is an oxidiser";
   const not = antisolvent.why === undefined ? "" : `; no alcohol: ${antisolvent.why}`;
   const others = spoilt === undefined ? keepingOthers(bench) : undefined;
   return others?.isBoiled === true

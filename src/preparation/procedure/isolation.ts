@@ -16,12 +16,13 @@ import { madeOf } from "../../substance/internal";
 import { type Entry, massOf } from "../contents/entry";
 import { SOAPS } from "../data/gels";
 import { PLANNING } from "../data/planning";
-import { asMassOfWater, planned } from "../planning/exact";
-import { fateOf, keptByWater } from "../reaction/fate";
+import { asMassOfWater, exact, planned } from "../planning/exact";
+import { dissolvesLess, fateOf, keptByWater } from "../reaction/fate";
 import { gelRow } from "../reaction/gel";
 import { keptInSolution } from "../reaction/only-in-solution";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
+import { isRecrystallised } from "./kind";
 
 /** How the product comes out of the batch. */
 export type Isolation =
@@ -60,7 +61,8 @@ export type WashSchedule =
     }
   | { readonly missing: string };
 
-export function isolationOf({ product, temperature, wet, request, keepsLiquor }: Setting, theory: Quantity): Isolation {
+export function isolationOf(setting: Setting, theory: Quantity): Isolation {
+  const { product, temperature, wet, request, keepsLiquor } = setting;
   const { name, formula } = product;
   if (!wet) return { how: "residue", why: `${name} is what heating leaves` };
   const { precipitated, perHundredGramsWater, why } = fateOf(formula, temperature);
@@ -75,7 +77,7 @@ export function isolationOf({ product, temperature, wet, request, keepsLiquor }:
           : `${name} is kept in its solution: ${only.why}`,
     };
   }
-  if (precipitated === true) return { how: "precipitate", why };
+  if (precipitated === true && !isPurifiedHot(setting)) return { how: "precipitate", why };
   if (perHundredGramsWater === undefined) return { how: "unknown", missing: `solubility of ${name}` };
   const water = attempt(() => waterToDissolve({ formula, mass: theory, temperature }));
   const kept = attempt(() => lossToLiquor({ formula, water: "100 g", temperature }));
@@ -88,6 +90,13 @@ export function isolationOf({ product, temperature, wet, request, keepsLiquor }:
     solubility: water.value.solubility,
     why: `${why}: boil the liquor down and let it crystallise`,
   };
+}
+
+/** A sparing salt that is to be purified, and of which hot water dissolves several times what cold does: it crystallises. */
+export function isPurifiedHot({ product: { formula }, reactants, products, temperature }: Setting): boolean {
+  if (!isRecrystallised(reactants, products)) return false;
+  const [hot, times] = [planned("hot") as Quantity<"temperature">, planned("sparingHot")];
+  return dissolvesLess(formula, temperature, hot, exact("1").dividedBy(times));
 }
 
 /** How much liquor a cake of this product is likely to keep. */

@@ -25,6 +25,12 @@ const metalIn = ({ books }: Pot): Matter | undefined =>
 export const guardOf = ({ pot, frame }: Bench): Matter | undefined =>
   isKeptCovered(frame.setting.product.formula) ? metalIn(pot) : undefined;
 
+/** What of an acid leaves with the water, where that was said to be kept; after a semicolon. */
+export const acidAgain = (bench: Bench): string =>
+  bench.isKeepingSaid && acidKeptWith(bench.frame.setting.product.formula) !== undefined
+    ? "; acid that leaves with the water is put in again"
+    : "";
+
 /** What the liquor is kept from, after a semicolon; nothing where that was said before, or nothing is known. */
 export function keptFrom(bench: Bench, pot: Pot = bench.pot): string {
   const { formula } = bench.frame.setting.product;

@@ -25,6 +25,7 @@ import { type Bench, type Look, POT } from "./bench";
 import { bottlingFired } from "./bottling";
 import { dryingOf } from "./drying";
 import { weighProduct } from "./finish";
+import { fumesFired } from "./kiln-fume";
 import { mainReaction } from "./reactions";
 import { weighAll } from "./weighing";
 import { celsius, list, litres } from "./words";
@@ -157,7 +158,7 @@ export function kiln(bench: Bench): void {
   const bound = below === undefined ? "" : `not to ${celsius(below)}, where it changes again`;
   const warm =
     at === undefined
-      ? `(how hot is not known: no firing temperature of ${setting.product.name} is tabulated${bound === "" ? "" : `; ${bound}`})`
+      ? `(how hot is not known, look it up before anything is weighed: no firing temperature of ${setting.product.name} is tabulated${bound === "" ? "" : `; ${bound}`})`
       : `to ${celsius(at)}${bound === "" ? "" : `, and ${bound}${air === "" ? "," : ""}`}`;
   const missing = at === undefined ? [`firing temperature of ${setting.product.name}`] : [];
   const after = done.after.with({ unknown: [...done.after.books.unknown, ...missing] });
@@ -166,6 +167,7 @@ export function kiln(bench: Bench): void {
     { ...done, after },
     {
       ...(at === undefined ? {} : { target: at }),
+      ...(fumesFired(setting) ? { apparatus: "fume hood" as const } : {}),
       limit: () => theory,
       care: "heating",
       blank: "ignition",

@@ -66,6 +66,7 @@ function isWorthIt({ frame: { setting, theory, crystallising } }: Bench, { boile
   const mass = massOf(crystals.own);
   const off = boiled.before.books.water.minus(boiled.after.books.water);
   if (crystals.purity.compare(planned("crystalPurity")) < 0) return false;
+  if (mass.compare(off.times(planned("cropPerWater"))) < 0) return false;
   const isSeen = off.compare(asMassOfWater(setting.steps.volume).times(planned("leastMarks"))) >= 0;
   // a poison is not boiled for little, nor what ice left
   const isForLittle = isSeen && crystallising?.inIce !== true && poisonsIn(boiled.before).length === 0;

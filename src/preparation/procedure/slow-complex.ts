@@ -20,13 +20,20 @@ export function catalystOf(product: Formula): SlowComplexRow["catalyst"] {
   return isAlone && isWhole ? row : undefined;
 }
 
-/** What brings an anion of the product in beside the ligands of its metal; undefined where none is bound to it. */
+/** Ligands that take one place each. */
+const ONE_PLACE: readonly string[] = ["NH3", "H2O"];
+
+/**
+ * What brings an anion of the product in beside the ligands of its metal; undefined where none is bound to it. An anion is where the
+ * ligands leave a place of the metal open, however the formula is written.
+ */
 export function boundBy(product: Formula): SlowComplexRow["bound"] {
   const row = slowComplexOf(product)?.bound;
-  const { anions, inWater } = constitutionOf(product);
-  const countIn = (ions: typeof anions): number => ions.find(({ formula }) => formula === row?.anion)?.count ?? 0;
-  const isBound = countIn(anions) > countIn(inWater);
-  return isBound ? row : undefined;
+  const { anions, ligands } = constitutionOf(product);
+  const isSimple = ligands.length > 0 && ligands.every(({ formula }) => ONE_PLACE.includes(formula));
+  if (row === undefined || !isSimple || anions.some(({ formula }) => formula !== row.anion)) return undefined;
+  const taken = ligands.reduce((all, { count }) => all + count, 0);
+  return anions.length > 0 && taken < row.places ? row : undefined;
 }
 
 /** Is it the oxidising salt of the metal, which the ligand reduces? */

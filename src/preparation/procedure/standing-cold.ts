@@ -15,6 +15,10 @@ import { notWarmOf } from "./not-warm";
 import { filterAndRinse } from "./rinsing";
 import { celsius } from "./words";
 
+/** Does a salt come in as a solid that dissolves as the product comes? */
+const isStirredIn = ({ frame: { feeds } }: Bench): boolean =>
+  feeds.some((feed) => feed.how === "solid" && feed.dissolves);
+
 /** What must not be warmed comes out as it forms; the liquor keeps what it dissolves. */
 export function standCold(bench: Bench, cold: Quantity<"temperature">): void {
   const { product } = bench.frame.setting;
@@ -45,7 +49,7 @@ export function standCold(bench: Bench, cold: Quantity<"temperature">): void {
     target: cold,
     blank: "temperature",
     say: () =>
-      `Do not warm it${why === undefined ? "" : `: ${why}`}. Let it stand at ${celsius(cold)} or colder until no more crystallises, and scratch the glass or put a crystal of it in if none come: ${bench.hand.grams(mass)} of ${matter.name} in all${left === undefined ? "" : `, and ${bench.hand.grams(left)} stays dissolved`}${crystals === undefined ? "" : saidAlong(bench, crystals)}; in ice more comes.`,
+      `Do not warm it${why === undefined ? "" : `: ${why}`}. ${isStirredIn(bench) ? "Stir it for an hour, in which the solid goes over into the product, then let" : "Let"} it stand at ${celsius(cold)} or colder until no more crystallises, and scratch the glass or put a crystal of it in if none come: ${bench.hand.grams(mass)} of ${matter.name} in all${left === undefined ? "" : `, and ${bench.hand.grams(left)} stays dissolved`}${crystals === undefined ? "" : saidAlong(bench, crystals)}; in ice more comes.`,
   });
   filterAndRinse(bench, product.formula, mass, cold);
 }

@@ -12,6 +12,8 @@ import { fateOf } from "../reaction/fate";
 import { burns, gasInWater, gasRow, isGas, isOtherLiquid } from "../reaction/fluids";
 import { onlyInSolution } from "../reaction/only-in-solution";
 import type { Setting } from "../request/setting";
+import { isPurifiedHot } from "./isolation";
+import { isRecrystallised } from "./kind";
 
 const refusal = (why: string, hint = "doesItGo judges the reaction by itself"): PlanError =>
   new PlanError("plan.no-procedure", why, { hint });
@@ -22,8 +24,17 @@ export function refuseWithoutProcedure(setting: Setting, feasibility: Feasibilit
   refuseGas(setting);
   refuseAsSolid(setting);
   refuseEmptyLiquor(setting, feasibility);
-  const { wet, product, reactants, materials } = setting;
+  const { wet, product, products, reactants, materials, temperature } = setting;
   if (wet) {
+    if (
+      isRecrystallised(reactants, products) &&
+      fateOf(product.formula, temperature).precipitated === true &&
+      !isPurifiedHot(setting)
+    )
+      throw refusal(
+        `${product.name} is not purified by water: of what hot water dissolves of it too little comes back cold, or no figure tells`,
+        "wash it, or make it again by a reaction",
+      );
     if (isOtherLiquid(product.formula))
       throw refusal(`${product.name} is a liquid: no procedure parts liquids or distils them`);
     return;

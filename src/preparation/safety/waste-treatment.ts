@@ -48,6 +48,8 @@ function judged(formula: Formula): Quantity | undefined {
   const bound = ammoniaIn(formula);
   if (bound > 0) return exact(String(bound));
   const { groups } = madeOf(formula);
+  // a hydrogencarbonate is as mild as a waste is to be
+  if (groups.has("hydrogencarbonate")) return undefined;
   return ["hydroxide", "carbonate"].some((name) => groups.has(name))
     ? acidPerGramOf(formula)?.times(molarMass(formula)).to("")
     : undefined;

@@ -6,7 +6,7 @@ import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
-import { classesOfFormula, everyRule, type HazardClass, madeOf } from "../../substance/internal";
+import { classesOfFormula, everyRule, madeOf } from "../../substance/internal";
 import { complexIn } from "../contents/complexes";
 import type { Contents } from "../contents/contents";
 import { volumeOfLiquor } from "../contents/liquor-size";
@@ -77,23 +77,33 @@ interface Sour {
 /** Gases that an acid frees and nobody minds. */
 const HARMLESS: readonly string[] = ["CO2", "H2"];
 
-const rulesOfAcid = /* @__PURE__ */ remembering<ReturnType<typeof everyRule>>(1);
+/** What acid makes a gas of, by the table of what must not meet. */
+interface FreedByAcid {
+  readonly classes: readonly string[];
+  readonly gas: string;
+  readonly what: string;
+}
+
+const rememberedFreed = /* @__PURE__ */ remembering<readonly FreedByAcid[]>(1);
+
+/** Rows of acid by itself and one other, on whichever side it stands. */
+const freedByAcid = (): readonly FreedByAcid[] =>
+  rememberedFreed("", () =>
+    everyRule().flatMap(({ a, b = [], products: [gas] = [], what }) => {
+      const isAcidAlone = (side: readonly string[]): boolean => side.length === 1 && side[0] === "acid";
+      const classes = isAcidAlone(a) ? b : isAcidAlone(b) ? a : undefined;
+      return classes === undefined || gas === undefined || HARMLESS.includes(gas) ? [] : [{ classes, gas, what }];
+    }),
+  );
 
 /** Solutes that acid makes a poisonous gas of, each with the gas; what no balance shows is left out. */
-function gasesByAcid(solutes: readonly Dissolved[], least: Quantity): Sour[] {
-  const rules = rulesOfAcid("", () =>
-    everyRule().filter(
-      ({ a, products: [gas] = [] }) =>
-        a.length === 1 && a[0] === "acid" && gas !== undefined && !HARMLESS.includes(gas),
-    ),
-  );
-  return solutes.flatMap(({ species, amount }): Sour[] => {
+const gasesByAcid = (solutes: readonly Dissolved[], least: Quantity): Sour[] =>
+  solutes.flatMap(({ species, amount }): Sour[] => {
     if (amount.times(species.molarMass).compare(least) < 0) return [];
-    const classes = classesOfFormula(species.formula);
-    const row = rules.find(({ b = [] }) => b.some((one) => classes.has(one as HazardClass)));
-    return row === undefined ? [] : [{ solute: species, gas: row.products![0]!, what: row.what }];
+    const own: ReadonlySet<string> = classesOfFormula(species.formula);
+    const row = freedByAcid().find(({ classes }) => classes.some((one) => own.has(one)));
+    return row === undefined ? [] : [{ solute: species, gas: row.gas, what: row.what }];
   });
-}
 
 /** What acid does to a liquor: it is in it already, or must not come to it. */
 function sourNotes(sour: readonly Sour[], solutes: readonly Dissolved[], least: Quantity): string[] {

@@ -17,6 +17,7 @@ import { isHeatSensitive } from "../identity/by-ignition";
 import type { BatchFigures } from "../planning/batch-figures";
 import { planned } from "../planning/exact";
 import { dryingOf } from "../procedure/drying";
+import { fumesFired } from "../procedure/kiln-fume";
 import { kindOf } from "../procedure/kind";
 import { isAgent } from "../procedure/roles";
 import { boundBy } from "../procedure/slow-complex";
@@ -142,6 +143,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "gas through a trap": (given) => given.setting.wet && isTrapped(given),
   "gas for the hood": ({ batch }) => batch.gas.some((gas) => gas.hood),
   "flammable gas": ({ batch: { gas } }) => gas.some(({ key }) => burns(formulaFrom(key))),
+  "metal fume": ({ setting }) => fumesFired(setting),
   vapour: ({ setting: { wet, products, product } }) =>
     wet && products.some((one) => one !== product && boilsLow(one.formula)),
   oxygen: ({ setting }) => setting.products.some(({ formula }) => isOneOf(formula, "O2")),

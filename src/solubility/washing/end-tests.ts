@@ -72,7 +72,10 @@ export function endTestsFor(
       : (figure.perHundredGramsWater.toNumber("g") * 10) / anhydrousMolarMass(product).toNumber("g/mol");
   const salts = washedOut.map(ionsOf);
   const disturbed = salts.flat().some((ion) => NO_BROWN_RING.includes(ion));
+  const isAcid = constitutionOf(product.anhydrous).acid !== undefined;
   const dropFor = (ion: string): string | undefined => {
+    // an acid is sour itself
+    if (ion === ACID && isAcid) return undefined;
     const own = kept.has(familyOf(ion));
     if (own && BASIC.includes(ion)) return molar !== undefined && molar < SHOWS_BASE ? testFor(ion) : OWN_BASE;
     if (own && !silent) return undefined;
