@@ -18,6 +18,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   checked: "Checked by",
   from: "{product} from {materials}",
   expected: "Expected dry product",
+  looksFrom: "look of {formula}: {source}",
   keptLiquor: "Liquor that is kept",
   liquorStrength: "{strength} {formula}",
   theoryInLiquor: "by theory; its strength is not known",

@@ -19,6 +19,7 @@ export { pictogramsOf, signalWordOf, statementRow } from "./names/label-elements
 export { officialPrecautions, officialText } from "./names/official-text";
 export { formulasMeant } from "./names/readings";
 export { nameKey } from "./names/words";
+export { looksOf } from "./registry/looks";
 export { type AddsKin, type OwnName, registryFormulas } from "./registry/registry-index";
 export { thermalOf, thermalRows, thermalStepsOf } from "./registry/thermal";
 export { formulasSoldAs } from "./shop/sold-goods";

@@ -62,7 +62,7 @@ describe("light magnesium carbonate of 96 %", () => {
   // 56.0 × 0.96 / 467.64 × 5 × 40.304 = 23.17 g and 2.24 g of the rest: 25.41 g; 23.17 × 0.98 = 22.70 g where that was water
   it("gives magnesia with all of the rest to none of it, by sheet and verdict at both ends", () => {
     const text = sheetOf(plan);
-    expect(text).toContain("Expected dry product 22.7 to 25.4 g (100 % = 23.2 g)");
+    expect(text).toContain("Expected dry product 22.7 to 25.4 g, white (100 % = 23.2 g)");
     expect(text).toContain("22.7 to 25.4 g as expected, allowing for handling less than 22.7 g more was lost");
     expect((["25.4 g", "23.2 g", "22.7 g"] as const).map((dried) => verdict(dried))).toEqual([
       "consistent",

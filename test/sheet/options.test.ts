@@ -227,7 +227,7 @@ describe("what the mass says", () => {
     // of it leave 1 / 1.5² = 44 %, 4.2 g with its water: 77.1 g, less a tenth on the filters
     expect(text).toMatch(/Weigh the dry FeSO₄·7H₂O: about 77\.1 g\s+expected/);
     expect(text).toMatch(/less than 69\.4 g\s+more was lost than handling explains/);
-    expect(text).toMatch(/Expected dry product\s+69\.4 to 77\.1 g \(100 % = 99\.6 g\)/);
+    expect(text).toMatch(/Expected dry product\s+69\.4 to 77\.1 g, blue-green \(100 % = 99\.6 g\)/);
   });
 
   it("of what was fired allows for what stays in it unchanged", () => {

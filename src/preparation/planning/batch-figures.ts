@@ -22,6 +22,8 @@ export interface BatchFigures {
     readonly name: string;
     readonly amount: Quantity<"amount of substance">;
     readonly theoreticalYield: Quantity<"mass">;
+    /** Colour and kind of the solid by the registry, such as `pale green`; undefined where they are not known. */
+    readonly looks: string | undefined;
   };
   /** How each material goes in: dissolved in how much water, diluted, or as it is. */
   readonly feeds: readonly Feed[];

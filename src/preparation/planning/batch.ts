@@ -6,6 +6,7 @@ import { keptWith, lazily, type Parts } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
 import { PRINTING } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
+import { looksOf } from "../../substance/internal";
 import type { Contents } from "../contents/contents";
 import type { Pot } from "../contents/pot";
 import { alternativesOf } from "../feasibility/oxide-or-hydroxide";
@@ -143,6 +144,7 @@ export function batchOf(
         name: request.productName ?? product.name,
         amount: formed.amount,
         theoreticalYield,
+        looks: looksOf(product.formula)?.appearance,
       }),
     feeds: () => {
       return feedsOf({

@@ -1,10 +1,11 @@
 // The ground the sheet stands on: what was assumed, what else it could be, what it costs, what is not known, and sources.
+import { parseFormula } from "../../formula";
 import type { MovedFigure } from "../../preparation";
 import type { Quantity } from "../../quantity";
 import { sourcesOf } from "../../quantity/internal";
 import type { Solubility } from "../../solubility";
 import { cite } from "../../solubility/internal";
-import { cite as citeLabel } from "../../substance/internal";
+import { cite as citeLabel, looksOf } from "../../substance/internal";
 import type { Block, Picture } from "../document/blocks";
 import { about, handy, pretty, sentence } from "../figures";
 import { bars } from "../pictures/charts";
@@ -137,7 +138,10 @@ function sourceBlocks(on: OnPaper): Block[] {
   );
   const weights = sourcesOf(plan.product.theoreticalYield).map((source) => filled(words.weightsFrom, { source }));
   const official = precautionsOf(on).map(({ source }) => filled(words.precautionsFrom, { source: citeLabel(source) }));
-  const items = [...new Set([...weights, ...figures, ...others.flatMap(named), ...cautions, ...official])];
+  const { formula } = plan.product;
+  const looks = looksOf(parseFormula(formula));
+  const seen = looks === undefined ? [] : [filled(words.looksFrom, { formula, source: citeLabel(looks.source) })];
+  const items = [...new Set([...weights, ...figures, ...others.flatMap(named), ...seen, ...cautions, ...official])];
   return [
     { kind: "heading", text: words.sources },
     { kind: "list", items },

@@ -5,7 +5,17 @@ import { type Quantity, quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { about, handy, sentence, sizeOf } from "../figures";
 import { filled } from "../words";
-import { absorbentsOf, bare, expectedOf, handFor, type OnPaper, rangeOf, theoryNote, trapOf } from "./context";
+import {
+  absorbentsOf,
+  bare,
+  expectedOf,
+  handFor,
+  type OnPaper,
+  rangeOf,
+  theoryNote,
+  trapOf,
+  weighedAs,
+} from "./context";
 
 /** The title, with a blank for whose sheet it is: a batch, or a group of a class. */
 export function titleBlock({ plan, words }: OnPaper, whose: string): Block {
@@ -102,15 +112,16 @@ function outcomeCell(on: OnPaper) {
       note: words.theoryInLiquor,
     };
   const { low, high } = rangeOf(on);
+  const looks = plan.product.looks === undefined || weighedAs(plan).inPlace ? "" : `, ${plan.product.looks}`;
   if (expectedOf(plan).isOpen)
     return {
       label: words.expected,
-      value: filled(words.atMost, { mass: high }),
+      value: `${filled(words.atMost, { mass: high })}${looks}`,
       note: filled(words.lessUnknown, { formula: plan.product.formula }),
     };
   return {
     label: words.expected,
-    value: low === high ? high : filled(words.range, { low: bare(low), high }),
+    value: `${low === high ? high : filled(words.range, { low: bare(low), high })}${looks}`,
     note: theoryNote(on),
   };
 }

@@ -627,5 +627,8 @@ export const REGISTRY_NAMES = /* @__PURE__ */ columns(REGISTRY, ["formula", "nam
 
 export type NamesRow = ReturnType<typeof REGISTRY_NAMES>[number];
 
+/** How a substance looks. */
+export const REGISTRY_LOOKS = /* @__PURE__ */ columns(REGISTRY, ["formula", "appearance", "source"]);
+
 /** What else is known, in the same order. */
 export const REGISTRY_FACTS = /* @__PURE__ */ columns(REGISTRY, ["nameSource", "cas", "casSource", "appearance", "note"]);
