@@ -182,7 +182,9 @@ describe("read as a bench worker", () => {
       scale: { material: "nickel chloride", portion: "10.0 g" },
     });
     const text = sheetOf(plan);
-    expect(text).toContain("at most 9.8 g, violet-blue (the theory; how much less is not known: solubility of [Ni(NH₃)₆]Cl₂)");
+    expect(text).toContain(
+      "at most 9.8 g, violet-blue (the theory; how much less is not known: solubility of [Ni(NH₃)₆]Cl₂)",
+    );
     expect(text).toContain("9.8 g at 100 % yield, less what the liquor keeps, which is not known");
     expect(text).not.toContain("more was lost than handling explains");
   });

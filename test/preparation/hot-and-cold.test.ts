@@ -122,8 +122,9 @@ describe("a dense carbonate", () => {
 
   it("is tested with paper in a drop that has cooled, and the step has the pH that is expected", () => {
     const tested = magnesite.steps.find(({ blank }) => blank === "pH")!;
-    expect(tested.text).toMatch(/test a drop of it that has cooled with indicator paper: about pH 4 is expected/);
-    expect(tested.target!.toNumber("").toFixed(0)).toBe("4");
+    expect(tested.text).toMatch(/test a drop of it that has cooled with indicator paper: about pH 6 is expected/);
+    // magnesium sulfate by itself: what the step of the balance puts over of the acid is left out
+    expect(tested.target!.toNumber("").toFixed(0)).toBe("6");
   });
 });
 

@@ -138,7 +138,7 @@ export const FUSES_OXIDES = {
 
 /** Words of a pack for metal in few long pieces, of which one can hang in a liquor. */
 export const LONG_PIECES = {
-  words: ["foil", "sheet", "plate", "wire", "rod", "bar", "ribbon", "strip", "pipe", "tube", "mesh", "gauze", "coil"],
+  words: ["foil", "sheet", "plate", "wire", "rod", "stick", "bar", "ribbon", "strip", "pipe", "tube", "mesh", "gauze", "coil"],
   source: "commonPractice",
 } as const;
 

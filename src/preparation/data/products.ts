@@ -41,11 +41,14 @@ export const NOT_WARM: readonly NotWarmRow[] = [
 interface NotBoiledDownRow {
   /** Names of the anions. */
   readonly groups: readonly string[];
+  /** Only where a metal of the salt holds ligands. */
+  readonly complex?: true;
   readonly why: string;
   readonly source: SourceKey;
 }
 
 export const NOT_BOILED_DOWN: readonly NotBoiledDownRow[] = [
+  { groups: ["carbonate"], complex: true, why: "boiled it loses carbonate and ammonia, and dark oxide precipitates", source: "commonPractice" },
   { groups: ["hydrogencarbonate"], why: "boiled it gives off carbon dioxide", source: "commonPractice" },
   { groups: ["sulfite", "hydrogensulfite", "disulfite", "dithionite"], why: "in hot liquor air soon oxidises it", source: "commonPractice" },
   { groups: ["hypochlorite", "chlorite"], why: "boiled it turns into chlorate and chloride", source: "commonPractice" },

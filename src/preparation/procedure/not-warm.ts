@@ -29,10 +29,11 @@ function notWarmRow(product: Formula): NotWarmRow | undefined {
 
 /** Why a liquor with a product is not boiled down; undefined where heat does it no harm. */
 export function spoiltByBoiling(product: Formula): string | undefined {
-  const own = constitutionOf(product).groups;
-  return (
-    notWarmOf(product)?.why ?? NOT_BOILED_DOWN.find(({ groups }) => groups.some((name) => own.includes(name)))?.why
+  const { groups: own, complex: held } = constitutionOf(product);
+  const row = NOT_BOILED_DOWN.find(
+    ({ groups, complex }) => groups.some((name) => own.includes(name)) && (complex !== true || held !== undefined),
   );
+  return notWarmOf(product)?.why ?? row?.why;
 }
 
 /** Is its liquor evaporated below the boil: heat does the product harm, or drives out the acid that it needs? */

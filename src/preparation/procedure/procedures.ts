@@ -4,6 +4,7 @@ import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
 import { isStranger } from "../contents/solids-standing";
 import { MIXED_HOT, SLOW_IN_ACID, SLOW_IN_THE_COLD } from "../data/firing";
 import { heat } from "../operation/heat";
@@ -55,6 +56,16 @@ function seen({ drafts, frame }: Bench): { readonly gas: boolean; readonly solid
 /** How much alkalinity makes paper wait for the carbon dioxide to go. */
 const ALKALINE = "7.5";
 
+/** The vessel without what only the step of the balance put over: at the point of equivalence that alone would set the pH. */
+const asMeant = ({ pot, frame: { setting, account } }: Bench): Pot =>
+  setting.materials.reduce((all, { form }, i) => {
+    const { left, excess } = account.supplied[i]!;
+    if (!left.isPositive() || !isFromRounding(excess)) return all;
+    const { core } = matterOf(form);
+    const there = all.books.dissolved.find(({ matter }) => matter.key === core.key);
+    return there === undefined || there.amount.compare(left) < 0 ? all : all.minus(core, left);
+  }, pot);
+
 /** What brings a liquor to its pH, where neither acid nor base is in excess and all is dissolved; nothing elsewhere. */
 function toCorrect({ pot, frame: { setting, roles, account } }: Bench): string {
   if (pot.books.solids.length > 0) return "";
@@ -93,7 +104,7 @@ function neutralisation(bench: Bench): void {
   const ends = [...(gas ? ["no more gas rises"] : []), ...(solid && !precipitates ? ["no more solid dissolves"] : [])];
   // paper is dipped into a drop that has cooled; of a solid that the equilibrium does not know it cannot tell what is left dissolved
   const isTold = !precipitates || !isStranger(pot, matterOf(setting.product.formula));
-  const drop = isTold ? onPaper(pot.with({ temperature: setting.temperature })) : undefined;
+  const drop = isTold ? onPaper(asMeant(bench).with({ temperature: setting.temperature })) : undefined;
   const correction = drop === undefined ? "" : toCorrect(bench);
   const isSlow = gas && setting.materials.some(({ form }) => fateOf(form, setting.temperature).precipitated === true);
   const warming = isSlow ? ", warming it at the end if it has become slow" : "";

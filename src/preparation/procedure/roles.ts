@@ -238,11 +238,23 @@ function isBeforeAll({ materials, product }: Setting, roles: readonly Role[], i:
     : roles[i] === "precipitant" && isPouredInto(form);
 }
 
+/** Ammonia stands beside the carbonate of a complex before the metal comes, which would precipitate as carbonate. */
+const isCarbonated = ({ materials, product }: Setting): boolean =>
+  madeOf(product.formula).complex &&
+  sharesCarbonate(product.formula) &&
+  materials.some(({ form }) => isAmmonia(form)) &&
+  materials.some(({ form }) => sharesCarbonate(form));
+
+const sharesCarbonate = (form: Formula): boolean => madeOf(form).groups.has("carbonate");
+
 /** Ranks of the materials, in their order. */
 export function ranksOf(setting: Setting, roles: readonly Role[]): readonly number[] {
   const byLye = isByLye(setting, roles);
   const hot = inTheWay(setting, roles) !== undefined;
+  const carbonated = isCarbonated(setting);
   return roles.map((role, i) => {
+    if (carbonated && (isAmmonia(setting.materials[i]!.form) || sharesCarbonate(setting.materials[i]!.form))) return 0;
+    if (carbonated && role === "metal salt") return AFTER_LIGAND;
     if (byLye && isLye(setting.materials[i]!.form)) return 0;
     if (byLye && isAcidOf(setting, roles, i)) return 5;
     if (role === "acid" && isNitriteThere(setting)) return 5;

@@ -3,6 +3,7 @@
 import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import type { Cautions } from "../../substance";
+import { ALCOHOL } from "../procedure/alcohol";
 import { gasRow } from "../reaction/fluids";
 import { nameOfFormula } from "../reaction/species";
 
@@ -11,11 +12,14 @@ const nameForTheHood = (text: string): string[] => {
   return read.ok && gasRow(read.value)?.hood === true ? [nameOfFormula(read.value)] : [];
 };
 
+const isAlcohol = (text: string): boolean => text === ALCOHOL;
+
 /** Names of the gases for the hood that a combination gives, whose conditions are met. */
 export const gasesThatMayCome = ({ incompatibilities }: Cautions): readonly string[] => [
   ...new Set(
     incompatibilities
-      .filter(({ state }) => state === "met")
+      // a rinse with alcohol, cold, gives none with a salt of its liquor
+      .filter(({ state, materials }) => state === "met" && !materials.some(isAlcohol))
       .flatMap(({ products }) => products.flatMap(nameForTheHood)),
   ),
 ];

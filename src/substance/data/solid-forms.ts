@@ -12,7 +12,7 @@ interface SolidFormRow {
 
 export const SOLID_FORMS: readonly SolidFormRow[] = [
   { state: "powder", words: ["powder", "powdered", "dust", "filing", "flake"], source: "commonPractice" },
-  { state: "massive", words: ["foil", "sheet", "plate", "wire", "rod", "bar", "nail", "shot", "granule", "granulated", "granular", "pellet", "piece", "lump", "ingot", "turning", "chip", "cutting", "ribbon", "strip", "can", "coin", "pipe", "tube", "mesh", "gauze", "scrap", "massive"], source: "commonPractice" },
+  { state: "massive", words: ["foil", "sheet", "plate", "wire", "rod", "stick", "bar", "nail", "shot", "granule", "granulated", "granular", "pellet", "piece", "lump", "ingot", "turning", "chip", "cutting", "ribbon", "strip", "can", "coin", "pipe", "tube", "mesh", "gauze", "scrap", "massive"], source: "commonPractice" },
   { state: "crystalline", words: ["quartz", "sand", "flint", "cristobalite", "tridymite", "crystalline"], source: "commonPractice" },
   { state: "amorphous", words: ["gel", "precipitated", "fumed", "colloidal", "amorphous"], source: "commonPractice" },
 ];

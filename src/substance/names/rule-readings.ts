@@ -170,7 +170,13 @@ export function splitHydrate(name: string): HydrateName | undefined {
   const ratio = /^(.*?),? \((\d{1,3})\/(\d{1,3})\)-?hydrate$/.exec(name);
   if (ratio !== null) return { core: ratio[1]!, water: Number(ratio[3]), units: Math.max(1, Number(ratio[2])) };
   const digits = /^(.*?),? (\d{1,3}(?:\.\d{1,3})?|\d\/\d)[- ]?hydrate$/.exec(name);
-  if (digits !== null) return { core: digits[1]!, water: hydrateNumber(digits[2]!), units: 1 };
+  if (digits !== null) {
+    const water = hydrateNumber(digits[2]!);
+    const [of, to] = digits[2]!.split("/").map(Number);
+    // thirds are no decimals: 8/3 is eight to three formula units
+    const isRatio = to !== undefined && water !== undefined && !Number.isInteger(water * 1000);
+    return { core: digits[1]!, ...(isRatio ? { water: of, units: to } : { water, units: 1 }) };
+  }
   const written = /^(.*?)[ ·•⋅.*,]+(\d{0,3}(?:\.\d{1,3})?)h2o$/.exec(name);
   if (written !== null)
     return { core: written[1]!, water: written[2] === "" ? 1 : hydrateNumber(written[2]!), units: 1 };
