@@ -78,3 +78,36 @@ describe("sticks of a metal", () => {
     expect(steps.at(-1)!.text).not.toMatch(/of Zn/);
   });
 });
+
+describe("iron(II) hydroxide that peroxide oxidises", () => {
+  it("is done when all of it is brown, and more of the oxidiser is needed where it is not", () => {
+    const text = texts({
+      equation: "2 FeSO4·7H2O + 4 NaOH + H2O2 -> 2 FeO(OH) + 2 Na2SO4 + 16 H2O",
+      product: "FeO(OH)",
+      materials: [
+        { name: "green vitriol", form: "FeSO4·7H2O" },
+        { name: "caustic soda", form: "NaOH", excess: "5 %" },
+        { name: "peroxide", form: "H2O2", strength: "3 %", excess: "10 %" },
+      ],
+      scale: { material: "green vitriol", portion: "28 g" },
+    }).join("\n");
+    expect(text).toMatch(
+      /^Stir until it is brown all through.*if it stays green, a little more of the peroxide is needed/m,
+    );
+  });
+});
+
+describe("trisodium citrate", () => {
+  it("keeps its two waters to 150 °C by the table, and is dried at 60 °C", () => {
+    const { drying } = planPreparation({
+      equation: "2 C6H8O7·H2O + 3 Na2CO3 -> 2 Na3C6H5O7·2H2O + 3 CO2 + H2O",
+      product: "Na3C6H5O7·2H2O",
+      materials: [
+        { name: "citric acid", form: "C6H8O7·H2O" },
+        { name: "soda", form: "Na2CO3" },
+      ],
+      scale: { material: "citric acid", portion: "40 g" },
+    });
+    expect(drying.upTo!.toNumber("°C")).toBe(60);
+  });
+});

@@ -86,6 +86,8 @@ export const ENDS: readonly EndRow[] = [
   { formula: "Cu2O", at: "55 °C", until: "no green or blue is left and the solid is brick red, no longer yellow", liquor: "green or blue", source: "memory" },
   // hot it gets dense enough to settle and to be filtered
   { formula: "MnO2", at: "80 °C", until: "neither purple nor pink is left in the clear liquor", short: "if it stays purple", liquor: "purple or pink", source: "commonPractice" },
+  { formula: "FeO(OH)", until: "it is brown all through, with no green or black left in it", short: "if it stays green", lacks: "oxidiser", source: "commonPractice" },
+  { formula: "Fe(OH)3", until: "it is brown all through, with no green or black left in it", short: "if it stays green", lacks: "oxidiser", source: "commonPractice" },
   { formula: "PbO2", at: "85 °C", until: "the solid is dark brown all through, with nothing white or orange in it", short: "if it stays light", lacks: "oxidiser", enough: "a drop of the liquor still turns iodide starch paper blue: where it does not, a little more of the oxidiser is needed", source: "commonPractice" },
   // hexacyanidoferrate(II) gives Prussian blue with iron(III), hexacyanidoferrate(III) a brown liquor
   { formula: "K3[Fe(CN)6]", until: "a drop of the clear liquor turns brown, and no longer blue, with a drop of iron(III) chloride solution", short: "if it stays blue", lacks: "oxidiser", atHand: "iron(III) chloride solution", source: "commonPractice" },

@@ -117,7 +117,7 @@ function withMoreLigand(c: Case, pot: Poured, of: Composition, taker: Phase): Re
   return [
     {
       code: "excess",
-      text: `with twice the ${ligand.species.name} ${percent(share)} of it is`,
+      text: `with twice the ${ligand.species.name} it would be ${percent(share)}`,
       figures: [{ value: share, unit: "", label: "share of the theory in solution with twice the ligand" }],
       source: "constants",
     },

@@ -44,8 +44,8 @@ export function filterSalt(before: Pot, clings: Quantity): Done {
   const { books } = before;
   const salt = sum(books.solids.map(massOf));
   const liquid = before.with({ solids: [] }).mass;
-  const share = shareFrom(salt.times(clings).dividedBy(liquid).toNumber(""), "share of the liquor that the salt keeps");
-  const { kept, rest } = before.split(share);
+  const share = liquid.isPositive() ? salt.times(clings).dividedBy(liquid).toNumber("") : 0;
+  const { kept, rest } = before.split(shareFrom(share, "share of the liquor that the salt keeps"));
   return done("filter", before, rest.with({ gas: books.gas }), [], [{ what: "residue", pot: kept.with({ gas: [] }) }]);
 }
 
