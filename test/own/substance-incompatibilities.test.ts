@@ -51,6 +51,7 @@ const SETS: Record<string, readonly string[]> = {
   "acid-thiocyanate": ["H2SO4", "KSCN"],
   "acid-carbonate": ["vinegar", "baking soda"],
   "acid-fluoride": ["HCl", "NaF"],
+  "acid-antimony-metal": ["HCl", "SbCl3", "Zn"],
   "acid-arsenic-metal": ["HCl", "As2O3", "Zn"],
   "acid-phosphide": ["HCl", "CaC2"],
   "acid-metal": ["vinegar", "magnesium ribbon"],

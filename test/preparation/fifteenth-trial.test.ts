@@ -1,6 +1,6 @@
 // What an eighth independent reader objected to, of eight sheets and four refusals, as rules; the preparations are theirs, chosen
 // before any sheet was printed. Facts of the bench are common practice, no source.
-import { formulaOf, type PlanRequest, planPreparation } from "preparative";
+import { formulaOf, type PlanRequest, planPreparation, tryPlanPreparation } from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
 
@@ -109,5 +109,37 @@ describe("trisodium citrate", () => {
       scale: { material: "citric acid", portion: "40 g" },
     });
     expect(drying.upTo!.toNumber("°C")).toBe(60);
+  });
+});
+
+describe("the acid that no pack brings", () => {
+  const displaced = (salt: string, metal: string, by: string): PlanRequest => ({
+    equation: `2 ${salt} + 3 Zn -> 2 ${metal} + 3 ZnCl2`,
+    product: metal,
+    materials: [
+      { name: "the chloride", form: salt },
+      { name: "zinc", form: by, excess: "20 %" },
+    ],
+    scale: { material: "the chloride", portion: "10 g" },
+  });
+
+  it("is judged with the rest: antimony, acid and zinc give stibine, which bismuth does not", () => {
+    const outcome = tryPlanPreparation(displaced("SbCl3", "Sb", "Zn"));
+    expect(outcome.ok).toBe(false);
+    if (!outcome.ok) expect(outcome.error.hint).toMatch(/acid-antimony-metal/);
+    expect(tryPlanPreparation(displaced("BiCl3", "Bi", "Zn")).ok).toBe(true);
+  });
+
+  it("is left out beside a sulfide, of which it would set hydrogen sulfide free", () => {
+    const sulfide = texts({
+      equation: "SnCl2·2H2O + Na2S·9H2O -> SnS + 2 NaCl + 11 H2O",
+      product: "SnS",
+      materials: [
+        { name: "tin salt", form: "SnCl2·2H2O" },
+        { name: "sodium sulfide", form: "Na2S·9H2O" },
+      ],
+      scale: { material: "tin salt", portion: "10 g" },
+    }).join("\n");
+    expect(sulfide).not.toMatch(/hydrochloric acid/);
   });
 });

@@ -10,7 +10,7 @@ export const SOLUBLE_OXIDES: readonly { readonly elements: readonly string[]; re
 
 /** Elements beside the metals that water leaves alone. */
 export const INSOLUBLE_NONMETALS: readonly { readonly elements: readonly string[]; readonly source: SourceKey }[] = [
-  { elements: ["B", "C", "Si", "P", "S", "Se", "Te", "As"], source: "commonPractice" },
+  { elements: ["B", "C", "Si", "P", "S", "Se", "Te", "As", "Sb"], source: "commonPractice" },
 ];
 
 /** A molecule of carbon, hydrogen and oxygen alone with so many carbon atoms for each oxygen is an oil, a fat or a wax. */

@@ -4,8 +4,10 @@ import type { BalancedEquation } from "../../equation";
 import { sealed } from "../../equation/internal";
 import type { Formula } from "../../formula";
 import { remembering } from "../../foundation/memo";
+import { constitutionOf } from "../../ion";
 import type { Quantity, QuantityLike } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
+import { DEADLY_FROM_WATER } from "../data/couples";
 import type { PlanningName } from "../data/planning";
 import { PlanError } from "../error";
 import { hydrateOf, OTHER_HYDRATE } from "../feasibility/form-in-water";
@@ -180,14 +182,21 @@ function isTakenByWater(materials: readonly Material[], reactants: readonly Spec
   );
 }
 
-/** Salts with the acid that keeps them clear, where no pack is such an acid. */
+/** Would acid free a deadly gas from one of the packs? */
+const isDeadlySour = (packs: readonly Material[]): boolean =>
+  packs.some(({ form }) =>
+    constitutionOf(form).anions.some(({ formula }) => DEADLY_FROM_WATER.some(({ anion }) => anion === formula)),
+  );
+
+/** Salts with the acid that keeps them clear, where no pack is such an acid, or would give a deadly gas with it. */
 const withPutOn = (
   materials: readonly Material[],
   product: Formula,
   asides: readonly Material[],
 ): readonly Material[] =>
   materials.map((material) => {
-    const putOn = material.isSolution ? undefined : acidPutOn(material.form, product);
+    const putOn =
+      material.isSolution || isDeadlySour([...materials, ...asides]) ? undefined : acidPutOn(material.form, product);
     return putOn === undefined || [...materials, ...asides].some(({ form }) => form.hasSameComposition(putOn.acid))
       ? material
       : { ...material, putOn };

@@ -120,6 +120,10 @@ function putIn({ materials, reactants, aside = [] }: Mix): (string | MaterialOfS
   const supplied = new Set(materials.map(({ species }) => species));
   return [
     ...materials.map(withStrength),
+    // an acid that a salt is dissolved in meets the rest as surely as one of a pack
+    ...materials.flatMap(({ putOn }) =>
+      putOn === undefined ? [] : [{ material: putOn.acid.toString(), strength: `${planned("putOnAcid")}` }],
+    ),
     ...reactants.filter((species) => !supplied.has(species)).map(({ formula }) => formula.toString()),
     ...aside,
   ];

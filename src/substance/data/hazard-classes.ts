@@ -257,6 +257,7 @@ export const BY_ELEMENT: Readonly<Record<string, readonly HazardClass[]>> = {
   Au: ["gold"],
   Cd: ["cadmium"],
   As: ["arsenic"],
+  Sb: ["antimony"],
   Cu: ["copper", "decay metal"],
   Fe: ["decay metal"],
   Co: ["decay metal"],

@@ -22,6 +22,7 @@ export type HazardClass =
   | "ammonium"
   | "ammonium nitrate"
   | "ammonium oxalate"
+  | "antimony"
   | "arsenic"
   | "arsenide"
   | "azide"
@@ -240,6 +241,7 @@ export const INCOMPATIBILITIES = /* @__PURE__ */ once((): readonly Incompatibili
   { code: "acid-carbonate", a: ["acid"], b: ["carbonate"], what: "foams; bursts a closed vessel", products: ["CO2"], severity: "warn", source: "memory" },
   { code: "acid-fluoride", a: ["acid"], b: ["fluoride"], what: "poisonous burning acid", products: ["HF"], severity: "forbid", source: "clpAnnexVI" },
   { code: "acid-arsenic-metal", a: ["acid"], b: ["arsenic"], what: "deadly gas", products: ["AsH3"], severity: "forbid", with: "active metal", source: "melbourneGases" },
+  { code: "acid-antimony-metal", a: ["acid"], b: ["antimony"], what: "deadly gas", products: ["SbH3"], severity: "forbid", with: "active metal", source: "memory" },
   { code: "acid-phosphide", a: ["acid"], b: ["phosphide", "carbide"], what: "deadly gas", products: ["PH3"], severity: "forbid", source: "reactionSummariesFirst" },
   { code: "acid-metal", a: ["acid"], b: ["active metal"], what: "flammable gas and heat", products: ["H2"], severity: "warn", source: "incompatibilityLists" },
   { code: "acid-base", a: ["acid"], b: ["strong base"], what: "boils and splashes", severity: "warn", conditions: ["both strong"], source: "incompatibilityLists" },
