@@ -1,8 +1,16 @@
 // What an eighth independent reader objected to, of eight sheets and four refusals, as rules; the preparations are theirs, chosen
 // before any sheet was printed. Facts of the bench are common practice, no source.
-import { formulaOf, type PlanRequest, planPreparation, tryPlanPreparation } from "preparative";
+import {
+  cautionsForFormulas,
+  formulaOf,
+  type PlanRequest,
+  parseFormula,
+  planPreparation,
+  tryPlanPreparation,
+} from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
+import { gasesThatMayCome } from "../../src/preparation/safety/gases-that-may-come";
 
 const texts = (request: PlanRequest): string[] => planPreparation(request).steps.map(({ text }) => text);
 const sheet = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
@@ -58,6 +66,17 @@ describe("a carbonato ammine of cobalt", () => {
     const text = texts(request).join("\n");
     expect(text).toMatch(/cool it in ice to 0 to 5 °C.*never boil it down: boiled it loses carbonate and ammonia/);
     expect(sheet(request)).not.toMatch(/NO₂ may be given off/);
+  });
+
+  it("has that gas spoken of where the alcohol is what reacts", () => {
+    const known = cautionsForFormulas([{ formula: "HNO3", massPercent: 65 }, "C2H5OH"]);
+    const gases = (...reactants: string[]) =>
+      gasesThatMayCome(
+        known,
+        reactants.map((one) => ({ formula: parseFormula(one) })),
+      );
+    expect(gases("Cu", "HNO3")).toEqual([]);
+    expect(gases("C2H5OH", "HNO3")).toEqual(["NO₂"]);
   });
 });
 

@@ -181,7 +181,6 @@ function withMore(feed: Feed, i: number, more: Quantity, { setting, portions }: 
 const isThinned = (material: Material, setting: Setting): boolean =>
   isAcid(material.form) && !isOxidisingAcid(material, setting);
 
-/** The feeds, with as much more water as the liquor needs at the end. */
 /**
  * A product that comes out cold as it forms, and is kept by the more of it the more water there is: of two salts the one that needs
  * most water to dissolve is stirred into the solution of the other.
@@ -204,6 +203,7 @@ function intoTheOther(
   );
 }
 
+/** The feeds, with as much more water as the liquor needs at the end. */
 export function feedsOf(feeding: Feeding): readonly Feed[] {
   const { setting } = feeding;
   if (feeding.planned !== undefined) return feedsOfRun(feeding.planned, feeding);

@@ -252,6 +252,7 @@ export function ranksOf(setting: Setting, roles: readonly Role[]): readonly numb
   const byLye = isByLye(setting, roles);
   const hot = inTheWay(setting, roles) !== undefined;
   const carbonated = isCarbonated(setting);
+  const throughHalogen = setting.materials.map((one) => isThroughHalogen(setting, one));
   return roles.map((role, i) => {
     if (carbonated && (isAmmonia(setting.materials[i]!.form) || sharesCarbonate(setting.materials[i]!.form))) return 0;
     if (carbonated && role === "metal salt") return AFTER_LIGAND;
@@ -260,8 +261,8 @@ export function ranksOf(setting: Setting, roles: readonly Role[]): readonly numb
     if (role === "acid" && isNitriteThere(setting)) return 5;
     if (isBeforeAll(setting, roles, i)) return FIRST;
     if (isLedIn(setting.materials[i]!) && !staysInWater(setting.materials[i]!.form)) return LED_IN;
-    if (isThroughHalogen(setting, setting.materials[i]!)) return RANKS.oxidiser;
-    if (setting.materials.some((one) => isThroughHalogen(setting, one)) && role === "oxidiser") return RANKS.salt;
+    if (throughHalogen[i]) return RANKS.oxidiser;
+    if (role === "oxidiser" && throughHalogen.includes(true)) return RANKS.salt;
     if (isColouredOxidiser(setting, setting.materials[i]!)) return RANKS.oxidiser;
     // hot the ligand is there first, and the metal goes into it
     if (role === "metal salt" && hot) return AFTER_LIGAND;

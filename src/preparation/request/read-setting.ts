@@ -189,18 +189,16 @@ const isDeadlySour = (packs: readonly Material[]): boolean =>
   );
 
 /** Salts with the acid that keeps them clear, where no pack is such an acid, or would give a deadly gas with it. */
-const withPutOn = (
-  materials: readonly Material[],
-  product: Formula,
-  asides: readonly Material[],
-): readonly Material[] =>
-  materials.map((material) => {
-    const putOn =
-      material.isSolution || isDeadlySour([...materials, ...asides]) ? undefined : acidPutOn(material.form, product);
-    return putOn === undefined || [...materials, ...asides].some(({ form }) => form.hasSameComposition(putOn.acid))
+function withPutOn(materials: readonly Material[], product: Formula, asides: readonly Material[]): readonly Material[] {
+  const packs = [...materials, ...asides];
+  if (isDeadlySour(packs)) return materials;
+  return materials.map((material) => {
+    const putOn = material.isSolution ? undefined : acidPutOn(material.form, product);
+    return putOn === undefined || packs.some(({ form }) => form.hasSameComposition(putOn.acid))
       ? material
       : { ...material, putOn };
   });
+}
 
 function roomOf({ room }: PlanRequest): Room {
   const volume = conditionOf(room?.volume, "roomVolume", "volume", "room.volume", {

@@ -111,8 +111,8 @@ const ofIgnition = ({ product: { formula, name } }: Setting): StepCaution[] =>
   (fumesOf(formula) ?? []).map((row) => caution(name, row.text, row.source));
 
 /** Gases for the hood that no equation has and that may come all the same. */
-function ofGasesThatMayCome(known: Cautions, { gas }: BatchFigures): StepCaution[] {
-  const gases = gas.some(({ hood }) => hood) ? [] : gasesThatMayCome(known);
+function ofGasesThatMayCome(known: Cautions, { gas }: BatchFigures, { reactants }: Setting): StepCaution[] {
+  const gases = gas.some(({ hood }) => hood) ? [] : gasesThatMayCome(known, reactants);
   if (gases.length === 0) return [];
   const text = `${gases.join(" and ")} may be given off, which is poisonous: under a hood that works, or not at all`;
   return [caution(undefined, text, "commonPractice")];
@@ -162,7 +162,7 @@ export function stepCautionsOf(
           ...rowsThatHold(step, given).flatMap((row) => ofWork(row, given)),
           ...(step === "ignition test" ? ofIgnition(setting) : []),
           ...(step === meetsIn(setting)
-            ? [...ofMeeting(known, acknowledged, printed), ...ofGasesThatMayCome(known, batch)]
+            ? [...ofMeeting(known, acknowledged, printed), ...ofGasesThatMayCome(known, batch, setting)]
             : []),
           ...list
             .filter((one) => isNew(one, at))

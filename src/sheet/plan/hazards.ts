@@ -137,7 +137,7 @@ function protection({ plan, words }: OnPaper): string[] {
     plan.gas.some((one) => one.hood) ||
     plan.steps.some(({ apparatus }) => apparatus === "fume hood") ||
     kinds.has("hood") ||
-    gasesThatMayCome(plan.cautions).length > 0 ||
+    gasesThatMayCome(plan.cautions, plan.equation.reactants).length > 0 ||
     isFreeHalogen(parseFormula(plan.product.formula));
   return [
     // worn for any work of this kind, whatever the codes say (common practice)
