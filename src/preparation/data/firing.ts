@@ -164,6 +164,15 @@ export const WARM_IN_ACID = {
   source: "commonPractice",
 } as const;
 
+/** Where a solid goes into acid, and what comes of it crystallises in the cold: in a crust on the solid, with gas shut in. */
+export const KEPT_DISSOLVED = {
+  /** Warm enough, the coldest of these that keeps all of it dissolved, or the last. */
+  at: ["30 °C", "40 °C", "50 °C", "60 °C"],
+  /** More warming than this by the reaction, and it needs no other heat. */
+  warmsItself: "20 ΔK",
+  source: "commonPractice",
+} as const satisfies { at: readonly string[]; warmsItself: string; source: SourceKey };
+
 /** Elements that burn once they are hot in air: nothing to fill a crucible with. */
 export const BURNS_IN_AIR = {
   elements: ["Li", "Na", "K", "Rb", "Cs", "Mg", "Ca", "Sr", "Ba", "Al", "Ti", "Zr", "P", "S"],

@@ -73,20 +73,24 @@ export function adding(
     return solid || roles[i] === "oxidiser"
       ? `${verb} ${into}${wetted} in small portions, stirring${cool}${room}.`
       : `${verb} ${into}, slowly and stirring${cool}${room}.`;
-  const least = lasting(additionRate.leastTime);
+  const time = lasting(additionRate.leastTime);
   // Where heat sets the pace minutes mean nothing: the thermometer says when.
   const isHot = "rise" in warming && warming.rise.rise.compare(planned("needsCooling")) > 0;
-  const over = least === undefined || isHot ? "" : ` over at least ${least}`;
+  const over = time === undefined || isHot ? "" : ` over at least ${time}`;
   const { sign, otherwise } = nextPortion(bench, i);
   const usual = planned("coolsDownTo") as Quantity<"temperature">;
-  const down = warmest !== undefined && warmest.compare(usual) < 0 ? warmest : usual;
+  const kept = bench.keptDissolved?.byItself === true ? bench.keptDissolved : undefined;
+  const least = kept !== undefined && kept.at.compare(usual) > 0 ? kept.at : usual;
+  const down = warmest !== undefined && warmest.compare(least) < 0 ? warmest : least;
   const wait = isHot
     ? `until ${sign} and it is below ${celsius(down)} again, in a bath of cold water,`
     : `until ${sign}`;
+  const staysWarm =
+    kept === undefined ? "" : `; once half of it is in, keep it no colder than ${celsius(kept.at)}: ${kept.why}`;
   const poison = notCaught(gasesLeft(bench));
   const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
   const portion = alone ? ` (${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))})` : "";
-  return `${verb} ${into}${wetted} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${otherwise}${cool}${room}: ${volumesOf(gas)} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}.`;
+  return `${verb} ${into}${wetted} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${otherwise}${cool}${room}: ${volumesOf(gas)} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}${staysWarm}.`;
 }
 
 const volumesOf = (gas: Look["gas"]): string =>

@@ -74,6 +74,15 @@ export interface Draft extends Done, Telling {
   readonly vessel: string;
 }
 
+/** How warm a vessel is kept, so that what forms in it stays dissolved. */
+export interface KeptDissolved {
+  readonly at: Quantity<"temperature">;
+  /** The heat of the reaction does it. */
+  readonly byItself: boolean;
+  /** What else would become of it, in words. */
+  readonly why: string;
+}
+
 /** Name of the vessel the work is done in. */
 export const POT = "pot";
 
@@ -137,6 +146,9 @@ export class Bench {
   isKeepingSaid = false;
   /** So does what metal in it keeps from it. */
   isGuardSaid = false;
+
+  /** How warm what forms is kept as it does, so that it stays dissolved. */
+  keptDissolved: KeptDissolved | undefined;
 
   /** Figures as its instruments show them. */
   readonly hand: Hand;

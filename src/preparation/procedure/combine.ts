@@ -21,6 +21,7 @@ import { type Bench, type Look, POT, type Telling } from "./bench";
 import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask";
 import { isSlowMetal } from "./feed-single";
 import { putInto, putWater } from "./filling";
+import { asInTheRoom, keptDissolved, warmedToKeep } from "./kept-dissolved";
 import { isAcidSalt } from "./kind";
 import { warmedForStart } from "./late-start";
 import { endOnPaper, escapes, type Led, leading } from "./leading";
@@ -117,7 +118,8 @@ export function combine(bench: Bench): void {
       ? [main]
       : [stage.back, { ...main, terms: main.terms.filter(({ matter }) => matter.key !== stage.gas.key) }];
   const reactions = [...acidsUsed(bench), ...asStaged, ...baseLeft(bench), ...peroxideLeft(bench), ...gasLeft(bench)];
-  const settle = (pot: Pot): Pot => settled(bench, pot);
+  const settle = (pot: Pot): Pot =>
+    asInTheRoom(bench, (one) => ({ pot: settled(bench, one), left: [], taken: [] }))(pot).pot;
   const last = rest.at(-1);
   const alike = (i: number): boolean =>
     last !== undefined && bench.material(i).species === bench.material(last).species;
@@ -141,6 +143,10 @@ export function combine(bench: Bench): void {
     if (isLast && roles.includes("acid") && isOneOf(bench.material(i).form, ...WARM_IN_ACID.formulas))
       warmed(bench, bench.name(i));
     if (isLast && isSlowMetal(bench.material(i), setting)) warmed(bench, bench.name(i), SLOW_IN_ACID.at);
+    if (isLast && stage === undefined) {
+      bench.keptDissolved = keptDissolved(bench, i, open);
+      if (bench.keptDissolved !== undefined) warmedToKeep(bench, i, bench.keptDissolved);
+    }
     const own = vesselOf(bench, i);
     const giving = stage !== undefined && roles[i] === "metal";
     const shared =
@@ -151,7 +157,10 @@ export function combine(bench: Bench): void {
     const now = giving ? [stage.first] : (shared?.first ?? []);
     const speaks = stage === undefined ? i === speaker : giving;
     const [before, other] = [bench.pot, bench.in(own)];
-    const outcome = isLast ? withOtherSolids(bench, before.plusAll(other), open) : reacted(before.plusAll(other), now);
+    const joined = before.plusAll(other);
+    const outcome = isLast
+      ? asInTheRoom(bench, (pot) => withOtherSolids(bench, pot, open))(joined)
+      : reacted(joined, now);
     const free = isLast ? ammoniaToDrive(bench, outcome.pot.books.dissolved) : undefined;
     const gases = gasesIn(outcome);
     const caught = trapsFor(bench, free === undefined ? gases : [...gases, free]);

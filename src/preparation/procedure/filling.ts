@@ -177,7 +177,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       amounts: [of],
       target: to,
       say: (look) =>
-        `Pour the ${name} slowly into ${bench.hand.water(of)}${vessel === POT || !before.isEmpty ? "" : into}, stirring${warns ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${dilutionHeat(look, name)}${room(look)}${vessel === POT || before.isEmpty ? "" : `; then pour it into the ${vessel}`}.`,
+        `Pour the ${name} slowly into ${bench.hand.water(of)}${vessel === POT || !before.isEmpty ? "" : into}, stirring${warns ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${dilutionHeat(look, name, bench)}${room(look)}${vessel === POT || before.isEmpty ? "" : `; then pour it into the ${vessel}`}.`,
     });
   } else pour(bench, i, vessel);
 }
@@ -286,10 +286,12 @@ function pour(bench: Bench, i: number, vessel: string): void {
 }
 
 /** How warm dilution makes an acid or a base, where figures are known. */
-function dilutionHeat({ dissolvingHeat }: Look, name: string): string {
+function dilutionHeat({ dissolvingHeat }: Look, name: string, { keptDissolved }: Bench): string {
   const heat = dissolvingHeat.find((one) => one.material === name);
   if (heat === undefined) return "";
-  if (!("rise" in heat)) return "; it warms, how much is not known: let it cool";
+  // what is warmed for the next material need not cool first
+  const cooled = keptDissolved === undefined || keptDissolved.byItself ? ": let it cool" : "";
+  if (!("rise" in heat)) return cooled === "" ? "" : `; it warms, how much is not known${cooled}`;
   const kelvin = heat.rise.rise.toNumber("ΔK");
-  return kelvin < 5 ? "" : `; it warms by about ${Number(kelvin.toPrecision(2))} K: let it cool`;
+  return kelvin < 5 ? "" : `; it warms by about ${Number(kelvin.toPrecision(2))} K${cooled}`;
 }

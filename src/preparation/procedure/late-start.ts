@@ -22,6 +22,9 @@ function lateStart({ frame: { setting } }: Bench, i: number) {
   );
 }
 
+/** Does it start late, and run away warm? */
+export const startsLate = (bench: Bench, i: number): boolean => lateStart(bench, i) !== undefined;
+
 /** Warm the vessel for the first portion, where it would not start. */
 export function warmedForStart(bench: Bench, i: number): void {
   const row = lateStart(bench, i);

@@ -107,9 +107,10 @@ function neutralisation(bench: Bench): void {
   const drop = isTold ? onPaper(asMeant(bench).with({ temperature: setting.temperature })) : undefined;
   const correction = drop === undefined ? "" : toCorrect(bench);
   const isSlow = gas && setting.materials.some(({ form }) => fateOf(form, setting.temperature).precipitated === true);
-  const warming = isSlow ? ", warming it at the end if it has become slow" : "";
+  const isWarm = pot.books.temperature.compare(setting.temperature) > 0;
+  const warming = isSlow ? `, ${isWarm ? "warmer" : "warming it"} at the end if it has become slow` : "";
   const stir = ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}${warming}`;
-  const cooled = pot.books.temperature.compare(setting.temperature) > 0 ? " a drop of it that has cooled" : "";
+  const cooled = isWarm ? " a drop of it that has cooled" : "";
   until(
     bench,
     () =>

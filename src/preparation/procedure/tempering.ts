@@ -47,7 +47,7 @@ export function warmedForProduct(bench: Bench): void {
 }
 
 /** Is a volatile acid in it that is more than dilute? */
-const fumesWarm = ({ books, mass }: Bench["pot"]): boolean =>
+export const fumesWarm = ({ books, mass }: Bench["pot"]): boolean =>
   books.dissolved.some(
     (one) =>
       isAcid(one.matter.formula) &&

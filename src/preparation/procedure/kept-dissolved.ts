@@ -1,0 +1,77 @@
+// A solid that goes into acid warm, so that what forms stays dissolved: cold it would crystallise on what has not reacted.
+
+import type { Quantity } from "../../quantity";
+import { massOf } from "../contents/entry";
+import { matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import { KEPT_DISSOLVED } from "../data/firing";
+import { type Outcome, type Reaction, reacted } from "../operation/add";
+import { heat } from "../operation/heat";
+import { exact } from "../planning/exact";
+import { absorbentOf } from "../reaction/absorbing";
+import { heatOf } from "../reaction/heat";
+import { type Bench, type KeptDissolved, POT } from "./bench";
+import { solutesOf } from "./coming";
+import { startsLate } from "./late-start";
+import { spoiltByBoiling } from "./not-warm";
+import { saturatedAt } from "./settling";
+import { fumesWarm, warmestAsAdded } from "./tempering";
+import { gasesIn } from "./trap";
+import { celsius } from "./words";
+
+type Temperature = Quantity<"temperature">;
+
+/** How warm the vessel is kept as a solid comes into it; undefined where the room is warm enough, or nothing tells. */
+export function keptDissolved(bench: Bench, i: number, reactions: readonly Reaction[]): KeptDissolved | undefined {
+  const { setting, kind, isolation, feeds, account } = bench.frame;
+  const { product, temperature: room } = setting;
+  if (isolation.how !== "crystallise" || (kind !== "neutralisation" && kind !== "metal and acid")) return undefined;
+  if (feeds[i]!.how !== "solid" || spoiltByBoiling(product.formula) !== undefined || startsLate(bench, i))
+    return undefined;
+  const done = reacted(bench.pot.plusAll(bench.in(bench.pack(bench.name(i)))), reactions);
+  const { books, mass } = done.pot;
+  if (books.waterMissing.length > 0) return undefined;
+  // of a poison no more is driven out at once than its trap takes
+  const gases = gasesIn(done);
+  if (gases.some(({ matter }) => absorbentOf(matter.formula) !== undefined)) return undefined;
+  const matter = matterOf(product.formula);
+  const { own } = solutesOf(done.pot, matter);
+  if (own === undefined) return undefined;
+  const dry = massOf({ matter: own.matter.core, amount: own.amount }).toNumber("g");
+  const keeps = (at: Temperature): number => (saturatedAt(matter, at)?.perGram ?? 0) * books.water.toNumber("g");
+  const most = warmestAsAdded(bench, i);
+  const warmer = KEPT_DISSOLVED.at
+    .map((text) => exact(text) as Temperature)
+    .filter((at) => at.compare(room) > 0 && (most === undefined || at.compare(most) <= 0));
+  if (keeps(room) >= dry || warmer.length === 0) return undefined;
+  const at = warmer.find((one) => keeps(one) >= dry) ?? warmer.at(-1)!;
+  if (keeps(at) <= keeps(room)) return undefined;
+  const found = heatOf(setting, account, feeds, [mass]);
+  return {
+    at,
+    byItself: "rise" in found && found.rise.rise.compare(exact(KEPT_DISSOLVED.warmsItself)) > 0,
+    why: `colder, ${product.name} would crystallise on what has not reacted${gases.length === 0 ? "" : ", and shut gas in"}`,
+  };
+}
+
+/** Judge what a vessel comes to where it is kept warm as in the room: the constants of the equilibria are known there. */
+export const asInTheRoom =
+  ({ keptDissolved: kept, frame: { setting } }: Bench, of: (pot: Pot) => Outcome) =>
+  (pot: Pot): Outcome => {
+    if (kept === undefined) return of(pot);
+    const { temperature } = pot.books;
+    const done = of(pot.with({ temperature: setting.temperature }));
+    return { ...done, pot: done.pot.with({ temperature }) };
+  };
+
+/** Warm the vessel for it, unless the reaction does. */
+export function warmedToKeep(bench: Bench, i: number, { at, byItself, why }: KeptDissolved): void {
+  if (byItself || bench.pot.books.temperature.compare(at) >= 0) return;
+  const fumes = fumesWarm(bench.pot);
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    ...(fumes ? { apparatus: "fume hood" as const } : {}),
+    say: () =>
+      `Warm the contents to ${celsius(at)}${fumes ? ", loosely covered and under a hood: it fumes," : ""} and keep them there as the ${bench.name(i)} comes, warmer where crystals show: ${why}.`,
+  });
+}

@@ -1,0 +1,61 @@
+// What a ninth independent reading found of hot liquors, as rules; the preparations are the readers', chosen before any sheet was
+// printed. Facts of the bench are common practice, no source; solubilities are those of the tables, by hand where they are used.
+import { type PlanRequest, planPreparation } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const texts = (request: PlanRequest): string[] => planPreparation(request).steps.map(({ text }) => text);
+const stepWith = (request: PlanRequest, part: string | RegExp): string =>
+  texts(request).find((text) => (typeof part === "string" ? text.includes(part) : part.test(text))) ?? "";
+
+const strontiumFormate: PlanRequest = {
+  equation: "SrCO3 + 2 HCOOH + H2O -> Sr(HCOO)2·2H2O + CO2",
+  product: "Sr(HCOO)2·2H2O",
+  materials: [
+    { name: "strontium carbonate", form: "SrCO3", assay: "98 %", excess: "3 %" },
+    { name: "formic acid", form: "HCOOH", strength: "85 %" },
+  ],
+  scale: { product: "60 g" },
+};
+
+describe("a carbonate whose salt the cold liquor cannot hold", () => {
+  // 49.9 g of Sr(HCOO)2 in 164 g of water is 30.5 g in 100 g; 100 g holds 12.7 g at 20 °C and 25 g at 60 °C
+  it("goes into warm acid, and nothing has to cool before it does", () => {
+    const all = texts(strontiumFormate);
+    const warm = all.findIndex((text) =>
+      /^Warm the contents to 60 °C.*would crystallise on what has not reacted/.test(text),
+    );
+    const added = all.findIndex((text) => text.startsWith("Add the 43.6 g"));
+    expect(warm).toBeGreaterThan(0);
+    expect(added).toBe(warm + 1);
+    expect(all[warm]).toContain("under a hood");
+    expect(all.join(" ")).not.toContain("let it cool (vessel");
+    expect(stepWith(strontiumFormate, "indicator paper")).toContain("a drop of it that has cooled");
+  });
+
+  it("of iron in sulfuric acid the heat of the reaction does it", () => {
+    const iron: PlanRequest = {
+      equation: "Fe + H2SO4 + 7 H2O -> FeSO4·7H2O + H2",
+      product: "FeSO4·7H2O",
+      materials: [
+        { name: "iron", form: "Fe", excess: "5 %" },
+        { name: "acid", form: "H2SO4", strength: "96 %" },
+      ],
+      scale: { product: "50 g" },
+    };
+    expect(stepWith(iron, /^Add the .* of iron/)).toMatch(/keep it no colder than \d0 °C: colder, FeSO₄·7H₂O/);
+    expect(stepWith(iron, "Warm the contents")).toBe("");
+  });
+
+  it("stays in the cold where nitric acid takes a metal, which warm runs away, and where no figure is known", () => {
+    const copper: PlanRequest = {
+      equation: "3 Cu + 8 HNO3 + 5 H2O -> 3 Cu(NO3)2·3H2O + 2 NO",
+      product: "Cu(NO3)2·3H2O",
+      materials: [
+        { name: "copper", form: "Cu" },
+        { name: "acid", form: "HNO3", strength: "30 %", excess: "10 %" },
+      ],
+      scale: { material: "copper", portion: "10 g" },
+    };
+    expect(texts(copper).join(" ")).not.toContain("on what has not reacted");
+  });
+});
