@@ -162,7 +162,10 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   means: "It means",
   atMost: "at most {mass}",
   lessUnknown: "the theory; how much less is not known: solubility of {formula}",
-  keepsUnknown: "may be right: how much of the {formula} the liquor keeps is not known, and no mass is too small",
+  keepsSome: "may be right: how much of the {formula} the liquor keeps is not known",
+  keepsUnknown:
+    "may be right: how much of the {formula} the liquor keeps is not known; where this is little, leave the liquor in the cold for more",
+  keepsMore: "much is still in the liquor: take a second crop from it, as the step says that keeps it",
   above: "more than {mass}",
   below: "less than {mass}",
   within: "{low} to {high}",

@@ -64,7 +64,8 @@ describe("a carbonato ammine of cobalt", () => {
 
   it("is never boiled down, is put into ice, and gives no brown gas for a rinse of alcohol", () => {
     const text = texts(request).join("\n");
-    expect(text).toMatch(/cool it in ice to 0 to 5 °C.*never boil it down: boiled it loses carbonate and ammonia/);
+    // in ice from the first: what is beside it stays dissolved there by figures
+    expect(text).toMatch(/in ice and water to 5 °C.*never boil it down: boiled it loses carbonate and ammonia/);
     expect(sheet(request)).not.toMatch(/NO₂ may be given off/);
   });
 

@@ -95,10 +95,10 @@ function figuresOf(plan: Plan): Quantity[] {
     last.after.mass,
     ...again,
     ...plan.weighings.flatMap(({ portion, excess }) => [portion, excess.to("%")]),
-    ...plan.steps.flatMap(({ put, amounts, largerVessel, limit, alcohol }) => [
+    ...plan.steps.flatMap(({ put, amounts, largerVessel, limit, alcohol, onceMoreBelow }) => [
       ...put.map(({ water }) => water),
       ...amounts,
-      ...some(largerVessel, limit, alcohol),
+      ...some(largerVessel, limit, alcohol, onceMoreBelow),
     ]),
     ...plan.gas.map(({ volume }) => volume),
     ...some(plan.vessel?.smallest, plan.vessel?.needed, plan.vessel?.liquid, plan.waste.volume, plan.drying.upTo),

@@ -60,6 +60,8 @@ export interface Telling {
   readonly atHand?: readonly AtHand[];
   /** Product of another batch that it leaves with this one. */
   readonly ofAnotherBatch?: Quantity<"mass">;
+  /** Dry crystals, below which the liquor that is kept gives a second crop. */
+  readonly onceMoreBelow?: Quantity<"mass">;
   readonly care?: Care;
   /** The smallest vessel for it, where that of the batch is too small. */
   readonly largerVessel?: (look: Look) => Quantity<"volume"> | undefined;

@@ -69,7 +69,7 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
     care: "isolating",
     blank: "wetCake",
     say: () =>
-      `Filter the crystals off at ${celsius(cold)}${bench.frame.crystallising?.inIce === true ? ", before the liquor warms," : ""} and press them; they keep ${nearly(bench.hand.litres(held))} of liquor${besides(parted.after, bench.hand)}.`,
+      `Filter the crystals off at ${celsius(cold)}${cold.compare(bench.frame.setting.temperature) < 0 ? ", before the liquor warms," : ""} and press them; they keep ${nearly(bench.hand.litres(held))} of liquor${besides(parted.after, bench.hand)}.`,
   });
   const liquor = parted.left[0]?.pot;
   if (liquor !== undefined) {

@@ -24,15 +24,20 @@ import { celsius, list } from "./words";
 /** Shares of the liquor's water that may be left for a second crop, the least first. */
 const SHARES = [0.5, 0.6, 0.7, 0.8, 0.9] as const;
 
-/** A mother liquor of which a figure is missing is not poured away. */
-export function keepLiquor(bench: Bench, missing: string): void {
+/** A mother liquor of which a figure is missing is not poured away; what brings more of it where its crystals are few, in words. */
+export function keepLiquor(bench: Bench, missing: string, again?: string): void {
   const liquor = bench.in(MOTHER);
   if (liquor.isEmpty) return;
   const after = liquor.with({ unknown: [...liquor.books.unknown, missing] });
+  const below = bench.frame.theory.times(planned("worthOnceMore")).to("g") as Quantity<"mass">;
   bench.did(
     MOTHER,
     { ...hold(liquor), after },
-    { say: () => `Keep the mother liquor until the crystals are weighed: ${missing} is not known.` },
+    {
+      ...(again === undefined ? {} : { onceMoreBelow: below }),
+      say: () =>
+        `Keep the mother liquor until the crystals are weighed: ${missing} is not known.${again === undefined ? "" : ` If they are less than ${bench.hand.grams(below)} (${planned("worthOnceMore")} of the theory), ${again}, cool it as before and filter: a second crop; keep it apart.`}`,
+    },
   );
 }
 

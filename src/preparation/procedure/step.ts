@@ -45,6 +45,8 @@ export interface ProcedureStep {
   readonly atHand: readonly AtHand[];
   /** Product of another batch that it leaves with this one, as a rinse with its own solution does: weighed with it, and no yield. */
   readonly ofAnotherBatch: Quantity<"mass"> | undefined;
+  /** Dry crystals, below which the liquor that it keeps gives a second crop, where how much crystallises is not known. */
+  readonly onceMoreBelow: Quantity<"mass"> | undefined;
   /** What it should come to: a temperature, a mass, a strength, a pH. */
   readonly target: Quantity<"temperature" | "mass" | "volume" | "number" | StrengthDimension> | undefined;
   /** What not to pass: the warmest, the shortest time. */
@@ -142,6 +144,7 @@ export function stepsOf(
       apparatus: () => draft.apparatus,
       atHand: () => frozen([...(draft.atHand ?? [])]),
       ofAnotherBatch: () => draft.ofAnotherBatch,
+      onceMoreBelow: () => draft.onceMoreBelow,
       target: () => draft.target,
       limit: () => draft.limit?.(look),
       cautions: () => cautionsOf(draft, isFirst, cautions(), formulaOf, addings()),

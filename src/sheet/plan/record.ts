@@ -8,9 +8,7 @@ import {
   goneByItselfIn,
   heldWaterOf,
   ignitionDecides,
-  isAirless,
   isGel,
-  isKeptDark,
   isSecondCrop,
   leftOnIgnition,
   list,
@@ -23,10 +21,10 @@ import {
 import type { Quantity } from "../../quantity";
 import { BLANK, type Blank, type Block, type Picture } from "../document/blocks";
 import { about, sentence } from "../figures";
-import { liquorOnLabel } from "../label/liquor-label";
 import { dryingChart } from "../pictures/charts";
 import { filled } from "../words";
-import { bare, drawsFromAir, expectedOf, handFor, type OnPaper, rangeOf, warmestOf, weighedAs } from "./context";
+import { bare, expectedOf, handFor, type OnPaper, rangeOf, weighedAs } from "./context";
+import { labelBlocks } from "./label-line";
 import { observationName } from "./observation";
 
 const grams = (q: Quantity): number => q.toNumber("g");
@@ -134,11 +132,7 @@ function keyRows(on: OnPaper): string[][] {
   const { isOpen } = expectedOf(plan);
   const others = plan.candidates.filter((one) => (inPlace ? one.formula !== formula : !one.wanted));
   const within = low === high ? high : filled(words.within, { low: bare(low), high });
-  if (isOpen)
-    return [
-      [filled(words.above, { mass: high }), words.wet],
-      [filled(words.atMost, { mass: high }), filled(words.keepsUnknown, { formula: plan.product.formula })],
-    ];
+  if (isOpen) return openRows(on, high);
   const bands = bandsAbove(on, all);
   const tops = [high, ...bands.map(({ to }) => hand.grams(to))];
   return [
@@ -149,6 +143,21 @@ function keyRows(on: OnPaper): string[][] {
     [within, untold(on) ?? meaning(on, words.consistent, formula)],
     [filled(words.below, { mass: low }), words.lost],
     ...others.map((other) => candidateRow(on, other)),
+  ];
+}
+
+/** What the mass of crystals says where it is not known how much of them the liquor keeps. */
+function openRows(on: OnPaper, high: string): string[][] {
+  const { plan, words } = on;
+  const { formula } = plan.product;
+  const more = plan.steps.find(({ onceMoreBelow }) => onceMoreBelow !== undefined)?.onceMoreBelow;
+  const wet = [filled(words.above, { mass: high }), words.wet];
+  if (more === undefined) return [wet, [filled(words.atMost, { mass: high }), filled(words.keepsUnknown, { formula })]];
+  const low = handFor(on).grams(more);
+  return [
+    wet,
+    [filled(words.within, { low: bare(low), high }), filled(words.keepsSome, { formula })],
+    [filled(words.below, { mass: low }), words.keepsMore],
   ];
 }
 
@@ -262,29 +271,5 @@ export function recordBlocks(on: OnPaper): Block[] {
         ],
       ],
     },
-  ];
-}
-
-function labelBlocks({ plan, words }: OnPaper): Block[] {
-  const upTo = warmestOf(plan);
-  const { formula } = weighedAs(plan);
-  const limit = [
-    ...(upTo === undefined
-      ? []
-      : [filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]),
-    ...(isKeptDark(parseFormula(formula)) ? [words.keepDark] : []),
-    ...(plan.drying.deliquescent || drawsFromAir(plan) ? [words.keepClosed] : []),
-    ...(isAirless(parseFormula(formula)) ? [words.keepAirOut] : []),
-  ].join(", ");
-  return [
-    { kind: "heading", text: words.label },
-    {
-      kind: "paragraph",
-      text: filled(words.labelLine, {
-        product: plan.isolation.how === "liquor" ? liquorOnLabel(plan, words) : formula,
-        limit,
-      }).replace(/, $/, ""),
-    },
-    { kind: "blanks", items: [{ name: words.deviations }] },
   ];
 }

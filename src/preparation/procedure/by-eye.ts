@@ -1,0 +1,117 @@
+// A liquor of whose crystals no table tells: how far it is boiled down by eye, and whether it may stand in ice, so that what is
+// beside the product stays dissolved and the crystals can be stirred.
+
+import { attempt } from "../../foundation/error";
+import { type Quantity, quantity } from "../../quantity";
+import { waterToDissolve } from "../../solubility";
+import { type Entry, massOf } from "../contents/entry";
+import { massOfWater, matterOf } from "../contents/matter";
+import { asMassOfWater, exact, planned } from "../planning/exact";
+import { changesOf } from "../reaction/change-of-solid";
+import { staysInWater } from "../reaction/fluids";
+import type { Bench } from "./bench";
+import { timesTheWater } from "./common-ion";
+
+type Temperature = Quantity<"temperature">;
+
+/** So many times the water that just dissolves an entry; undefined where no figure tells. */
+export function waterFor(one: Entry, temperature: Temperature, waterFactor: string): Quantity | undefined {
+  const { formula } = one.matter;
+  const enough = attempt(() =>
+    waterToDissolve({ formula, mass: massOf(one) as Quantity<"mass">, temperature, waterFactor }),
+  );
+  return enough.ok ? enough.value.water : undefined;
+}
+
+/** What is beside the product in a liquor, and the water that keeps it dissolved. */
+interface Beside {
+  readonly name: string;
+  /** Beside the other salts, which share its ions; undefined where no figure tells. */
+  readonly least: Quantity | undefined;
+  /** By itself. */
+  readonly alone: Quantity | undefined;
+}
+
+function besideIn({ pot, frame: { setting } }: Bench, at: Temperature): readonly Beside[] {
+  const { core } = matterOf(setting.product.formula);
+  const { dissolved } = pot.books;
+  const salts = dissolved.map((one) => ({ matter: one.matter, dry: massOf(one).toNumber("g") }));
+  return dissolved.flatMap((one, i): Beside[] => {
+    const { key, formula, name } = one.matter;
+    if (key === core.key || massOf(one).compare(setting.steps.mass) < 0 || staysInWater(formula)) return [];
+    const alone = waterFor(one, at, "1");
+    const times = timesTheWater(salts, i);
+    const least = times === 1 ? alone : alone?.times(quantity(times.toPrecision(6))).to("g");
+    return [{ name, least, alone }];
+  });
+}
+
+/** Water of a liquor without that which the crystals of all the product bind. */
+function freeWater({ pot, frame: { setting } }: Bench): Quantity {
+  const { core, waters } = matterOf(setting.product.formula);
+  const own = pot.books.dissolved.find(({ matter }) => matter.key === core.key);
+  return own === undefined || waters.isZero()
+    ? pot.books.water
+    : pot.books.water.minus(massOfWater(own.amount.times(waters)));
+}
+
+/** How far a liquor is boiled down by eye. */
+export interface ByEye {
+  /** Some may be boiled off, or no figure tells. */
+  readonly isBoiled: boolean;
+  /** Water that may go in all; undefined where hardly any may, or no figure tells. */
+  readonly off: Quantity | undefined;
+  /** In words; empty where nothing is to be said. */
+  readonly text: string;
+}
+
+/** Water that may go before what is beside the product crystallises with it, or the crystals can no longer be stirred. */
+export function boiledByEye(bench: Bench): ByEye {
+  const { pot, hand, frame } = bench;
+  const { water, waterMissing } = pot.books;
+  if (waterMissing.length > 0) return { isBoiled: true, off: undefined, text: "" };
+  const free = freeWater(bench);
+  const stirred = pot.mass.minus(frame.theory.dividedBy(planned("stirred"))).to("g");
+  const [first] = besideIn(bench, frame.setting.temperature)
+    .flatMap(({ name, least, alone }) =>
+      least === undefined || alone === undefined
+        ? []
+        : [{ name, least, off: free.minus(least), alone: free.minus(alone) }],
+    )
+    .sort((one, other) => one.off.compare(other.off));
+  const worthIt = asMassOfWater(frame.setting.steps.volume).times(planned("leastMarks"));
+  const isMuch = (off: Quantity): boolean => off.compare(worthIt) >= 0;
+  const isByOther = first !== undefined && first.off.compare(stirred) < 0;
+  const off = isByOther ? first.off : stirred;
+  if (isMuch(off)) {
+    const why = isByOther ? `${first.name} crystallises with it` : "the crystals can no longer be stirred";
+    return { isBoiled: true, off, text: `; no more than ${hand.water(off)} boiled off in all, or ${why}` };
+  }
+  if (first === undefined || isMuch(first.off))
+    return {
+      isBoiled: true,
+      off: undefined,
+      text: "; little water is left in it: no more than some drops at a time, cooled in between",
+    };
+  return {
+    isBoiled: false,
+    off: undefined,
+    text: isMuch(first.alone)
+      ? `; ${first.name} may crystallise with it: beside the other salts, which share its ions, it takes ${hand.water(first.least)} to stay dissolved for certain, and there is ${hand.water(water)}`
+      : `; ${first.name} crystallises with it`,
+  };
+}
+
+/** Does what is beside the product stay dissolved in ice by figures, and is no change to another hydrate known on the way? */
+export function mayStandInIce(bench: Bench): boolean {
+  const { product, temperature: room } = bench.frame.setting;
+  const ice = planned("iced") as Temperature;
+  if (bench.pot.books.waterMissing.length > 0 || ice.plus(planned("coolsBy")).compare(room) > 0) return false;
+  const isOnTheWay = (celsius: number): boolean => {
+    const change = exact(`${celsius} °C`);
+    return change.compare(ice) > 0 && change.compare(room) <= 0;
+  };
+  if (changesOf(product.formula).some(({ celsius }) => isOnTheWay(celsius))) return false;
+  const free = freeWater(bench);
+  return besideIn(bench, ice).every(({ least }) => least !== undefined && least.compare(free) <= 0);
+}

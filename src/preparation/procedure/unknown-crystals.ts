@@ -1,0 +1,130 @@
+// Crystals of a product whose solubility no table has: cooled, in ice where nothing speaks against it, and what is done where
+// little or nothing comes.
+
+import type { Quantity } from "../../quantity";
+import { matterOf } from "../contents/matter";
+import { isHeatSensitive } from "../identity/by-ignition";
+import { concentrate } from "../operation/concentrate";
+import { cool } from "../operation/cool";
+import { planned } from "../planning/exact";
+import { type Antisolvent, antisolventFor } from "./alcohol";
+import { type Bench, POT } from "./bench";
+import { type ByEye, boiledByEye, mayStandInIce } from "./by-eye";
+import { filterHot, lookThrough } from "./clearing";
+import { keptFrom } from "./keeping";
+import { inTheWay } from "./mixed-hot";
+import { isEvaporated, spoiltByBoiling } from "./not-warm";
+import { isAirless } from "./protection";
+import { filterAndRinse } from "./rinsing";
+import { keepLiquor } from "./second-crop";
+import { useOf } from "./use";
+import { celsius } from "./words";
+
+/** Of a complex alcohol brings out most, of plain salts whatever it meets. */
+const isComplex = ({ frame }: Bench): boolean => frame.kind === "complex formation";
+
+/** Much liquor is boiled down before alcohol brings the rest out: it would take as much of that. */
+function boilFirst(bench: Bench): void {
+  const { pot, hand, frame } = bench;
+  const to = frame.theory.times(planned("boiledTo")).to("g");
+  const isMuch = pot.mass.compare(to.times(planned("muchMore"))) > 0;
+  if (!isMuch || !isComplex(bench) || spoiltByBoiling(frame.setting.product.formula) !== undefined) return;
+  if (antisolventFor(bench).volume === undefined || pot.books.waterMissing.length > 0) return;
+  const off = pot.mass.minus(to).to("g");
+  // beside much of other salts there is not so much water to boil off
+  if (pot.books.water.minus(off).compare(frame.theory) < 0) return;
+  bench.did(POT, concentrate(pot, off, planned("hot") as Quantity<"temperature">), {
+    care: "isolating",
+    target: to,
+    say: () => `Boil the liquor down, stirring, until the contents weigh about ${hand.grams(to)}${keptFrom(bench)}.`,
+  });
+}
+
+/** What is done where nothing crystallises, and with the liquor where little did; in words. */
+interface Otherwise {
+  readonly text: string;
+  readonly again?: string | undefined;
+}
+
+/** What brings crystals out of a liquor of which no figure is known; heat only where the product bears it. */
+function otherwise(bench: Bench, antisolvent: Antisolvent, inIce: boolean): Otherwise {
+  const { formula } = bench.frame.setting.product;
+  const spoilt = spoiltByBoiling(formula);
+  const never = spoilt === undefined ? "" : `; never boil it down: ${spoilt}`;
+  if (antisolvent.volume !== undefined && isComplex(bench)) {
+    const alcohol = bench.hand.litres(antisolvent.volume);
+    return {
+      text: `once it is cold and no more crystallises, add alcohol slowly and stirring, up to as much as there is liquor (${alcohol}): it brings out most of the rest (common practice)${never}`,
+    };
+  }
+  if (spoilt === undefined && antisolvent.volume === undefined && antisolvent.oxidiser)
+    return {
+      text: "if nothing crystallises, evaporate it slowly in an open dish on a water bath until a skin forms or a drop of it crystallises on cold glass, and cool it again, never with alcohol: it is an oxidiser",
+    };
+  const eye = spoilt === undefined ? boiledByEye(bench) : undefined;
+  const isBoiled = eye?.isBoiled === true;
+  const said = eye?.text ?? never;
+  if (antisolvent.volume !== undefined)
+    return {
+      text: `if nothing crystallises, ${isBoiled ? "boil it down, or " : ""}add up to ${bench.hand.litres(antisolvent.volume)} of alcohol, as much as there is liquor, slowly and stirring, once it is cold${said}`,
+      again: "add up to as much alcohol as there is liquor, unless some is in it already",
+    };
+  const not = antisolvent.why === undefined ? "" : `; no alcohol: ${antisolvent.why}`;
+  if (isBoiled)
+    return {
+      text: `if nothing crystallises, boil it down a little at a time, until a drop of it crystallises on cold glass, and cool it again${said}${not}`,
+      again: isHeatSensitive(formula) || isAirless(formula) || isEvaporated(formula) ? undefined : boiledOn(bench, eye),
+    };
+  const cold = inIce ? "leave it in the cold overnight, covered, and" : "cool it in ice to 0 to 5 °C, covered,";
+  const then = inIce ? "" : ", and leave it overnight";
+  return {
+    text: `if nothing crystallises, ${cold} scratch the glass or put a crystal of the salt in${then}${said}${not}`,
+  };
+}
+
+/** Boiling the mother liquor down for a second crop, in words; undefined where hardly any water may go. */
+function boiledOn({ pot, hand }: Bench, { off, text }: ByEye): string | undefined {
+  if (off === undefined) return text === "" ? "boil it down to about half" : undefined;
+  const isHalf = off.compare(pot.books.water.dividedBy(2)) >= 0;
+  return `boil it down${isHalf ? " to about half" : ""}, no more than ${hand.water(off)} off in all with what went before`;
+}
+
+export function isolateUnknown(bench: Bench): void {
+  const { isolation, setting, theory, roles } = bench.frame;
+  if (isolation.how !== "unknown") return;
+  const { product, temperature: room } = setting;
+  // What is not wanted, charcoal or a base that is left, goes before anything comes out.
+  const { temperature: at } = bench.pot.books;
+  if (bench.pot.books.solids.length > 0) filterHot(bench, at);
+  else if (!isComplex(bench) && at.compare(planned("feelsHot")) > 0) lookThrough(bench, at);
+  boilFirst(bench);
+  const hasAlcohol = setting.asides.some((one) => useOf(one, product.formula) === "alcohol");
+  const inIce = !hasAlcohol && mayStandInIce(bench);
+  const cold = inIce ? (planned("iced") as Quantity<"temperature">) : room;
+  const crop = matterOf(product.formula);
+  const there = bench.pot.books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;
+  const coming = there === undefined ? [] : [{ matter: crop, amount: there }];
+  const cooled = cool(bench.pot, cold, coming);
+  const unknown = [...new Set([...cooled.after.books.unknown, isolation.missing])];
+  const slowly = inTheWay(setting, roles) === undefined ? "" : "slowly, undisturbed, ";
+  const to = `${celsius(room)}${inIce ? `, then in ice and water to ${celsius(cold)},` : ""}`;
+  const antisolvent = antisolventFor(bench);
+  const rest = otherwise(bench, antisolvent, inIce);
+  const way = `${rest.text}${keptFrom(bench)}`;
+  bench.did(
+    POT,
+    { ...cooled, after: cooled.after.with({ unknown }) },
+    {
+      target: cold,
+      care: "isolating",
+      ...(inIce ? { atHand: ["ice" as const] } : {}),
+      say: () =>
+        hasAlcohol
+          ? `Let it cool to ${to}; what of the ${product.name} the alcohol leaves dissolved is not known (${isolation.missing} missing).`
+          : `Let it cool ${slowly}to ${to} and stand; how the ${product.name} crystallises is not known (${isolation.missing} missing): ${way}.`,
+      ...(hasAlcohol || antisolvent.volume === undefined ? {} : { alcohol: antisolvent.volume }),
+    },
+  );
+  filterAndRinse(bench, product.formula, theory, cold);
+  keepLiquor(bench, `what it still contains of ${product.name}`, hasAlcohol ? undefined : rest.again);
+}
