@@ -69,13 +69,14 @@ describe("one hot water for all that goes into the pot", () => {
 describe("a liquor that is to crystallise", () => {
   it("is looked through while it is hot, and filtered if it is not clear", () => {
     const { steps } = planPreparation(MOHR);
-    const at = steps.findIndex(({ text }) => text.startsWith("Look through the hot liquor"));
-    expect(steps[at]!.text).toMatch(/if it is not clear, filter it at 80 °C/);
+    // saturated at 80 °C, it is made up to its mass first, and filtered near the boil where that keeps more of it
+    const at = steps.findIndex(({ text }) => text.includes("look through the hot liquor"));
+    expect(steps[at]!.text).toMatch(/if it is not clear, filter it at (80|90 to 95) °C through a warmed funnel/);
     expect(steps[at + 1]!.operation).toBe("cool");
   });
 
   it("is not looked through where a hot filter takes the dust anyway", () => {
-    expect(planPreparation(SALTPETRE).steps.some(({ text }) => text.startsWith("Look through"))).toBe(false);
+    expect(planPreparation(SALTPETRE).steps.some(({ text }) => /look through/i.test(text))).toBe(false);
   });
 });
 

@@ -1,6 +1,7 @@
 // What a ninth independent reading found of hot liquors, as rules; the preparations are the readers', chosen before any sheet was
 // printed. Facts of the bench are common practice, no source; solubilities are those of the tables, by hand where they are used.
 import { type PlanRequest, planPreparation } from "preparative";
+import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
 
 const texts = (request: PlanRequest): string[] => planPreparation(request).steps.map(({ text }) => text);
@@ -57,5 +58,41 @@ describe("a carbonate whose salt the cold liquor cannot hold", () => {
       scale: { material: "copper", portion: "10 g" },
     };
     expect(texts(copper).join(" ")).not.toContain("on what has not reacted");
+  });
+});
+
+const bariumNitrate: PlanRequest = {
+  equation: "BaCl2·2H2O + 2 NaNO3 -> Ba(NO3)2 + 2 NaCl + 2 H2O",
+  product: "Ba(NO3)2",
+  materials: [
+    { name: "barium chloride", form: "BaCl2·2H2O", assay: "99 %" },
+    { name: "sodium nitrate", form: "NaNO3", assay: "98 %", excess: "10 %" },
+  ],
+  scale: { product: "50 g" },
+};
+
+describe("a liquor that is nearly saturated at its hot filter", () => {
+  // 30.5 g of strontium formate in 100 g of water is 96 % of the 31.9 g that 80 °C keeps; 95 °C keeps 33.6 g, 1.05 times as much
+  it("is made up to what it weighed, and filtered near the boil through a warmed funnel", () => {
+    const step = stepWith(strontiumFormate, "that is not dissolved");
+    expect(step).toMatch(
+      /^Make up what has steamed off with hot water, until the contents weigh 21\d g, and filter it hot/,
+    );
+    expect(step).toContain("(90 to 95 °C), through a warmed funnel, from the SrCO₃");
+  });
+
+  // 50.0 g in 182.9 g of water is 27.3 g in 100 g, and 80 °C keeps 27.4 g
+  it("is so as well where it is only looked through", () => {
+    expect(stepWith(bariumNitrate, "look through")).toContain("filter it at 90 to 95 °C through a warmed funnel");
+  });
+
+  it("has its vessel weighed empty before", () => {
+    const sheet = benchSheet(planPreparation(bariumNitrate)).replace(/\s+/g, " ");
+    expect(sheet).toContain("open vessel of 400 mL, weighed empty");
+  });
+
+  // the crop is that of the water that is planned: 50.0 g less 10.5 g that 182.9 g keep at 5 °C (5.77 g in 100 g)
+  it("gives the crop that it gave", () => {
+    expect(stepWith(bariumNitrate, "crystallises")).toContain("39.5 g of Ba(NO₃)₂ crystallises");
   });
 });

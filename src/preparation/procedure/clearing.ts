@@ -13,6 +13,7 @@ import { exact, planned } from "../planning/exact";
 import { isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { type Bench, POT } from "./bench";
+import { type HotFilter, nearlySaturated } from "./hot-filter";
 import { kindOfCake } from "./isolation";
 import { keptFrom } from "./keeping";
 import { isTurnedByWater } from "./protection";
@@ -31,10 +32,14 @@ export function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
   const kept = keptFrom(bench, done.after);
   const { formula } = bench.frame.setting.product;
   const isRinsed = stays && hot.compare(planned("feelsHot")) > 0 && !isTurnedByWater(formula);
+  // what stands for want of water is counted at one temperature
+  const full = stays ? nearlySaturated(bench, hot) : undefined;
+  const funnel = stays && full === undefined ? "" : ", through a warmed funnel,";
   const rinsed = isRinsed ? ", and rinse it with a little hot water" : "";
   bench.did(POT, done, {
+    ...(full === undefined ? {} : { target: full.target }),
     say: () =>
-      `${filtering(hot)}${stays ? "" : ", through a warmed funnel,"} from the ${names} that is not dissolved${rinsed}${stays ? "" : pressed(bench, done)}; the clear liquor is kept${kept}.`,
+      `${filtering(bench, hot, full)}${funnel} from the ${names} that is not dissolved${rinsed}${stays ? "" : pressed(bench, done)}; the clear liquor is kept${kept}.`,
   });
 }
 
@@ -80,26 +85,40 @@ function filterAndWash(bench: Bench, hot: Quantity<"temperature">): void {
   const count = planned("joinedPortions").toNumber("");
   const parted = filterAndJoin(bench.pot, held, Array<Quantity>(count).fill(each));
   const own = matterOf(bench.frame.setting.product.formula);
+  const full = nearlySaturated(bench, hot);
   const stays = parted.left[0]!.pot.books.dissolved.find(({ matter }) => matter.key === own.core.key);
   const lost =
     stays === undefined ? "" : `, and ${bench.hand.grams(massOf(stays))} of ${own.core.name} is left in it then`;
   bench.did(POT, parted, {
     amounts: [each.times(count)],
+    ...(full === undefined ? {} : { target: full.target }),
     say: () =>
-      `${filtering(hot)} from the ${names} that is not dissolved, press it, and wash it ${times(count)} with ${bench.hand.water(each)} each${hot.compare(planned("feelsHot")) > 0 ? ", hot" : ""}, into the liquor: it kept about ${bench.hand.litres(held)} of that${lost}.`,
+      `${filtering(bench, hot, full)}${full === undefined ? "" : ", through a warmed funnel,"} from the ${names} that is not dissolved, press it, and wash it ${times(count)} with ${bench.hand.water(each)} each${hot.compare(planned("feelsHot")) > 0 ? ", hot" : ""}, into the liquor: it kept about ${bench.hand.litres(held)} of that${lost}.`,
   });
 }
 
 /** How a liquor is filtered, in words. */
-const filtering = (hot: Quantity<"temperature">): string =>
-  hot.compare(planned("feelsHot")) > 0 ? `Filter hot (${celsius(hot)})` : "Filter";
+const filtering = (bench: Bench, hot: Quantity<"temperature">, full: HotFilter | undefined): string =>
+  full !== undefined
+    ? `${madeUp(bench, full)} and filter it hot (${full.at})`
+    : hot.compare(planned("feelsHot")) > 0
+      ? `Filter hot (${celsius(hot)})`
+      : "Filter";
+
+/** The water that has steamed off put in again, in words. */
+const madeUp = ({ hand }: Bench, { target }: HotFilter): string =>
+  `Make up what has steamed off with hot water, until the contents weigh ${hand.grams(target)},`;
 
 /** Dust and rust go now: once it cools nothing can be filtered from the crystals. */
 export function lookThrough(bench: Bench, hot: Quantity<"temperature">): void {
+  const full = nearlySaturated(bench, hot);
   bench.did(POT, hold(bench.pot), {
     care: "isolating",
+    ...(full === undefined ? {} : { target: full.target }),
     say: () =>
-      `Look through the hot liquor: if it is not clear, filter it at ${celsius(hot)} through a warmed funnel, and rinse the filter with a little hot water.`,
+      full === undefined
+        ? `Look through the hot liquor: if it is not clear, filter it at ${celsius(hot)} through a warmed funnel, and rinse the filter with a little hot water.`
+        : `${madeUp(bench, full)} and look through the hot liquor: if it is not clear, filter it at ${full.at} through a warmed funnel, for it is nearly saturated, and rinse the filter with a little hot water.`,
   });
 }
 

@@ -34,11 +34,14 @@ function jugFor(on: OnPaper, volume: Quantity): string {
 /** Vessel of the work itself. */
 const POT = "pot";
 
-/** Steps that boil down until the contents have a mass: the empty vessel is weighed before. */
-export const boiledByMass = ({ steps }: Plan): ProcedureStep[] =>
+/** What boils down to a mass, or makes up to one what has steamed off. */
+const BY_MASS: readonly ProcedureStep["operation"][] = ["concentrate", "dilute", "filter", "hold"];
+
+/** Steps that bring the contents to a mass: the empty vessel is weighed before. */
+export const broughtToMass = ({ steps }: Plan): ProcedureStep[] =>
   steps.filter(
     ({ operation, target, after }) =>
-      operation === "concentrate" && target?.dimension === "mass" && after.water.isPositive(),
+      BY_MASS.includes(operation) && target?.dimension === "mass" && after.water.isPositive(),
   );
 
 /** What crystals are rinsed with, where it comes from neither tap nor pack. */
@@ -180,8 +183,8 @@ export function kitOf(on: OnPaper): string[] {
     steps.some(({ operation }) => operations.includes(operation));
   const room = plan.temperature;
   const warm = isWarm(plan);
-  const byMass = boiledByMass(plan);
-  /** What boils down to a mass is weighed before. */
+  const byMass = broughtToMass(plan);
+  /** What is brought to a mass is weighed before. */
   const emptied = (item: string, isIt: (step: ProcedureStep) => boolean): string =>
     byMass.some(isIt) ? filled(words.weighedEmpty, { item }) : item;
   const isInDish = ({ apparatus }: ProcedureStep): boolean => apparatus === "wide dish";

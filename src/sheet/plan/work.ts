@@ -4,7 +4,7 @@ import type { Blank, Block, StepBlock } from "../document/blocks";
 import { sentence } from "../figures";
 import { type OnPaper, stepsOnPaper } from "./context";
 import { blanksFor } from "./observation";
-import { boiledByMass } from "./weighing";
+import { broughtToMass } from "./weighing";
 
 /** What the work itself asks for; the substances have their table. */
 const ownCautions = ({ cautions }: ProcedureStep): string[] => [
@@ -19,7 +19,7 @@ export function workBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   const { first, rest } = stepsOnPaper(plan);
   const weighing = plan.steps.filter(({ operation }) => operation === "weigh");
-  const byMass = new Set(boiledByMass(plan));
+  const byMass = new Set(broughtToMass(plan));
   const steps: StepBlock[] = [
     ...(first
       ? [
