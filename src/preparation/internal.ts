@@ -13,7 +13,14 @@ export { isFromRounding } from "./planning/exact";
 export { type Gain, gainOf } from "./planning/gain";
 export { hydrateInPlace, type InPlace, standsInPlace } from "./planning/in-place";
 export { mayStayInCake } from "./planning/in-the-cake";
-export { goneByItselfIn, mayLeaveCrucible, staysInCrucible } from "./planning/in-the-crucible";
+export {
+  goneByItselfIn,
+  mayLeaveCrucible,
+  restInCrucible,
+  standsBesideInCrucible,
+  staysInCrucible,
+  usuallyWater,
+} from "./planning/in-the-crucible";
 export { ALCOHOL } from "./procedure/alcohol";
 export { changedByAir } from "./procedure/bottling";
 export { dryingIn } from "./procedure/drying";

@@ -101,6 +101,10 @@ function figuresOf(plan: Plan): Quantity[] {
       ...some(largerVessel, limit, alcohol, onceMoreBelow),
     ]),
     ...plan.gas.map(({ volume }) => volume),
+    // steam of a firing
+    ...plan.steps.flatMap(({ operation, left }) =>
+      operation === "fire" ? left.map(({ contents }) => contents.water) : [],
+    ),
     ...some(plan.vessel?.smallest, plan.vessel?.needed, plan.vessel?.liquid, plan.waste.volume, plan.drying.upTo),
     ...("rise" in plan.heat ? [plan.heat.rise.rise, plan.heat.rise.rise.negated()] : []),
     ...plan.dissolvingHeat.flatMap((one) => ("rise" in one ? [one.rise.rise] : [])),

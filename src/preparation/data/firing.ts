@@ -194,3 +194,6 @@ export const DRIED_FIRST: { readonly at: string; readonly source: SourceKey } = 
 
 /** Metals of which oxides or salts leave a hot crucible as fume. */
 export const FUMING_METALS = { metals: ["Pb", "Cd", "As", "Sb", "Hg", "Tl"], source: "commonPractice" } as const;
+
+/** Hydroxides and basic carbonates hold water and are sold by the assay; the rest of these metals' is carbonate or stone. */
+export const REST_IS_NO_WATER = { metals: ["Ca", "Sr", "Ba"], source: "commonPractice" } as const;

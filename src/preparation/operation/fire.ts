@@ -7,14 +7,12 @@ import { type Done, done } from "./operation";
 export function fire(before: Pot, reactions: readonly Reaction[], at: Quantity<"temperature"> | undefined): Done {
   const start = at === undefined ? before : before.with({ temperature: at });
   const { pot, left, taken } = reacted(start, reactions);
-  // What water the heat drives out is vapour, not liquor.
-  const { water } = pot.books;
-  const steam = water.isZero()
-    ? []
-    : [{ what: "vapour" as const, pot: pot.with({ solids: [], dissolved: [], gas: [] }) }];
-  const dry = pot.with({ water: water.minus(water) });
-  return done("fire", before, dry, taken, [
-    ...left,
-    ...steam.map((one) => ({ ...one, pot: one.pot.with({ other: one.pot.books.other.minus(one.pot.books.other) }) })),
-  ]);
+  // What the heat drives out, and is no gas once it is cold, is vapour: no liquor is left.
+  const { water, dissolved, other } = pot.books;
+  const steam =
+    water.isZero() && dissolved.length === 0
+      ? []
+      : [{ what: "vapour" as const, pot: pot.with({ solids: [], gas: [], other: other.minus(other) }) }];
+  const dry = pot.with({ water: water.minus(water), dissolved: [] });
+  return done("fire", before, dry, taken, [...left, ...steam]);
 }

@@ -4,6 +4,7 @@
 import { parseFormula } from "../../formula";
 import { thermalStepsOf } from "../../substance/internal";
 import { whereItCrystallises } from "../feasibility/form-in-water";
+import { restOf } from "../procedure/kiln-masses";
 import type { ProcedureKind } from "../procedure/kinds";
 import { ofBasicPack } from "./basic-pack";
 import { type Check, check, shown, type Watched } from "./check";
@@ -53,7 +54,8 @@ function thermalDecomposition({ batch, setting, work }: Watched): Check[] {
   const fired = work.drafts.find(({ operation }) => operation === "fire");
   if (fired === undefined || setting.materials.length > 1) return [];
   const start = fired.before.mass;
-  const rest = fired.after.books.other;
+  const { water } = restOf(work.drafts, fired, theoreticalYield);
+  const rest = fired.after.books.other.minus(water);
   const isInert = isWorthAWord(rest, theoreticalYield);
   const end = isInert ? theoreticalYield.plus(rest) : theoreticalYield;
   const loss = lessThanAll(end.dividedBy(start))
@@ -64,6 +66,9 @@ function thermalDecomposition({ batch, setting, work }: Watched): Check[] {
       rule: isInert ? "loss = 1 - (theory + what stays) / portion" : "loss = 1 - theory / portion",
     });
   const besides = isInert ? ` and ${shown(rest, 2)} of what the pack has besides` : "";
+  const wet = water.isPositive()
+    ? `; up to ${shown(end.plus(water))} only if the ${shown(water, 2)} that the pack has besides is not water`
+    : "";
   const basic = ofBasicPack(setting.materials[0]!.form, theoreticalYield);
   const sold =
     basic === undefined
@@ -77,7 +82,7 @@ function thermalDecomposition({ batch, setting, work }: Watched): Check[] {
   const verb = loss.isPositive() ? `loses ${shown(loss)}` : `gains ${shown(loss.negated())}`;
   return [
     check(
-      `it is done when ${shown(start)} has ${loss.isPositive() ? "fallen" : "risen"} to ${shown(end)} of ${name}${besides} (${verb}) and stays there`,
+      `it is done when ${shown(start)} has ${loss.isPositive() ? "fallen" : "risen"} to ${shown(end)} of ${name}${besides} (${verb}) and stays there${wet}`,
       loss,
     ),
     ...sold,

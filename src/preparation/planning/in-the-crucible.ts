@@ -3,18 +3,32 @@
 import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { goneByItself } from "../reaction/mute-mass";
+import { waterOfPacks } from "./basic-pack";
 import type { Batch } from "./batch";
 import { exact, isWorthAWord } from "./exact";
 
-/** What stays in the crucible beside what is made; nothing where nothing is fired, or where it is not worth a word. */
-export function staysInCrucible({
-  isolation,
-  steps,
-  product,
-}: Pick<Batch, "isolation" | "steps" | "product">): Quantity {
-  const rest = isolation.how === "residue" ? steps.at(-1)?.before.other : undefined;
-  return rest !== undefined && isWorthAWord(rest, product.theoreticalYield) ? rest : exact("0 g");
+/** What it has in it at the end; nothing where nothing is fired. */
+const atTheEnd = ({ isolation, steps }: Pick<Batch, "isolation" | "steps">) =>
+  isolation.how === "residue" ? steps.at(-1)?.before : undefined;
+
+const worthAWord = (rest: Quantity, { product }: Pick<Batch, "product">): Quantity =>
+  isWorthAWord(rest, product.theoreticalYield) ? rest : exact("0 g");
+
+/** What the fire leaves of all that was over the need, and of what a pack is known to have besides: solids that are no product. */
+export function standsBesideInCrucible(batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity {
+  const solids = atTheEnd(batch)?.solids ?? [];
+  return solids
+    .filter(({ key }) => key !== batch.product.key)
+    .reduce((all, { mass }) => all.plus(worthAWord(mass, batch)), exact("0 g"));
 }
+
+/** What a pack has besides, and nobody knows; nothing where it is not worth a word. */
+export const restInCrucible = (batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity =>
+  worthAWord(atTheEnd(batch)?.other ?? exact("0 g"), batch);
+
+/** All that stays in the crucible beside what is made. */
+export const staysInCrucible = (batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity =>
+  standsBesideInCrucible(batch).plus(restInCrucible(batch));
 
 /** The firing, and whether it adds more than it drives out; undefined where nothing is fired. */
 function firingOf({ isolation, steps }: Pick<Batch, "isolation" | "steps">) {
@@ -24,7 +38,19 @@ function firingOf({ isolation, steps }: Pick<Batch, "isolation" | "steps">) {
 
 /** The part of it that may be water after all, and leave; nothing of a charge that gains, which is weighed against itself. */
 export function mayLeaveCrucible(batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity {
-  return firingOf(batch)?.gains ? exact("0 g") : staysInCrucible(batch);
+  return firingOf(batch)?.gains ? exact("0 g") : restInCrucible(batch);
+}
+
+/** The part of it that usually is water: what has not reacted may weigh the same. */
+export function usuallyWater(batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity {
+  const may = mayLeaveCrucible(batch);
+  if (!may.isPositive()) return may;
+  const packs = batch.steps
+    .filter(({ operation }) => operation === "weigh")
+    .flatMap(({ after: { solids, other } }) =>
+      solids.slice(0, 1).map(({ formula }) => ({ form: parseFormula(formula), other })),
+    );
+  return waterOfPacks(may, packs);
 }
 
 /** What leaves a fired charge, where that tells nothing of a reaction between its feeds; undefined also where nothing is fired, or where it gets heavier. */
@@ -32,8 +58,10 @@ export function goneByItselfIn(batch: Pick<Batch, "isolation" | "steps">): reado
   const firing = firingOf(batch);
   if (firing === undefined || firing.gains) return undefined;
   const { step: fired } = firing;
-  const left = fired.left.flatMap(({ what, contents }) =>
-    what === "vapour" ? ["H2O"] : contents.gas.map(({ formula }) => formula),
+  const left = fired.left.flatMap(({ what, contents: { gas, water, dissolved } }) =>
+    what === "vapour"
+      ? [...(water.isPositive() ? ["H2O"] : []), ...dissolved.map(({ formula }) => formula)]
+      : gas.map(({ formula }) => formula),
   );
   const gases = [...new Set(left)].map((text) => parseFormula(text));
   const at = fired.target?.dimension === "temperature" ? fired.target : undefined;

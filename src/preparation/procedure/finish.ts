@@ -16,6 +16,7 @@ import { type Bench, POT } from "./bench";
 import { bottling } from "./bottling";
 import { dryingIn, lostToAir } from "./drying";
 import { isGel } from "./isolation";
+import { restOf } from "./kiln-masses";
 import { isAirless, isWashedWithAlcohol, protectionOf } from "./protection";
 import { saturatedAt } from "./settling";
 import { celsius, list } from "./words";
@@ -131,11 +132,13 @@ export function weighProduct(bench: Bench, bottle: string): void {
         ? `about ${bench.hand.grams(mass)} expected, ${bench.hand.grams(theory)} at 100 % yield`
         : `${bench.hand.grams(theory)} at 100 % yield`;
   const together = beside.length === 0 ? "" : `, and with it ${list(beside)}, ${bench.hand.grams(known)} in all`;
+  const fired = bench.drafts.find(({ operation }) => operation === "fire");
   const isFired = bench.frame.isolation.how === "residue";
+  const isWater = fired !== undefined && restOf(bench.drafts, fired, theory).water.isPositive();
   const inert = !isInert
     ? ""
     : isFired
-      ? `; ${bench.hand.grams(all)} with the ${bench.hand.grams(other)} of what the pack has besides, which stays in it unless it is water`
+      ? `; ${bench.hand.grams(all)} with the ${bench.hand.grams(other)} of what the pack has besides, which stays in it unless it is water${isWater ? ", as it usually is" : ""}`
       : `; up to ${bench.hand.grams(all)}, if what the pack has besides stays in it`;
   const held = heldWaterOf(formula);
   const watery =

@@ -2,33 +2,32 @@
 // inert or goes as well.
 
 import { parseFormula } from "../../formula";
-import { isWater } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { DRIED_FIRST, FIRING, RUNS_BY_ITSELF } from "../data/firing";
-import { add } from "../operation/add";
+import { add, reacted } from "../operation/add";
 import { cool } from "../operation/cool";
 import { fire } from "../operation/fire";
 import { hold } from "../operation/hold";
-import type { Done } from "../operation/operation";
-import { exact, isWorthAWord, planned } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { fateOf } from "../reaction/fate";
 import { firedInAir, givesBackFrom } from "../reaction/fired-in-air";
 import { isGas } from "../reaction/fluids";
 import { heatingOf } from "../reaction/heating";
 import { looseDensityOf } from "../reaction/loose";
-import { goneByItself } from "../reaction/mute-mass";
 import { putTheRest } from "./asides";
-import { type Bench, type Look, POT } from "./bench";
+import { type Bench, POT } from "./bench";
 import { bottlingFired } from "./bottling";
 import { dryingOf } from "./drying";
 import { weighProduct } from "./finish";
+import { firedBeside } from "./fired-beside";
 import { fumesFired } from "./kiln-fume";
+import { leaving, notKnown, standsStill, untold } from "./kiln-masses";
 import { mainReaction } from "./reactions";
 import { weighAll } from "./weighing";
-import { celsius, list, litres } from "./words";
+import { celsius, list } from "./words";
 
 /** Where the product is reached, and where heat goes on to the next solid. */
 interface Plateau {
@@ -63,30 +62,6 @@ const inAir = ({ frame: { setting } }: Bench): string =>
     ? ", open to the air and stirred up now and then,"
     : "";
 
-/** What the mass at the end does not tell, in words; nothing where it does. */
-function untold({ frame: { setting } }: Bench, done: Done, at: Quantity | undefined): string {
-  const { name } = setting.product;
-  const gases = setting.products.map(({ formula }) => formula).filter((f) => isGas(f, false) || isWater(f));
-  const gone =
-    done.after.mass.compare(done.before.mass) > 0
-      ? undefined
-      : goneByItself(
-          setting.materials.map(({ form }) => form),
-          gases,
-          at,
-        );
-  if (gone === undefined) return "";
-  return gone.length === 0
-    ? ` Nothing leaves it, so the mass does not tell that ${name} has formed.`
-    : ` The mass tells only that ${list(gone.map((gas) => gas.toUnicode()))} ${gone.length === 1 ? "has" : "have"} left, not that ${name} has formed.`;
-}
-
-/** What leaves the kiln as gas. */
-const leaving = ({ gas }: Look): string =>
-  gas.length === 0
-    ? ""
-    : `; ${list(gas.map(({ volume, formula }) => `${litres(volume)} of ${formula}`))} ${gas.length === 1 ? "leaves" : "leave"} it, measured cold`;
-
 /** A salt with much crystal water melts in it before it is hot, and spits: that water goes first. */
 function dryFirst(bench: Bench): void {
   const { materials, temperature } = bench.frame.setting;
@@ -99,14 +74,6 @@ function dryFirst(bench: Bench): void {
     say: () =>
       `Dry it first at ${DRIED_FIRST.at}, stirring, until it no longer steams, and crush what has caked: the ${list(wet.map(({ shelf }) => shelf.name))} would melt in its own water and spit.`,
   });
-}
-
-/** When it is done, by its mass; nothing where that does not change. */
-function standsStill({ hand }: Bench, { before, after }: Done, at: Quantity<"temperature"> | undefined): string {
-  const [first, last] = [before, after].map(({ mass }) => hand.grams(mass));
-  if (first === last) return "";
-  const isGlowing = at !== undefined && at.compare(planned("glows")) > 0;
-  return `${isGlowing ? "; it is done when, cold, the mass stands still" : " until the mass stands still"} at ${last}, from ${first}`;
 }
 
 export function kiln(bench: Bench): void {
@@ -147,13 +114,9 @@ export function kiln(bench: Bench): void {
   dryFirst(bench);
   bench.liquor = bench.pot;
   const { at, below } = plateauOf(bench);
-  const { other } = bench.pot.books;
-  const done = fire(bench.pot, [mainReaction(bench)], at);
-  // fire leaves what a pack has besides as it is; only water of it would go
-  const end = done.after.mass;
-  const besides = isWorthAWord(other, theory)
-    ? `, with ${bench.hand.grams(other)} in it of what the pack has besides (${bench.hand.grams(end.minus(other))} if that is only water)`
-    : "";
+  const main = mainReaction(bench);
+  const beside = firedBeside(reacted(bench.pot, [main]).pot, matterOf(setting.product.formula), at);
+  const done = fire(bench.pot, [main, ...beside.reactions], at);
   const air = inAir(bench);
   const bound = below === undefined ? "" : `not to ${celsius(below)}, where it changes again`;
   const warm =
@@ -171,10 +134,8 @@ export function kiln(bench: Bench): void {
       limit: () => theory,
       care: "heating",
       blank: "ignition",
-      say: (look) => {
-        const still = standsStill(bench, done, at);
-        return `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air} ${at !== undefined && at.compare(planned("glows")) > 0 ? "and keep it there for one to three hours" : "and keep it there"}${still === "" ? "" : `${still}${besides}`}${leaving(look)}.${untold(bench, done, at)}`;
-      },
+      say: (look) =>
+        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air} ${at !== undefined && at.compare(planned("glows")) > 0 ? "and keep it there for one to three hours" : "and keep it there"}${standsStill(bench, done, at)}${leaving(bench, look, done)}.${notKnown(bench, beside.unknown)}${untold(bench, done, at)}`,
     },
   );
   bench.did(POT, cool(bench.pot, setting.temperature), {

@@ -6,7 +6,7 @@ import { matterOf } from "../contents/matter";
 import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { asMassOfWater, exact, planned } from "../planning/exact";
-import { mayLeaveCrucible, staysInCrucible } from "../planning/in-the-crucible";
+import { mayLeaveCrucible, standsBesideInCrucible, staysInCrucible, usuallyWater } from "../planning/in-the-crucible";
 import type { Hand } from "../procedure/words";
 import type { Candidate } from "../reaction/candidates";
 import { keptByWater } from "../reaction/fate";
@@ -23,6 +23,7 @@ export const afterLosses = ({ batch, expected, losses }: Evidence, theory: Quant
 /** What else the packs contain that is in the vessel at the end: what nobody knows, and what precipitated with the product. */
 export const besidesOf = (evidence: Evidence): Quantity => {
   const { batch } = evidence;
+  if (batch.isolation.how === "residue") return staysInFire(evidence);
   const { other, solids } = batch.steps.at(-1)!.before;
   const all = solids
     .filter(({ formula }) => isOfPacks(evidence, formula))
@@ -31,8 +32,15 @@ export const besidesOf = (evidence: Evidence): Quantity => {
   return isLittle ? exact("0 g") : afterLosses(evidence, all);
 };
 
-/** What of that is in a crucible: it stays there, unless it is water after all. */
+/** What stays in a crucible beside the product: what is left over, fired, and what a pack has besides, unless that is water after all. */
 export const staysInFire = (evidence: Evidence): Quantity => afterLosses(evidence, staysInCrucible(evidence.batch));
+
+/** What of that is left over by the calculation, as the fire leaves it. */
+export const standsBesideInFire = (evidence: Evidence): Quantity =>
+  afterLosses(evidence, standsBesideInCrucible(evidence.batch));
+
+/** What of that the packs bring, and usually is water. */
+export const usuallyWaterInFire = (evidence: Evidence): Quantity => afterLosses(evidence, usuallyWater(evidence.batch));
 
 /** What of that may have left with the heat. */
 export const mayLeaveFire = (evidence: Evidence): Quantity => afterLosses(evidence, mayLeaveCrucible(evidence.batch));

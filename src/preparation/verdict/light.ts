@@ -12,16 +12,17 @@ import {
   besidesOf,
   type Evidence,
   keptAtTheFilter,
-  mayLeaveFire,
   mostExplained,
   onHotFilter,
   othersByFire,
+  standsBesideInFire,
   staysInFire,
 } from "./evidence";
 import type { Finding } from "./finding";
 import { belowCharge, hiddenGain, notFiredThrough } from "./gained";
 import { isAcidMissing, isBaseMissing } from "./liquor-ph";
 import { overheated } from "./overheated";
+import { leftAsWater, onlyWithoutWater } from "./rest-of-pack";
 import { isIncomplete, isPrecipitant, isSeen } from "./seen";
 
 /** The mother liquor of a crystallisation keeps what its water dissolves: how much of it would keep what is missing. */
@@ -150,23 +151,6 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
   return findings;
 }
 
-/** More is missing than handling takes, and what the pack has besides was water that left; nothing in a mass that is fired without it. */
-function leftAsWater(evidence: Evidence, lost: Quantity): Finding | undefined {
-  const { expected, grams, handlingLoss } = evidence;
-  const may = mayLeaveFire(evidence);
-  const left = lost.minus(expected.plus(may).times(handlingLoss)).to("g");
-  if (!may.isPositive() || !clearlyAbove(lost, lost.minus(left))) return undefined;
-  return {
-    code: "loss-explained",
-    text: `${grams(lost)} is missing: of the ${grams(may)} that the pack contains besides ${grams(left)} and more was water or something else that heat drives out, if no more than ${percent(handlingLoss, 2)} was lost in handling`,
-    mass: lost,
-    figure: left.dividedBy(may).to("%"),
-    likelihood: undefined,
-    weight: belief("handling"),
-    next: "dry a weighed sample of the pack: what it loses is its water",
-  };
-}
-
 /** A material that ran out although another was planned to, and took theory with it: the mass fits what is left. */
 export function ranShort({ batch, grams, handlingLoss, plannedLimiting }: Evidence): Finding[] {
   const { limiting, supplied } = batch.materialBalance;
@@ -201,12 +185,20 @@ export function fits(
   const others = othersByFire(evidence);
   const isStated = identity?.verdict === "identified";
   const lost = expected.plus(staysInFire(evidence)).minus(dry).to("g");
-  const besides = besidesOf(evidence);
+  const beside = standsBesideInFire(evidence);
+  const own = expected.plus(beside);
+  const besides = besidesOf(evidence).minus(beside);
   const byMass = likelihoodWithin(dry, least, mostExplained(evidence));
   const along =
-    besides.isPositive() && clearlyAbove(dry, expected)
-      ? ` with ${grams(dry.minus(expected))} of the up to ${grams(besides)} that the pack contains besides`
-      : "";
+    (beside.isPositive() ? ` with ${grams(beside)} of what was over the need` : "") +
+    (besides.isPositive() && clearlyAbove(dry, own)
+      ? `${beside.isPositive() ? " and" : " with"} ${grams(dry.minus(own))} of the up to ${grams(besides)} that the pack contains besides`
+      : "");
+  const doubt = onlyWithoutWater(evidence);
+  const ifDry =
+    doubt === undefined
+      ? ""
+      : `; but only if ${grams(doubt)} of what the pack has besides is not water, which it usually is`;
   const isOther = identity?.verdict === "none fits" || others.length > 0;
   const after = losses.length === 0 ? "handling" : "handling and what was lost on the way";
   const byLoss =
@@ -243,7 +235,7 @@ export function fits(
     ...(hidden === undefined ? [] : notFiredThrough(evidence)),
     {
       code: "consistent",
-      text: `${grams(dry)} is what ${formula} should give${along}${instead}, allowing for ${after}${byLoss}${hidden ?? ""}${untold}`,
+      text: `${grams(dry)} is what ${formula} should give${along}${instead}, allowing for ${after}${byLoss}${hidden ?? ""}${ifDry}${untold}`,
       mass: undefined,
       figure: dry.dividedBy(theoreticalYield).to("%"),
       likelihood: byMass,
@@ -258,14 +250,18 @@ export function fits(
               : isOther
                 ? "otherwiseByFire"
                 : // What was seen goes before what the mass alone allows.
-                  byLiquor.length > 0 || isByLiquor || hidden !== undefined || [...seen, ...short].some(isSeen)
+                  byLiquor.length > 0 ||
+                    isByLiquor ||
+                    hidden !== undefined ||
+                    doubt !== undefined ||
+                    [...seen, ...short].some(isSeen)
                   ? "besideSeen"
                   : "fits",
         ),
       next:
         hidden !== undefined
           ? "heat again until it gains no more"
-          : gone !== undefined
+          : gone !== undefined || doubt !== undefined
             ? "crush it and look for what has not reacted; fire it again until mass and colour no longer change"
             : isOpen
               ? "ignite a sample if the formula matters"

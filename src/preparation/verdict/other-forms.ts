@@ -4,6 +4,7 @@ import type { Quantity } from "../../quantity";
 import type { IdentityCandidate } from "../identity/types";
 import { exact, lessThanAll, planned } from "../planning/exact";
 import { standsInPlace } from "../planning/in-place";
+import { list } from "../procedure/words";
 import { type Candidate, isOnBooksOnly } from "../reaction/candidates";
 import type { Setting } from "../request/setting";
 import { nextByFire } from "./by-fire";
@@ -25,6 +26,7 @@ import {
   leastExplained,
   mayLeaveFire,
   othersByFire,
+  standsBesideInFire,
   staysInFire,
 } from "./evidence";
 import type { Finding, FindingCode } from "./finding";
@@ -120,12 +122,19 @@ export function otherFormulas(evidence: Evidence): Finding[] {
   });
 }
 
-/** What the pack has besides, where it stays in the crucible, in words; in a mass too small for it, it was water. */
+/** What stays in the crucible beside it, in words; in a mass too small for what the pack has besides, that was water. */
 export function withRest(evidence: Evidence, theory: Quantity): string {
-  const stays = staysInFire(evidence);
-  if (!stays.isPositive()) return "";
+  const { grams } = evidence;
+  const beside = standsBesideInFire(evidence);
+  const rest = staysInFire(evidence).minus(beside);
   const isShort = clearlyAbove(theory.times(lessThanAll(evidence.handlingLoss)), evidence.dry);
-  return ` with ${evidence.grams(stays)} of what the pack has besides${isShort ? ", if that is no water" : ""}`;
+  const parts = [
+    ...(beside.isPositive() ? [`${grams(beside)} of what was over the need`] : []),
+    ...(rest.isPositive()
+      ? [`${grams(rest)} of what the pack has besides${isShort ? ", if that is no water" : ""}`]
+      : []),
+  ];
+  return parts.length === 0 ? "" : ` with ${list(parts)}`;
 }
 
 /** Likelihood of what ignition and acid found of a sample, if it were this solid. */

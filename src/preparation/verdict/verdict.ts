@@ -8,7 +8,7 @@ import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { exact, lessThanAll, planned } from "../planning/exact";
 import { gainOf } from "../planning/gain";
-import { mayLeaveCrucible, staysInCrucible } from "../planning/in-the-crucible";
+import { mayLeaveCrucible, standsBesideInCrucible, staysInCrucible, usuallyWater } from "../planning/in-the-crucible";
 import { handOf, type Instruments } from "../procedure/words";
 import { saltsOfWork } from "./along";
 import { belief, clearlyAbove, isTooCoarse } from "./difference";
@@ -19,25 +19,35 @@ import { tooMuch } from "./heavy";
 import { fits, ranShort, tooLittle } from "./light";
 import { liquorOff } from "./liquor-ph";
 import { mixturesThatFit } from "./mixtures";
+import { unreacted } from "./not-reacted";
 import { exactHits, lostInDrying, otherFormulas } from "./other-forms";
 import { overheated } from "./overheated";
+import { onlyWithoutWater } from "./rest-of-pack";
 import { isRich, tooRich } from "./rich";
 import { knownUnwashed, type Standing, shortBySight, spilled } from "./seen";
 import { impure, isApart } from "./titrated";
 
 export function yieldsOf(batch: Batch, dry: Quantity): Yield[] {
+  const beside = standsBesideInCrucible(batch);
+  const rule = "percent yield = dry mass / theoretical yield";
+  const [own, by] = !beside.isPositive()
+    ? [dry, rule]
+    : [
+        dry.compare(beside) > 0 ? dry.minus(beside) : exact("0 g"),
+        "percent yield = (dry mass - what stands beside it) / theoretical yield",
+      ];
   return batch.candidates.map(({ formula, key, wanted, theoreticalYield }) => ({
     formula,
     key,
     wanted,
     theoreticalYield,
-    percentYield: dry
+    percentYield: own
       .dividedBy(theoreticalYield)
       .to("%")
       .named({
         symbol: `yield(${formula})`,
         label: `yield if it is ${formula}`,
-        rule: "percent yield = dry mass / theoretical yield",
+        rule: by,
       }),
   }));
 }
@@ -102,8 +112,9 @@ export function notWeighed(
 ): Finding[] {
   const { formula } = batch.product;
   const { grams } = handOf(steps);
-  const most = expected.plus(staysInCrucible(batch));
-  const least = most.minus(mayLeaveCrucible(batch)).times(lessThanAll(handlingLoss));
+  const all = expected.plus(staysInCrucible(batch));
+  const least = all.minus(mayLeaveCrucible(batch)).times(lessThanAll(handlingLoss));
+  const most = all.minus(usuallyWater(batch));
   const byLoss =
     identity === undefined
       ? ""
@@ -150,6 +161,8 @@ export function findingsFor(evidence: Evidence): Finding[] {
     findings.push(...explanationsOfMixUp(evidence));
   } else {
     findings.push(...fits(evidence, least, kept, seen));
+    const doubtful = onlyWithoutWater(evidence);
+    if (doubtful !== undefined) findings.push(...unreacted(evidence, doubtful));
     const isOther = othersByFire(evidence).length > 0;
     // Ignition, a titration or a drying that may say otherwise brings the other formulas back.
     const { assay } = evidence.observed;

@@ -2,6 +2,7 @@
 import { isRecord } from "../../foundation/argument";
 import type { Quantity } from "../../quantity";
 import { PlanError } from "../error";
+import { standsBesideInCrucible } from "../planning/in-the-crucible";
 import type { Run } from "../run";
 import type { Finding } from "./finding";
 
@@ -47,12 +48,14 @@ export const isRun = (value: unknown): value is Run => isRecord(value) && value[
 export function workingOfVerdict(run: Run): VerdictWorking {
   if (!isRun(run)) throw new PlanError("plan.request", "expected a run", { hint: "pass what evaluateRun gave" });
   const { product, losses, expected, dryMass, percentYield, identity, dryness, verdict } = run;
+  const beside = standsBesideInCrucible(run);
+  const weighed = beside.isPositive() ? `(dry mass - ${grams(beside)})` : "dry mass";
   const facts = [
     `theory: ${product.theoreticalYield.to("g").format({ decimals: 2, uncertainty: "none" })} of ${product.formula}`,
     ...losses.map(({ text }) => `lost on the way: ${text}`),
     ...(losses.length > 0 ? [`expected after that: ${grams(expected)}`] : []),
     dryMass === undefined ? "no dry mass was taken" : `dry mass: ${grams(dryMass)}`,
-    ...(percentYield === undefined ? [] : [`yield = dry mass / theory = ${String(percentYield)}`]),
+    ...(percentYield === undefined ? [] : [`yield = ${weighed} / theory = ${String(percentYield)}`]),
     ...(dryness.constant === undefined ? [] : [`dried to constant mass: ${dryness.constant ? "yes" : "no"}`]),
     ...(identity === undefined ? [] : [`identity: ${identity.text}`]),
   ];

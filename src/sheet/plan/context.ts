@@ -15,6 +15,7 @@ import {
   mayLeaveCrucible,
   standsInPlace,
   staysInCrucible,
+  usuallyWater,
 } from "../../preparation/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { withUncertainty } from "../figures";
@@ -191,7 +192,8 @@ function expectedBy(plan: Plan): Expected {
   if (!isCrop) {
     const most = isolation.how === "residue" && last !== undefined ? larger(weighed, last.after.mass) : weighed;
     const stays = staysInCrucible(plan).minus(mayLeaveCrucible(plan));
-    return { low: theory.plus(stays).times(kept), high: larger(theory, most), isOpen: isolation.how === "unknown" };
+    const high = larger(theory, most.minus(usuallyWater(plan)));
+    return { low: theory.plus(stays).times(kept), high, isOpen: isolation.how === "unknown" };
   }
   const again = steps.filter(isSecondCrop).flatMap(({ after }) => after.solids.map(({ mass }) => mass));
   const others = steps.flatMap(({ ofAnotherBatch }) => ofAnotherBatch ?? []);

@@ -136,12 +136,21 @@ const vapoursOf = ({ steps }: Plan): readonly string[] => [
   ),
 ];
 
+/** Steam of a firing. */
+function steamOf(on: OnPaper): string[] {
+  const { grams } = handFor(on);
+  const waters = on.plan.steps
+    .filter(({ operation }) => operation === "fire")
+    .flatMap(({ left }) => left.flatMap(({ what, contents }) => (what === "vapour" ? [contents.water] : [])));
+  return waters.filter((water) => water.isPositive()).map((water) => filled(on.words.steam, { mass: grams(water) }));
+}
+
 export function stripBlock(on: OnPaper): Block {
   const { plan, words } = on;
   const { litres } = handFor(on);
   const gases = plan.gas.map(({ formula, volume }) => `${handy(volume)} ${formula}`);
   const vapours = vapoursOf(plan).map((formula) => filled(words.vapour, { formula }));
-  const gas = [...gases, ...vapours].join(", ");
+  const gas = [...steamOf(on), ...gases, ...vapours].join(", ");
   return {
     kind: "strip",
     cells: [

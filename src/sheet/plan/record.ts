@@ -15,7 +15,10 @@ import {
   massInCrop,
   mayLeaveCrucible,
   mayStayInCake,
+  restInCrucible,
+  standsBesideInCrucible,
   staysInCrucible,
+  usuallyWater,
   withGelWater,
 } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
@@ -119,7 +122,9 @@ function bandsAbove(on: OnPaper, theory: Quantity): { readonly to: Quantity; rea
         ? [{ to: theory, means: wasShrunk(plan) ? words.lessStayed : words.lessKept }]
         : [];
   const rest = mayStayInCake(plan);
-  const to = (own.at(-1)?.to ?? high).plus(rest);
+  const water = usuallyWater(plan);
+  const to = (own.at(-1)?.to ?? high).plus(rest).plus(water);
+  if (water.isPositive()) return [...own, { to, means: filled(words.restNoWater, { rest: grams(water) }) }];
   return rest.isPositive() ? [...own, { to, means: filled(words.restOfPacks, { rest: grams(rest) }) }] : own;
 }
 
@@ -202,6 +207,9 @@ function yieldLine(on: OnPaper, theory: string | undefined): Blank[] {
     const [least, most] = [held.least, held.most].map((times) => handFor(on).grams(all.times(times)));
     return [{ name: filled(words.yieldWithWater, { least: least!, most: most! }), unit: "%" }];
   }
+  const beside = standsBesideInCrucible(plan);
+  if (beside.isPositive())
+    return [{ name: filled(words.yieldWithout, { stays: handFor(on).grams(beside), theory }), unit: "%" }];
   const phrase = inPlace ? words.yieldInPlace : hasSecondCrop(plan) ? words.yieldOfCrops : words.yieldLine;
   return [{ name: filled(phrase, { theory, formula }), unit: "%" }];
 }
@@ -229,8 +237,8 @@ export function recordBlocks(on: OnPaper): Block[] {
     : [{ name: observationName("dried", words), unit: "g" }];
   const stays = staysInCrucible(plan);
   const without =
-    stays.isPositive() && theory !== undefined
-      ? [{ name: filled(words.yieldWithout, { stays: hand.grams(stays), theory }), unit: "%" }]
+    restInCrucible(plan).isPositive() && theory !== undefined
+      ? [{ name: filled(words.yieldWithoutRest, { stays: hand.grams(stays), theory }), unit: "%" }]
       : [];
   const gain = gainOf(plan, plan.handlingLoss);
   // what never comes to a constant mass is weighed once

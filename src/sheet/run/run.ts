@@ -1,6 +1,6 @@
 // The sheet of a run: what differs from the plan, what came out, and the verdict.
 import type { FindingCode, Observations, Run, TestOutcome, Weighed } from "../../preparation";
-import { staysInCrucible } from "../../preparation/internal";
+import { restInCrucible, staysInCrucible } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import type { Block, Picture } from "../document/blocks";
 import { about, sentence, shareWithUncertainty } from "../figures";
@@ -112,15 +112,15 @@ function observedBlocks(run: Run, words: SheetWords): Block[] {
 /** Yield of what was lost to, and of pure product. */
 function afterwards(run: Run, words: SheetWords): string[] {
   const { losses, expected, pureMass, pureYield, plan, dryMass, product } = run;
-  const stays = staysInCrucible(run);
+  const rest = restInCrucible(run);
   return [
     ...(losses.length === 0 ? [] : [filled(words.afterLosses, { mass: massWithUncertainty(plan, expected) })]),
-    ...(dryMass === undefined || !stays.isPositive()
+    ...(dryMass === undefined || !rest.isPositive()
       ? []
       : [
           filled(words.withoutRest, {
-            stays: massWithUncertainty(plan, stays),
-            share: shareWithUncertainty(dryMass.minus(stays).dividedBy(product.theoreticalYield)),
+            stays: massWithUncertainty(plan, rest),
+            share: shareWithUncertainty(dryMass.minus(staysInCrucible(run)).dividedBy(product.theoreticalYield)),
           }),
         ]),
     ...(pureMass === undefined || pureYield === undefined
