@@ -22,7 +22,14 @@ import {
   SLUGGISH,
 } from "../../src/preparation/data/couples";
 import { DELIQUESCENT, DRIED_CLOSED, DRYING, EFFLORESCENT, SLAKES } from "../../src/preparation/data/drying";
-import { CLEARED, ENDS, MADE_NEUTRAL, SLOW_COMPLEXES, STAYS_IN_NITRIC_ACID } from "../../src/preparation/data/ends";
+import {
+  CLEARED,
+  ENDS,
+  MADE_NEUTRAL,
+  MONODENTATE,
+  SLOW_COMPLEXES,
+  STAYS_IN_NITRIC_ACID,
+} from "../../src/preparation/data/ends";
 import {
   ACID_LEAVES,
   ACID_TAKES,
@@ -183,6 +190,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   NOT_WETTED: [NOT_WETTED],
   SOAPS: [SOAPS],
   RUNS_BY_ITSELF: [RUNS_BY_ITSELF],
+  MONODENTATE,
   SLOW_COMPLEXES,
   SEEN_IN_GLASSES,
   WARM_IN_ACID: [WARM_IN_ACID],

@@ -34,7 +34,7 @@ describe("a complex whose metal takes its ligands slowly", () => {
   it("is kept warm, for that it is clear tells nothing", () => {
     expect(words(cobalt)).toMatch(/Warm it to 60 °C .* for half an hour: cobalt\(III\) takes its ligands slowly/);
     expect(words(chromium)).toMatch(
-      /until no more gas rises and neither orange nor yellow is left, and for half an hour/,
+      /until no more gas rises and a drop of it, diluted with water on a white plate, shows neither orange nor yellow, and for half an hour/,
     );
     for (const plan of [cobalt, chromium])
       expect(words(plan)).not.toMatch(/until it is clear: the|is left undissolved: the/);

@@ -22,7 +22,9 @@ const SILVER = (copper: string): PlanRequest => ({
 
 describe("a metal that displaces another", () => {
   it("hangs in the liquor in one piece where the pack has long ones", () => {
-    expect(words(SILVER("copper strip"))).toMatch(/Hang the .* of copper strip in the liquor, in one piece/);
+    expect(words(SILVER("copper strip"))).toMatch(
+      /Hang the .* of copper strip in the liquor, which is to cover it \(a narrow vessel helps\), in one piece/,
+    );
     expect(words(SILVER("copper turnings"))).toMatch(/Add the .* of copper turnings in small portions/);
   });
 

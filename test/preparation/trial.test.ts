@@ -602,7 +602,7 @@ describe("read as a bench worker", () => {
         .steps.map(({ text }) => text)
         .join(" ");
       expect(all).not.toMatch(/until the added metal is gone/);
-      expect(all).toMatch(/some of it is left over/);
+      expect(all).toMatch(/more of it is needed only where none is left/);
     }
   });
 

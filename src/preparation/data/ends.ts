@@ -75,7 +75,13 @@ export interface SlowComplexRow {
 export const SLOW_COMPLEXES: readonly SlowComplexRow[] = [
   // hexaamminecobalt(III) chloride over charcoal: 60 °C for half an hour, or four hours of air in the cold (from memory)
   { ion: "Co^3+", called: "cobalt(III)", at: "60 °C", time: "for half an hour", catalyst: { ligand: "NH3", formula: "C", called: "activated charcoal", share: "8 %", without: "red or violet is the pentaammine, which forms without it" }, bound: { anion: "Cl-", places: 6, acid: "HCl", called: "concentrated hydrochloric acid", strength: "36 %", times: "3.3", at: "85 °C", time: "for 20 minutes", text: "from it alone chloride comes in beside the ammonia, and purple red crystals separate; before, the liquor contains a red aqua complex" }, source: "memory" },
-  { ion: "Cr^3+", called: "chromium(III)", at: "80 °C", time: "for half an hour", reduced: { groups: ["chromate", "dichromate"], until: "no more gas rises and neither orange nor yellow is left", ligandsAt: "60 °C" }, source: "memory" },
+  { ion: "Cr^3+", called: "chromium(III)", at: "80 °C", time: "for half an hour", reduced: { groups: ["chromate", "dichromate"], until: "no more gas rises and a drop of it, diluted with water on a white plate, shows neither orange nor yellow", ligandsAt: "60 °C" }, source: "memory" },
+];
+
+/** Ligands beside which a metal keeps its other places: each takes one. */
+export const MONODENTATE: readonly { readonly formula: string; readonly source: SourceKey }[] = [
+  { formula: "NH3", source: "commonPractice" },
+  { formula: "H2O", source: "commonPractice" },
 ];
 
 export const ENDS: readonly EndRow[] = [

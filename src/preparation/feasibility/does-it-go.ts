@@ -23,6 +23,7 @@ import type { Setting } from "../request/setting";
 import { mixOf, passGate } from "../safety/combinations";
 import { caseOf, keyOfCase } from "./case";
 import { DOES_NOT_GO, type Feasibility, type Ruling } from "./feasibility";
+import { whatHappens } from "./in-its-place";
 import { notInWater } from "./judge-compound";
 import { rule } from "./rule";
 import { stated } from "./stated";
@@ -99,8 +100,14 @@ function neverPlanned({ reasons }: Feasibility, { product }: Setting): string | 
   if (row !== undefined)
     return `${nameOfFormula(parseFormula(row.gas))} is given off, which is deadly: never planned, whatever is acknowledged`;
   return isNowhere(product.formula)
-    ? "what does not exist is never planned; write the equation of what forms in its place"
+    ? "what does not exist is never planned; plan for what forms in its place"
     : undefined;
+}
+
+/** What happens in its place, for a hint; empty where that is not known whole. */
+function instead(feasibility: Feasibility, setting: Setting): string {
+  const words = whatHappens(feasibility, setting);
+  return words === undefined ? "" : `${words}; `;
 }
 
 /** @internal Refuse what does not go, unless it is known and meant. */
@@ -112,7 +119,7 @@ export function refuseWhatDoesNotGo(feasibility: Feasibility, setting: Setting):
   // worked out only for a refusal
   const { verdict, reasons, solids } = feasibility;
   throw new PlanError("plan.does-not-go", reasons[0]?.text ?? "it does not go", {
-    hint: `${isNowhere(setting.product.formula) ? "" : `${otherWay(setting)}; `}${never ?? `if this is known and meant, acknowledge it by code: acknowledge: ["${DOES_NOT_GO[0]}"]`}`,
+    hint: `${isNowhere(setting.product.formula) ? instead(feasibility, setting) : `${otherWay(setting)}; `}${never ?? `if this is known and meant, acknowledge it by code: acknowledge: ["${DOES_NOT_GO[0]}"]`}`,
     details: {
       verdict,
       solids: solids.map(({ formula, share }) => ({ formula, share: share.toNumber() })),

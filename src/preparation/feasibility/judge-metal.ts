@@ -300,7 +300,11 @@ export function judgeMetal(c: Case): Ruling | undefined {
     // the weaker of the two grounds
     const source = giver.row.source === "memory" ? giver.row.source : taker.row.source;
     const reason: Reason = { code: "potentials", text, figures, source };
-    if (difference < NEVER) return never(reason);
+    if (difference < NEVER)
+      return never({
+        ...reason,
+        text: `${giver.row.element}(${giver.row.low}) does not reduce ${taker.row.element}(${taker.row.high}): ${text}`,
+      });
     if (film !== undefined)
       return {
         verdict: film.stops ? "does not go" : "goes",

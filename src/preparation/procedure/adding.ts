@@ -10,6 +10,7 @@ import { type Bench, type Look, POT } from "./bench";
 import { isClosed } from "./closed-flask";
 import { vesselIn } from "./filling";
 import { nextPortion } from "./late-start";
+import { warmWhileReduced } from "./slow-complex";
 import { gasesIn, notCaught } from "./trap";
 import { asRead } from "./weighing";
 import { about, asSolution, celsius, lasting, list, litres } from "./words";
@@ -49,11 +50,12 @@ export function adding(
   const what = alone ? `${asRead(setting, portions[i]!)} of ${name}` : asSolution(name);
   const closed = isLast && isClosed(bench);
   const verb = solid ? "Add" : closed ? "Let" : "Pour";
+  const kept = warmWhileReduced(setting, bench.material(i).form);
   const into = solid
     ? `the ${what}${closed ? ", the flask open for no longer than a portion takes," : ""}`
     : closed
       ? `the ${what} in from the dropping funnel`
-      : `the ${what} into the vessel`;
+      : `the ${what} into the vessel${kept === undefined ? "" : `, kept at ${kept},`}`;
   if (!isLast) return `${verb} ${into}, ${solid ? "" : "slowly and "}stirring.`;
   const { gas, additionRate, heat: warming } = look;
   const room = vesselIn(look);
@@ -68,7 +70,7 @@ export function adding(
     : "";
   const isHung = solid && bench.frame.kind === "displacement" && isInLongPieces(bench.material(i));
   if (isHung)
-    return `Hang the ${what} in the liquor, in one piece or coiled loosely and not cut up, and shake it now and then, so that what it is coated with falls off${cool}${room}${gas.length === 0 ? "" : `; ${volumesOf(gas)} comes from it by and by`}.`;
+    return `Hang the ${what} in the liquor, which is to cover it (a narrow vessel helps), in one piece or coiled loosely and not cut up, and shake it now and then, so that what it is coated with falls off${cool}${room}${gas.length === 0 ? "" : `; ${volumesOf(gas)} comes from it by and by`}.`;
   if (gas.length === 0 || additionRate === undefined)
     return solid || roles[i] === "oxidiser"
       ? `${verb} ${into}${wetted} in small portions, stirring${cool}${room}.`

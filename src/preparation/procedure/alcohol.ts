@@ -41,6 +41,10 @@ function comingAlong({ pot, frame: { setting, theory } }: Bench): readonly Entry
   );
 }
 
+/** May alcohol that is put in whatever comes with it be put to the liquor, and does it bring the product out? */
+export const bearsAlcohol = ({ pot, frame }: Bench): boolean =>
+  !refusesAlcohol(pot) && withAlcohol(frame.setting.product.formula) === "brings it out";
+
 /** As much alcohol as liquor, where it brings out the product and nothing else. */
 export function antisolventFor(bench: Bench): Antisolvent {
   const { product } = bench.frame.setting;

@@ -19,9 +19,23 @@ import type { Material } from "../shelf/material";
 import { densityAt } from "../shelf/strength";
 import { acidAtHand } from "./acid-at-hand";
 import { type Bench, POT } from "./bench";
+import { isHarshOxidiser } from "./roles";
 import { boundBy, catalystOf } from "./slow-complex";
 import type { Use } from "./use";
-import { celsius } from "./words";
+import { celsius, list } from "./words";
+
+/** Harsh oxidisers of the plan, which alcohol must not meet. */
+function oxidisersOf({ frame: { setting } }: Bench): string {
+  const { materials, product } = setting;
+  const isOxidiser = ({ form }: Material): boolean => isHarshOxidiser(form) && !isHarshOxidiser(product.formula);
+  return list(materials.filter(isOxidiser).map(({ shelf }) => shelf.name));
+}
+
+/** What must be so before a thing goes in, after its words; empty where nothing is to be waited for. */
+function notBefore(bench: Bench, use: Use): string {
+  const oxidisers = use === "alcohol" ? oxidisersOf(bench) : "";
+  return oxidisers === "" ? "" : ` Not before it is cold and none of the ${oxidisers} is left by the test above.`;
+}
 
 const WORDS: Readonly<Record<Use, (name: string) => string>> = {
   acidify: (name) => `Put the ${name} into the vessel: it keeps hydroxide and carbonate from precipitating.`,
@@ -85,7 +99,8 @@ export function putAsides(bench: Bench, use: Use): void {
       say: () => {
         if (own === undefined) return WORDS[use](name);
         const { portion } = own;
-        const words = WORDS[use](`${portion.dimension === "volume" ? litres(portion) : grams(portion)} of ${name}`);
+        const what = `${portion.dimension === "volume" ? litres(portion) : grams(portion)} of ${name}`;
+        const words = `${WORDS[use](what)}${notBefore(bench, use)}`;
         return isShort(portion)
           ? `${words} It is less than there is liquor (${litres(liquor)}), so that much of it stays dissolved: as much as that is usual.`
           : words;

@@ -16,7 +16,7 @@ import { isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
-import { isInPieces, isPowder } from "../shelf/pieces";
+import { isInLongPieces, isInPieces, isPowder } from "../shelf/pieces";
 import { acidAtHand } from "./acid-at-hand";
 import { type Bench, POT } from "./bench";
 import { litres } from "./words";
@@ -64,12 +64,13 @@ export function endOfDisplacement(bench: Bench, over: number): string {
   const shake =
     over < 0 || isPowder(bench.material(over))
       ? ""
-      : ` Shake the ${name} off what is left in pieces${powderLeft(bench, over)}.`;
+      : ` Shake or brush the ${name} off what is left ${isInPieces(bench.material(over)) ? `of the ${bench.name(over)}` : "in pieces"}${powderLeft(bench, over)}.`;
+  const isHung = over >= 0 && isInLongPieces(bench.material(over));
   const sparing = sparingFeed(setting);
   if (sparing !== undefined) return `${endOfSparing(bench, sparing, over)}${shake}`;
   return over < 0
     ? "Stir until the added metal is gone; a bright piece of the same metal held in a drop of the clear liquor stays bright: where it does not, a little more of the metal is needed."
-    : `Stir until a bright piece of the same metal as the ${bench.name(over)} stays bright in a drop of the clear liquor: some of it is left over; where it turns dull, more of it is needed.${shake}`;
+    : `Stir until a bright piece of the same metal as the ${bench.name(over)} stays bright in a drop of the clear liquor: where it turns dull, it takes longer${isHung ? ", an hour or more: shake or brush off what coats it" : ""}; more of it is needed only where none is left.${shake}`;
 }
 
 /** So little of such a feed is dissolved at a time that its liquor tells nothing: the solid does. */

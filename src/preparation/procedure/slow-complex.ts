@@ -1,7 +1,7 @@
 // Complexes of metals that take their ligands slowly, and whether the metal is reduced on the way.
 import type { Formula } from "../../formula";
 import { constitutionOf } from "../../ion";
-import { SLOW_COMPLEXES, type SlowComplexRow } from "../data/ends";
+import { MONODENTATE, SLOW_COMPLEXES, type SlowComplexRow } from "../data/ends";
 import type { Setting } from "../request/setting";
 
 /** What is known of such a complex; undefined for any other product. */
@@ -20,9 +20,6 @@ export function catalystOf(product: Formula): SlowComplexRow["catalyst"] {
   return isAlone && isWhole ? row : undefined;
 }
 
-/** Ligands that take one place each. */
-const ONE_PLACE: readonly string[] = ["NH3", "H2O"];
-
 /**
  * What brings an anion of the product in beside the ligands of its metal; undefined where none is bound to it. An anion is where the
  * ligands leave a place of the metal open, however the formula is written.
@@ -30,7 +27,8 @@ const ONE_PLACE: readonly string[] = ["NH3", "H2O"];
 export function boundBy(product: Formula): SlowComplexRow["bound"] {
   const row = slowComplexOf(product)?.bound;
   const { anions, ligands } = constitutionOf(product);
-  const isSimple = ligands.length > 0 && ligands.every(({ formula }) => ONE_PLACE.includes(formula));
+  const isSimple =
+    ligands.length > 0 && ligands.every(({ formula }) => MONODENTATE.some((one) => one.formula === formula));
   if (row === undefined || !isSimple || anions.some(({ formula }) => formula !== row.anion)) return undefined;
   const taken = ligands.reduce((all, { count }) => all + count, 0);
   return anions.length > 0 && taken < row.places ? row : undefined;
@@ -45,4 +43,10 @@ export function warmAsReducer({ product, materials }: Setting, form: Formula): s
   const row = slowComplexOf(product.formula);
   if (row === undefined || isReducedIn(row, form)) return undefined;
   return materials.some((one) => isReducedIn(row, one.form)) ? row.reduced?.ligandsAt : undefined;
+}
+
+/** How warm the vessel is kept while the salt comes to it that its ligands reduce: in the cold it piles up, and all reacts at once. */
+export function warmWhileReduced({ product }: Setting, form: Formula): string | undefined {
+  const row = slowComplexOf(product.formula);
+  return row !== undefined && isReducedIn(row, form) ? row.reduced?.ligandsAt : undefined;
 }

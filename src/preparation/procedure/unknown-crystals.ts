@@ -7,7 +7,7 @@ import { isHeatSensitive } from "../identity/by-ignition";
 import { concentrate } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { planned } from "../planning/exact";
-import { type Antisolvent, antisolventFor } from "./alcohol";
+import { type Antisolvent, antisolventFor, bearsAlcohol } from "./alcohol";
 import { type Bench, POT } from "./bench";
 import { type ByEye, boiledByEye, mayStandInIce } from "./by-eye";
 import { filterHot, lookThrough } from "./clearing";
@@ -23,13 +23,17 @@ import { celsius } from "./words";
 /** Of a complex alcohol brings out most, of plain salts whatever it meets. */
 const isComplex = ({ frame }: Bench): boolean => frame.kind === "complex formation";
 
+const hasAlcohol = ({ frame: { setting } }: Bench): boolean =>
+  setting.asides.some((one) => useOf(one, setting.product.formula) === "alcohol");
+
 /** Much liquor is boiled down before alcohol brings the rest out: it would take as much of that. */
 function boilFirst(bench: Bench): void {
   const { pot, hand, frame } = bench;
   const to = frame.theory.times(planned("boiledTo")).to("g");
   const isMuch = pot.mass.compare(to.times(planned("muchMore"))) > 0;
   if (!isMuch || !isComplex(bench) || spoiltByBoiling(frame.setting.product.formula) !== undefined) return;
-  if (antisolventFor(bench).volume === undefined || pot.books.waterMissing.length > 0) return;
+  const isBrought = hasAlcohol(bench) ? bearsAlcohol(bench) : antisolventFor(bench).volume !== undefined;
+  if (!isBrought || pot.books.waterMissing.length > 0) return;
   const off = pot.mass.minus(to).to("g");
   // beside much of other salts there is not so much water to boil off
   if (pot.books.water.minus(off).compare(frame.theory) < 0) return;
@@ -98,8 +102,8 @@ export function isolateUnknown(bench: Bench): void {
   if (bench.pot.books.solids.length > 0) filterHot(bench, at);
   else if (!isComplex(bench) && at.compare(planned("feelsHot")) > 0) lookThrough(bench, at);
   boilFirst(bench);
-  const hasAlcohol = setting.asides.some((one) => useOf(one, product.formula) === "alcohol");
-  const inIce = !hasAlcohol && mayStandInIce(bench);
+  const isBrought = hasAlcohol(bench);
+  const inIce = !isBrought && mayStandInIce(bench);
   const cold = inIce ? (planned("iced") as Quantity<"temperature">) : room;
   const crop = matterOf(product.formula);
   const there = bench.pot.books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;
@@ -119,12 +123,12 @@ export function isolateUnknown(bench: Bench): void {
       care: "isolating",
       ...(inIce ? { atHand: ["ice" as const] } : {}),
       say: () =>
-        hasAlcohol
+        isBrought
           ? `Let it cool to ${to}; what of the ${product.name} the alcohol leaves dissolved is not known (${isolation.missing} missing).`
           : `Let it cool ${slowly}to ${to} and stand; how the ${product.name} crystallises is not known (${isolation.missing} missing): ${way}.`,
-      ...(hasAlcohol || antisolvent.volume === undefined ? {} : { alcohol: antisolvent.volume }),
+      ...(isBrought || antisolvent.volume === undefined ? {} : { alcohol: antisolvent.volume }),
     },
   );
   filterAndRinse(bench, product.formula, theory, cold);
-  keepLiquor(bench, `what it still contains of ${product.name}`, hasAlcohol ? undefined : rest.again);
+  keepLiquor(bench, `what it still contains of ${product.name}`, isBrought ? undefined : rest.again);
 }

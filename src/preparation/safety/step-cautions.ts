@@ -8,6 +8,7 @@ import { protectionFor } from "../../substance/internal";
 import { cite, type SourceKey } from "../data/sources";
 import type { WorkCautionRow, WorkCondition, WorkStep } from "../data/work-cautions";
 import type { BatchFigures } from "../planning/batch-figures";
+import { isAntisolvent } from "../reaction/fluids";
 import { nameOfFormula } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { type Acknowledged, inWords } from "./combinations";
@@ -122,14 +123,20 @@ function ofGasesThatMayCome(known: Cautions, { gas }: BatchFigures, { reactants 
 function ofMeeting(
   { incompatibilities }: Cautions,
   acknowledged: readonly Acknowledged[],
+  { asides }: Setting,
   printed: (text: string) => string,
 ): StepCaution[] {
-  const meant = acknowledged.map((one) =>
-    caution(undefined, inWords({ ...one, about: one.about.map(printed) }), one.source),
-  );
+  // what alcohol must not meet it meets where it goes in
+  const last = new Set(asides.flatMap(({ form }) => (isAntisolvent(form) ? [form.toString()] : [])));
+  const where = (about: readonly string[]): Pick<StepCaution, "adding"> =>
+    about.some((text) => last.has(text)) ? { adding: "alcohol" } : {};
+  const meant = acknowledged.map((one) => ({
+    ...caution(undefined, inWords({ ...one, about: one.about.map(printed) }), one.source),
+    ...where(one.about),
+  }));
   const together = incompatibilities.map(({ materials, what, condition, source, citation }) => {
     const text = condition === undefined ? what : `${what} (${condition})`;
-    return caution(materials.map(printed).join(" and "), text, source, citation);
+    return { ...caution(materials.map(printed).join(" and "), text, source, citation), ...where(materials) };
   });
   return [...meant, ...together];
 }
@@ -162,7 +169,7 @@ export function stepCautionsOf(
           ...rowsThatHold(step, given).flatMap((row) => ofWork(row, given)),
           ...(step === "ignition test" ? ofIgnition(setting) : []),
           ...(step === meetsIn(setting)
-            ? [...ofMeeting(known, acknowledged, printed), ...ofGasesThatMayCome(known, batch, setting)]
+            ? [...ofMeeting(known, acknowledged, setting, printed), ...ofGasesThatMayCome(known, batch, setting)]
             : []),
           ...list
             .filter((one) => isNew(one, at))

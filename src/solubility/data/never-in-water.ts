@@ -13,6 +13,8 @@ interface NeverInWaterRow {
   readonly waters?: number;
   /** What stands in its place, for one cation: formula and how many; empty where nothing precipitates. */
   readonly instead: readonly { readonly formula: string; readonly cations: number }[];
+  /** What the anion becomes beside it. */
+  readonly beside?: string;
   readonly why: string;
   readonly source: SourceKey;
 }
@@ -22,24 +24,27 @@ const CARBONATES = ["CO3^2-", "HCO3-"];
 const GASES_GO = "the cation is too acid: the hydroxide forms and the gas leaves";
 
 export const NEVER_IN_WATER = /* @__PURE__ */ once((): readonly NeverInWaterRow[] => [
-  { cations: ["Al^3+"], anions: CARBONATES, instead: hydroxide("Al(OH)3"), why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
-  { cations: ["Fe^3+"], anions: CARBONATES, instead: hydroxide("Fe(OH)3"), why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
-  { cations: ["Cr^3+"], anions: CARBONATES, instead: hydroxide("Cr(OH)3"), why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
-  { cations: ["Ga^3+"], anions: CARBONATES, instead: hydroxide("Ga(OH)3"), why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
-  { cations: ["Sn^2+"], anions: CARBONATES, instead: hydroxide("SnO"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
-  { cations: ["Sn^4+"], anions: CARBONATES, instead: hydroxide("SnO2"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
-  { cations: ["Ti^4+", "Ti^3+"], anions: CARBONATES, instead: hydroxide("TiO2"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
-  { cations: ["Zr^4+"], anions: CARBONATES, instead: hydroxide("ZrO2"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
-  { cations: ["Bi^3+"], anions: CARBONATES, instead: [{ formula: "Bi2O2CO3", cations: 2 }], why: "bismuth keeps its oxygen: the basic carbonate forms", source: "commonPractice" },
-  { cations: ["Al^3+"], anions: ["S^2-", "HS-", "SO3^2-", "HSO3-"], instead: hydroxide("Al(OH)3"), why: GASES_GO, source: "commonPractice" },
-  { cations: ["Cr^3+"], anions: ["S^2-", "HS-", "SO3^2-", "HSO3-"], instead: hydroxide("Cr(OH)3"), why: GASES_GO, source: "commonPractice" },
-  { cations: ["Ti^4+"], anions: ["S^2-", "SO3^2-"], instead: hydroxide("TiO2"), why: GASES_GO, source: "commonPractice" },
-  { cations: ["Fe^3+"], anions: ["S^2-", "HS-"], instead: hydroxide("FeS"), why: "iron(III) oxidises sulfide: iron(II) sulfide and sulfur precipitate", source: "commonPractice" },
+  { cations: ["Al^3+"], anions: CARBONATES, instead: hydroxide("Al(OH)3"), beside: "CO2", why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Fe^3+"], anions: CARBONATES, instead: hydroxide("Fe(OH)3"), beside: "CO2", why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Cr^3+"], anions: CARBONATES, instead: hydroxide("Cr(OH)3"), beside: "CO2", why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Ga^3+"], anions: CARBONATES, instead: hydroxide("Ga(OH)3"), beside: "CO2", why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Sn^2+"], anions: CARBONATES, instead: hydroxide("SnO"), beside: "CO2", why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Sn^4+"], anions: CARBONATES, instead: hydroxide("SnO2"), beside: "CO2", why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Ti^4+", "Ti^3+"], anions: CARBONATES, instead: hydroxide("TiO2"), beside: "CO2", why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Zr^4+"], anions: CARBONATES, instead: hydroxide("ZrO2"), beside: "CO2", why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Bi^3+"], anions: CARBONATES, instead: [{ formula: "Bi2O2CO3", cations: 2 }], beside: "CO2", why: "bismuth keeps its oxygen: the basic carbonate forms", source: "commonPractice" },
+  { cations: ["Al^3+"], anions: ["S^2-", "HS-"], instead: hydroxide("Al(OH)3"), beside: "H2S", why: GASES_GO, source: "commonPractice" },
+  { cations: ["Al^3+"], anions: ["SO3^2-", "HSO3-"], instead: hydroxide("Al(OH)3"), beside: "SO2", why: GASES_GO, source: "commonPractice" },
+  { cations: ["Cr^3+"], anions: ["S^2-", "HS-"], instead: hydroxide("Cr(OH)3"), beside: "H2S", why: GASES_GO, source: "commonPractice" },
+  { cations: ["Cr^3+"], anions: ["SO3^2-", "HSO3-"], instead: hydroxide("Cr(OH)3"), beside: "SO2", why: GASES_GO, source: "commonPractice" },
+  { cations: ["Ti^4+"], anions: ["S^2-"], instead: hydroxide("TiO2"), beside: "H2S", why: GASES_GO, source: "commonPractice" },
+  { cations: ["Ti^4+"], anions: ["SO3^2-"], instead: hydroxide("TiO2"), beside: "SO2", why: GASES_GO, source: "commonPractice" },
+  { cations: ["Fe^3+"], anions: ["S^2-", "HS-"], instead: hydroxide("FeS"), beside: "S", why: "iron(III) oxidises sulfide: iron(II) sulfide and sulfur precipitate", source: "commonPractice" },
   { cations: ["Fe^3+"], anions: ["SO3^2-", "HSO3-"], instead: [], why: "iron(III) oxidises sulfite to sulfate, and iron(II) is left", source: "commonPractice" },
   { cations: ["Fe^3+"], anions: ["I-"], instead: [], why: "iron(III) oxidises iodide: iodine and iron(II) iodide", source: "commonPractice" },
-  { cations: ["Cu^2+"], anions: ["I-"], instead: hydroxide("CuI"), why: "copper(II) oxidises iodide: copper(I) iodide precipitates, and iodine is set free", source: "commonPractice" },
-  { cations: ["Cu^2+"], anions: ["CN-"], instead: hydroxide("CuCN"), why: "copper(II) oxidises cyanide: copper(I) cyanide precipitates, and cyanogen leaves", source: "commonPractice" },
-  { cations: ["Mg^2+"], anions: ["S^2-"], instead: hydroxide("Mg(OH)2"), why: "the sulfide hydrolyses: the hydroxide forms, hydrogen sulfide stays in solution", source: "commonPractice" },
+  { cations: ["Cu^2+"], anions: ["I-"], instead: hydroxide("CuI"), beside: "I2", why: "copper(II) oxidises iodide: copper(I) iodide precipitates, and iodine is set free", source: "commonPractice" },
+  { cations: ["Cu^2+"], anions: ["CN-"], instead: hydroxide("CuCN"), beside: "C2N2", why: "copper(II) oxidises cyanide: copper(I) cyanide precipitates, and cyanogen leaves", source: "commonPractice" },
+  { cations: ["Mg^2+"], anions: ["S^2-"], instead: hydroxide("Mg(OH)2"), beside: "H2S", why: "the sulfide hydrolyses: the hydroxide forms, hydrogen sulfide stays in solution", source: "commonPractice" },
 ]);
 
 /** Which they are, without what stands in their place. */

@@ -1,0 +1,135 @@
+// What a ninth independent reader objected to, of ten sheets and four refusals, as rules; the preparations are theirs, chosen before
+// any sheet was printed. Facts of the bench are common practice, no source.
+import { type PlanRequest, planPreparation, tryPlanPreparation } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const texts = (request: PlanRequest): string[] => planPreparation(request).steps.map(({ text }) => text);
+
+const refusal = (request: PlanRequest): { code: string; message: string; hint: string } => {
+  const outcome = tryPlanPreparation(request);
+  if (outcome.ok) throw new Error("it has a plan");
+  const { code, message, hint = "" } = outcome.error;
+  return { code, message, hint };
+};
+
+const bare = (equation: string, product: string, mass: string, materials: readonly string[]): PlanRequest => ({
+  equation,
+  product,
+  materials: materials.map((form) => ({ name: form, form })),
+  scale: { product: mass as "1 g" },
+});
+
+describe("an ammonium salt of nitrous acid", () => {
+  const request = bare("NaNO2 + NH4Cl -> NH4NO2 + NaCl", "NH4NO2", "50 g", ["NaNO2", "NH4Cl"]);
+
+  // ammonium nitrite explodes at 60 to 70 °C (handbooks, from memory)
+  it("is never planned, whatever is acknowledged", () => {
+    const { code, message } = refusal({ ...request, acknowledge: ["nitrite-ammonium"] });
+    expect(code).toBe("plan.dangerous-product");
+    expect(message).toMatch(/ammonium salt of an oxidising acid: it goes off dry, warmed or boiled down/);
+  });
+
+  it("does not stop a nitrito complex beside ammonia, nor the nitrogen that is made of the two", () => {
+    const nitrogen = bare("NaNO2 + NH4Cl -> N2 + NaCl + 2 H2O", "NaCl", "5 g", ["NaNO2", "NH4Cl"]);
+    expect(refusal(nitrogen).code).toBe("plan.forbidden-combination");
+    const complex = bare("CoCl3 + 3 NH3 + 3 NaNO2 -> [Co(NH3)3(NO2)3] + 3 NaCl", "[Co(NH3)3(NO2)3]", "5 g", [
+      "CoCl3",
+      "NH3",
+      "NaNO2",
+    ]);
+    const outcome = tryPlanPreparation(complex);
+    expect(outcome.ok || outcome.error.code).not.toBe("plan.dangerous-product");
+  });
+});
+
+describe("ammonia on silver hydroxide", () => {
+  // common practice: used as it is made, in a test tube, and never kept or dried
+  it("is never a product", () => {
+    const request = bare("Ag2O + 4 NH3 + H2O -> 2 [Ag(NH3)2]OH", "[Ag(NH3)2]OH", "10 g", ["Ag2O", "NH3"]);
+    expect(refusal({ ...request, acknowledge: ["silver-ammonia", "silver-oxide-ammonia"] }).code).toBe(
+      "plan.dangerous-product",
+    );
+  });
+});
+
+describe("a refusal of what does not exist in water", () => {
+  // 20 g / 150.14 g/mol × 3 × 24.06 L/mol = 9.6 L
+  it("tells what happens, and how much of a deadly gas", () => {
+    const { hint } = refusal(
+      bare("Al2(SO4)3·18H2O + 3 Na2S -> Al2S3 + 3 Na2SO4 + 18 H2O", "Al2S3", "20 g", ["Al2(SO4)3·18H2O", "Na2S"]),
+    );
+    expect(hint).toMatch(
+      /^what happens is Al₂\(SO₄\)₃ \+ 3 Na₂S \+ 6 H₂O → 2 Al\(OH\)₃ \+ 3 H₂S \+ 3 Na₂SO₄, here 9\.6 L of H₂S;/,
+    );
+  });
+
+  it("tells what happens of iodide and copper, of which half is iodine", () => {
+    const { hint } = refusal(bare("CuSO4·5H2O + 2 KI -> CuI2 + K2SO4 + 5 H2O", "CuI2", "20 g", ["CuSO4·5H2O", "KI"]));
+    expect(hint).toMatch(/^what happens is 2 CuSO₄ \+ 4 KI → 2 CuI \+ I₂ \+ 2 K₂SO₄;/);
+  });
+
+  it("tells what soda makes of iron(III)", () => {
+    const { hint } = refusal(
+      bare("2 FeCl3·6H2O + 3 Na2CO3 -> Fe2(CO3)3 + 6 NaCl + 12 H2O", "Fe2(CO3)3", "10 g", ["FeCl3·6H2O", "Na2CO3"]),
+    );
+    expect(hint).toMatch(/2 FeCl₃ \+ 3 Na₂CO₃ \+ 3 H₂O → 2 Fe\(OH\)₃ \+ 3 CO₂ \+ 6 NaCl/);
+  });
+});
+
+describe("a complex of chromium from dichromate, brought out with alcohol that is at hand", () => {
+  const request: PlanRequest = {
+    equation: "K2Cr2O7 + 7 H2C2O4·2H2O + 2 K2C2O4·H2O -> 2 K3[Cr(C2O4)3]·3H2O + 6 CO2 + 17 H2O",
+    product: "K3[Cr(C2O4)3]·3H2O",
+    materials: [
+      { name: "potassium dichromate", form: "K2Cr2O7" },
+      { name: "oxalic acid", form: "H2C2O4·2H2O" },
+      { name: "potassium oxalate", form: "K2C2O4·H2O", excess: "5 %" },
+      { name: "ethanol", form: "C2H5OH", strength: "96 %", aside: true, portion: "15 mL" },
+    ],
+    scale: { material: "potassium dichromate", portion: "10.0 g" },
+    acknowledge: ["chromate-organic"],
+  };
+
+  it("is boiled down first: alcohol in much water brings nothing out", () => {
+    const steps = texts(request);
+    const boiled = steps.findIndex((text) => /^Boil the liquor down/.test(text));
+    const alcohol = steps.findIndex((text) => /^Add the 15 mL of ethanol/.test(text));
+    expect(boiled).toBeGreaterThan(0);
+    expect(alcohol).toBeGreaterThan(boiled);
+  });
+
+  it("has the dichromate in hot, and a test that none is left before the alcohol, with its caution there", () => {
+    const { steps } = planPreparation(request);
+    const find = (start: RegExp) => steps.find(({ text }) => start.test(text))!;
+    expect(find(/^Pour the potassium dichromate solution/).text).toMatch(/kept at 60 °C/);
+    expect(find(/^Warm it to 80 °C/).text).toMatch(/a drop of it, diluted with water on a white plate/);
+    const alcohol = find(/^Add the 15 mL of ethanol/);
+    expect(alcohol.text).toMatch(
+      /Not before it is cold and none of the potassium dichromate is left by the test above/,
+    );
+    expect(alcohol.cautions.map(({ text }) => text).join()).toMatch(/acknowledged as known and meant/i);
+    expect(
+      find(/^Pour the potassium dichromate solution/)
+        .cautions.map(({ text }) => text)
+        .join(),
+    ).not.toMatch(/acknowledged/i);
+  });
+});
+
+describe("a piece of metal that is hung in", () => {
+  it("is covered by the liquor, and takes its time rather than more metal", () => {
+    const steps = texts({
+      equation: "2 AgNO3 + Cu -> 2 Ag + Cu(NO3)2",
+      product: "Ag",
+      materials: [
+        { name: "silver nitrate", form: "AgNO3" },
+        { name: "copper sheet", form: "Cu", excess: "200 %" },
+      ],
+      scale: { material: "silver nitrate", portion: "10.0 g" },
+    });
+    expect(steps.find((text) => /^Hang/.test(text))).toMatch(/which is to cover it/);
+    const until = steps.find((text) => /^Stir until/.test(text));
+    expect(until).toMatch(/where it turns dull, it takes longer, an hour or more: shake or brush off what coats it/);
+    expect(until).toMatch(/Shake or brush the Ag off what is left of the copper sheet/);
+  });
+});
