@@ -96,3 +96,24 @@ describe("a liquor that is nearly saturated at its hot filter", () => {
     expect(stepWith(bariumNitrate, "crystallises")).toContain("39.5 g of Ba(NO₃)₂ crystallises");
   });
 });
+
+const thiosulfate: PlanRequest = {
+  equation: "Na2SO3 + S + 5 H2O -> Na2S2O3·5H2O",
+  product: "Na2S2O3·5H2O",
+  materials: [
+    { name: "sodium sulfite", form: "Na2SO3", assay: "96 %" },
+    { name: "flowers of sulfur", form: "S", assay: "99.5 %", excess: "25 %" },
+  ],
+  scale: { material: "sodium sulfite", portion: "50.0 g" },
+};
+
+describe("a feed that dissolves less hot than warm", () => {
+  // 48.0 g of Na2SO3 at 95 °C, where 100 g keeps 27.9 g (between 28.4 at 90 and 27.4 at 100): 172 g, times 1.05 is 181 g; at 40 °C 100 g
+  // keeps 37.6 g
+  it("is dissolved where it dissolves best, in water that keeps it dissolved as it reacts near the boil", () => {
+    const step = stepWith(thiosulfate, /^Dissolve the sodium sulfite/);
+    expect(step).toContain("in 181 mL of water");
+    expect(step).toContain("warm it to 40 °C");
+    expect(stepWith(thiosulfate, "Keep it at 95 °C")).not.toBe("");
+  });
+});

@@ -105,7 +105,7 @@ export const ACID_LEAVES = {
 } as const;
 
 /** What reacts with what is dissolved only near the boil. */
-interface SlowRow {
+export interface SlowRow {
   readonly formulas: readonly string[];
   readonly at: string;
   /** Only where it makes one of these. */

@@ -13,6 +13,7 @@ import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
 import { keepsMuch, leastWater } from "./feed-dissolved";
+import { fallingFeed } from "./feed-falling";
 import { dilutedBy, feedOf, isOxidisingAcid } from "./feed-single";
 import { notWarmOf } from "./not-warm";
 import { inOrder, ranksOf } from "./roles";
@@ -211,7 +212,7 @@ export function feedsOf(feeding: Feeding): readonly Feed[] {
     sharing(
       setting.materials.map((material, i) => feedOf(material, i, feeding)),
       feeding,
-    ),
+    ).map((feed, i) => fallingFeed(feed, setting.materials[i]!, i, feeding)),
     feeding,
   );
   const waters = feeds.map(waterOf).filter((q) => q !== undefined);

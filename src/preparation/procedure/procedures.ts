@@ -1,12 +1,11 @@
 // One function for each kind of preparation: what is done, in order.
 
-import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { isStranger } from "../contents/solids-standing";
-import { MIXED_HOT, SLOW_IN_ACID, SLOW_IN_THE_COLD } from "../data/firing";
+import { MIXED_HOT, SLOW_IN_ACID } from "../data/firing";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact, isFromRounding } from "../planning/exact";
@@ -29,6 +28,7 @@ import { inTheWay } from "./mixed-hot";
 import { onPaper } from "./paper";
 import { clearPermanganate } from "./permanganate";
 import { isByLye, type Role } from "./roles";
+import { slowSolid } from "./slow-solid";
 import { weighAll } from "./weighing";
 import { celsius, list } from "./words";
 
@@ -196,23 +196,18 @@ function complexFormation(bench: Bench): void {
 /** A solid element without acid to take it, and a sugar, react near the boil. */
 function keptHot(bench: Bench): boolean {
   const { setting, roles } = bench.frame;
-  if (roles.includes("acid")) return false;
-  for (const [i, { form }] of setting.materials.entries()) {
-    const row = SLOW_IN_THE_COLD.find(
-      ({ formulas, to }) => isOneOf(form, ...formulas) && (to === undefined || isOneOf(setting.product.formula, ...to)),
-    );
-    if (row === undefined) continue;
-    const at = exact(row.at) as Quantity<"temperature">;
-    const end = endOf(setting.product.formula);
-    const long = end === undefined ? row.time : `until ${end.until}`;
-    bench.did(POT, heat(bench.pot, at), {
-      target: at,
-      say: () =>
-        `Keep it at ${celsius(at)} or a little above, covered and stirred, ${long}, topping the water up: the reaction of the ${bench.name(i)} is slow.`,
-    });
-    return true;
-  }
-  return false;
+  const slow = slowSolid(setting, roles);
+  if (slow === undefined) return false;
+  const { row, i } = slow;
+  const at = exact(row.at) as Quantity<"temperature">;
+  const end = endOf(setting.product.formula);
+  const long = end === undefined ? row.time : `until ${end.until}`;
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    say: () =>
+      `Keep it at ${celsius(at)} or a little above, covered and stirred, ${long}, topping the water up: the reaction of the ${bench.name(i)} is slow.`,
+  });
+  return true;
 }
 
 function redox(bench: Bench): void {
