@@ -216,7 +216,12 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   massOf: "{mass} of {formula}",
   hardlyAnything: "hardly anything",
   dissolvedMetal: "{metal} dissolved: {mass}; pH at which it precipitates: {pH}.",
+  dissolvedAtLeast:
+    "{metal} dissolved: at least {mass}, up to {most} if hardly any of the product crystallised; pH at which it precipitates: {pH}.",
+  dissolvedUpTo:
+    "{metal} dissolved: up to {most} if hardly any of the product crystallised; pH at which it precipitates: {pH}.",
   vinegarFor: "{volume} of 5 % vinegar, or as much of another dilute acid, {purpose}.",
+  reagentUpTo: "{reagent} (anhydrous) {purpose}: from {mass} up to {most}, in portions until no more precipitates.",
   reagentFor: "{mass} of {reagent} (anhydrous) {purpose}, 10 % excess.",
   worthKeeping: "{mass} of {formula} may be worth keeping: {why}.",
   notAssayed: "assay not measured",

@@ -50,3 +50,40 @@ describe("a liquor of crystals of unknown solubility", () => {
     expect(sheet(tutton)).not.toMatch(/no mass is too small/);
   });
 });
+
+describe("the waste of a product whose solubility is not known", () => {
+  // 2.6 g of heptahydrate in excess of 287.6 g/mol are 0.6 g of zinc; 0.180 mol of double salt have 11.8 g more
+  it("has the metal of the product up to all of it, and soda up to as much", () => {
+    const { metals, vessels } = planPreparation(tutton).waste;
+    const zinc = metals.find(({ symbol }) => symbol === "Zn")!;
+    expect(zinc.mass.toNumber("g")).toBeCloseTo(0.6, 1);
+    expect(zinc.most!.toNumber("g")).toBeCloseTo(0.59 + (79.9 / 443.8) * 65.38, 1);
+    const soda = vessels.find(({ vessel }) => vessel === "mother liquor")!.treatment[0]!;
+    // 105.99 g/mol for each Zn, 10 % over; what the crystals keep of the excess is not counted to this vessel
+    expect(soda.most!.toNumber("g")).toBeCloseTo(1.1 * 105.99 * (79.9 / 443.8 + (0.8 * 2.6) / 287.6), 0);
+    expect(sheet(tutton)).toMatch(/Zn dissolved: at least 0\.6 g, up to 12\.[34] g/);
+    expect(sheet(tutton)).toMatch(/up to 2[12]\.[0-9] g, in portions until no more precipitates/);
+  });
+
+  // 20.0 g of flakes, all of which is in the product
+  it("is said to hold metal where only the product brings it", () => {
+    expect(sheet(manganese)).toMatch(/Mn dissolved: up to 19\.9 g/);
+    expect(sheet(manganese)).toMatch(/metals are dissolved in it/);
+  });
+});
+
+describe("strontium in a waste", () => {
+  // its carbonate is hardly dissolved at any pH above that of hydrogencarbonate; from memory
+  it("is precipitated by soda", () => {
+    const text = sheet({
+      equation: "SrCO3 + 2 HCOOH + H2O -> Sr(HCOO)2·2H2O + CO2",
+      product: "Sr(HCOO)2·2H2O",
+      materials: [
+        { name: "strontium carbonate, pottery grade", form: "SrCO3", assay: "98 %", excess: "3 %" },
+        { name: "formic acid 85 %", form: "HCOOH", strength: "85 %" },
+      ],
+      scale: { product: "60 g" },
+    });
+    expect(text).toMatch(/Sr dissolved: .* g; pH at which it precipitates: 8 and above, as carbonate with soda/);
+  });
+});

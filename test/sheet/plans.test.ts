@@ -118,10 +118,10 @@ function figuresOf(plan: Plan): Quantity[] {
       }),
     ),
     ...plan.candidates.flatMap(({ formula }) => leftByHeat(formula)),
-    ...plan.waste.metals.map(({ mass }) => mass),
+    ...plan.waste.metals.flatMap(({ mass, most }) => [mass, ...some(most)]),
     ...plan.waste.vessels.flatMap(({ volume, contents, treatment }) => [
       contents.mass,
-      ...some(volume, ...treatment.flatMap(({ mass, vinegar }) => [mass, vinegar])),
+      ...some(volume, ...treatment.flatMap(({ mass, most, vinegar }) => [mass, most, vinegar])),
       ...contents.solids.map(({ mass }) => mass),
       ...contents.dissolved.map(({ formula, amount }) => amount.times(molarMass(formula)).to("g")),
     ]),

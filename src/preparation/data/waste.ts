@@ -34,6 +34,7 @@ export const WASTE_METALS: readonly WasteMetalRow[] = [
   { metal: "Co", charge: 2n, poison: true, pH: "9.5 to 10", source: "memory" },
   { metal: "Ni", charge: 2n, poison: true, pH: "10 to 10.5", source: "memory" },
   { metal: "Mn", charge: 2n, pH: "10 and above", oxidising: { groups: ["permanganate", "manganate"], note: "permanganate must be reduced first: soda does not precipitate it", disulfite: "1.25", until: "no purple is left" }, source: "memory" },
+  { metal: "Sr", charge: 2n, pH: "8 and above, as carbonate with soda", source: "memory" },
   { metal: "Ba", charge: 2n, poison: true, pH: "any, as sulfate with sodium sulfate", precipitant: "Na2SO4", note: "barium is precipitated with sulfate, not soda alone", source: "memory" },
   { metal: "Ag", charge: 1n, pH: "any, as chloride", precipitant: "NaCl", note: "silver is precipitated as chloride and kept", source: "memory" },
   { metal: "Cd", charge: 2n, poison: true, pH: "9.5 to 10", source: "memory" },

@@ -247,6 +247,7 @@ export function batchOf(
         setting.wet ? potsLeft(work()) : [],
         full().missing.length > 0 || !setting.wet ? undefined : liquidsLeft(work(), batch.isolation.how === "liquor"),
         batch.alcohol,
+        batch.isolation.how === "unknown" ? { species: product, amount: formed.amount } : undefined,
       ),
     cost: () => sums?.cost ?? costOf(materials, account.supplied, theoreticalYield, formed.amount),
     unknown: () => [

@@ -37,9 +37,14 @@ function amountsOf(solutes: readonly Dissolved[]): ReadonlyMap<string, Quantity>
   return amounts;
 }
 
-/** Metals in a vessel, those that cyanide holds left out. */
-export const metalsIn = (pot: Pot, solutes: readonly Dissolved[]): DissolvedMetal[] =>
-  [...amountsOf(solutes)].map(([symbol, amount]): DissolvedMetal => {
+const NONE = "0 mol";
+
+/** Metals in a vessel, those that cyanide holds left out; and up to how much of them, where more may be in it. */
+export function metalsIn(pot: Pot, solutes: readonly Dissolved[], open?: Dissolved): DissolvedMetal[] {
+  const known = amountsOf(solutes);
+  const most = open === undefined ? known : amountsOf([...solutes, open]);
+  return [...most].map(([symbol, all]): DissolvedMetal => {
+    const amount = known.get(symbol) ?? exact(NONE);
     const named = amount.to("mol").named({ symbol: `n(${symbol}, waste)`, label: `${symbol} dissolved in the waste` });
     const isKept = isLeft(symbol);
     return lazily<DissolvedMetal>({
@@ -50,6 +55,17 @@ export const metalsIn = (pot: Pot, solutes: readonly Dissolved[]): DissolvedMeta
           .times(molarMass(symbol))
           .to("g")
           .named({ symbol: `m(${symbol}, waste)`, rule: "mass = amount × molar mass" }) as Quantity<"mass">,
+      most: () =>
+        all.compare(amount) > 0
+          ? (all
+              .times(molarMass(symbol))
+              .to("g")
+              .named({
+                symbol: `m_max(${symbol}, waste)`,
+                label: `${symbol} dissolved in the waste, if all of the product is`,
+                rule: "mass = amount × molar mass",
+              }) as Quantity<"mass">)
+          : undefined,
       precipitate: () => !isKept,
       pH: () => rowOf(symbol)?.pH,
       held: () =>
@@ -60,6 +76,10 @@ export const metalsIn = (pot: Pot, solutes: readonly Dissolved[]): DissolvedMeta
               .map(({ ligand, formula, key, amount: n }) => ({ ligand, formula, key, amount: n })),
     });
   });
+}
+
+/** As much of a metal as there may be. */
+export const mostOf = ({ mass, most }: Pick<DissolvedMetal, "mass" | "most">): Quantity<"mass"> => most ?? mass;
 
 /** What the table says of each metal of which there is something to precipitate, and of each that stands as an oxidiser. */
 export const metalNotes = (
@@ -67,9 +87,10 @@ export const metalNotes = (
   solutes: readonly Dissolved[],
   least: Quantity,
 ): string[] =>
-  metals.flatMap(({ symbol, mass }) => {
+  metals.flatMap((metal) => {
+    const { symbol } = metal;
     const row = rowOf(symbol);
-    const own = mass.compare(least) < 0 ? undefined : row?.note;
+    const own = mostOf(metal).compare(least) < 0 ? undefined : row?.note;
     return [own, oxidiserNote(row, asOxidiser(symbol, solutes))].filter((note) => note !== undefined);
   });
 
@@ -91,7 +112,9 @@ export function ammoniumNotes(
   solutes: readonly Dissolved[],
   least: Quantity,
 ): string[] {
-  const held = metals.filter(({ symbol, mass }) => HELD_BY_AMMONIA.metals.includes(symbol) && mass.compare(least) >= 0);
+  const held = metals.filter(
+    (metal) => HELD_BY_AMMONIA.metals.includes(metal.symbol) && mostOf(metal).compare(least) >= 0,
+  );
   if (held.length === 0 || !solutes.some(({ species }) => madeOf(species.formula).ammonium)) return [];
   return [
     `the ammonium in it gives ammonia once it is alkaline, which keeps ${held.map(({ symbol }) => symbol).join(" and ")} in solution: drive it out warm with caustic soda, under a hood, before anything is precipitated, or dispose of it as it is, as hazardous waste`,

@@ -22,6 +22,8 @@ export interface Treatment {
   readonly amount: Quantity<"amount of substance">;
   /** Undefined for `H+`. */
   readonly mass: Quantity<"mass"> | undefined;
+  /** Up to so much, where it is not known how much of the product the liquor keeps: all of it counted. */
+  readonly most: Quantity<"mass"> | undefined;
   /** For `H+`: vinegar of 5 % that brings as much. */
   readonly vinegar: Quantity<"volume"> | undefined;
 }
@@ -164,14 +166,26 @@ export function treatmentOf(
       rule: "charge of metals and acid / 2 for soda, one for each atom for others, 10 % excess",
     });
     const purpose = reagent === ACID ? `neutralises what is left of ${list}` : `neutralises or precipitates ${list}`;
-    if (reagent === ACID) return { reagent, purpose, amount, mass: undefined, vinegar: vinegarWith(amount) };
+    if (reagent === ACID)
+      return { reagent, purpose, amount, mass: undefined, most: undefined, vinegar: vinegarWith(amount) };
     const mass = amount
       .times(molarMass(reagent))
       .to("g")
       .named({ symbol: `m(${reagent})`, label: `${reagent} for the waste`, rule: "mass = amount × molar mass" });
-    return { reagent, purpose, amount, mass, vinegar: undefined };
+    return { reagent, purpose, amount, mass, most: undefined, vinegar: undefined };
   });
 }
+
+const NOTHING = { amount: "0 mol", mass: "0 g" } as const;
+
+/** The least of each reagent, and the most of it where more may be needed. */
+export const upTo = (least: readonly Treatment[], most: readonly Treatment[]): Treatment[] =>
+  most.map((one) => {
+    const own = least.find(({ reagent }) => reagent === one.reagent);
+    if (one.mass === undefined || own?.mass?.compare(one.mass) === 0) return own ?? one;
+    const amount = own?.amount ?? (exact(NOTHING.amount) as Quantity<"amount of substance">);
+    return { ...one, amount, mass: own?.mass ?? (exact(NOTHING.mass) as Quantity<"mass">), most: one.mass };
+  });
 
 /** A metal dissolved in the waste. */
 export interface DissolvedMetal {
@@ -179,8 +193,10 @@ export interface DissolvedMetal {
   readonly symbol: string;
   /** In moles of the element. */
   readonly amount: Quantity<"amount of substance">;
-  /** As the element. */
+  /** As the element; no less than this where `most` is given. */
   readonly mass: Quantity<"mass">;
+  /** Up to so much, where it is not known how much of the product the liquor keeps: all of it counted. */
+  readonly most: Quantity<"mass"> | undefined;
   /** Must be precipitated before anything else is done with the liquor. */
   readonly precipitate: boolean;
   /** pH at which it precipitates as hydroxide or carbonate, from memory. */

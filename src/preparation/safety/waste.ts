@@ -20,7 +20,7 @@ import { fateOf } from "../reaction/fate";
 import { coreOf, type Species, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { ammoniumNotes, heldNotes, isWasteMetal, metalNotes, metalsIn } from "./waste-metals";
-import { type DissolvedMetal, SODA, type Treatment, treatmentOf } from "./waste-treatment";
+import { type DissolvedMetal, SODA, type Treatment, treatmentOf, upTo } from "./waste-treatment";
 
 /** What is left in one vessel. */
 export interface WasteVessel {
@@ -49,7 +49,7 @@ export interface Waste {
   readonly metals: readonly DissolvedMetal[];
   /** What neutralises it and brings its metals down, each with 10 % excess. */
   readonly treatment: readonly Treatment[];
-  /** Sodium carbonate, anhydrous, that neutralises the acid and precipitates the metals, with 10 % excess; undefined if none is needed. */
+  /** Sodium carbonate, anhydrous, that neutralises the acid and precipitates the metals, with 10 % excess, all of the product counted where how much of it stays dissolved is not known; undefined if none is needed. */
   readonly soda: Quantity<"mass"> | undefined;
   /** What to know of it. */
   readonly notes: readonly string[];
@@ -117,17 +117,31 @@ function sourNotes(sour: readonly Sour[], solutes: readonly Dissolved[], least: 
   );
 }
 
-function vesselOf([vessel, pot]: Left, cyanide: boolean, least: Quantity): WasteVessel {
+/** What a liquor may hold of a product of which no figure tells; a complex is left to its ligand. */
+const openMetal = (open: Dissolved | undefined): Dissolved | undefined =>
+  open === undefined || complexIn(matterOf(open.species.formula)) !== undefined ? undefined : open;
+
+/** What is put to a liquor, and up to how much where more of the product may be in it. */
+function treatmentUpTo(pot: Pot, solutes: readonly Dissolved[], open: Dissolved | undefined, neverSour: boolean) {
+  const least = treatmentOf(metalsIn(pot, solutes), solutes, neverSour);
+  const more = openMetal(open);
+  if (more === undefined) return least;
+  const all = [...solutes, more];
+  return upTo(least, treatmentOf(metalsIn(pot, all), all, neverSour));
+}
+
+function vesselOf([vessel, pot]: Left, cyanide: boolean, least: Quantity, product: Dissolved | undefined): WasteVessel {
+  const open = vessel === "mother liquor" ? product : undefined;
   // What is on a filter or in a wash bottle is kept by itself.
   const isApart = vessel === "residue" || vessel === "gas trap";
   const own: WasteVessel = lazily<WasteVessel>({
     vessel: () => vessel,
     volume: () => (isApart ? pot.contents.volume : volumeOfLiquor(pot.contents)),
     contents: () => pot.contents,
-    metals: () => metalsIn(pot, solutesOf(pot)),
+    metals: () => metalsIn(pot, solutesOf(pot), open),
     treatment: () => {
       const solutes = solutesOf(pot);
-      return isApart ? [] : treatmentOf(own.metals, solutes, cyanide || gasesByAcid(solutes, least).length > 0);
+      return isApart ? [] : treatmentUpTo(pot, solutes, open, cyanide || gasesByAcid(solutes, least).length > 0);
     },
   });
   return own;
@@ -172,11 +186,13 @@ const halateNotes = (solutes: readonly Dissolved[], least: Quantity): string[] =
     .filter(({ species }) => HALATES.groups.some((group) => madeOf(species.formula).groups.has(group)))
     .map(({ species }) => HALATES.note.replace("{salt}", species.name));
 
+/** What is left at the end; `open` is the product where no figure tells how much of it stays dissolved. */
 export function wasteOf(
   setting: Setting,
   left: readonly Left[],
   liquids: Quantity | undefined,
   alcohol: Quantity | undefined,
+  open: Dissolved | undefined,
 ): Waste {
   const volume = liquids?.to("L").named({
     symbol: "V(waste)",
@@ -187,14 +203,15 @@ export function wasteOf(
   const cyanide = holdsCyanide(setting);
   const all = pooled(left);
   const solutes = all === undefined ? [] : solutesOf(all);
-  const metals = all === undefined ? [] : metalsIn(all, solutes);
+  const metals = all === undefined ? [] : metalsIn(all, solutes, open);
+  const free = all === undefined ? [] : metalsIn(all, solutes, openMetal(open));
   // Of cyanides all is said by its own note.
   const sour = cyanide ? [] : gasesByAcid(solutes, steps.mass);
   const isLiquor = wet && all !== undefined && fateOf(product.formula, setting.temperature).precipitated !== true;
   const notes = [
-    ...metalNotes(metals, solutes, steps.mass),
+    ...metalNotes(free, solutes, steps.mass),
     ...heldNotes(metals),
-    ...ammoniumNotes(metals, solutes, steps.mass),
+    ...ammoniumNotes(free, solutes, steps.mass),
     ...halogenNotes(setting, solutes),
     ...halateNotes(solutes, steps.mass),
     ...(cyanide ? [CYANIDE] : []),
@@ -204,8 +221,9 @@ export function wasteOf(
     ...sourNotes(sour, solutes, steps.mass),
     ...(isLiquor ? liquorNotes(setting, solutes) : []),
   ];
-  const treatment = treatmentOf(metals, solutes, cyanide || sour.length > 0);
-  const soda = treatment.find((one) => one.reagent === SODA)?.mass;
-  const vessels = left.map((one) => vesselOf(one, cyanide, steps.mass));
+  const treatment = all === undefined ? [] : treatmentUpTo(all, solutes, open, cyanide || sour.length > 0);
+  const sodium = treatment.find((one) => one.reagent === SODA);
+  const soda = sodium?.most ?? sodium?.mass;
+  const vessels = left.map((one) => vesselOf(one, cyanide, steps.mass, open));
   return { vessels, volume, metals, treatment, soda, notes: [...new Set(notes)], closing: CLOSING };
 }

@@ -31,6 +31,7 @@ import { formulaFrom, type Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { isFreeHalogen } from "./waste";
+import { mostOf } from "./waste-metals";
 
 /** A substance that a step takes and no pack brings, with its mass fraction where it is a solution. */
 export interface TakenBesides {
@@ -173,7 +174,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
     (setting.asides.some(({ form }) => isAcid(form)) ||
       setting.materials.some(({ form }, i) => isAcid(form) && batch.materialBalance.supplied[i]!.left.isPositive())),
   "metals left": ({ setting, batch }) =>
-    batch.waste.metals.some(({ precipitate, mass }) => precipitate && mass.compare(setting.steps.mass) >= 0),
+    batch.waste.metals.some((metal) => metal.precipitate && mostOf(metal).compare(setting.steps.mass) >= 0),
   always: () => true,
 };
 

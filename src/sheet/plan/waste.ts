@@ -58,15 +58,22 @@ const treatments = (on: OnPaper, { treatment }: Pick<WasteVessel, "treatment">):
   const { words } = on;
   const hand = handFor(on);
   return treatment
-    .filter(({ amount }) => amount.compare(WORTH_TREATING) > 0)
-    .map(({ reagent, purpose, mass, vinegar }) =>
-      vinegar === undefined
-        ? filled(words.reagentFor, {
-            mass: mass === undefined ? "" : hand.grams(mass),
+    .filter(({ amount, most }) => most !== undefined || amount.compare(WORTH_TREATING) > 0)
+    .map(({ reagent, purpose, mass, most, vinegar }) =>
+      most !== undefined
+        ? filled(words.reagentUpTo, {
+            mass: hand.grams(mass!),
+            most: hand.grams(most),
             reagent: pretty(reagent),
             purpose,
           })
-        : filled(words.vinegarFor, { volume: hand.litres(vinegar), purpose }),
+        : vinegar === undefined
+          ? filled(words.reagentFor, {
+              mass: mass === undefined ? "" : hand.grams(mass),
+              reagent: pretty(reagent),
+              purpose,
+            })
+          : filled(words.vinegarFor, { volume: hand.litres(vinegar), purpose }),
     );
 };
 
@@ -99,7 +106,7 @@ function vesselLine(on: OnPaper, one: WasteVessel): string {
   const isNamed = (symbol: string): boolean =>
     heaviest(on, one).some(({ formula }) => parseFormula(formula).count(symbol).n !== 0n);
   const traces = one.metals
-    .filter(({ symbol, mass }) => isPoisonInWaste(symbol) && mass.compare(step) < 0 && !isNamed(symbol))
+    .filter(({ symbol, mass, most }) => isPoisonInWaste(symbol) && (most ?? mass).compare(step) < 0 && !isNamed(symbol))
     .map(({ symbol }) => symbol);
   const inside = traces.length === 0 ? all : filled(words.poisonTraces, { inside: all, metal: list(traces) });
   return [`${which}: ${inside}.`, ...treatments(on, one)].join(" ");
@@ -110,10 +117,23 @@ function wasteItems(on: OnPaper): string[] {
   const { waste, byProducts, cautions } = plan;
   const hand = handFor(on);
   const vessels = waste.vessels.map((one) => vesselLine(on, one));
+  const step = instrumentsOf(plan).mass;
   const metals = waste.metals
-    .filter(({ precipitate, mass }) => precipitate && mass.compare(instrumentsOf(plan).mass) >= 0)
-    .map(({ symbol, mass, pH }) =>
-      filled(words.dissolvedMetal, { metal: symbol, mass: hand.grams(mass), pH: pH ?? words.unknown }),
+    .filter(({ precipitate, mass, most }) => precipitate && (most ?? mass).compare(step) >= 0)
+    .map(({ symbol, mass, most, pH }) =>
+      filled(
+        most === undefined
+          ? words.dissolvedMetal
+          : mass.compare(step) < 0
+            ? words.dissolvedUpTo
+            : words.dissolvedAtLeast,
+        {
+          metal: symbol,
+          mass: hand.grams(mass),
+          most: most === undefined ? "" : hand.grams(most),
+          pH: pH ?? words.unknown,
+        },
+      ),
     );
   const kept = byProducts
     .filter(({ where, worthKeeping }) => where === "in the liquor" && worthKeeping)
