@@ -50,12 +50,12 @@ export function adding(
   const what = alone ? `${asRead(setting, portions[i]!)} of ${name}` : asSolution(name);
   const closed = isLast && isClosed(bench);
   const verb = solid ? "Add" : closed ? "Let" : "Pour";
-  const kept = warmWhileReduced(setting, bench.material(i).form);
+  const hot = warmWhileReduced(setting, bench.material(i).form);
   const into = solid
     ? `the ${what}${closed ? ", the flask open for no longer than a portion takes," : ""}`
     : closed
       ? `the ${what} in from the dropping funnel`
-      : `the ${what} into the vessel${kept === undefined ? "" : `, kept at ${kept},`}`;
+      : `the ${what} into the vessel${hot === undefined ? "" : `, kept at ${hot},`}`;
   if (!isLast) return `${verb} ${into}, ${solid ? "" : "slowly and "}stirring.`;
   const { gas, additionRate, heat: warming } = look;
   const room = vesselIn(look);
