@@ -12,7 +12,7 @@ export { type DryProduct, dryProductOf } from "./planning/dry-product";
 export { isFromRounding } from "./planning/exact";
 export { type Gain, gainOf } from "./planning/gain";
 export { hydrateInPlace, type InPlace, standsInPlace } from "./planning/in-place";
-export { mayStayInCake } from "./planning/in-the-cake";
+export { keepsSaltOfLiquor, mayStayInCake } from "./planning/in-the-cake";
 export {
   goneByItselfIn,
   mayLeaveCrucible,
@@ -39,6 +39,6 @@ export { revived } from "./request/revived";
 export { gasesThatMayCome } from "./safety/gases-that-may-come";
 export { isFreeHalogen } from "./safety/waste";
 
-export { firstCropOf, massInCrop } from "./verdict/crops";
+export { firstCropOf, massInCrop, ofOtherBatches, yieldOfSteps } from "./verdict/crops";
 export { theoryLeft } from "./verdict/losses";
 export { isRun } from "./verdict/working";

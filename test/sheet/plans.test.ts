@@ -78,11 +78,15 @@ function figuresOf(plan: Plan): Quantity[] {
   const theory = plan.product.theoreticalYield;
   const last = plan.steps.at(-1)!;
   const weighed = last.target?.dimension === "mass" ? last.target : theory;
-  const again = plan.steps.flatMap(({ vessel, after }) =>
-    vessel === "mother liquor"
-      ? after.solids.flatMap(({ mass }) => [mass.plus(weighed), mass.plus(last.after.mass)])
-      : [],
+  const seconds = plan.steps.flatMap(({ vessel, after }) =>
+    vessel === "mother liquor" ? after.solids.map(({ mass }) => mass) : [],
   );
+  // of both crops handling takes its share as well
+  const again = seconds.flatMap((mass) => [
+    mass.plus(weighed),
+    mass.plus(weighed).times(kept),
+    mass.plus(last.after.mass),
+  ]);
   const some = (...list: readonly (Quantity | undefined)[]): Quantity[] => list.filter((one) => one !== undefined);
   return [
     theory,
@@ -94,6 +98,7 @@ function figuresOf(plan: Plan): Quantity[] {
     weighed.times(kept),
     last.after.mass,
     ...again,
+    ...plan.steps.flatMap(({ ofAnotherBatch }) => ofAnotherBatch ?? []),
     ...plan.weighings.flatMap(({ portion, excess }) => [portion, excess.to("%")]),
     ...plan.steps.flatMap(({ put, amounts, largerVessel, limit, alcohol, onceMoreBelow }) => [
       ...put.map(({ water }) => water),
@@ -116,6 +121,10 @@ function figuresOf(plan: Plan): Quantity[] {
         const own = foreign.reduce<Quantity>((all, one) => all.minus(one), mass);
         return theoreticalYield.times(own.dividedBy(theory)).to("g");
       }),
+    ),
+    // and of both crops what is in both of them
+    ...plan.candidates.flatMap(({ theoreticalYield }) =>
+      seconds.map((mass) => theoreticalYield.times(mass.plus(last.after.mass).dividedBy(theory)).to("g")),
     ),
     ...plan.candidates.flatMap(({ formula }) => leftByHeat(formula)),
     ...plan.waste.metals.flatMap(({ mass, most }) => [mass, ...some(most)]),

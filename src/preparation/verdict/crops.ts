@@ -9,15 +9,17 @@ import { isAtEquilibrium } from "../procedure/completeness";
 import { isSecondCrop } from "../procedure/step";
 import type { Candidate } from "../reaction/candidates";
 
+type Grown = Pick<Batch, "isolation" | "product" | "steps">;
+
 /** Crops that the steps take: the first, and what boiling its liquor down brings. */
-function crops({ steps }: Batch): readonly Quantity[] {
+function crops({ steps }: Grown): readonly Quantity[] {
   const last = steps.at(-1)?.after.solids ?? [];
   const again = steps.filter(isSecondCrop).map(({ after }) => after.solids);
   return [last, ...again].map((solids) => solids.reduce<Quantity>((all, { mass }) => all.plus(mass), exact("0 g")));
 }
 
 /** All that the steps of a crystallisation bring; undefined where nothing is cooled. */
-export function grownBy(batch: Batch): Quantity | undefined {
+export function grownBy(batch: Grown): Quantity | undefined {
   const { isolation, product, steps } = batch;
   if (isolation.how !== "crystallise") return undefined;
   const own = steps.at(-1)?.after.solids.find(({ formula }) => formula === product.formula);
@@ -27,7 +29,7 @@ export function grownBy(batch: Batch): Quantity | undefined {
 }
 
 /** Crystals of the wanted form that the first cooling brings, without those of another batch; undefined where the steps do not say. */
-export function firstCropOf(batch: Pick<Batch, "isolation" | "product" | "steps">): Quantity | undefined {
+export function firstCropOf(batch: Grown): Quantity | undefined {
   if (batch.isolation.how !== "crystallise") return undefined;
   const own = batch.steps.at(-1)?.after.solids.find(({ formula }) => formula === batch.product.formula)?.mass;
   return own?.minus(ofOtherBatches(batch)).to("g");
@@ -62,7 +64,7 @@ export const ofOtherBatches = ({ steps }: Pick<Batch, "steps">): Quantity =>
   );
 
 /** The same without what is of another batch. */
-export function yieldOfSteps(batch: Batch): Quantity | undefined {
+export function yieldOfSteps(batch: Grown): Quantity | undefined {
   const all = grownBy(batch)?.minus(ofOtherBatches(batch)).to("g");
   return all !== undefined && all.compare(batch.product.theoreticalYield) < 0 ? all : undefined;
 }

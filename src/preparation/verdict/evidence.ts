@@ -90,6 +90,10 @@ export function onHotFilter({ batch: { steps }, observed: { setting } }: Evidenc
     .reduce((all, { amount }) => all.plus(amount.times(molarMass).to("g")), exact("0 g"));
 }
 
+/** Crystals that the steps bring of what was weighed: of one mass the first crop, of several all of them. */
+const cropsWeighed = ({ batch, observed }: Evidence): Quantity | undefined =>
+  (observed.crops > 1 ? yieldOfSteps(batch) : undefined) ?? firstCropOf(batch);
+
 /** What stays in the liquor: by the filtrate that was measured, else by the work as planned; no more than there was. */
 function keptByLiquor(evidence: Evidence): Quantity | undefined {
   const { batch, observed } = evidence;
@@ -99,7 +103,7 @@ function keptByLiquor(evidence: Evidence): Quantity | undefined {
   const washed = batch.washing !== undefined && "plan" in batch.washing ? batch.washing.plan.productLost : undefined;
   const { completeness } = batch;
   const inLiquor = completeness !== undefined && "dissolved" in completeness ? completeness.dissolved : undefined;
-  const crop = volume === undefined ? firstCropOf(batch) : undefined;
+  const crop = volume === undefined ? cropsWeighed(evidence) : undefined;
   const kept =
     volume !== undefined
       ? keptByWater(product.formula, asMassOfWater(volume), atTheFilter(evidence))

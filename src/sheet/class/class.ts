@@ -3,7 +3,7 @@
 import type { Plan } from "../../preparation";
 import { type Quantity, quantity } from "../../quantity";
 import { BLANK, type Block, type Cell } from "../document/blocks";
-import { asRead, bare, handFor, type OnPaper, rangeOf, theoryNote } from "../plan/context";
+import { asRead, expectedInWords, handFor, type OnPaper } from "../plan/context";
 import { hazardBlocks } from "../plan/hazards";
 import { planBlocks, type SheetPart } from "../plan/plan";
 import { kitOf, waterSteps } from "../plan/weighing";
@@ -68,9 +68,7 @@ function teacherBlocks(on: OnPaper, groups: Groups): Block[] {
   const names = namesOf(groups);
   const count = names.length;
   const hand = handFor(on);
-  const { low, high } = rangeOf(on);
   const waste = plan.waste.volume;
-  const expected = { low: bare(low), high, theory: theoryNote(on) };
   return [
     {
       kind: "title",
@@ -103,7 +101,7 @@ function teacherBlocks(on: OnPaper, groups: Groups): Block[] {
           } as const,
         ]),
     { kind: "heading", text: words.results },
-    { kind: "paragraph", text: filled(words.expectedOfGroup, expected) },
+    { kind: "paragraph", text: filled(words.expectedOfGroup, expectedInWords(on)) },
     {
       kind: "table",
       head: [

@@ -156,6 +156,10 @@ interface Expected {
   readonly high: Quantity;
   /** What the liquor keeps is not known: any less than `high` may be right. */
   readonly isOpen: boolean;
+  /** Of both crops, where there is a second one: the first alone is what the rest says. */
+  readonly together?: { readonly low: Quantity; readonly high: Quantity };
+  /** The most of another batch that is weighed with it: no yield. */
+  readonly ofAnotherBatch?: Quantity;
 }
 
 const larger = (a: Quantity, b: Quantity): Quantity => (a.compare(b) < 0 ? b : a);
@@ -165,7 +169,7 @@ const WELL_BELOW = "99 %";
 
 /**
  * What handling takes its usual share of: all of the theory, or the crystals that cooling brings; and with it what the
- * steps weigh at most: a second crop, another solid, what is inert in the crucible.
+ * steps weigh at most: another solid, what is inert in the crucible. A second crop is weighed apart.
  */
 export function expectedOf(plan: Plan): Expected {
   const known = expected.get(plan);
@@ -197,10 +201,35 @@ function expectedBy(plan: Plan): Expected {
   }
   const again = steps.filter(isSecondCrop).flatMap(({ after }) => after.solids.map(({ mass }) => mass));
   const others = steps.flatMap(({ ofAnotherBatch }) => ofAnotherBatch ?? []);
-  return { low: weighed.times(kept), high: sum([weighed, ...again, ...others]), isOpen: false };
+  const both = sum([weighed, ...again]);
+  return {
+    low: weighed.times(kept),
+    high: sum([weighed, ...others]),
+    isOpen: false,
+    ...(again.length === 0 ? {} : { together: { low: both.times(kept), high: sum([both, ...others]) } }),
+    ...(others.length === 0 ? {} : { ofAnotherBatch: sum(others) }),
+  };
 }
 
-/** What dry product to expect, as printed. */
+/** The range of a mass, its unit once. */
+export function rangeInWords(on: OnPaper, { low, high }: Pick<Expected, "low" | "high">): string {
+  const { grams } = handFor(on);
+  const [least, most] = [grams(low), grams(high)];
+  return least === most ? most : filled(on.words.range, { low: bare(least), high: most });
+}
+
+/** What dry product to expect, and beside it what that of one crop is and what 100 % are. */
+export function expectedInWords(on: OnPaper): { readonly value: string; readonly note: string } {
+  const own = expectedOf(on.plan);
+  const theory = theoryNote(on);
+  if (own.together === undefined) return { value: rangeInWords(on, own), note: theory };
+  return {
+    value: filled(on.words.inTwoCrops, { mass: rangeInWords(on, own.together) }),
+    note: filled(on.words.firstCropNote, { mass: rangeInWords(on, own), theory }),
+  };
+}
+
+/** What dry product to expect of the first crop, as printed. */
 export function rangeOf(on: OnPaper): { readonly low: string; readonly high: string } {
   const { grams } = handFor(on);
   const { low, high } = expectedOf(on.plan);
@@ -211,7 +240,7 @@ export function rangeOf(on: OnPaper): { readonly low: string; readonly high: str
 export const bare = (mass: string): string => mass.replace(/ g$/, "");
 
 /** What is 100 %, and of which solid where it is not the product; or that nothing is. */
-export function theoryNote(on: OnPaper): string {
+function theoryNote(on: OnPaper): string {
   const { plan, words } = on;
   const { formula, theory, inPlace } = weighedAs(plan);
   if (theory === undefined) return filled(words.noYield, { formula, asked: plan.product.formula });

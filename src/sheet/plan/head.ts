@@ -7,12 +7,11 @@ import { about, handy, sentence, sizeOf } from "../figures";
 import { filled } from "../words";
 import {
   absorbentsOf,
-  bare,
+  expectedInWords,
   expectedOf,
   handFor,
   type OnPaper,
   rangeOf,
-  theoryNote,
   trapOf,
   weighedAs,
 } from "./context";
@@ -111,19 +110,15 @@ function outcomeCell(on: OnPaper) {
       value: `${grams(plan.product.theoreticalYield)} ${plan.product.formula}`,
       note: words.theoryInLiquor,
     };
-  const { low, high } = rangeOf(on);
   const looks = plan.product.looks === undefined || weighedAs(plan).inPlace ? "" : `, ${plan.product.looks}`;
   if (expectedOf(plan).isOpen)
     return {
       label: words.expected,
-      value: `${filled(words.atMost, { mass: high })}${looks}`,
+      value: `${filled(words.atMost, { mass: rangeOf(on).high })}${looks}`,
       note: filled(words.lessUnknown, { formula: plan.product.formula }),
     };
-  return {
-    label: words.expected,
-    value: `${low === high ? high : filled(words.range, { low: bare(low), high })}${looks}`,
-    note: theoryNote(on),
-  };
+  const { value, note } = expectedInWords(on);
+  return { label: words.expected, value: `${value}${looks}`, note };
 }
 
 /** What leaves warm work as vapour, water and drying aside. */

@@ -2,32 +2,21 @@
 import { parseFormula } from "../../formula";
 import type { Plan } from "../../preparation";
 import {
-  firstCropOf,
-  type Gain,
   gainOf,
-  goneByItselfIn,
   heldWaterOf,
-  ignitionDecides,
-  isGel,
   isSecondCrop,
-  leftOnIgnition,
-  list,
-  massInCrop,
-  mayLeaveCrucible,
-  mayStayInCake,
   restInCrucible,
   standsBesideInCrucible,
   staysInCrucible,
-  usuallyWater,
-  withGelWater,
 } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import { BLANK, type Blank, type Block, type Picture } from "../document/blocks";
-import { about, sentence } from "../figures";
+import { sentence } from "../figures";
 import { dryingChart } from "../pictures/charts";
 import { filled } from "../words";
-import { bare, expectedOf, handFor, type OnPaper, rangeOf, weighedAs } from "./context";
+import { expectedOf, handFor, type OnPaper, rangeOf, weighedAs } from "./context";
 import { labelBlocks } from "./label-line";
+import { massRows } from "./mass-table";
 import { observationName } from "./observation";
 
 const grams = (q: Quantity): number => q.toNumber("g");
@@ -51,137 +40,6 @@ const chartOf = (on: OnPaper): Picture => {
     text: "",
   };
 };
-
-/** May a heated sample tell which formula it is, where the work itself fires nothing? */
-export const asksForIgnition = (plan: Plan): boolean =>
-  plan.isolation.how !== "residue" &&
-  plan.isolation.how !== "liquor" &&
-  ignitionDecides(parseFormula(weighedAs(plan).formula), plan.candidates);
-
-/** What a mass means, and what heat would leave of a sample, where that tells which formula it is. */
-function meaning({ plan, words }: OnPaper, means: string, formula: string): string {
-  const left = asksForIgnition(plan) ? leftOnIgnition(parseFormula(formula)) : undefined;
-  if (left === undefined) return means;
-  const { residue, condition } = left;
-  const share = about(left.share, "%");
-  return condition === undefined
-    ? filled(words.heatLeaves, { means, share, residue })
-    : filled(words.heatLeavesWhere, { means, share, residue, where: condition });
-}
-
-/** What a mass does not tell of a charge whose feeds give off each by itself all that leaves it. */
-function untold({ plan, words }: OnPaper): string | undefined {
-  const gone = goneByItselfIn(plan);
-  if (gone === undefined) return undefined;
-  const { formula } = plan.product;
-  return gone.length === 0
-    ? filled(words.nothingLeft, { formula })
-    : filled(words.onlyLeft, { gases: list(gone), formula });
-}
-
-/** The most that a gel may weigh at constant mass; undefined for what is none. */
-function gelMost(plan: Plan): Quantity | undefined {
-  const formula = parseFormula(weighedAs(plan).formula);
-  const isWet = plan.isolation.how === "precipitate" && isGel(formula) && heldWaterOf(formula) === undefined;
-  return isWet ? withGelWater(expectedOf(plan).high) : undefined;
-}
-
-/** Is any liquor boiled down or cooled, so that this may go further than the steps say? */
-const wasShrunk = ({ isolation, steps }: Plan): boolean =>
-  isolation.how === "crystallise" || steps.some(({ operation }) => operation === "concentrate");
-
-/** What another formula weighs, less where some of it may have been water; in words where the mass does not tell it. */
-function candidateRow(on: OnPaper, other: Plan["candidates"][number]): string[] {
-  const { plan, words } = on;
-  const { grams: shown } = handFor(on);
-  const { low, high } = expectedOf(plan);
-  const most = massInCrop(plan, other, firstCropOf(plan)).plus(staysInCrucible(plan));
-  const least = most.minus(mayLeaveCrucible(plan));
-  const mass = shown(most);
-  const isInside = most.compare(low) >= 0 && least.compare(high) <= 0;
-  const { formula } = other;
-  return [
-    shown(least) === mass
-      ? filled(words.ifItIs, { mass })
-      : filled(words.within, { low: bare(shown(least)), high: mass }),
-    meaning(on, isInside ? filled(words.untoldByMass, { formula }) : formula, formula),
-  ];
-}
-
-/** Masses above what is expected that are none the worse for it, from the lowest on, with what they mean. */
-function bandsAbove(on: OnPaper, theory: Quantity): { readonly to: Quantity; readonly means: string }[] {
-  const { plan, words } = on;
-  const { grams } = handFor(on);
-  const { high } = expectedOf(plan);
-  const gel = gelMost(plan);
-  const isCrop = high.compare(theory) < 0 && grams(high) !== grams(theory);
-  const own =
-    gel !== undefined
-      ? [{ to: gel, means: words.gelWater }]
-      : isCrop
-        ? [{ to: theory, means: wasShrunk(plan) ? words.lessStayed : words.lessKept }]
-        : [];
-  const rest = mayStayInCake(plan);
-  const water = usuallyWater(plan);
-  const to = (own.at(-1)?.to ?? high).plus(rest).plus(water);
-  if (water.isPositive()) return [...own, { to, means: filled(words.restNoWater, { rest: grams(water) }) }];
-  return rest.isPositive() ? [...own, { to, means: filled(words.restOfPacks, { rest: grams(rest) }) }] : own;
-}
-
-/** What the mass found says, before any candidate is looked at. */
-function keyRows(on: OnPaper): string[][] {
-  const { plan, words } = on;
-  const hand = handFor(on);
-  const { low, high } = rangeOf(on);
-  const { formula, theory: all = expectedOf(plan).high, inPlace } = weighedAs(plan);
-  const { isOpen } = expectedOf(plan);
-  const others = plan.candidates.filter((one) => (inPlace ? one.formula !== formula : !one.wanted));
-  const within = low === high ? high : filled(words.within, { low: bare(low), high });
-  if (isOpen) return openRows(on, high);
-  const bands = bandsAbove(on, all);
-  const tops = [high, ...bands.map(({ to }) => hand.grams(to))];
-  return [
-    [filled(words.above, { mass: tops.at(-1)! }), plan.isolation.how === "residue" ? words.raw : words.wet],
-    ...bands
-      .map(({ means }, i) => [filled(words.within, { low: bare(tops[i]!), high: tops[i + 1]! }), means])
-      .reverse(),
-    [within, untold(on) ?? meaning(on, words.consistent, formula)],
-    [filled(words.below, { mass: low }), words.lost],
-    ...others.map((other) => candidateRow(on, other)),
-  ];
-}
-
-/** What the mass of crystals says where it is not known how much of them the liquor keeps. */
-function openRows(on: OnPaper, high: string): string[][] {
-  const { plan, words } = on;
-  const { formula } = plan.product;
-  const more = plan.steps.find(({ onceMoreBelow }) => onceMoreBelow !== undefined)?.onceMoreBelow;
-  const wet = [filled(words.above, { mass: high }), words.wet];
-  if (more === undefined) return [wet, [filled(words.atMost, { mass: high }), filled(words.keepsUnknown, { formula })]];
-  const low = handFor(on).grams(more);
-  return [
-    wet,
-    [filled(words.within, { low: bare(low), high }), filled(words.keepsSome, { formula })],
-    [filled(words.below, { mass: low }), words.keepsMore],
-  ];
-}
-
-/** What a mass means that the fire makes larger: less than the charge is a loss, and the gain is held against what handling takes. */
-function gainRows(on: OnPaper, { start, end, gain, tells }: Gain): string[][] {
-  const { plan, words } = on;
-  const hand = handFor(on);
-  const { low, high } = rangeOf(on);
-  const charge = hand.grams(start);
-  const rows = (from: string, what: string): string[] => [filled(words.within, { low: bare(from), high }), what];
-  const loss = hand.grams(end.times(plan.handlingLoss));
-  return [
-    [filled(words.above, { mass: high }), words.overGain],
-    ...(tells
-      ? [rows(low, words.consistent), [filled(words.within, { low: bare(charge), high: low }), words.notThrough]]
-      : [rows(charge, filled(words.hiddenGain, { loss, gain: hand.grams(gain) }))]),
-    [filled(words.below, { mass: charge }), words.belowCharge],
-  ];
-}
 
 /** Weighings of what dries or is fired. */
 const WEIGHINGS = [1, 2, 3, 4] as const;
@@ -207,6 +65,12 @@ function yieldLine(on: OnPaper, theory: string | undefined): Blank[] {
     const [least, most] = [held.least, held.most].map((times) => handFor(on).grams(all.times(times)));
     return [{ name: filled(words.yieldWithWater, { least: least!, most: most! }), unit: "%" }];
   }
+  const { ofAnotherBatch: rest } = expectedOf(plan);
+  if (rest !== undefined)
+    return [
+      { name: filled(words.yieldUnrinsed, { theory }), unit: "%" },
+      { name: filled(words.yieldRinsed, { theory, rest: handFor(on).grams(rest) }), unit: "%" },
+    ];
   const beside = standsBesideInCrucible(plan);
   if (beside.isPositive())
     return [{ name: filled(words.yieldWithout, { stays: handFor(on).grams(beside), theory }), unit: "%" }];
@@ -274,7 +138,7 @@ export function recordBlocks(on: OnPaper): Block[] {
           {
             kind: "table",
             head: [words.found, words.means],
-            rows: gain === undefined ? keyRows(on) : gainRows(on, gain),
+            rows: massRows(on),
           },
         ],
       ],

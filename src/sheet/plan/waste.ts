@@ -6,7 +6,7 @@ import type { Block } from "../document/blocks";
 import { capital, pretty, sentence } from "../figures";
 import { filled, type SheetWords } from "../words";
 import { handFor, instrumentsOf, type OnPaper } from "./context";
-import { asksForIgnition } from "./record";
+import { asksForIgnition } from "./mass-table";
 
 /** Work that is done where somebody wants to know. */
 const OPTIONAL = "ignition test";

@@ -1,6 +1,6 @@
 // The sheet of a run: what differs from the plan, what came out, and the verdict.
 import type { FindingCode, Observations, Run, TestOutcome, Weighed } from "../../preparation";
-import { restInCrucible, staysInCrucible } from "../../preparation/internal";
+import { ofOtherBatches, restInCrucible, staysInCrucible } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import type { Block, Picture } from "../document/blocks";
 import { about, sentence, shareWithUncertainty } from "../figures";
@@ -113,6 +113,7 @@ function observedBlocks(run: Run, words: SheetWords): Block[] {
 function afterwards(run: Run, words: SheetWords): string[] {
   const { losses, expected, pureMass, pureYield, plan, dryMass, product } = run;
   const rest = restInCrucible(run);
+  const foreign = ofOtherBatches(run);
   return [
     ...(losses.length === 0 ? [] : [filled(words.afterLosses, { mass: massWithUncertainty(plan, expected) })]),
     ...(dryMass === undefined || !rest.isPositive()
@@ -121,6 +122,14 @@ function afterwards(run: Run, words: SheetWords): string[] {
           filled(words.withoutRest, {
             stays: massWithUncertainty(plan, rest),
             share: shareWithUncertainty(dryMass.minus(staysInCrucible(run)).dividedBy(product.theoreticalYield)),
+          }),
+        ]),
+    ...(dryMass === undefined || !foreign.isPositive()
+      ? []
+      : [
+          filled(words.withoutRinse, {
+            rest: massWithUncertainty(plan, foreign),
+            share: shareWithUncertainty(dryMass.minus(foreign).dividedBy(product.theoreticalYield)),
           }),
         ]),
     ...(pureMass === undefined || pureYield === undefined
@@ -168,9 +177,16 @@ function verdictBlocks({ verdict }: Run, words: SheetWords): Block[] {
 
 const grams = (q: Quantity): number => q.toNumber("g");
 
+/** What was weighed should be: the crops together where they were weighed so, else one or both of them. */
+function expectedIn({ plan, observations }: Run): { readonly low: Quantity; readonly high: Quantity } {
+  const { together, ...first } = expectedOf(plan);
+  if (together === undefined) return first;
+  return (observations.crops?.length ?? 1) > 1 ? together : { low: first.low, high: together.high };
+}
+
 function picturesOf(run: Run, dry: Quantity, words: SheetWords): Picture[] {
   const { grams: shown } = handFor({ plan: run.plan, words });
-  const { low, high } = expectedOf(run.plan);
+  const { low, high } = expectedIn(run);
   const bar = (label: string, mass: Quantity) => ({
     label,
     value: grams(mass),
