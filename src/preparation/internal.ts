@@ -25,6 +25,7 @@ export { ALCOHOL } from "./procedure/alcohol";
 export { changedByAir } from "./procedure/bottling";
 export { dryingIn } from "./procedure/drying";
 export { isInRoom } from "./procedure/finish";
+export { grindingOf } from "./procedure/grinding";
 export { isGel, kindOfCake } from "./procedure/isolation";
 export { dropsFor, isAirless, isInDistilledWater, isKeptDark } from "./procedure/protection";
 export { isSecondCrop } from "./procedure/step";

@@ -63,7 +63,7 @@ describe("its sheet", () => {
   it("asks for goggles, and for no wet work", () => {
     const sheet = sheetOf(RED_LEAD);
     expect(sheet).toContain("[ ] goggles");
-    expect(sheet).toContain("[ ] no dust: dust mask, and wipe up wet");
+    expect(sheet).toContain("[ ] no dust: dust mask (FFP3), and wipe up wet");
     expect(sheet).not.toContain("work wet");
     expect(sheet).toContain("Firing record");
   });

@@ -1,7 +1,8 @@
 // What an independent reader objected to, of a firing sheet, as rules. Facts of the bench are common practice, no source.
-import { evaluateRun, type PlanRequest, planPreparation } from "preparative";
+import { evaluateRun, type PlanRequest, parseFormula, planPreparation } from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
+import { grindingOf } from "../../src/preparation/procedure/grinding";
 
 const sheet = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
 const fire = (request: PlanRequest) => planPreparation(request).steps.find(({ operation }) => operation === "fire")!;
@@ -93,5 +94,61 @@ describe("what a pack has besides", () => {
       }),
       // 95 / 100.09 × 56.08 = 53.2 g and 5.0 g: 58.2 g, or 53.2 × 0.98 = 52.2 g where the rest was water
     ).toContain("Expected dry product 52.2 to 58.2 g");
+  });
+});
+
+describe("a charge whose dust harms for good", () => {
+  const texts = planPreparation(BLUE).steps.map(({ text }) => text);
+
+  it("is ground wet and dried in its crucible, and no sentence asks for anything else", () => {
+    expect(texts.join(" ")).toMatch(
+      /Grind the aluminium hydroxide in with it under just as much water as makes a slip/,
+    );
+    expect(texts.join(" ")).toMatch(/dry it there at 105 °C until its mass stands still/);
+    expect(texts.join(" ")).toMatch(/Crush it wet, under a little water/);
+    const printed = sheet(BLUE);
+    expect(printed).toContain("[ ] no dust: mask for weighing (FFP3), then grind and crush wet, and wipe up wet");
+    expect(printed).toContain("[ ] window open, no fan on the powder");
+    expect(printed).toContain("grind it wet only");
+    expect(printed).not.toMatch(/do not grind|fan on\b(?! the)/);
+  });
+
+  // soda dissolves, magnesia slakes
+  it("is ground closed where water would dissolve it, and others dry", () => {
+    const ground = (equation: string, product: string, ...forms: string[]) =>
+      planPreparation({
+        equation,
+        product,
+        materials: forms.map((form) => ({ name: form, form })),
+        scale: { product: "20 g" },
+      }).steps.map(({ text }) => text);
+    expect(ground("ZnO + Fe2O3 -> ZnFe2O4", "ZnFe2O4", "ZnO", "Fe2O3").join(" ")).toMatch(
+      /Grind the Fe2O3 in with it until no specks show.*Crush it and look/,
+    );
+    expect(grindingOf(["CoCO3", "Na2CO3"].map((one) => parseFormula(one)))).toBe("closed");
+    expect(grindingOf(["CoCO3", "MgO"].map((one) => parseFormula(one)))).toBe("closed");
+  });
+});
+
+describe("a kiln", () => {
+  const texts = planPreparation(BLUE)
+    .steps.map(({ text }) => text)
+    .join(" ");
+
+  it("has a crucible that stands its heat, and is opened when it is cold", () => {
+    expect(texts).toContain("a weighed crucible of alumina or fireclay");
+    expect(texts).toContain("closed kiln until that shows less than 50 °C");
+    expect(sheet(BLUE)).not.toMatch(/open dish/i);
+  });
+
+  // 280 to 350 °C of the carbonate, 200 to 300 and 450 to 550 °C of the hydroxide: from memory
+  it("is heated slowly where gas leaves a light powder", () => {
+    expect(texts).toContain("by no more than 100 to 150 °C an hour from 200 to 550 °C");
+  });
+
+  // 0.28244 mol × (240.80 / 3 + 101.96) + 1.48 + 0.3 of rounding to what is weighed = 53.0 g, with the oxygen that cobalt takes up
+  it("gives what is looked for: the colour of the product, and of what its feeds leave by themselves", () => {
+    expect(texts).toMatch(/it is blue through and through .* Co₃O₄ \(black\) and Al₂O₃ \(white\) have not/);
+    expect(texts).toMatch(/A charge that has not reacted may weigh 5[23]\.\d g, as Co₃O₄ and Al₂O₃/);
   });
 });

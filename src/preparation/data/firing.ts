@@ -197,3 +197,27 @@ export const FUMING_METALS = { metals: ["Pb", "Cd", "As", "Sb", "Hg", "Tl"], sou
 
 /** Hydroxides and basic carbonates hold water and are sold by the assay; the rest of these metals' is carbonate or stone. */
 export const REST_IS_NO_WATER = { metals: ["Ca", "Sr", "Ba"], source: "commonPractice" } as const;
+
+/** A charge whose dust harms for good is ground as a slip: it dries in its crucible before it is fired. */
+export const WET_GRINDING: { readonly driedAt: string; readonly source: SourceKey } = {
+  driedAt: "105 °C",
+  source: "commonPractice",
+};
+
+/** What a crucible is made of, by the highest temperature it is usual at; the first that stands it. */
+export const CRUCIBLES: readonly { readonly upTo?: string; readonly of: string; readonly source: SourceKey }[] = [
+  { upTo: "1000 °C", of: "", source: "commonPractice" },
+  { of: "alumina or fireclay (the glaze of porcelain softens and sticks that hot)", source: "commonPractice" },
+];
+
+/** A light powder is blown out by the gas that leaves it, if it comes fast. */
+export const GAS_FROM_LIGHT_POWDER: { readonly pace: string; readonly source: SourceKey } = {
+  pace: "100 to 150 °C an hour",
+  source: "commonPractice",
+};
+
+/** Where a kiln is opened, and what was in it is touched. */
+export const KILN_OPENED: { readonly below: string; readonly source: SourceKey } = {
+  below: "50 °C",
+  source: "commonPractice",
+};

@@ -46,6 +46,7 @@ export type WorkCondition =
   | "heat sets it off"
   | "stands grinding"
   | "not ground"
+  | "ground wet"
   | "is a halogen"
   | "acid left"
   | "metals left"
@@ -88,7 +89,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "mixing", when: "ammonia", text: "it smells of ammonia: under a hood or in moving air", source: "commonPractice" },
   { step: "mixing", when: "cyanide and acid", text: "cold and dilute only, and under a hood: warm or strong acid sets hydrogen cyanide free from the complex", source: "commonPractice" },
   { step: "mixing", when: "redox", text: "it may start late and then run fast: wait for each portion before the next", source: "commonPractice" },
-  { step: "heating", when: "always", text: "open dish, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },
+  { step: "heating", when: "always", text: "no tight lid, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },
   { step: "heating", when: "gas", text: "gas is given off: never in a closed vessel; heat slowly", source: "commonPractice" },
   { step: "heating", when: "gas for the hood", text: "the gas is poisonous: under a hood that works, or outdoors with nobody downwind, or not at all; no kiln catches it", source: "commonPractice" },
   { step: "heating", when: "flammable gas", text: "the gas burns: no open flame for heating", source: "commonPractice" },
@@ -107,6 +108,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "drying", when: "stands grinding", text: "crush and bottle it without raising dust; wipe up wet", source: "commonPractice" },
   { step: "isolating", when: "is a halogen", text: "its vapour is poisonous, and stains: under a hood or outdoors", source: "commonPractice" },
   { step: "drying", when: "not ground", text: "bottle it without raising dust, and do not grind it; wipe up wet", source: "commonPractice" },
+  { step: "drying", when: "ground wet", text: "bottle it without raising dust, and grind it wet only; wipe up wet", source: "commonPractice" },
   { step: "drying", when: "drying limit", text: "keep below the drying limit: more heat changes the product", source: "commonPractice" },
   { step: "ignition test", when: "always", text: "open crucible, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },
   { step: "waste", when: "acid left", text: "soda foams with the acid that is left: in portions, in a large open vessel", source: "commonPractice" },

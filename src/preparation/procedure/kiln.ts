@@ -6,7 +6,7 @@ import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
-import { DRIED_FIRST, FIRING, RUNS_BY_ITSELF } from "../data/firing";
+import { DRIED_FIRST, FIRING, KILN_OPENED, RUNS_BY_ITSELF } from "../data/firing";
 import { add, reacted } from "../operation/add";
 import { cool } from "../operation/cool";
 import { fire } from "../operation/fire";
@@ -23,6 +23,8 @@ import { bottlingFired } from "./bottling";
 import { dryingOf } from "./drying";
 import { weighProduct } from "./finish";
 import { firedBeside } from "./fired-beside";
+import { grindingOf } from "./grinding";
+import { crucibleFor, groundWords, lookFor, paceOf } from "./kiln-charge";
 import { fumesFired } from "./kiln-fume";
 import { leaving, notKnown, standsStill, untold } from "./kiln-masses";
 import { mainReaction } from "./reactions";
@@ -80,6 +82,9 @@ export function kiln(bench: Bench): void {
   const { setting, theory, account } = bench.frame;
   weighAll(bench);
   const runs = setting.materials.some(({ form }) => isOneOf(form, ...RUNS_BY_ITSELF.formulas));
+  const { at, below } = plateauOf(bench);
+  const forms = setting.materials.map(({ form }) => form);
+  const ground = grindingOf([...forms, setting.product.formula]);
   let filled: Quantity = exact("0 mL");
   setting.materials.forEach(({ form }, i) => {
     const name = bench.name(i);
@@ -89,7 +94,7 @@ export function kiln(bench: Bench): void {
     const crucible = (): string => {
       const room = powder.dividedBy(exact(runs ? RUNS_BY_ITSELF.filled : "50 %")).to("mL");
       const loose = done.after.mass.dividedBy(powder).format({ unit: "g/mL", decimals: 2, uncertainty: "none" });
-      return ` (at least ${bench.hand.litres(room)}, taken to lie as loose as ${loose.replace(/0(?= g)/, "")})`;
+      return `at least ${bench.hand.litres(room)}, taken to lie as loose as ${loose.replace(/0(?= g)/, "")}`;
     };
     bench.did(POT, done, {
       materials: [name],
@@ -98,11 +103,11 @@ export function kiln(bench: Bench): void {
       say: () =>
         setting.materials.length > 1
           ? i + 1 < setting.materials.length
-            ? `${i === 0 ? `Put the ${name} into a mortar` : `Put the ${name} to it`}.`
-            : `Grind the ${name} in with it until no specks show, then fill a weighed crucible no more than half full${crucible()}.`
+            ? `${i === 0 ? `Put the ${name} into ${ground === "closed" ? "a jar or mill that closes" : "a mortar"}` : `Put the ${name} to it`}.`
+            : groundWords(name, ground, crucibleFor(at), crucible())
           : runs
-            ? `Weigh a deep dish that all of the ${name} would fill no more than a tenth${crucible()}, and keep the ${name} away from the heat.`
-            : `Spread the ${name} in a crucible or tray, no more than half full${crucible()}; weigh the empty vessel first.`,
+            ? `Weigh a deep dish that all of the ${name} would fill no more than a tenth (${crucible()}), and keep the ${name} away from the heat.`
+            : `Spread the ${name} in a crucible or tray, no more than half full (${crucible()}); weigh the empty vessel first.`,
     });
   });
   putTheRest(bench);
@@ -113,7 +118,7 @@ export function kiln(bench: Bench): void {
     });
   dryFirst(bench);
   bench.liquor = bench.pot;
-  const { at, below } = plateauOf(bench);
+  const charge = bench.pot;
   const main = mainReaction(bench);
   const beside = firedBeside(reacted(bench.pot, [main]).pot, matterOf(setting.product.formula), at);
   const done = fire(bench.pot, [main, ...beside.reactions], at);
@@ -123,6 +128,7 @@ export function kiln(bench: Bench): void {
     at === undefined
       ? `(how hot is not known, look it up before anything is weighed: no firing temperature of ${setting.product.name} is tabulated${bound === "" ? "" : `; ${bound}`})`
       : `to ${celsius(at)}${bound === "" ? "" : `, and ${bound}${air === "" ? "," : ""}`}`;
+  const pace = paceOf(bench, at);
   const missing = at === undefined ? [`firing temperature of ${setting.product.name}`] : [];
   const after = done.after.with({ unknown: [...done.after.books.unknown, ...missing] });
   bench.did(
@@ -135,30 +141,22 @@ export function kiln(bench: Bench): void {
       care: "heating",
       blank: "ignition",
       say: (look) =>
-        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm}${air} ${at !== undefined && at.compare(planned("glows")) > 0 ? "and keep it there for one to three hours" : "and keep it there"}${standsStill(bench, done, at)}${leaving(bench, look, done)}.${notKnown(bench, beside.unknown)}${untold(bench, done, at)}`,
+        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${pace === "" ? `${warm}${air}` : `${`${warm}${air}`.replace(/,$/, "")}${pace}`} ${at !== undefined && at.compare(planned("glows")) > 0 ? "and keep it there for one to three hours" : "and keep it there"}${standsStill(bench, done, at)}${leaving(bench, look, done)}.${notKnown(bench, beside.unknown)}${untold(bench, done, at)}`,
     },
   );
   bench.did(POT, cool(bench.pot, setting.temperature), {
     target: setting.temperature,
     say: () =>
       at !== undefined && at.compare(planned("glows")) > 0
-        ? `Let it cool in the closed kiln until it can be held in the hand, and to ${celsius(setting.temperature)} in a closed vessel or a desiccator.`
+        ? `Let it cool in the closed kiln until that shows less than ${KILN_OPENED.below}, and to ${celsius(setting.temperature)} in a closed vessel or a desiccator.`
         : `Let it cool to ${celsius(setting.temperature)} in the closed vessel or a desiccator.`,
   });
   // gas that is wanted is judged, and never planned
   if (isGas(setting.product.formula, false)) return;
   if (account.supplied.length > 1)
     bench.did(POT, hold(bench.pot), {
-      say: () =>
-        "Crush it and look for what has not reacted: grind it and fire it again until mass and colour no longer change.",
+      say: () => lookFor(bench, charge, at, ground),
     });
   const { formula } = setting.product;
-  weighProduct(
-    bench,
-    bottlingFired(
-      formula,
-      setting.materials.map(({ form }) => form),
-      dryingOf(formula).deliquescent,
-    ),
-  );
+  weighProduct(bench, bottlingFired(formula, forms, dryingOf(formula).deliquescent));
 }

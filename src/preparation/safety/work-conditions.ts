@@ -17,6 +17,7 @@ import { isHeatSensitive } from "../identity/by-ignition";
 import type { BatchFigures } from "../planning/batch-figures";
 import { planned } from "../planning/exact";
 import { dryingOf } from "../procedure/drying";
+import { grindingOf } from "../procedure/grinding";
 import { fumesFired } from "../procedure/kiln-fume";
 import { kindOf } from "../procedure/kind";
 import { isAgent } from "../procedure/roles";
@@ -120,8 +121,12 @@ function dilutingWarms({ shelf, form }: Material, { dissolvingHeat }: BatchFigur
 }
 
 /** A metal powder, or a solid whose dust harms for good. */
-const isNotGround = ({ setting: { product }, isDustDangerous }: Given): boolean =>
-  isMetal(product.formula) || isDustDangerous;
+const isNotGround = (given: Given): boolean =>
+  (isMetal(given.setting.product.formula) || given.isDustDangerous) && !isGroundWet(given);
+
+/** A charge of several solids is ground again between two firings. */
+const isGroundWet = ({ setting: { wet, materials, product } }: Given): boolean =>
+  !wet && materials.length > 1 && grindingOf([...materials.map(({ form }) => form), product.formula]) === "wet";
 
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
@@ -166,9 +171,11 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
     FEEDS_FIRE.groups.some((name) => madeOf(product.formula).groups.has(name)),
   "drying limit": ({ setting: { product, wet } }) => wet && dryingOf(product.formula).changesAbove,
   "heat sets it off": ({ setting }) => isHeatSensitive(setting.product.formula),
-  "stands grinding": (given) => !isHeatSensitive(given.setting.product.formula) && !isNotGround(given),
+  "stands grinding": (given) =>
+    !isHeatSensitive(given.setting.product.formula) && !isNotGround(given) && !isGroundWet(given),
   "is a halogen": ({ setting }) => isFreeHalogen(setting.product.formula),
   "not ground": (given) => !isHeatSensitive(given.setting.product.formula) && isNotGround(given),
+  "ground wet": isGroundWet,
   "acid left": ({ setting, batch }) =>
     setting.wet &&
     (setting.asides.some(({ form }) => isAcid(form)) ||

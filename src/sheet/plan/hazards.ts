@@ -1,7 +1,7 @@
 // Hazards of what is handled, by the strength that is really used, and what protects.
 import { parseFormula } from "../../formula";
 import type { Plan } from "../../preparation";
-import { ALCOHOL, gasesThatMayCome, isFreeHalogen } from "../../preparation/internal";
+import { ALCOHOL, gasesThatMayCome, grindingOf, isFreeHalogen } from "../../preparation/internal";
 import type { SubstanceCautions } from "../../substance";
 import {
   DRIES_TO_OXIDISER,
@@ -127,12 +127,18 @@ export function precautionsOf(on: OnPaper): readonly AskedPrecaution[] {
   }));
 }
 
+/** How the solids of a charge are ground together. */
+const howGround = ({ weighings, product }: Plan) =>
+  grindingOf([...weighings.map(({ form }) => parseFormula(form)), parseFormula(product.formula)]);
+
 /** Protection that the codes of what is handled ask for. */
 function protection({ plan, words }: OnPaper): string[] {
   const codes = plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => code));
   const kinds = new Set(protectionFor(codes).map(({ kind }) => kind));
   const airs = plan.gas.length > 0 || kinds.has("air") || plan.alcohol !== undefined;
-  const isOfDust = kinds.has("dust") && !isFired(plan);
+  const isOfDust = kinds.has("dust");
+  const ground = isFired(plan) && plan.weighings.length > 1 ? howGround(plan) : undefined;
+  const dust = ground === "wet" ? words.dustOfSlip : isFired(plan) ? words.dryDust : words.dust;
   const hood =
     plan.gas.some((one) => one.hood) ||
     plan.steps.some(({ apparatus }) => apparatus === "fume hood") ||
@@ -147,8 +153,7 @@ function protection({ plan, words }: OnPaper): string[] {
     ...(hood ? [words.hood] : airs ? [isOfDust ? words.airOfDust : words.air] : []),
     ...(keepsFlamesOff(plan) ? [words.flame] : []),
     ...(kinds.has("fuel") ? [words.fuel] : []),
-    // A charge that water wets is no charge for a fire.
-    ...(kinds.has("dust") ? [isFired(plan) ? words.dryDust : words.dust] : []),
+    ...(kinds.has("dust") ? [dust] : []),
     ...(kinds.has("unborn") ? [words.unborn] : []),
     words.read,
   ];

@@ -1,0 +1,122 @@
+// Of a charge that is fired: how it is ground and filled in, how fast it is heated where gas leaves it, and what it looks like where
+// it has not reacted.
+import { type Formula, parseFormula } from "../../formula";
+import { type Quantity, sum } from "../../quantity";
+import { looksOf } from "../../substance/internal";
+import { matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import { CRUCIBLES, FIRED_IN_AIR, GAS_FROM_LIGHT_POWDER, WET_GRINDING } from "../data/firing";
+import { reacted } from "../operation/add";
+import { exact, planned } from "../planning/exact";
+import { keyElement } from "../reaction/candidates";
+import { heatingOf } from "../reaction/heating";
+import { looseDensityOf } from "../reaction/loose";
+import type { Bench } from "./bench";
+import { firedBeside } from "./fired-beside";
+import type { Grinding } from "./grinding";
+import { restOf } from "./kiln-masses";
+import { celsius, list } from "./words";
+
+type Heat = Quantity<"temperature"> | undefined;
+
+/** A weighed crucible, and what it must be made of for so much heat. */
+export function crucibleFor(at: Heat): string {
+  const row = CRUCIBLES.find(({ upTo }) => upTo === undefined || at === undefined || at.compare(exact(upTo)) <= 0);
+  return row === undefined || row.of === "" ? "a weighed crucible" : `a weighed crucible of ${row.of}`;
+}
+
+/** The last of the powders goes to the others, and all into the crucible. */
+export function groundWords(name: string, how: Grinding, crucible: string, room: string): string {
+  if (how === "wet")
+    return `Grind the ${name} in with it under just as much water as makes a slip, so that nothing dusts, until no specks show; pour it into ${crucible}, no more than half full when it is dry (${room}), and dry it there at ${WET_GRINDING.driedAt} until its mass stands still.`;
+  if (how === "closed")
+    return `Grind the ${name} in with it, closed and under a hood (water would change the charge), until no specks show; let the dust settle before it is opened, then fill ${crucible} no more than half full (${room}).`;
+  return `Grind the ${name} in with it until no specks show, then fill ${crucible} no more than half full (${room}).`;
+}
+
+/** How fast a light powder is heated while gas leaves it, in words; nothing for others. */
+export function paceOf({ frame: { setting } }: Bench, at: Heat): string {
+  const forms = setting.materials.map(({ form }) => form);
+  if (at === undefined || !forms.some((form) => looseDensityOf(form).compare(planned("looseDensity")) < 0)) return "";
+  const steps = forms.flatMap(heatingOf).filter(({ from, leaves }) => leaves.length > 0 && from.compare(at) < 0);
+  const by = (one: Quantity, other: Quantity): number => one.compare(other);
+  const from = steps.map((step) => step.from).sort(by)[0];
+  const to = steps
+    .map((step) => step.to ?? step.from)
+    .sort(by)
+    .at(-1);
+  if (from === undefined || to === undefined || from.compare(to) >= 0) return "";
+  const end = to.compare(at) < 0 ? to : at;
+  const range = `${celsius(from).replace(/ °C$/, "")} to ${celsius(end)}`;
+  return `, by no more than ${GAS_FROM_LIGHT_POWDER.pace} from ${range}, where what leaves it would blow the light powder out,`;
+}
+
+/** What each feed leaves by itself so hot: as it comes out of the fire, which takes up oxygen as it cools where the table has that. */
+function byThemselves(before: Pot, product: Formula, at: Heat): Pot {
+  const { reactions } = firedBeside(before, matterOf(product), at);
+  return reacted(before, reactions).pot;
+}
+
+/** The oxide that air makes of it. */
+const inAirOf = (formula: Formula): Formula | undefined => {
+  const row = FIRED_IN_AIR.find(({ feed }) => parseFormula(feed).hasSameComposition(formula));
+  return row === undefined ? undefined : parseFormula(row.product);
+};
+
+/** A solid with its look in brackets, as far as the registry has it. */
+const withLook = (formula: Formula): string => {
+  const look = looksOf(formula)?.appearance;
+  return look === undefined ? formula.toUnicode() : `${formula.toUnicode()} (${look})`;
+};
+
+/** What the charge is if nothing of it has reacted: solids, and their mass. */
+function unchanged(before: Pot, product: Formula, at: Heat) {
+  const solids = byThemselves(before, product, at).books.solids.map(({ matter, amount }) => {
+    const air = inAirOf(matter.formula);
+    const key = air && keyElement(air);
+    if (air === undefined || key === undefined) return { formula: matter.formula, amount };
+    return {
+      formula: air,
+      amount: amount.times(matter.formula.count(key)).dividedBy(exact("1").times(air.count(key))),
+    };
+  });
+  const mass = sum(solids.map(({ formula, amount }) => amount.times(matterOf(formula).molarMass).to("g")));
+  return { formulas: solids.map(({ formula }) => formula), mass };
+}
+
+/** What to look for in a charge of several solids, and what is done about it. */
+export function lookFor(bench: Bench, before: Pot, at: Heat, how: Grinding): string {
+  const { setting } = bench.frame;
+  const product = setting.product.formula;
+  const fired = bench.drafts.find(({ operation }) => operation === "fire");
+  const look = looksOf(product)?.appearance;
+  const { formulas, mass } = unchanged(before, product, at);
+  const same = formulas.filter((one) => looksOf(one)?.appearance === look);
+  const named = formulas.filter((one) => looksOf(one) !== undefined && !same.includes(one));
+  const shows =
+    look === undefined || named.length === 0
+      ? ""
+      : ` (it is ${look} through and through where it has; specks and streaks of ${list(named.map(withLook))} have not)`;
+  const rest = fired && restOf(bench.drafts, fired, bench.frame.theory);
+  const least = fired && rest && fired.after.mass.minus(rest.water);
+  const isInBand =
+    fired !== undefined &&
+    least !== undefined &&
+    mass.compare(least) > 0 &&
+    mass.compare(fired.after.mass) <= 0 &&
+    bench.hand.grams(mass) !== bench.hand.grams(least);
+  const weighs = isInBand
+    ? ` A charge that has not reacted may weigh ${bench.hand.grams(mass)}, as ${list(formulas.map((one) => one.toUnicode()))}.`
+    : "";
+  const crush = {
+    dry: "Crush it",
+    wet: "Crush it wet, under a little water,",
+    closed: "Crush it closed, in a bag or jar,",
+  };
+  const again = {
+    dry: "grind it and fire it again",
+    wet: `grind it wet, dry it at ${WET_GRINDING.driedAt} and fire it again`,
+    closed: "grind it closed and fire it again",
+  };
+  return `${crush[how]} and look for what has not reacted${shows}: ${again[how]} until mass and colour no longer change.${weighs}${how === "wet" ? ` Dry it at ${WET_GRINDING.driedAt} at the end.` : ""}`;
+}
