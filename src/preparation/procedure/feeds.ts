@@ -16,7 +16,7 @@ import { keepsMuch, leastWater } from "./feed-dissolved";
 import { fallingFeed } from "./feed-falling";
 import { dilutedBy, feedOf, isOxidisingAcid } from "./feed-single";
 import { notWarmOf } from "./not-warm";
-import { inOrder, ranksOf } from "./roles";
+import { inOrder, ranksOf } from "./ranks";
 import { isStated } from "./stated-water";
 
 /** Water that a feed brings beside crystal water. */
