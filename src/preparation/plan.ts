@@ -35,7 +35,7 @@ import { recordOf } from "./request/records";
 import type { PlanRequest, ShelfMaterial } from "./request/request";
 import { revived } from "./request/revived";
 import { type Setting, usualLossOf } from "./request/setting";
-import { cautionsOfMix, mixOf, passGate } from "./safety/combinations";
+import { cautionsOfMix, mixOf, passGate, withStrength } from "./safety/combinations";
 import { type StepCautions, stepCautionsOf } from "./safety/step-cautions";
 import type { Handling } from "./safety/work-conditions";
 import { contradictionOf } from "./shelf/pack-name";
@@ -142,7 +142,10 @@ function make(given: PlanRequest, stored?: readonly Figure[]): Before & { readon
 const mixIn = (setting: Setting) =>
   mixOf({
     ...setting,
-    aside: [...setting.asides, ...setting.materials.flatMap(({ also }) => also)].map(({ form }) => form.toString()),
+    aside: [
+      ...setting.asides.map(withStrength),
+      ...setting.materials.flatMap(({ also }) => also.map(({ form }) => form.toString())),
+    ],
   });
 
 /** The mix with what steps take and no pack brings, and with what stands in place of the product. */

@@ -87,3 +87,29 @@ describe("strontium in a waste", () => {
     expect(text).toMatch(/Sr dissolved: .* g; pH at which it precipitates: 8 and above, as carbonate with soda/);
   });
 });
+
+const recrystallised: PlanRequest = {
+  equation: "CuSO4·5H2O -> CuSO4·5H2O",
+  product: "CuSO4·5H2O",
+  materials: [
+    {
+      name: "agricultural copper sulfate",
+      form: "CuSO4·5H2O",
+      assay: "98 %",
+      also: [{ form: "FeSO4·7H2O", share: "2 %" }],
+    },
+    { name: "hydrogen peroxide 3 %", form: "H2O2", strength: "3 %", aside: true, portion: "8 g" },
+    { name: "basic copper carbonate", form: "CuCO3·Cu(OH)2", assay: "95 %", aside: true, portion: "1 g" },
+  ],
+  scale: { material: "agricultural copper sulfate", portion: "100 g" },
+};
+
+describe("what is put in and takes no part in the equation", () => {
+  // below 5 % hydrogen peroxide has no statement (concentration limits of its harmonised entry)
+  it("is judged at its own strength, and stands among what is handled", () => {
+    const peroxide = planPreparation(recrystallised).cautions.substances.find(({ material }) => material === "H2O2")!;
+    expect(peroxide.statements).toEqual([]);
+    expect(sheet(recrystallised)).toMatch(/hydrogen peroxide 3 %, H₂O₂, 3 % Hazard: too dilute/);
+    expect(sheet(recrystallised)).toMatch(/basic copper carbonate, CuCO₃·Cu\(OH\)₂ /);
+  });
+});

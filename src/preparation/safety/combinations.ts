@@ -70,7 +70,7 @@ function fractionOf({ shelf, form, massFraction }: Material): Quantity | undefin
 }
 
 /** A material with its strength, where it is a solution; what is no solution is as strong as it can be, and a solid in the form that its name or its note says. */
-function withStrength(material: Material): string | MaterialOfStrength {
+export function withStrength(material: Material): string | MaterialOfStrength {
   const text = material.form.toString();
   const percent = fractionOf(material)?.toNumber("%");
   if (percent !== undefined) return { material: text, strength: `${Math.min(percent, 100).toFixed(4)} %` };

@@ -18,12 +18,17 @@ import { filled, type SheetWords } from "../words";
 import { type OnPaper, weighedAs } from "./context";
 import { isFired, keepsFlamesOff } from "./heat";
 
+/** What takes no part in the equation and is handled all the same, under its formula as printed. */
+const asidesOf = ({ request }: Plan): ReadonlyMap<string, string> =>
+  new Map(request.materials.flatMap(({ aside, form, name }) => (aside === true ? [[pretty(String(form)), name]] : [])));
+
 /** Materials, product and gases; a salt in the liquor only where it is classified. */
 function isHandled(plan: Plan, one: SubstanceCautions): boolean {
   if (one.status === "classified") return true;
   const name = pretty(one.material);
   return (
     plan.weighings.some(({ form }) => form === name) ||
+    asidesOf(plan).has(name) ||
     name === weighedAs(plan).formula ||
     plan.gas.some(({ formula }) => formula === name)
   );
@@ -56,7 +61,7 @@ export const ownCautions = ({ status, cautions }: SubstanceCautions): readonly s
 function nameOf({ plan, words }: OnPaper, one: SubstanceCautions): string {
   const { weighings, product, alcohol } = plan;
   const name = pretty(one.material);
-  const material = weighings.find(({ form }) => form === name)?.material;
+  const material = weighings.find(({ form }) => form === name)?.material ?? asidesOf(plan).get(name);
   const asAlcohol = alcohol !== undefined && one.material === ALCOHOL ? words.alcoholName : undefined;
   const own = material ?? asAlcohol ?? (name === product.formula && product.name !== name ? product.name : undefined);
   const strength = one.strength === undefined ? "" : `, ${one.strength}`;
