@@ -28,7 +28,7 @@ export function crucibleFor(at: Heat): string {
 /** The last of the powders goes to the others, and all into the crucible. */
 export function groundWords(name: string, how: Grinding, crucible: string, room: string): string {
   if (how === "wet")
-    return `Grind the ${name} in with it under just as much water as makes a slip, so that nothing dusts, until no specks show; pour it into ${crucible}, no more than half full when it is dry (${room}), and dry it there at ${WET_GRINDING.driedAt} until its mass stands still.`;
+    return `Grind the ${name} in with it under just as much water as makes a slip, so that nothing dusts, until no specks show; pour it into ${crucible}, no more than half full when it is dry (${room}), and dry it there at ${WET_GRINDING.driedAt}.`;
   if (how === "closed")
     return `Grind the ${name} in with it, closed and under a hood (water would change the charge), until no specks show; let the dust settle before it is opened, then fill ${crucible} no more than half full (${room}).`;
   return `Grind the ${name} in with it until no specks show, then fill ${crucible} no more than half full (${room}).`;
