@@ -1,5 +1,6 @@
 // What the layers above use of this one and callers do not see.
 export { isPoisonInWaste } from "./contents/poisons";
+export { IRRITATES_HOT, LIT_BY_FLAME } from "./data/firing";
 export { cite, type SourceKey } from "./data/sources";
 export { SETTLES, type SettlesRow, SYRUPS } from "./data/stands";
 export { leadOf } from "./feasibility/does-it-go";

@@ -117,3 +117,40 @@ describe("a feed that dissolves less hot than warm", () => {
     expect(stepWith(thiosulfate, "Keep it at 95 °C")).not.toBe("");
   });
 });
+
+const sheetOf = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
+
+describe("sulfur kept near the boil with sulfite", () => {
+  // 15.4 g of 99.5 % less 0.3808 mol × 32.06 g/mol = 3.1 g
+  it("is warmed without a flame, in moving air, and what should be left of it tells the end", () => {
+    expect(sheetOf(thiosulfate)).toContain("hot plate or water bath, no flame");
+    expect(sheetOf(thiosulfate)).toContain("[ ] window open or fan on");
+    expect(stepWith(thiosulfate, "Keep it at 95 °C")).toContain("about 3.1 g of it should be left");
+  });
+});
+
+describe("hydrogen from a metal in acid", () => {
+  const manganese: PlanRequest = {
+    equation: "Mn + 2 CH3COOH + 4 H2O -> Mn(CH3COO)2·4H2O + H2",
+    product: "Mn(CH3COO)2·4H2O",
+    materials: [
+      { name: "manganese flakes", form: "Mn", assay: "99.7 %" },
+      { name: "acetic acid", form: "CH3COOH", strength: "60 %", excess: "10 %" },
+    ],
+    scale: { material: "manganese flakes", portion: "20.0 g" },
+  };
+
+  it("has its baths at hand, and no fan beside it", () => {
+    expect(sheetOf(manganese)).toContain("[ ] bath of cold water [ ] bath of hot water, heated elsewhere");
+    expect(sheetOf(manganese)).toContain("moving air, no switch or motor in it");
+    expect(sheetOf(manganese)).not.toContain("fan on");
+    expect(stepWith(manganese, /^Add the 20.0 g/)).toContain("until this portion has stopped giving gas");
+  });
+
+  it("leaves flocks, which are filtered off and take no acid", () => {
+    const all = texts(manganese);
+    const at = all.findIndex((text) => text.startsWith("Filter it if it is not clear"));
+    expect(all[at - 1]).toContain("what gives no gas with that is not metal");
+    expect(all[at + 1]).toMatch(/^Let it cool/);
+  });
+});

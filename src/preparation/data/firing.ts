@@ -173,6 +173,18 @@ export const KEPT_DISSOLVED = {
   source: "commonPractice",
 } as const satisfies { at: readonly string[]; warmsItself: string; source: SourceKey };
 
+/** Solids that a flame under the vessel lights where they stick to its rim. */
+export const LIT_BY_FLAME = { formulas: ["S", "S8", "P", "P4"], source: "commonPractice" } as const satisfies {
+  formulas: readonly string[];
+  source: SourceKey;
+};
+
+/** Classes of salts of which a hot liquor gives off gas that irritates. */
+export const IRRITATES_HOT = { classes: ["sulfite"], source: "commonPractice" } as const satisfies {
+  classes: readonly string[];
+  source: SourceKey;
+};
+
 /** Elements that burn once they are hot in air: nothing to fill a crucible with. */
 export const BURNS_IN_AIR = {
   elements: ["Li", "Na", "K", "Rb", "Cs", "Mg", "Ca", "Sr", "Ba", "Al", "Ti", "Zr", "P", "S"],

@@ -73,7 +73,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "dissolving", when: "strong acid", text: "where it is diluted, the acid goes into the water, in a thin stream and stirred, never water into the acid", source: "commonPractice" },
   { step: "dissolving", when: "strong alkali", text: "sprinkle it into cold water and stir, never water onto it: hot lye spits", source: "commonPractice" },
   { step: "dissolving", when: "dissolving warms", text: "the water warms as it dissolves: in portions, in a vessel that stands heat", source: "commonPractice" },
-  { step: "mixing", when: "diluted acid", text: "diluted acid is hot: let it cool before anything goes in", source: "commonPractice" },
+  { step: "mixing", when: "diluted acid", text: "diluted acid is hot: let it cool before anything goes in, or to the warmth that a step says", source: "commonPractice" },
   { step: "mixing", when: "mixing warms", text: "mixing gives heat: add slowly and keep cold water at hand", source: "commonPractice" },
   { step: "mixing", when: "boils", text: "added all at once it would boil over: small portions, cooled in between", source: "commonPractice" },
   { step: "mixing", when: "heat not known", text: "how warm it gets is not known: try a spoonful first", source: "commonPractice" },

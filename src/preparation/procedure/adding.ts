@@ -24,6 +24,15 @@ export const hasVessel = (bench: Bench, i: number): boolean => {
   return feed.how === "dissolve" || feed.how === "unknown" || (feed.how === "solution" && feed.dilution !== undefined);
 };
 
+const isVeryWarm = ({ heat }: Look): boolean => "rise" in heat && heat.rise.rise.compare(planned("needsCooling")) > 0;
+
+const isHungIn = (bench: Bench, i: number): boolean =>
+  bench.frame.feeds[i]!.how === "solid" && bench.frame.kind === "displacement" && isInLongPieces(bench.material(i));
+
+/** Is it cooled in a bath between two portions? */
+export const coolsBetween = (bench: Bench, i: number, look: Look): boolean =>
+  look.gas.length > 0 && look.additionRate !== undefined && isVeryWarm(look) && !isHungIn(bench, i);
+
 /** The second pack of what has been added from the first. */
 export const alsoAdding = (bench: Bench, i: number): string =>
   `${bench.frame.feeds[i]!.how === "solid" ? `Add the ${asRead(bench.frame.setting, bench.frame.portions[i]!)} of` : "Pour in the"} ${bench.name(i)} in the same way.`;
@@ -68,8 +77,7 @@ export function adding(
   const wetted = isWettedFirst(bench.material(i))
     ? ", rubbed to a paste with a little water and a drop of washing-up liquid first (dry it floats),"
     : "";
-  const isHung = solid && bench.frame.kind === "displacement" && isInLongPieces(bench.material(i));
-  if (isHung)
+  if (isHungIn(bench, i))
     return `Hang the ${what} in the liquor, which is to cover it (a narrow vessel helps), in one piece or coiled loosely and not cut up, and shake it now and then, so that what it is coated with falls off${cool}${room}${gas.length === 0 ? "" : `; ${volumesOf(gas)} comes from it by and by`}.`;
   if (gas.length === 0 || additionRate === undefined)
     return solid || roles[i] === "oxidiser"
@@ -77,7 +85,7 @@ export function adding(
       : `${verb} ${into}, slowly and stirring${cool}${room}.`;
   const time = lasting(additionRate.leastTime);
   // Where heat sets the pace minutes mean nothing: the thermometer says when.
-  const isHot = "rise" in warming && warming.rise.rise.compare(planned("needsCooling")) > 0;
+  const isHot = isVeryWarm(look);
   const over = time === undefined || isHot ? "" : ` over at least ${time}`;
   const { sign, otherwise } = nextPortion(bench, i);
   const usual = planned("coolsDownTo") as Quantity<"temperature">;

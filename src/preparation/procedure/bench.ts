@@ -57,7 +57,7 @@ export interface Telling {
   /** Alcohol that it takes, or may take, and that no pack of the plan brings. */
   readonly alcohol?: Quantity<"volume">;
   readonly apparatus?: Apparatus;
-  readonly atHand?: readonly AtHand[];
+  readonly atHand?: readonly AtHand[] | ((look: Look) => readonly AtHand[]);
   /** Product of another batch that it leaves with this one. */
   readonly ofAnotherBatch?: Quantity<"mass">;
   /** Dry crystals, below which the liquor that is kept gives a second crop. */

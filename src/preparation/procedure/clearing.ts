@@ -122,6 +122,15 @@ export function lookThrough(bench: Bench, hot: Quantity<"temperature">): void {
   });
 }
 
+/** What a technical metal has beside it stays as flocks in its acid. */
+export function filterFlocks(bench: Bench): void {
+  bench.did(POT, hold(bench.pot), {
+    care: "isolating",
+    say: () =>
+      "Filter it if it is not clear: technical metal leaves grey or black flocks (carbon, silica), which would end up in the crystals.",
+  });
+}
+
 /** The hot liquor filtered; or looked through where no solid is in it, unless something is filtered off later or may be product. */
 export function clearHot(bench: Bench, hot: Quantity<"temperature">, isLeft: boolean): void {
   const dirty = bench.pot.books.solids.length > 0;

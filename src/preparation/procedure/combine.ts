@@ -15,7 +15,7 @@ import { isGas, isLedIn } from "../reaction/fluids";
 import { meetsCyanide } from "../reaction/sour-cyanide";
 import type { Species } from "../reaction/species";
 import type { Material } from "../shelf/material";
-import { adding, alsoAdding, hasVessel, isWettedFirst } from "./adding";
+import { adding, alsoAdding, coolsBetween, hasVessel, isWettedFirst } from "./adding";
 import { putAsides, putCatalyst } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask";
@@ -188,8 +188,11 @@ export function combine(bench: Bench): void {
         : isLast && meetsCyanide(setting)
           ? { apparatus: "fume hood" as const }
           : {}),
-      ...(led !== undefined && endOnPaper(bench, i, led) !== "" ? { atHand: ["indicator paper" as const] } : {}),
-      ...(isWettedFirst(bench.material(i)) ? { atHand: ["washing-up liquid" as const] } : {}),
+      atHand: (look) => [
+        ...(led !== undefined && endOnPaper(bench, i, led) !== "" ? ["indicator paper" as const] : []),
+        ...(isWettedFirst(bench.material(i)) ? ["washing-up liquid" as const] : []),
+        ...(led === undefined && isLast && coolsBetween(bench, i, look) ? ["cold-water bath" as const] : []),
+      ],
       from: own,
       adds: !hasVessel(bench, i) && !bench.material(i).isSolution ? "solid" : "liquid",
       ...(isLast || giving ? { care: "mixing" as const } : {}),

@@ -47,5 +47,8 @@ export function nextPortion(bench: Bench, i: number): { readonly sign: string; r
   const isSlow = kind === "redox" || kind === "metal and acid";
   if (isSlowMetal(bench.material(i), bench.frame.setting))
     return { sign: "its gas comes evenly, without foam", otherwise };
-  return { sign: isSlow ? "its gas has come and the foam has subsided" : "the foam has subsided", otherwise };
+  return {
+    sign: isSlow ? "this portion has stopped giving gas and the foam has subsided" : "the foam has subsided",
+    otherwise,
+  };
 }

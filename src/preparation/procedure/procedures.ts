@@ -8,10 +8,11 @@ import { isStranger } from "../contents/solids-standing";
 import { MIXED_HOT, SLOW_IN_ACID } from "../data/firing";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
-import { exact, isFromRounding } from "../planning/exact";
+import { exact, isFromRounding, planned } from "../planning/exact";
+import { massFor } from "../reaction/account";
 import { isAmmonia, isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
-import { isGas } from "../reaction/fluids";
+import { burns, isGas } from "../reaction/fluids";
 import { putBoundAcid } from "./asides";
 import { Bench, type Frame, POT, type Telling, type Work } from "./bench";
 import { isClosed } from "./closed-flask";
@@ -133,13 +134,14 @@ function metalAndAcid(bench: Bench): void {
 function allDissolves({ frame: { setting, account } }: Bench): string {
   const metal = setting.materials.findIndex(({ form }) => isMetal(form));
   return metal >= 0 && account.supplied[metal]!.limiting
-    ? ` and all of the ${setting.materials[metal]!.shelf.name} has dissolved (what stays takes a little more of the acid)`
+    ? ` and all of the ${setting.materials[metal]!.shelf.name} has dissolved (what stays takes a little more of the acid; what gives no gas with that is not metal)`
     : "";
 }
 
 function untilDissolved(bench: Bench, byLye: boolean): void {
   const { setting } = bench.frame;
   const slow = setting.materials.some((one) => isSlowMetal(one, setting));
+  const isFuel = !byLye && !slow && setting.products.some(({ formula }) => burns(formula));
   const isTested = byLye && bench.frame.isolation.how === "precipitate";
   until(
     bench,
@@ -149,8 +151,8 @@ function untilDissolved(bench: Bench, byLye: boolean): void {
         : "Stir until the white hydroxide that forms at first has dissolved again; a haze that stays goes with a few drops more of the acid."
       : slow
         ? `Keep it at ${SLOW_IN_ACID.at}, loosely covered, ${SLOW_IN_ACID.time}, until no more gas rises; what steams off is acid: under a hood, and what of it leaves makes no ${setting.product.name}.`
-        : `Let it stand until no more gas rises${allDissolves(bench)}, warming at the end if it has become slow.`,
-    isTested ? { atHand: ["indicator paper"] } : {},
+        : `Let it stand until no more gas rises${allDissolves(bench)}, warming it at the end${isFuel ? ", in a bath of hot water with no flame under it," : ""} if it has become slow.`,
+    isTested ? { atHand: ["indicator paper"] } : isFuel ? { atHand: ["hot-water bath"] } : {},
   );
 }
 
@@ -193,6 +195,17 @@ function complexFormation(bench: Bench): void {
   finish(bench);
 }
 
+/** What should be left of a slow solid that is in excess, which tells that all has reacted; nothing of what dissolves. */
+function leftOfIt({ hand, frame: { setting, account } }: Bench, i: number): string {
+  const { left, excess } = account.supplied[i]!;
+  const { form } = setting.materials[i]!;
+  if (form.symbols.length > 1 || !left.isPositive() || isFromRounding(excess)) return "";
+  const mass = massFor(left, form);
+  return mass.compare(setting.steps.mass.times(planned("hardlyShown"))) < 0
+    ? ""
+    : `; about ${hand.grams(mass)} of it should be left, filtered off, rinsed and dried: clearly more means that it is not finished`;
+}
+
 /** A solid element without acid to take it, and a sugar, react near the boil. */
 function keptHot(bench: Bench): boolean {
   const { setting, roles } = bench.frame;
@@ -205,7 +218,7 @@ function keptHot(bench: Bench): boolean {
   bench.did(POT, heat(bench.pot, at), {
     target: at,
     say: () =>
-      `Keep it at ${celsius(at)} or a little above, covered and stirred, ${long}, topping the water up: the reaction of the ${bench.name(i)} is slow.`,
+      `Keep it at ${celsius(at)} or a little above, covered and stirred, ${long}, topping the water up: the reaction of the ${bench.name(i)} is slow${leftOfIt(bench, i)}.`,
   });
   return true;
 }

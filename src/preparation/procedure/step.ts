@@ -142,7 +142,7 @@ export function stepsOf(
       amounts: () => frozen([...(draft.amounts ?? [])]),
       alcohol: () => draft.alcohol,
       apparatus: () => draft.apparatus,
-      atHand: () => frozen([...(draft.atHand ?? [])]),
+      atHand: () => frozen([...((typeof draft.atHand === "function" ? draft.atHand(look) : draft.atHand) ?? [])]),
       ofAnotherBatch: () => draft.ofAnotherBatch,
       onceMoreBelow: () => draft.onceMoreBelow,
       target: () => draft.target,

@@ -10,7 +10,7 @@ import { planned } from "../planning/exact";
 import { type Antisolvent, antisolventFor, bearsAlcohol } from "./alcohol";
 import { type Bench, POT } from "./bench";
 import { type ByEye, boiledByEye, mayStandInIce } from "./by-eye";
-import { filterHot, lookThrough } from "./clearing";
+import { filterFlocks, filterHot, lookThrough } from "./clearing";
 import { keptFrom } from "./keeping";
 import { inTheWay } from "./mixed-hot";
 import { isEvaporated, spoiltByBoiling } from "./not-warm";
@@ -101,6 +101,7 @@ export function isolateUnknown(bench: Bench): void {
   const { temperature: at } = bench.pot.books;
   if (bench.pot.books.solids.length > 0) filterHot(bench, at);
   else if (!isComplex(bench) && at.compare(planned("feelsHot")) > 0) lookThrough(bench, at);
+  else if (bench.frame.kind === "metal and acid") filterFlocks(bench);
   boilFirst(bench);
   const isBrought = hasAlcohol(bench);
   const inIce = !isBrought && mayStandInIce(bench);

@@ -16,7 +16,7 @@ import { capital, pretty } from "../figures";
 import { pictogram } from "../pictures/pictogram";
 import { filled, type SheetWords } from "../words";
 import { type OnPaper, weighedAs } from "./context";
-import { isFired, keepsFlamesOff } from "./heat";
+import { givesFuel, irritatesHot, isFired, keepsFlamesOff } from "./heat";
 
 /** What takes no part in the equation and is handled all the same, under its formula as printed. */
 const asidesOf = ({ request }: Plan): ReadonlyMap<string, string> =>
@@ -140,7 +140,7 @@ const howGround = ({ weighings, product }: Plan) =>
 function protection({ plan, words }: OnPaper): string[] {
   const codes = plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => code));
   const kinds = new Set(protectionFor(codes).map(({ kind }) => kind));
-  const airs = plan.gas.length > 0 || kinds.has("air") || plan.alcohol !== undefined;
+  const airs = plan.gas.length > 0 || kinds.has("air") || plan.alcohol !== undefined || irritatesHot(plan);
   const isOfDust = kinds.has("dust");
   const ground = isFired(plan) && plan.weighings.length > 1 ? howGround(plan) : undefined;
   const dust = ground === "wet" ? words.dustOfSlip : isFired(plan) ? words.dryDust : words.dust;
@@ -155,7 +155,7 @@ function protection({ plan, words }: OnPaper): string[] {
     words.goggles,
     ...(kinds.has("gloves") ? [words.gloves] : []),
     ...(kinds.has("apron") ? [words.apron] : []),
-    ...(hood ? [words.hood] : airs ? [isOfDust ? words.airOfDust : words.air] : []),
+    ...(hood ? [words.hood] : airs ? [givesFuel(plan) ? words.airOfFuel : isOfDust ? words.airOfDust : words.air] : []),
     ...(keepsFlamesOff(plan) ? [words.flame] : []),
     ...(kinds.has("fuel") ? [words.fuel] : []),
     ...(kinds.has("dust") ? [dust] : []),

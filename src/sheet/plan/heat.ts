@@ -1,8 +1,9 @@
 // Is anything warmed, and may a flame do it?
 import { parseFormula } from "../../formula";
+import { isOneOf } from "../../ion/internal";
 import type { Plan } from "../../preparation";
-import { burns, isAntisolvent } from "../../preparation/internal";
-import { protectionFor } from "../../substance/internal";
+import { burns, IRRITATES_HOT, isAntisolvent, LIT_BY_FLAME } from "../../preparation/internal";
+import { classesOfFormula, protectionFor } from "../../substance/internal";
 
 /** Operations that end in a liquid as hot as is written down. */
 const WARM = ["heat", "cool", "concentrate", "dissolve"] as const;
@@ -17,6 +18,14 @@ export const isWarm = ({ steps, temperature }: Plan): boolean =>
       (operation === "hold" && text.includes("°C")),
   );
 
+/** Does what is warmed give off gas that irritates? */
+export const irritatesHot = (plan: Plan): boolean =>
+  isWarm(plan) &&
+  plan.weighings.some(({ form }) => {
+    const classes = classesOfFormula(parseFormula(form));
+    return IRRITATES_HOT.classes.some((one) => classes.has(one));
+  });
+
 /** Is it fired dry? */
 export const isFired = ({ steps }: Plan): boolean => steps.some(({ operation }) => operation === "fire");
 
@@ -27,18 +36,23 @@ const takesSolvent = ({ steps }: Plan): boolean =>
   );
 
 /** Gas of a step that burns, whatever the equation gives off. */
-const givesFuel = ({ steps }: Plan): boolean =>
+export const givesFuel = ({ steps }: Plan): boolean =>
   steps.some(({ left }) =>
     left.some(
       ({ what, contents }) => what === "gas" && contents.gas.some(({ formula }) => burns(parseFormula(formula))),
     ),
   );
 
+/** A solid that burns, in a liquor that is warmed. */
+const warmsFuel = (plan: Plan): boolean =>
+  !isFired(plan) && plan.weighings.some(({ form }) => isOneOf(parseFormula(form), ...LIT_BY_FLAME.formulas));
+
 /** Something in the work burns, or feeds a fire: no flame comes near, and none warms it. */
 export const keepsFlamesOff = (plan: Plan): boolean =>
   plan.alcohol !== undefined ||
   takesSolvent(plan) ||
   givesFuel(plan) ||
+  warmsFuel(plan) ||
   protectionFor(plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => code))).some(
     ({ kind }) => kind === "flame",
   );

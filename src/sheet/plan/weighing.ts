@@ -156,6 +156,8 @@ function besides({ plan, words }: OnPaper): string[] {
 /** Small things at hand, each once. */
 function smallThings({ plan, words }: OnPaper): string[] {
   const called: Readonly<Record<AtHand, string>> = {
+    "cold-water bath": words.coldBath,
+    "hot-water bath": words.hotBath,
     ice: words.ice,
     "indicator paper": words.paper,
     "baking soda": words.bakingSoda,
