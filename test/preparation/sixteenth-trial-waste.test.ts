@@ -113,3 +113,19 @@ describe("what is put in and takes no part in the equation", () => {
     expect(sheet(recrystallised)).toMatch(/basic copper carbonate, CuCO₃·Cu\(OH\)₂ /);
   });
 });
+
+describe("the label line of a sheet", () => {
+  // harmonised: H272, H301, H332 for barium nitrate as a barium salt and an oxidiser
+  it("has the signal word and what the product does", () => {
+    const text = sheet({
+      equation: "BaCl2·2H2O + 2 NaNO3 -> Ba(NO3)2 + 2 NaCl + 2 H2O",
+      product: "Ba(NO3)2",
+      materials: [
+        { name: "barium chloride dihydrate", form: "BaCl2·2H2O", assay: "99 %" },
+        { name: "sodium nitrate", form: "NaNO3", assay: "98 %", excess: "10 %" },
+      ],
+      scale: { product: "50 g" },
+    });
+    expect(text).toMatch(/Ba\(NO₃\)₂, mass, date, batch, DANGER: oxidiser: makes fires worse; poisonous if swallowed/);
+  });
+});

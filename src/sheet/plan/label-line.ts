@@ -2,11 +2,25 @@
 import { parseFormula } from "../../formula";
 import { isAirless, isKeptDark } from "../../preparation/internal";
 import type { Block } from "../document/blocks";
+import { pretty } from "../figures";
 import { liquorOnLabel } from "../label/liquor-label";
 import { filled } from "../words";
 import { drawsFromAir, type OnPaper, warmestOf, weighedAs } from "./context";
 
-export function labelBlocks({ plan, words }: OnPaper): Block[] {
+/** More than this nobody reads in one line. */
+const MOST_STATEMENTS = 3;
+
+/** Signal word and the first statements of what is in the bottle; nothing where none are known. */
+function hazardIn({ plan, words }: OnPaper, formula: string): string[] {
+  const own = plan.cautions.substances.filter(({ material, signalWord }) => pretty(material) === formula && signalWord);
+  const said = [...new Set(own.flatMap(({ statements }) => statements.map(({ paraphrase }) => paraphrase)))];
+  if (said.length === 0) return [];
+  const signal = own.some(({ signalWord }) => signalWord === "Danger") ? words.dangerWord : words.warningWord;
+  return [`${signal}: ${said.slice(0, MOST_STATEMENTS).join("; ")}`];
+}
+
+export function labelBlocks(on: OnPaper): Block[] {
+  const { plan, words } = on;
   const upTo = warmestOf(plan);
   const { formula } = weighedAs(plan);
   const limit = [
@@ -16,6 +30,7 @@ export function labelBlocks({ plan, words }: OnPaper): Block[] {
     ...(isKeptDark(parseFormula(formula)) ? [words.keepDark] : []),
     ...(plan.drying.deliquescent || drawsFromAir(plan) ? [words.keepClosed] : []),
     ...(isAirless(parseFormula(formula)) ? [words.keepAirOut] : []),
+    ...hazardIn(on, formula),
   ].join(", ");
   return [
     { kind: "heading", text: words.label },
