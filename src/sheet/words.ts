@@ -86,9 +86,11 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   flaskOf: "flask of {size}, stopper with a tube",
   flaskOfTwo: "flask of {size}, stopper with two tubes",
   byMass: "{share} by mass",
-  gasSource: "{material}: cylinder with valve, or generator; tube, empty bottle, wash bottle with a little water",
+  gasSource:
+    "{material}: cylinder with pressure reducer and needle valve, or generator; tube, empty bottle, wash bottle with a little water",
   washBottle: "wash bottle with {absorbent}, an empty bottle before it, tubes (for what is not absorbed)",
-  solubleGasSource: "{material}: cylinder with valve, or generator; tube, empty bottle, upturned funnel",
+  solubleGasSource:
+    "{material}: cylinder with pressure reducer and needle valve, or generator; tube, empty bottle, upturned funnel",
   ledIn: "{material}: led in, about {portion}; not weighed",
   droppingFunnel: "dropping funnel of {size} in the stopper",
   trap: "gas trap: empty bottle, wash bottle with {volume}, tubes",

@@ -154,3 +154,21 @@ describe("hydrogen from a metal in acid", () => {
     expect(all[at + 1]).toMatch(/^Let it cool/);
   });
 });
+
+describe("carbon dioxide led into potash", () => {
+  const hydrogencarbonate: PlanRequest = {
+    equation: "K2CO3 + CO2 + H2O -> 2 KHCO3",
+    product: "KHCO3",
+    materials: [
+      { name: "potash", form: "K2CO3", assay: "99 %" },
+      { name: "carbon dioxide", form: "CO2", assay: "99.5 %", excess: "100 %" },
+    ],
+    scale: { material: "potash", portion: "100 g" },
+  };
+
+  // 99.0 g / 138.21 g/mol × 44.01 g/mol = 31.5 g: the air in the gas is not absorbed
+  it("gains what is absorbed, and comes through a pressure reducer", () => {
+    expect(stepWith(hydrogencarbonate, /^Lead the carbon dioxide/)).toContain("has gained 31.5 g");
+    expect(sheetOf(hydrogencarbonate)).toContain("cylinder with pressure reducer and needle valve, or generator");
+  });
+});

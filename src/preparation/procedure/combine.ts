@@ -169,7 +169,8 @@ export function combine(bench: Bench): void {
     const warmest = warmestAsAdded(bench, i);
     const led: Led | undefined = isLedIn(bench.material(i))
       ? {
-          gain: isLast ? done.after.mass.minus(before.mass).to("g") : undefined,
+          // what a gas has beside it is air, and passes through
+          gain: isLast ? done.after.mass.minus(before.mass).minus(other.books.other).to("g") : undefined,
           leaves: gases.map(({ matter }) => matter.name).filter((one) => one !== matterOf(bench.material(i).form).name),
           before,
           after: done.after,
