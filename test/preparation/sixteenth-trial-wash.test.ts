@@ -95,3 +95,63 @@ describe("a rinse with the solution of an earlier batch", () => {
     );
   });
 });
+
+describe("the test of the last wash", () => {
+  const tungstate: PlanRequest = {
+    equation: "Na2WO4.2H2O + CaCl2.2H2O -> CaWO4 + 2 NaCl + 4 H2O",
+    product: "CaWO4",
+    materials: [
+      { name: "sodium tungstate", form: "Na2WO4.2H2O", assay: "99 %" },
+      { name: "calcium chloride", form: "CaCl2.2H2O", assay: "99 %", excess: "5 %" },
+    ],
+    scale: { material: "sodium tungstate", portion: "50.0 g" },
+  };
+  const silver: PlanRequest = {
+    equation: "2 AgNO3 + Cu -> 2 Ag + Cu(NO3)2",
+    product: "Ag",
+    materials: [
+      { name: "silver nitrate", form: "AgNO3", assay: "99.8 %" },
+      { name: "copper sheet", form: "Cu", assay: "99.9 %", excess: "200 %" },
+    ],
+    scale: { material: "silver nitrate", portion: "10.0 g" },
+  };
+
+  it("says what the planned washes leave and how many more it asks for, and the waste counts them", () => {
+    // 0.32 mol of chloride in 328 mL is 0.96 mol/L; 22 mL stay of 122, a share of 0.18: 0.17 mol/L after one wash. Silver nitrate shows
+    // it down to 0.05 mmol/L (2 mg/L, from memory): ln(0.17/0.00005)/ln(1/0.18) = 4.7, five washes of 100 mL
+    const text = sheet(tungstate);
+    expect(text).toMatch(/of the product\) still shows, and may stay.*about 5 times more/);
+    expect(text).toContain("no more cloud than the washing water itself gives");
+    expect(text).toMatch(/Waste 407 mL \(collect; 907 mL if it is washed until no test shows\)/);
+    expect(text).toContain("labelled waste container, 907 mL");
+  });
+
+  it("asks for no more where the planned washes reach it", () => {
+    const fine = sheet({ ...tungstate, washing: { residue: "0.0001 %" } });
+    expect(fine).toContain("wash once more for as long as it shows");
+    expect(fine).not.toContain("until no test shows");
+  });
+
+  it("is ticked in its own words", () => {
+    expect(sheet(tungstate)).toContain("test of the last wash [ ] no cloud [ ] cloud");
+    expect(sheet(silver)).toContain("test of the last wash [ ] no blue [ ] blue");
+  });
+});
+
+describe("drying and ignition", () => {
+  it("goes into an oven with what bears it, and by a balance that can show the share", () => {
+    // 0.2 % of 38.5 g is less than the 0.1 g that the balance shows
+    expect(sheet(nitrate)).toMatch(/Dry at no more than 105 °C .* two weighings half an hour apart show the same/);
+  });
+
+  it("is no ignition of thiosulfate, nor of what only a furnace brings to its oxide", () => {
+    for (const request of [thiosulfate, formate]) {
+      expect(sheet(request)).not.toContain("a sample heated");
+      expect(sheet(request)).not.toContain("Ignition test");
+    }
+  });
+
+  it("names the by-product in the liquor that crystals keep: 22.4 g of NaCl in 220 mL (its mass as water), 8 mL of it", () => {
+    expect(sheet(nitrate)).toMatch(/they keep about 8 mL of liquor, and with it .*0\.8 g of NaCl/);
+  });
+});

@@ -111,6 +111,11 @@ function figuresOf(plan: Plan): Quantity[] {
       operation === "fire" ? left.map(({ contents }) => contents.water) : [],
     ),
     ...some(plan.vessel?.smallest, plan.vessel?.needed, plan.vessel?.liquid, plan.waste.volume, plan.drying.upTo),
+    ...some(
+      plan.washing !== undefined && "plan" in plan.washing && plan.washing.untilTest !== undefined
+        ? plan.waste.volume?.plus(plan.washing.untilTest.water)
+        : undefined,
+    ),
     ...("rise" in plan.heat ? [plan.heat.rise.rise, plan.heat.rise.rise.negated()] : []),
     ...plan.dissolvingHeat.flatMap((one) => ("rise" in one ? [one.rise.rise] : [])),
     ...plan.candidates.map(({ theoreticalYield }) => theoreticalYield),

@@ -88,7 +88,7 @@ describe("the test for the end", () => {
   it("has no brown ring beside what disturbs it: iodide gives its own colour", () => {
     expect(tests("BaSO4", "NaNO3", "KI")).toEqual([
       `NO3-: ${RESIDUE}`,
-      "I-: silver nitrate with dilute nitric acid: no cloud",
+      "I-: silver nitrate with dilute nitric acid: no more cloud than the washing water itself gives",
     ]);
   });
 

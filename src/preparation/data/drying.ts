@@ -43,6 +43,20 @@ export const DRYING = /* @__PURE__ */ once((): readonly DryingRow[] => [
   ...upTo("110", "CaCO3", "KNO3", "KCl", "NaCl", "BaCO3", "SrCO3", "Na2CO3", "BaSO4"),
 ]);
 
+/** What bears the warmth of a drying oven without crystal water, ammonia and hydrogen in it, and far above: salts of these anions, of these metals or of any, and precious metals. */
+export const BEARS_OVEN: {
+  readonly salts: readonly { readonly groups: readonly string[]; readonly metals?: readonly string[] }[];
+  readonly metals: readonly string[];
+  readonly source: SourceKey;
+} = {
+  salts: [
+    { groups: ["sulfate", "tungstate", "molybdate", "chromate"] },
+    { groups: ["nitrate"], metals: ["Na", "K", "Rb", "Cs", "Sr", "Ba", "Pb"] },
+  ],
+  metals: ["Ag", "Au", "Pt", "Pd"],
+  source: "memory",
+};
+
 /** A salt that the water of usual air changes, one way or the other. */
 interface InAirRow {
   readonly formula: string;

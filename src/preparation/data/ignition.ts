@@ -24,11 +24,19 @@ export const IGNITION: readonly IgnitionRow[] = [
   { formula: "BaCO3", residue: "BaCO3", condition: "below 1000 °C: nothing is lost", source: "commonPractice" },
 ];
 
+/** Salts that do not bear ignition without crystal water either: they give off sulfur and sulfur dioxide, and no one thing is left. */
+export const NEVER_IGNITED = {
+  groups: ["thiosulfate", "sulfite", "hydrogensulfite", "disulfite", "dithionite"],
+  source: "commonPractice",
+} as const satisfies { readonly groups: readonly string[]; readonly source: SourceKey };
+
 /** Oxide that carbonates, hydroxides and oxalates of a metal leave. */
 interface OxideRow {
   readonly metal: string;
   readonly oxide: string;
   readonly condition?: string;
+  /** No burner and no small kiln is so hot. */
+  readonly furnace?: true;
   readonly source: SourceKey;
 }
 
@@ -43,7 +51,7 @@ export const OXIDES: readonly OxideRow[] = [
   { metal: "Al", oxide: "Al2O3", source: "commonPractice" },
   { metal: "Cr", oxide: "Cr2O3", source: "commonPractice" },
   { metal: "Ca", oxide: "CaO", condition: "above 850 °C", source: "commonPractice" },
-  { metal: "Sr", oxide: "SrO", condition: "above 1200 °C", source: "commonPractice" },
+  { metal: "Sr", oxide: "SrO", condition: "above 1200 °C", furnace: true, source: "commonPractice" },
   { metal: "Pb", oxide: "PbO", condition: "315 to 880 °C", source: "commonPractice" },
   { metal: "Cd", oxide: "CdO", source: "commonPractice" },
   { metal: "Bi", oxide: "Bi2O3", source: "commonPractice" },

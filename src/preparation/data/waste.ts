@@ -92,3 +92,10 @@ export const HALATES = {
   note: "{salt} is in it: with acid and a little sulfite it sets free its halogen: stir in an excess of sodium sulfite first, before any acid",
   source: "commonPractice",
 } as const;
+
+/** By-products that cost less than the heat to boil their liquor down. */
+export const NEVER_KEPT = {
+  formulas: ["NaCl"],
+  why: "common salt is not worth the boiling",
+  source: "commonPractice",
+} as const satisfies { readonly formulas: readonly string[]; readonly why: string; readonly source: SourceKey };

@@ -4,10 +4,10 @@ import { type Formula, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { classesOfFormula, type HazardClass, madeOf } from "../../substance/internal";
-import { POISON_VAPOUR } from "../data/ignition";
+import { NEVER_IGNITED, POISON_VAPOUR } from "../data/ignition";
 import { exact, planned } from "../planning/exact";
 import type { Candidate } from "../reaction/candidates";
-import { residueOf } from "./ignition";
+import { needsFurnace, residueOf } from "./ignition";
 import { leftOnIgnition } from "./tests";
 
 /** Products that heat alone may set off. */
@@ -38,7 +38,10 @@ const fumesWithMetal = ({ symbols }: Formula): boolean =>
 
 /** May a sample of it be ignited at a bench? */
 export const mayIgnite = (formula: Formula): boolean =>
-  !holdsCyanide(formula) && !isHeatSensitive(formula) && !fumesWithMetal(formula);
+  !holdsCyanide(formula) &&
+  !isHeatSensitive(formula) &&
+  !fumesWithMetal(formula) &&
+  !NEVER_IGNITED.groups.some((name) => madeOf(formula).groups.has(name));
 
 /** Part of a solid that heat leaves; undefined where that is not known. */
 function leftOf(formula: Formula): Quantity | undefined {
@@ -59,7 +62,7 @@ const remembered = /* @__PURE__ */ remembering<boolean>(200);
 export function ignitionDecides(product: Formula, candidates: readonly Candidate[]): boolean {
   const others = candidates.filter(({ wanted }) => !wanted).map(({ formula }) => formula);
   return remembered([product, ...others].join(" "), () => {
-    const own = mayIgnite(product) ? leftOf(product) : undefined;
+    const own = mayIgnite(product) && !needsFurnace(product) ? leftOf(product) : undefined;
     if (own === undefined) return false;
     const least = planned("sampleScatter").toNumber("%");
     return others.some((other) => {

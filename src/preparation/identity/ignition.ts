@@ -88,6 +88,12 @@ export function residueOf(formula: Formula, stated: Formula | undefined): Residu
   return last ?? (key === undefined || leavesOxide(formula, key) ? undefined : dry);
 }
 
+/** Does only a furnace bring its metal to the oxide, and so no ignition at a bench tell anything? */
+export function needsFurnace(formula: Formula): boolean {
+  const key = keyElement(formula);
+  return key !== undefined && leavesOxide(formula, key) && OXIDES.some((one) => one.metal === key && one.furnace);
+}
+
 /** Anions that acid takes: those of carbonates, hydroxides and oxides. */
 const BASES: ReadonlySet<string> = /* @__PURE__ */ new Set(["carbonate", "hydrogencarbonate", "hydroxide", "oxide"]);
 

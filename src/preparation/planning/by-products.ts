@@ -6,6 +6,7 @@ import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { isPoisonInWaste } from "../contents/poisons";
 import type { Pot } from "../contents/pot";
+import { NEVER_KEPT } from "../data/waste";
 import type { Dissolved } from "../procedure/isolation";
 import { saturatedAt } from "../procedure/settling";
 import { celsius } from "../procedure/words";
@@ -147,6 +148,7 @@ function inTheLiquor(one: Beside): End {
     share.compare(exact("100 %")) > 0
       ? "more of other salts than of it"
       : `${twoFigures(share)} of other salts with it`;
+  if (isOneOf(one.species.formula, ...NEVER_KEPT.formulas)) return notKept("in the liquor", NEVER_KEPT.why);
   if (share.compare(planned("cleanEnough")) > 0)
     return notKept("in the liquor", `${rest}: recrystallise it or let it go`);
   const off = runsOff(one);
@@ -169,7 +171,7 @@ function inTheLiquor(one: Beside): End {
   return {
     where: "in the liquor",
     worthKeeping: true,
-    why: `the liquor boiled down gives ${crystalsOf(one)} with ${rest}${first}`,
+    why: `the liquor boiled down gives ${crystalsOf(one)}${share.compare(planned("trace")) < 0 ? "" : ` with ${rest}`}${first}`,
   };
 }
 

@@ -8,7 +8,7 @@ import { isLye } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { fateOf } from "../reaction/fate";
 import { type Check, check, shown, type Watched } from "./check";
-import { exact, planned } from "./exact";
+import { planned } from "./exact";
 import { type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
 
 /** Does any excess of this precipitant take the product back? */
@@ -32,12 +32,11 @@ const carriersOver = (
   feedings
     .filter((f) => key !== undefined && f.material.form.count(key).n !== 0n && isOver(f))
     .map((f) => {
-      const need = exact("1").dividedBy(f.supplied.timesStoichiometric).to("%");
       return check(
-        `the precipitant is ${shown(need)} of what the ${f.material.shelf.name} needs: ${shown(leftOf(f))} of that stays ${
+        `${f.material.shelf.name} is ${shown(f.supplied.excess, 2)} in excess: ${shown(leftOf(f))} of it stays ${
           fateOf(f.material.form, temperature).precipitated === true ? "undissolved, with the product" : "in the liquor"
         }`,
-        need,
+        f.supplied.excess,
       );
     });
 

@@ -6,6 +6,7 @@ import { thermalStepsOf } from "../../substance/internal";
 import { whereItCrystallises } from "../feasibility/form-in-water";
 import { restOf } from "../procedure/kiln-masses";
 import type { ProcedureKind } from "../procedure/kinds";
+import { isMetal } from "../reaction/acids";
 import { ofBasicPack } from "./basic-pack";
 import { type Check, check, shown, type Watched } from "./check";
 import { displacement, metalAndAcid, neutralisation } from "./check-acid";
@@ -15,10 +16,13 @@ import { complexFormation, redox } from "./check-redox";
 import { isWorthAWord, lessThanAll, planned } from "./exact";
 import { feedingsOf } from "./left-over";
 
-/** More than twice the need of anything. */
+/** More than twice the need of anything; what is left of a metal is lifted or filtered out, as its own check says. */
 const farOver = (watched: Watched): Check[] =>
   feedingsOf(watched)
-    .filter(({ supplied }) => supplied.timesStoichiometric.compare(planned("largeExcess")) > 0)
+    .filter(
+      ({ material, supplied }) =>
+        supplied.timesStoichiometric.compare(planned("largeExcess")) > 0 && !isMetal(material.form),
+    )
     .map(({ supplied }) =>
       check(
         `${supplied.material} is ${shown(supplied.timesStoichiometric)} times the need: the excess stays in the liquor, in the product or in the air`,

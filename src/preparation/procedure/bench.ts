@@ -58,6 +58,8 @@ export interface Telling {
   readonly alcohol?: Quantity<"volume">;
   readonly apparatus?: Apparatus;
   readonly atHand?: readonly AtHand[] | ((look: Look) => readonly AtHand[]);
+  /** What its blank is answered with, where it is a test with words of its own: done, and not yet. */
+  readonly choices?: readonly [done: string, shows: string] | undefined;
   /** Product of another batch that it leaves with this one. */
   readonly ofAnotherBatch?: Quantity<"mass">;
   /** Dry crystals, below which the liquor that is kept gives a second crop. */

@@ -7,8 +7,8 @@ import { crystalWater } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";
 import { trySolubilityOf } from "../../solubility";
 import { cite as citeSolubility } from "../../solubility/internal";
-import { thermalStepsOf } from "../../substance/internal";
-import { DELIQUESCENT, DRYING, type DryingRow, EFFLORESCENT } from "../data/drying";
+import { madeOf, thermalStepsOf } from "../../substance/internal";
+import { BEARS_OVEN, DELIQUESCENT, DRYING, type DryingRow, EFFLORESCENT } from "../data/drying";
 import { cite } from "../data/sources";
 import { isHeatSensitive } from "../identity/by-ignition";
 import { planned } from "../planning/exact";
@@ -117,6 +117,21 @@ function sourceOfCurve(product: Formula, at: Quantity<"temperature">): string {
   return found.ok ? citeSolubility(found.value.source) : cite("memory");
 }
 
+/** Is it one of the classes that are stable far above the warmth of a drying oven? */
+function bearsOven(product: Formula): boolean {
+  const { symbols } = product;
+  const [first] = symbols;
+  if (symbols.length === 1) return BEARS_OVEN.metals.some((one) => one === first);
+  const { groups, ammonia, ammonium, complex, organic } = madeOf(product);
+  if (symbols.includes("H") || ammonia || ammonium || complex || organic) return false;
+  return BEARS_OVEN.salts.some(
+    ({ groups: of, metals }) =>
+      [...groups].every((one) => of.includes(one)) &&
+      groups.size > 0 &&
+      (metals === undefined || symbols.some((one) => metals.includes(one))),
+  );
+}
+
 function lookedUp(product: Formula): Omit<Drying, "changesAbove"> {
   const { limits, deliquescent } = rows();
   const runs = deliquescent.some((f) => sameCore(f, product));
@@ -167,6 +182,13 @@ function lookedUp(product: Formula): Omit<Drying, "changesAbove"> {
       upTo: planned("inAir") as Quantity<"temperature">,
       why: "it changes near room temperature: dry in air",
       source: cite("memory"),
+    };
+  if (!runs && bearsOven(product))
+    return {
+      ...base,
+      upTo: oven as Quantity<"temperature">,
+      why: "as warm as a drying oven, which it bears",
+      source: cite(BEARS_OVEN.source),
     };
   return {
     ...base,

@@ -55,9 +55,16 @@ export function finish(bench: Bench): void {
     say: () =>
       lost !== undefined
         ? `Press it between filter paper, let it lie covered with paper at room temperature until it looks dry${isAlcoholic(bench) ? " and no longer smells of alcohol" : ""}, a few hours at most, and bottle it tightly then: ${lost}${care}.`
-        : `${howToDry(bench, product.formula, upTo === undefined ? "at room temperature" : `at no more than ${celsius(upTo)} (${why})`)} until two weighings ${isAirless(product.formula) || isInRoom(upTo) ? "three hours" : "half an hour"} apart differ by less than ${planned("constantMass")}${runs}${care}.`,
+        : `${howToDry(bench, product.formula, upTo === undefined ? "at room temperature" : `at no more than ${celsius(upTo)} (${why})`)} until two weighings ${isAirless(product.formula) || isInRoom(upTo) ? "three hours" : "half an hour"} apart ${sameMass(bench)}${runs}${care}.`,
   });
   weighProduct(bench, bottling(deliquescent));
+}
+
+/** Constant mass in words: where the share of it is less than the balance shows, it shows the same. */
+function sameMass({ pot, frame: { setting } }: Bench): string {
+  const share = planned("constantMass");
+  const mass = sum([exact("0 g"), ...pot.books.solids.map(massOf)]);
+  return mass.times(share).compare(setting.steps.mass) < 0 ? "show the same" : `differ by less than ${share}`;
 }
 
 /** In the air of a room it dries so slowly that half an hour shows nothing. */

@@ -58,6 +58,8 @@ export type WashSchedule =
       readonly salts: readonly string[];
       readonly saltMass: Quantity<"mass">;
       readonly retained: Quantity<"volume">;
+      /** Washes beside those of the plan until the tests of the last one no longer show, and their water; undefined for none, or where no test tells. */
+      readonly untilTest?: { readonly washes: number; readonly water: Quantity<"volume"> };
     }
   | { readonly missing: string };
 

@@ -96,7 +96,6 @@ export function isolatePrecipitate(bench: Bench): void {
       : retained.dividedBy(mass).named({ symbol: "v(ret)", rule: "mean of the solids" });
   bench.washing = washingOf(setting, salts, volume, mass, perGram);
   const fills = retained.compare(volume.times(planned("fills"))) >= 0;
-  const settled = heldBy("settled");
   const parted = filterCake(bench.pot, fills && decants ? volume : retained);
   const done = bench.did(POT, parted, {
     care: "isolating",
@@ -107,7 +106,7 @@ export function isolatePrecipitate(bench: Bench): void {
         ? `Let the ${cake} settle; it fills the space of nearly all the liquor, and hardly any can be poured off: go on with the first wash.`
         : decants
           ? `Let the ${cake} settle and pour the clear liquor off into the waste jar; ${nearly(bench.hand.litres(retained))} stay with the sludge.`
-          : `Filter the ${cake} off on suction and press it; the cake keeps ${nearly(bench.hand.litres(retained.compare(volume) > 0 ? volume : retained))} of liquor${settled.compare(volume) >= 0 ? "" : ` (settled and poured off it would be ${bench.hand.litres(settled)})`}.`,
+          : `Filter the ${cake} off on suction and press it; the cake keeps ${nearly(bench.hand.litres(retained.compare(volume) > 0 ? volume : retained))} of liquor.`,
   });
   bench.filtrate = parted.left[0]?.pot;
   if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);

@@ -26,7 +26,7 @@ import type { Isolation } from "./isolation";
 import { isRecrystallised } from "./kind";
 import { dropsFor, isTurnedByWater, losesAmmonia } from "./protection";
 import { useOf } from "./use";
-import { atMost, celsius, nearly } from "./words";
+import { atMost, celsius, list, nearly } from "./words";
 
 /** Salts that give oxygen to what burns. */
 const OXIDISERS = ["nitrate", "chlorate", "perchlorate", "bromate", "permanganate", "dichromate", "chromate"];
@@ -69,7 +69,7 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
     care: "isolating",
     blank: "wetCake",
     say: () =>
-      `Filter the crystals off at ${celsius(cold)}${cold.compare(bench.frame.setting.temperature) < 0 ? ", before the liquor warms," : ""} and press them; they keep ${nearly(bench.hand.litres(held))} of liquor${besides(parted.after, bench.hand)}.`,
+      `Filter the crystals off at ${celsius(cold)}${cold.compare(bench.frame.setting.temperature) < 0 ? ", before the liquor warms," : ""} and press them; they keep ${nearly(bench.hand.litres(held))} of liquor${besides(bench, parted.after, product)}.`,
   });
   const liquor = parted.left[0]?.pot;
   if (liquor !== undefined) {
@@ -275,8 +275,13 @@ function halfAlcohol(bench: Bench, mass: Quantity, withAmmonia: boolean): Pot {
   return withAmmonia ? pot.plusDissolved(...dissolved("NH3", ammonia)) : pot;
 }
 
-/** What crystals keep with their liquor of what the packs have beside their form. */
-const besides = ({ books }: Pot, { grams }: Bench["hand"]): string =>
-  books.other.isPositive()
-    ? `, and with it ${grams(books.other)} of what the packs have besides, if that stays dissolved`
-    : "";
+/** What crystals keep with their liquor: other salts that the balance shows, and what the packs have beside their form. */
+function besides({ hand, frame: { setting } }: Bench, { books }: Pot, product: Formula): string {
+  const { core } = matterOf(product);
+  const salts = books.dissolved
+    .filter(({ matter: { core: of, formula } }) => of.key !== core.key && !isVolatile(formula))
+    .filter((one) => massOf(one).compare(setting.steps.mass) >= 0)
+    .map((one) => `${hand.grams(massOf(one))} of ${one.matter.name}`);
+  if (!books.other.isPositive()) return salts.length === 0 ? "" : `, and with it ${list(salts)}`;
+  return `, and with it ${list([...salts, `${hand.grams(books.other)} of what the packs have besides`])}, if that stays dissolved`;
+}

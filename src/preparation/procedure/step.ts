@@ -55,6 +55,8 @@ export interface ProcedureStep {
   readonly cautions: readonly StepCaution[];
   /** The observation of a run that it takes. */
   readonly blank: string | undefined;
+  /** What a test is answered with where it has words of its own: what the end looks like, and what is before it; undefined for clear and cloudy. */
+  readonly choices: readonly [done: string, shows: string] | undefined;
   /** In the vessel when the step begins. */
   readonly before: Contents;
   /** In the vessel when the step ends. */
@@ -149,6 +151,7 @@ export function stepsOf(
       limit: () => draft.limit?.(look),
       cautions: () => cautionsOf(draft, isFirst, cautions(), formulaOf, addings()),
       blank: () => draft.blank,
+      choices: () => draft.choices,
       before: () => draft.before.contents,
       after: () => draft.after.contents,
       put: () => draft.put.map(movedView),

@@ -4,9 +4,10 @@ import { type Formula, parseFormula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import { type WashAdvice, type WashPlan, washAdvice } from "../../solubility";
 import { HOT_WATER, RESIDUE } from "../../solubility/internal";
+import { massOf } from "../contents/entry";
 import { settled } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
@@ -172,14 +173,59 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   }
   const { endTests, untested } = advice.value;
   if (endTests.length + untested.length === 0) return;
+  const more = washesUntilTest(before, plan, advice.value);
+  if (more > 0)
+    bench.washing = {
+      ...washing,
+      untilTest: { washes: more, water: plan.washVolume.times(BigInt(more)).to("mL") as Quantity<"volume"> },
+    };
+  const share = residue.dividedBy(massOfSolids(before)).to("%");
+  const left = `${between(bench, residue, plan.target)[0]} that the ${plan.washes === 1 ? "wash" : "washes"} above ${plan.washes === 1 ? "leaves" : "leave"} (${share.format({ significant: 1, uncertainty: "none" })} of the product)`;
   bench.did(POT, testWash(bench.pot), {
-    say: () => wordsOfTests(advice.value, plan.washes, bench.frame.setting.product.formula),
-    ...(endTests.length > 0 ? { blank: "tests.lastWash" } : {}),
+    say: () => wordsOfTests(advice.value, plan.washes, bench.frame.setting.product.formula, { more, left }),
+    ...(endTests.length > 0 ? { blank: "tests.lastWash", choices: boxesOf(endTests) } : {}),
   });
 }
 
+const massOfSolids = ({ books }: Pot): Quantity => sum(books.solids.map(massOf));
+
+/** What is ticked of a test: its own words where there is one test. */
+function boxesOf(endTests: WashAdvice["endTests"]): readonly [string, string] | undefined {
+  const [first, ...rest] = endTests;
+  return rest.every(({ test }) => test === first?.test) ? first?.boxes : undefined;
+}
+
+/** Amount of an ion in what is dissolved. */
+function amountOf({ books }: Pot, ion: string): Quantity {
+  const amounts = books.dissolved.flatMap(({ matter, amount }) => {
+    const { cations, anions } = constitutionOf(matter.core.formula);
+    return [...cations, ...anions]
+      .filter(({ formula }) => formula === ion)
+      .map(({ count }) => amount.times(exact(String(count))));
+  });
+  return sum([exact("0 mol"), ...amounts]);
+}
+
+/** Washes beside those of the plan until the last one is too thin for every test: each leaves the same share. */
+function washesUntilTest(before: Pot, plan: WashPlan, { endTests }: WashAdvice): number {
+  const left = plan.leftByOneWash.toNumber("");
+  const { volume } = before.with({ solids: [] });
+  const each = endTests.map(({ ion, showsFrom }) => {
+    if (showsFrom === undefined || !volume.isPositive()) return 0;
+    const strength = amountOf(before, ion).dividedBy(volume).toNumber("mmol/L") * left ** plan.washes;
+    const shows = exact(showsFrom).toNumber("mmol/L");
+    return strength <= shows ? 0 : Math.ceil(Math.log(shows / strength) / Math.log(left));
+  });
+  return Math.max(0, ...each);
+}
+
 /** The tests, each once with the ions that it shows; and what none tells. */
-function wordsOfTests({ acid, endTests, untested }: WashAdvice, washes: number, product: Formula): string {
+function wordsOfTests(
+  { acid, endTests, untested }: WashAdvice,
+  washes: number,
+  product: Formula,
+  { more, left }: { readonly more: number; readonly left: string },
+): string {
   const printed = (ion: string): string => formulaFrom(ion).toUnicode();
   const tests = [...new Set(endTests.map(({ test }) => test))];
   const shown = tests.map((test) => {
@@ -198,7 +244,11 @@ function wordsOfTests({ acid, endTests, untested }: WashAdvice, washes: number, 
   return [
     ...(shown.length === 0
       ? []
-      : [`Test the last wash for ${shown.join("; ")}; wash once more for as long as it shows.`]),
+      : more === 0
+        ? [`Test the last wash for ${shown.join("; ")}; wash once more for as long as it shows.`]
+        : [
+            `Test the last wash for ${shown.join("; ")}. The ${left} still shows, and may stay where that does not matter; for a product without it wash on until nothing shows, about ${times(more)} more.`,
+          ]),
     ...counted,
   ].join(" ");
 }

@@ -27,6 +27,12 @@ export interface OnPaper {
   readonly words: SheetWords;
 }
 
+/** Waste of a plan that is washed until no test shows; undefined where that is no more than without. */
+export function mostWasteOf({ waste, washing }: Plan): Quantity | undefined {
+  const more = washing !== undefined && "plan" in washing ? washing.untilTest?.water : undefined;
+  return more === undefined ? undefined : waste.volume?.plus(more);
+}
+
 /** What balance and measuring cylinder show, where the request does not say. */
 const USUAL = { mass: "0.1 g", volume: "1 mL" } as const;
 

@@ -10,6 +10,7 @@ import {
   expectedInWords,
   expectedOf,
   handFor,
+  mostWasteOf,
   type OnPaper,
   rangeOf,
   trapOf,
@@ -144,6 +145,7 @@ export function stripBlock(on: OnPaper): Block {
   const { plan, words } = on;
   const { litres } = handFor(on);
   const gases = plan.gas.map(({ formula, volume }) => `${handy(volume)} ${formula}`);
+  const most = mostWasteOf(plan);
   const vapours = vapoursOf(plan).map((formula) => filled(words.vapour, { formula }));
   const gas = [...steamOf(on), ...gases, ...vapours].join(", ");
   return {
@@ -160,7 +162,12 @@ export function stripBlock(on: OnPaper): Block {
       {
         label: words.waste,
         value: plan.waste.volume === undefined ? words.none : litres(plan.waste.volume),
-        note: plan.waste.volume === undefined ? "" : words.collect,
+        note:
+          plan.waste.volume === undefined
+            ? ""
+            : most === undefined
+              ? words.collect
+              : filled(words.collectMore, { volume: litres(most) }),
       },
     ],
   };

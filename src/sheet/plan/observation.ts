@@ -37,13 +37,13 @@ export const observationName = (observed: Observed, words: SheetWords): string =
 const isObserved = (name: string): name is Observed => Object.hasOwn(NAMES, name);
 
 /** The lines to fill in for the observation that a step takes. */
-export function blanksFor(name: string, words: SheetWords): Blank[] {
+export function blanksFor(name: string, words: SheetWords, choices?: readonly [string, string]): Blank[] {
   const observed = name.split(".")[0] === "weighed" ? "weighed" : name;
   // An observation without words of its own is printed by its name.
   if (!isObserved(observed)) return [{ name }];
   const text = observationName(observed, words);
   if (observed === "tests.filtrate" || observed === "tests.lastWash")
-    return [{ name: text, choices: [words.clear, words.cloudy] }];
+    return [{ name: text, choices: choices ?? [words.clear, words.cloudy] }];
   if (observed === "ignition")
     return [
       { name: `${text}: ${words.before}`, unit: "g" },

@@ -13,6 +13,7 @@ import {
   gasesLedIn,
   handFor,
   instrumentsOf,
+  mostWasteOf,
   numberOf,
   type OnPaper,
   stepsOnPaper,
@@ -237,7 +238,9 @@ export function kitOf(on: OnPaper): string[] {
       ? [filled(words.oven, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]
       : []),
     ...(does("fire") ? [...(weighings.length > 1 ? [words.mortar] : []), words.kiln] : []),
-    ...(waste.volume === undefined ? [] : [filled(words.container, { volume: handFor(on).litres(waste.volume) })]),
+    ...(waste.volume === undefined
+      ? []
+      : [filled(words.container, { volume: handFor(on).litres(mostWasteOf(plan) ?? waste.volume) })]),
   ];
 }
 
@@ -281,6 +284,9 @@ function otherUnit(on: OnPaper, material: string): string[] {
 
 const unitOf = (shown: string): string => shown.split(" ").at(-1)!;
 
+/** Of an excess of as much again the third figure is a whole percent. */
+const WHOLE = "100 %";
+
 export function weighingBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   const hand = handFor(on);
@@ -298,7 +304,7 @@ export function weighingBlocks(on: OnPaper): Block[] {
         ? words.limiting
         : isFromRounding(w.excess)
           ? words.inProportion
-          : filled(words.excess, { share: about(w.excess, "%", 2) }),
+          : filled(words.excess, { share: about(w.excess, "%", w.excess.compare(WHOLE) < 0 ? 2 : 3) }),
     ];
   });
   const water = waterSteps(plan).map(({ step, water }): Cell[] => {

@@ -12,8 +12,12 @@ const ownCautions = ({ cautions }: ProcedureStep): string[] => [
 ];
 
 /** Weighings while drying have a table of their own; the last one is the result. */
-const blanksOf = ({ operation, blank }: ProcedureStep, { words }: OnPaper): Blank[] =>
-  blank === undefined ? [] : operation === "dry" ? [{ name: words.inRecord, choices: [] }] : blanksFor(blank, words);
+const blanksOf = ({ operation, blank, choices }: ProcedureStep, { words }: OnPaper): Blank[] =>
+  blank === undefined
+    ? []
+    : operation === "dry"
+      ? [{ name: words.inRecord, choices: [] }]
+      : blanksFor(blank, words, choices);
 
 export function workBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;

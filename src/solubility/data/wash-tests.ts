@@ -2,10 +2,14 @@
 // no source; those for sulfate, the halides, phosphate, nitrite and nitrate stand so in printed lists of tests for anions.
 import type { SourceKey } from "./sources";
 
-/** One test and the ions that it shows. */
+/** One test and the ions that it shows; what tap water has itself (chloride, sulfate, calcium) is held against the washing water. */
 interface WashTestRow {
   readonly ions: readonly string[];
   readonly test: string;
+  /** What is ticked: what the end looks like, and what it looks like before. */
+  readonly boxes: readonly [done: string, shows: string];
+  /** The ion in the last wash from which on a test tube shows it: from memory, good to a factor of three. */
+  readonly showsFrom: string;
   readonly source: SourceKey;
 }
 
@@ -13,28 +17,28 @@ interface WashTestRow {
 export const BASIC: readonly string[] = ["CO3^2-", "HCO3-", "OH-"];
 
 export const WASH_TESTS: readonly WashTestRow[] = [
-  { ions: ["SO4^2-", "HSO4-"], test: "barium chloride with dilute hydrochloric acid: no cloud within two minutes", source: "commonPractice" },
-  { ions: ["Cl-", "Br-", "I-", "SCN-"], test: "silver nitrate with dilute nitric acid: no cloud", source: "commonPractice" },
-  { ions: ["CO3^2-", "HCO3-", "OH-"], test: "indicator paper neutral; acidify before testing for chloride or sulfate", source: "commonPractice" },
-  { ions: ["S^2-", "HS-"], test: "lead acetate paper: it stays white", source: "commonPractice" },
-  { ions: ["S2O3^2-", "SO3^2-", "HSO3-"], test: "a drop of iodine solution: its colour stays", source: "commonPractice" },
-  { ions: ["ClO-"], test: "potassium iodide with starch: no blue", source: "commonPractice" },
-  { ions: ["NO2-", "IO3-"], test: "potassium iodide with starch and a drop of vinegar: no blue", source: "commonPractice" },
-  { ions: ["MnO4-"], test: "no pink against white paper", source: "commonPractice" },
-  { ions: ["CrO4^2-", "Cr2O7^2-"], test: "no yellow against white paper", source: "commonPractice" },
-  { ions: ["C2O4^2-"], test: "calcium chloride with a little acetic acid: no cloud", source: "commonPractice" },
-  { ions: ["PO4^3-", "HPO4^2-", "H2PO4-"], test: "ammonium molybdate with nitric acid, warmed: no yellow", source: "commonPractice" },
-  { ions: ["[Fe(CN)6]^4-"], test: "iron(III) chloride with a drop of hydrochloric acid: no blue", source: "commonPractice" },
-  { ions: ["[Fe(CN)6]^3-"], test: "fresh iron(II) sulfate with a drop of dilute sulfuric acid: no blue", source: "commonPractice" },
-  { ions: ["H+"], test: "blue litmus stays blue, or indicator paper shows no more acid than the wash water", source: "commonPractice" },
-  { ions: ["Fe^3+"], test: "thiocyanate: no red", source: "commonPractice" },
-  { ions: ["Fe^2+"], test: "potassium ferricyanide: no blue", source: "commonPractice" },
-  { ions: ["Cu^2+"], test: "ammonia: no blue", source: "commonPractice" },
-  { ions: ["Ni^2+"], test: "dimethylglyoxime with ammonia: no red", source: "commonPractice" },
-  { ions: ["Mn^2+"], test: "lye with a drop of peroxide: no brown", source: "commonPractice" },
-  { ions: ["Ca^2+"], test: "ammonium oxalate: no cloud", source: "commonPractice" },
-  { ions: ["Ag+"], test: "dilute hydrochloric acid: no cloud", source: "commonPractice" },
-  { ions: ["Pb^2+", "Ba^2+"], test: "a drop of dilute sulfuric acid: no cloud", source: "commonPractice" },
+  { ions: ["SO4^2-", "HSO4-"], test: "barium chloride with dilute hydrochloric acid: within two minutes no more cloud than the washing water itself gives", boxes: ["no cloud", "cloud"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
+  { ions: ["Cl-", "Br-", "I-", "SCN-"], test: "silver nitrate with dilute nitric acid: no more cloud than the washing water itself gives", boxes: ["no cloud", "cloud"], showsFrom: "0.05 mmol/L", source: "commonPractice" },
+  { ions: ["CO3^2-", "HCO3-", "OH-"], test: "indicator paper neutral; acidify before testing for chloride or sulfate", boxes: ["neutral", "alkaline"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
+  { ions: ["S^2-", "HS-"], test: "lead acetate paper: it stays white", boxes: ["white", "dark"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
+  { ions: ["S2O3^2-", "SO3^2-", "HSO3-"], test: "a drop of iodine solution: its colour stays", boxes: ["colour stays", "colour goes"], showsFrom: "0.5 mmol/L", source: "commonPractice" },
+  { ions: ["ClO-"], test: "potassium iodide with starch: no blue", boxes: ["no blue", "blue"], showsFrom: "0.01 mmol/L", source: "commonPractice" },
+  { ions: ["NO2-", "IO3-"], test: "potassium iodide with starch and a drop of vinegar: no blue", boxes: ["no blue", "blue"], showsFrom: "0.02 mmol/L", source: "commonPractice" },
+  { ions: ["MnO4-"], test: "no pink against white paper", boxes: ["no pink", "pink"], showsFrom: "0.005 mmol/L", source: "commonPractice" },
+  { ions: ["CrO4^2-", "Cr2O7^2-"], test: "no yellow against white paper", boxes: ["no yellow", "yellow"], showsFrom: "0.05 mmol/L", source: "commonPractice" },
+  { ions: ["C2O4^2-"], test: "calcium chloride with a little acetic acid: no cloud", boxes: ["no cloud", "cloud"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
+  { ions: ["PO4^3-", "HPO4^2-", "H2PO4-"], test: "ammonium molybdate with nitric acid, warmed: no yellow", boxes: ["no yellow", "yellow"], showsFrom: "0.05 mmol/L", source: "commonPractice" },
+  { ions: ["[Fe(CN)6]^4-"], test: "iron(III) chloride with a drop of hydrochloric acid: no blue", boxes: ["no blue", "blue"], showsFrom: "0.01 mmol/L", source: "commonPractice" },
+  { ions: ["[Fe(CN)6]^3-"], test: "fresh iron(II) sulfate with a drop of dilute sulfuric acid: no blue", boxes: ["no blue", "blue"], showsFrom: "0.01 mmol/L", source: "commonPractice" },
+  { ions: ["H+"], test: "blue litmus stays blue, or indicator paper shows no more acid than the wash water", boxes: ["not acid", "acid"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
+  { ions: ["Fe^3+"], test: "thiocyanate: no red", boxes: ["no red", "red"], showsFrom: "0.02 mmol/L", source: "commonPractice" },
+  { ions: ["Fe^2+"], test: "potassium ferricyanide: no blue", boxes: ["no blue", "blue"], showsFrom: "0.02 mmol/L", source: "commonPractice" },
+  { ions: ["Cu^2+"], test: "ammonia: no blue", boxes: ["no blue", "blue"], showsFrom: "0.5 mmol/L", source: "commonPractice" },
+  { ions: ["Ni^2+"], test: "dimethylglyoxime with ammonia: no red", boxes: ["no red", "red"], showsFrom: "0.01 mmol/L", source: "commonPractice" },
+  { ions: ["Mn^2+"], test: "lye with a drop of peroxide: no brown", boxes: ["no brown", "brown"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
+  { ions: ["Ca^2+"], test: "ammonium oxalate: no more cloud than the washing water itself gives", boxes: ["no cloud", "cloud"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
+  { ions: ["Ag+"], test: "dilute hydrochloric acid: no cloud", boxes: ["no cloud", "cloud"], showsFrom: "0.05 mmol/L", source: "commonPractice" },
+  { ions: ["Pb^2+", "Ba^2+"], test: "a drop of dilute sulfuric acid: no cloud", boxes: ["no cloud", "cloud"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
 ];
 
 /** Tells anything, where the product itself leaves less. */

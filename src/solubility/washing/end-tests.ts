@@ -10,6 +10,8 @@ import { saltIons } from "../precipitating/ions";
 interface EndTest {
   readonly ion: string;
   readonly test: string;
+  readonly boxes: readonly [done: string, shows: string] | undefined;
+  readonly showsFrom: string | undefined;
 }
 
 /** What tells the end of a washing. */
@@ -98,7 +100,10 @@ export function endTestsFor(
   }
   const name = (ion: string): string => parseFormula(ion).toString();
   return {
-    endTests: [...tests].map(([ion, test]) => ({ ion: name(ion), test })),
+    endTests: [...tests].map(([ion, test]) => {
+      const row = WASH_TESTS.find((one) => one.ions.includes(ion) && test.startsWith(one.test));
+      return { ion: name(ion), test, boxes: row?.boxes, showsFrom: row?.showsFrom };
+    }),
     untested: [...untested].filter((ion) => !tests.has(ion)).map(name),
   };
 }

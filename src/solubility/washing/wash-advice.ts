@@ -31,8 +31,16 @@ export interface WashAdvice {
   readonly acid:
     | { readonly formula: string; readonly name: string; readonly strength: string; readonly sold: string }
     | undefined;
-  /** Tests on the last wash: of each salt that is washed out the ions that a drop shows. */
-  readonly endTests: readonly { readonly ion: string; readonly test: string }[];
+  /**
+   * Tests on the last wash: of each salt that is washed out the ions that a drop shows. `boxes` are what the end and what is before it
+   * look like, `showsFrom` the strength of the ion from which on it shows (from memory); both undefined where no drop test tells.
+   */
+  readonly endTests: readonly {
+    readonly ion: string;
+    readonly test: string;
+    readonly boxes: readonly [done: string, shows: string] | undefined;
+    readonly showsFrom: string | undefined;
+  }[];
   /** Ions that no test tells, for the product gives off as much itself: the washes are counted. */
   readonly untested: readonly string[];
   /** Of the product in water; undefined where nothing is known. */
