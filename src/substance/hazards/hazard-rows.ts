@@ -1,8 +1,9 @@
 // Which rows of the classifications are meant by a formula: its own, those of its kin by crystal water, or those of a group.
 import { byElements } from "../../formula/internal";
-import { anhydrousKey, compositionKey, formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
+import { anhydrousKey, compositionKey, formulaKey, isWater, type Notation, readNotation, textOf } from "../../ion/internal";
 import { HAZARD_ENTRIES, type HazardRow } from "../data/hazards";
 import { addTo } from "../names/multimap";
+import { canonicalFormula } from "../registry/canonical";
 import { classesOf } from "./classes";
 import type { Asked } from "./entry";
 import { makeUpOf } from "./make-up";
@@ -110,8 +111,15 @@ export function ofState(rows: readonly HazardRow[], { given, state }: Asked): re
   return own.length === 0 ? rows : own;
 }
 
+/** A basic salt written as carbonate and hydroxide is that salt. */
+function asOneSalt(notation: Notation): Notation {
+  const isAdduct = notation.parts.filter((part) => !isWater(part)).length > 1;
+  return isAdduct ? readNotation(canonicalFormula(textOf(notation))) : notation;
+}
+
 /** Rows for a formula and what they stand for: its own entry, its kin by crystal water, or its group. */
-export function rowsFor(notation: Notation): { rows: readonly HazardRow[]; how: "own" | "hydrate" | "group" } {
+export function rowsFor(written: Notation): { rows: readonly HazardRow[]; how: "own" | "hydrate" | "group" } {
+  const notation = asOneSalt(written);
   const { byFormula, byCore } = entriesWith(textOf(notation));
   const own = byFormula.get(formulaKey(notation));
   if (own !== undefined) return { rows: own, how: "own" };
