@@ -21,7 +21,14 @@ import {
   PASSIVE,
   SLUGGISH,
 } from "../../src/preparation/data/couples";
-import { DELIQUESCENT, DRIED_CLOSED, DRYING, EFFLORESCENT, SLAKES } from "../../src/preparation/data/drying";
+import {
+  BEARS_OVEN,
+  DELIQUESCENT,
+  DRIED_CLOSED,
+  DRYING,
+  EFFLORESCENT,
+  SLAKES,
+} from "../../src/preparation/data/drying";
 import {
   CLEARED,
   ENDS,
@@ -42,7 +49,10 @@ import {
   FUSES_OXIDES,
   GAS_FROM_LIGHT_POWDER,
   GIVES_OFF_GAS,
+  IRRITATES_HOT,
+  KEPT_DISSOLVED,
   KILN_OPENED,
+  LIT_BY_FLAME,
   LONG_PIECES,
   MIXED_HOT,
   NOT_WETTED,
@@ -62,6 +72,7 @@ import {
   BASIC_SALTS,
   IGNITION,
   LOSES_ITS_ACID,
+  NEVER_IGNITED,
   OXIDES,
   POISON_VAPOUR,
   PRECIPITATES,
@@ -98,6 +109,7 @@ import {
   HELD_BY_AMMONIA,
   HOLDING_LIGANDS,
   LEFT_IN_WASTE,
+  NEVER_KEPT,
   SLOW_METALS,
   WASTE_METALS,
 } from "../../src/preparation/data/waste";
@@ -113,6 +125,12 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   AGENTS,
   ANTISOLVENT,
   BASIC_SALTS,
+  BEARS_OVEN: [BEARS_OVEN],
+  IRRITATES_HOT: [IRRITATES_HOT],
+  KEPT_DISSOLVED: [KEPT_DISSOLVED],
+  LIT_BY_FLAME: [LIT_BY_FLAME],
+  NEVER_IGNITED: [NEVER_IGNITED],
+  NEVER_KEPT: [NEVER_KEPT],
   ANHYDRIDES: [ANHYDRIDES],
   BURNS_IN_AIR: [BURNS_IN_AIR],
   BELIEFS: Object.values(BELIEFS),

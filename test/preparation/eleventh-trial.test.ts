@@ -66,7 +66,8 @@ describe("an iron(II) chloride from the metal", () => {
   it("is boiled down with iron in it, filtered after, and gives no second crop", () => {
     const steps = texts(request);
     const boiled = steps.findIndex((text) => text.startsWith("Boil the liquor down"));
-    const filtered = steps.findIndex((text) => text.startsWith("Filter hot"));
+    // nearly saturated it is made up to its mass before the filter
+    const filtered = steps.findIndex((text) => text.includes("filter it hot"));
     expect(boiled).toBeGreaterThan(0);
     expect(filtered).toBe(boiled + 1);
     expect(steps[boiled - 1]).toMatch(/leave what is left of the Fe in it/);

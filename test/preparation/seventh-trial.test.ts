@@ -172,7 +172,7 @@ describe("alcohol on the table", () => {
   });
 
   it("has its hazard once", () => {
-    const row = /alcohol, C₂H₅OH(.*?)What to do/.exec(benchSheet(nickel("50 g")).replace(/\s+/g, " "))![1]!;
+    const row = /spirit, C₂H₅OH(.*?)What to do/.exec(benchSheet(nickel("50 g")).replace(/\s+/g, " "))![1]!;
     expect(row.match(/H225/g)).toHaveLength(1);
   });
 });

@@ -146,7 +146,7 @@ describe("a hydrate of a liquor that is saturated above its change", () => {
     expect(steps).toMatch(
       /what comes above 31 °C is NiSO₄·6H₂O, which turns slowly: leave it in its liquor below that/,
     );
-    expect(steps).toMatch(/no more solid dissolves, warming it at the end if it has become slow/);
+    expect(steps).toMatch(/no more solid dissolves, warmer at the end if it has become slow/);
   });
 });
 

@@ -38,7 +38,8 @@ function takenBesides(setting: Setting, { steps, alcohol }: Batch): readonly Tak
         take(formula, key, `${share.toPrecision(2)} %`);
       }
   }
-  if (alcohol !== undefined) take(ALCOHOL, keyOfFormula(ALCOHOL));
+  const isNamed = named.has(matterOf(parseFormula(ALCOHOL)).core.key);
+  if (alcohol !== undefined && !isNamed) take(ALCOHOL, keyOfFormula(ALCOHOL));
   return [...found.values()];
 }
 

@@ -1,6 +1,14 @@
 // Which rows of the classifications are meant by a formula: its own, those of its kin by crystal water, or those of a group.
 import { byElements } from "../../formula/internal";
-import { anhydrousKey, compositionKey, formulaKey, isWater, type Notation, readNotation, textOf } from "../../ion/internal";
+import {
+  anhydrousKey,
+  compositionKey,
+  formulaKey,
+  isWater,
+  type Notation,
+  readNotation,
+  textOf,
+} from "../../ion/internal";
 import { HAZARD_ENTRIES, type HazardRow } from "../data/hazards";
 import { addTo } from "../names/multimap";
 import { canonicalFormula } from "../registry/canonical";
