@@ -1,7 +1,7 @@
 // How much less of a salt a liquor keeps for the ions that other salts bring: it is saturated when the product of its ions, all that
 // is dissolved counted, reaches that of its own saturated solution.
 
-import { keptBeside } from "../../foundation/memo";
+import { keptBeside, once } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { saltIons } from "../../solubility/internal";
 import type { Matter } from "../contents/matter";
@@ -45,6 +45,20 @@ interface Shared {
   readonly others: number;
 }
 
+/** What is over from rounding to the balance takes nothing out. */
+const asGoodAsNone = /* @__PURE__ */ once(() => planned("asGoodAsNone").toNumber(""));
+
+/** Does an ion come from more than one of them? */
+function shareIons(salts: readonly Sharer[]): boolean {
+  const seen = new Set<string>();
+  return salts.some(({ matter }) => {
+    const ions = ionsOf(matter);
+    const isShared = ions.some(({ ion }) => seen.has(ion));
+    for (const { ion } of ions) seen.add(ion);
+    return isShared;
+  });
+}
+
 /**
  * The ions of one of several salts, where others bring one of them. Undefined where none does, or where all are shared: salts that swap
  * their ions are not judged by one of them.
@@ -59,8 +73,7 @@ function sharedBy(salts: readonly Sharer[], which: number): readonly Shared[] | 
     });
     return { count, own: perGram * dry, others };
   });
-  // what is over from rounding to the balance takes nothing out
-  const none = planned("asGoodAsNone").toNumber("");
+  const none = asGoodAsNone();
   if (shared.every(({ own, others }) => others <= none * own)) return undefined;
   return shared.every(({ own, others }) => others > TRACE * own) ? undefined : shared;
 }
@@ -110,6 +123,7 @@ interface Kept extends Sharer {
  */
 export function sharesKept(salts: readonly Kept[], product: Matter, water: number): readonly number[] {
   const shares = salts.map(() => 1);
+  if (!shareIons(salts)) return shares;
   const dissolved = salts.map(({ matter, dry, perGram }) => ({ matter, dry: Math.min(dry, perGram * water) }));
   for (let k = 0, moved = 1; k < OFTEN && moved > STILL; k += 1) {
     moved = 0;

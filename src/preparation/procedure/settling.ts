@@ -73,6 +73,17 @@ interface Liquor {
   readonly staying?: Entry | undefined;
 }
 
+/** A substance of a liquor with its mass without crystal water. */
+interface Solute {
+  readonly matter: Matter;
+  readonly dry: Quantity;
+}
+
+const withoutWater = ({ matter, amount }: Entry): Solute => ({
+  matter,
+  dry: massOf({ matter: matter.core, amount }),
+});
+
 /**
  * What of a liquor so much water lets go at a temperature, as the solids that stand there; undefined where the crystals would bind all
  * the water.
@@ -82,32 +93,31 @@ export function settledFrom(
   water: Quantity,
   at: Quantity<"temperature">,
 ): Settled | undefined {
-  const solutes = entries.filter(({ matter }) => !matter.isWater);
-  const known = solutes.flatMap((entry, i) => {
-    const figure = saturatedAt(entry.matter, at);
-    return figure === undefined ? [] : [{ entry, figure, i }];
+  const solutes = entries.filter(({ matter }) => !matter.isWater).map(withoutWater);
+  const known = solutes.flatMap((solute, i) => {
+    const figure = saturatedAt(solute.matter, at);
+    return figure === undefined ? [] : [{ ...solute, figure, i }];
   });
-  const plain = (entry: Entry, stays: boolean): Salt => ({
-    matter: entry.matter,
-    dry: massOf({ matter: entry.matter.core, amount: entry.amount }).toNumber("g"),
-    stays,
-  });
-  const salts = [...solutes.map((one) => plain(one, false)), ...(staying === undefined ? [] : [plain(staying, true)])];
+  const plain = ({ matter, dry }: Solute, stays: boolean): Salt => ({ matter, dry: dry.toNumber("g"), stays });
+  const salts = [
+    ...solutes.map((one) => plain(one, false)),
+    ...(staying === undefined ? [] : [plain(withoutWater(staying), true)]),
+  ];
   const kept = fallingBeside(salts, product, water.toNumber("g"), at).shares;
   const settled = attempt(() =>
     settleSalts(
-      known.map(({ entry: { matter, amount }, figure, i }) => ({
-        dry: amount.times(matter.core.molarMass).to("g"),
+      known.map(({ dry, figure, i }) => ({
+        dry,
         saturated: kept[i] === 1 ? saturated(figure) : saturatedLess(figure, kept[i]!),
       })),
       water,
     ),
   );
   if (!settled.ok) return undefined;
-  const coming = known.flatMap(({ entry, figure }, i): Coming[] => {
+  const coming = known.flatMap(({ matter, figure }, i): Coming[] => {
     const dry = settled.value.solids[i]!;
     if (!dry.isPositive()) return [];
-    return [{ matter: figure.solid, amount: dry.dividedBy(entry.matter.core.molarMass).to("mol") }];
+    return [{ matter: figure.solid, amount: dry.dividedBy(matter.core.molarMass).to("mol") }];
   });
   return { coming, water: settled.value.water };
 }

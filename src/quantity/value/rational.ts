@@ -46,6 +46,8 @@ export function rational(n: bigint, d: bigint = 1n): Rational {
 }
 
 export function add(a: Rational, b: Rational): Rational {
+  if (a.n === 0n) return b; // two sums in three: an offset of a unit, an empty vessel
+  if (b.n === 0n) return a;
   if (a.d === b.d) return { n: a.n + b.n, d: a.d }; // grows by one bit at most: no need to look
   if (a.d > b.d && a.d % b.d === 0n) return rational(a.n + b.n * (a.d / b.d), a.d);
   if (b.d > a.d && b.d % a.d === 0n) return rational(a.n * (b.d / a.d) + b.n, b.d);

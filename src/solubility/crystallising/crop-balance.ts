@@ -1,10 +1,14 @@
 // The one balance behind every crop: what the cold liquor holds stays, the rest precipitates as the solid in contact with
 // it, and a hydrate takes its crystal water out of the liquor as it precipitates.
 import { molarMass } from "../../formula";
+import { once } from "../../foundation/memo";
 import { type Quantity, quantity } from "../../quantity";
 import { hundredGrams } from "../curves/figure";
 import { anhydrousMolarMass, type Solute, soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
+
+const one = /* @__PURE__ */ once((): Quantity => quantity("1"));
+const nothing = /* @__PURE__ */ once((): Quantity => quantity("0 g"));
 
 /** Anhydrous share of a solid's mass. */
 export function shareOf(solid: Solute): Quantity {
@@ -41,9 +45,7 @@ export function cropFrom(
   const kept = s.times(water).dividedBy(hundredGrams());
   const over = dry.minus(kept);
   if (!over.isPositive()) return undefined;
-  const divisor = solid.isHydrate
-    ? share.minus(s.dividedBy(hundredGrams()).times(quantity("1").minus(share)))
-    : quantity("1");
+  const divisor = solid.isHydrate ? share.minus(s.dividedBy(hundredGrams()).times(one().minus(share))) : one();
   if (!divisor.isPositive()) {
     throw new SolubilityError(
       "solubility.any-proportion",
@@ -96,7 +98,7 @@ interface Saturated {
 export function saturatedBy(perHundredGramsWater: Quantity, solid: string): Saturated {
   const s = perHundredGramsWater.dividedBy(hundredGrams());
   const solute = soluteOf(solid);
-  const bound = solute.isHydrate ? quantity("1").dividedBy(shareOf(solute)).minus("1") : undefined;
+  const bound = solute.isHydrate ? one().dividedBy(shareOf(solute)).minus(one()) : undefined;
   return { s, bound, perGram: s.toNumber(""), binds: bound?.toNumber("") ?? 0, solid };
 }
 
@@ -161,13 +163,13 @@ export function settleSalts(
     bound === undefined ? [] : [{ dry, s, bound }],
   );
   const free = hydrates.reduce((all, { dry, bound }) => all.minus(bound.times(dry)), water);
-  const keep = hydrates.reduce((all, { s, bound }) => all.minus(bound.times(s)), quantity("1") as Quantity);
+  const keep = hydrates.reduce((all, { s, bound }) => all.minus(bound.times(s)), one());
   const left =
     hydrates.length === 0
       ? water
       : free.dividedBy(keep).named({ label: "water left in the liquor", rule: "water − crystal water of the solids" });
   return {
-    solids: salts.map(({ dry, saturated: { s } }, i) => (falls[i] ? dry.minus(s.times(left)) : quantity("0 g"))),
+    solids: salts.map(({ dry, saturated: { s } }, i) => (falls[i] ? dry.minus(s.times(left)) : nothing())),
     water: left,
   };
 }
