@@ -1,7 +1,7 @@
 // What really stands in a vessel, asked of the equilibrium of the whole mixture: the question, and the beaker that answers it.
 // Asked per kilogram of water and to four figures, so that a batch of any size has one answer.
 import { type Formula, parseFormula } from "../../formula";
-import { once, remembering } from "../../foundation/memo";
+import { keptBeside, once, remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
 import {
@@ -26,7 +26,8 @@ export interface Booked {
 
 /** What a vessel was asked before, kept with it: its books never change. */
 export interface Asked {
-  poured?: Poured | false;
+  /** What it says at any temperature: vessels that differ in nothing else share it. */
+  readonly whenever: { mass?: Quantity; poured?: Poured | false };
   standing?: Beaker | false;
 }
 
@@ -38,14 +39,17 @@ const standsBy = ({ matter }: Entry): boolean => matter.formula.size === 1;
 
 /** Things that the beaker of a vessel contains, mol for each kilogram of water; undefined where there is too little water or a stranger. */
 export function perKilogram(pot: Booked): Poured | undefined {
-  const known = pot.asked.poured;
+  const known = pot.asked.whenever.poured;
   if (known !== undefined) return known || undefined;
   const kg = waterOf(pot);
   const found = kg === undefined ? undefined : pouredOf(pot, kg);
   const isWhole = found !== undefined && found.pours.length > 0 && found.pours.every(({ formula }) => isKnown(formula));
-  pot.asked.poured = isWhole && found;
+  pot.asked.whenever.poured = isWhole && found;
   return isWhole ? found : undefined;
 }
+
+/** Most vessels stand at one of a few temperatures. */
+const celsiusOf = /* @__PURE__ */ keptBeside((temperature: Quantity) => temperature.toNumber("°C"));
 
 const carbonDioxide = /* @__PURE__ */ once(() => parseFormula("CO2"));
 
@@ -122,7 +126,7 @@ export function standingIn(pot: Booked): Beaker | undefined {
   const known = pot.asked.standing;
   if (known !== undefined) return known || undefined;
   const put = perKilogram(pot);
-  const found = put && settled(put.pours, pot.books.temperature.toNumber("°C"), put.fizzed);
+  const found = put && settled(put.pours, celsiusOf(pot.books.temperature), put.fizzed);
   pot.asked.standing = found ?? false;
   return found;
 }
@@ -150,7 +154,7 @@ export function fizzedIn(pot: Booked, product: Matter, isWritten: boolean, preci
   const left = put.gas.find(({ formula }) => isOneOf(formula, "CO2"))?.moles ?? 0;
   if (left === 0 && !put.pours.some(({ formula }) => componentsOf(formula)?.has(CARBONATE))) return undefined;
   if (!precipitates) return { keeping: isWritten ? "leaves" : "kept", left };
-  const celsius = pot.books.temperature.toNumber("°C");
+  const celsius = celsiusOf(pot.books.temperature);
   const kept = settled(put.pours, celsius, { keeping: "kept", left });
   if (kept === undefined) return undefined;
   // a product that it cannot tell of changes nothing: the equation says whether gas leaves
@@ -166,14 +170,13 @@ export function fizzedIn(pot: Booked, product: Matter, isWritten: boolean, preci
 
 /** pH of a vessel; undefined where the model does not reach. */
 export function phOf(pot: Booked): Quantity<"number"> | undefined {
-  const { temperature } = pot.books;
-  const celsius = temperature.toNumber("°C");
+  const celsius = celsiusOf(pot.books.temperature);
   if (celsius < 5 || celsius > 60) return undefined;
   const found = ownStanding(pot);
-  return found === undefined
-    ? undefined
-    : quantity(
-        { value: found.pH.toFixed(2), unit: "" },
-        { symbol: "pH", label: "pH at the equilibrium of the mixture" },
-      );
+  return found && shownPh(found);
 }
+
+const shownPh = /* @__PURE__ */ keptBeside(
+  ({ pH }: Beaker): Quantity<"number"> =>
+    quantity({ value: pH.toFixed(2), unit: "" }, { symbol: "pH", label: "pH at the equilibrium of the mixture" }),
+);

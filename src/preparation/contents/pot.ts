@@ -32,13 +32,23 @@ function plus<E extends Entry>(list: readonly E[], entry: E, same: (one: E) => b
   return list.map((one, i) => (i === at ? { ...one, amount: one.amount.plus(entry.amount) } : one));
 }
 
+const plusOne = (list: readonly Entry[], entry: Entry): readonly Entry[] =>
+  plus(list, entry, ({ matter }) => matter.key === entry.matter.key);
+
+const plusOneSolid = (list: readonly SolidEntry[], entry: SolidEntry): readonly SolidEntry[] =>
+  plus(list, entry, ({ matter, origin }) => matter.key === entry.matter.key && origin === entry.origin);
+
 export class Pot {
   #view: Contents | undefined;
-  #mass: Quantity | undefined;
   #volume: Quantity | undefined;
-  readonly asked: Asked = {};
+  readonly asked: Asked;
 
-  constructor(readonly books: Books) {}
+  constructor(
+    readonly books: Books,
+    whenever: Asked["whenever"] = {},
+  ) {
+    this.asked = { whenever };
+  }
 
   /** An empty vessel in the room. */
   static empty(temperature: Quantity<"temperature">, pressure: Quantity<"pressure">): Pot {
@@ -56,8 +66,8 @@ export class Pot {
   /** Everything in it. */
   get mass(): Quantity {
     const { water, other, solids, dissolved } = this.books;
-    this.#mass ??= sum([water, other, ...solids.map(massOf), ...dissolved.map(massOf)]);
-    return this.#mass;
+    this.asked.whenever.mass ??= sum([water, other, ...solids.map(massOf), ...dissolved.map(massOf)]);
+    return this.asked.whenever.mass;
   }
 
   /** No more than this: salts make the liquid denser than water. */
@@ -75,37 +85,43 @@ export class Pot {
     return new Pot({ ...this.books, ...books });
   }
 
+  /** The same contents at another temperature: what they weigh and what is poured together stays as it is. */
+  at(temperature: Quantity<"temperature">): Pot {
+    return new Pot({ ...this.books, temperature }, this.asked.whenever);
+  }
+
   plusWater(water: Quantity): Pot {
     return this.with({ water: this.books.water.plus(water).to("g") });
   }
 
   plusSolid(matter: Matter, amount: Quantity, origin: Origin): Pot {
-    const same = (one: SolidEntry): boolean => one.matter.key === matter.key && one.origin === origin;
-    return this.with({ solids: plus(this.books.solids, { matter, amount, origin }, same) });
+    return this.with({ solids: plusOneSolid(this.books.solids, { matter, amount, origin }) });
   }
 
   /** An amount dissolved: its crystal water is water then. */
   plusDissolved(matter: Matter, amount: Quantity): Pot {
     if (matter.isWater) return this.plusWater(massOfWater(amount));
     const { core, waters } = matter;
-    const dissolved = plus(this.books.dissolved, { matter: core, amount }, (one) => one.matter.key === core.key);
+    const dissolved = plusOne(this.books.dissolved, { matter: core, amount });
     const pot = this.with({ dissolved });
     return waters.isZero() ? pot : pot.plusWater(massOfWater(amount.times(waters)));
   }
 
   plusGas(matter: Matter, amount: Quantity): Pot {
-    return this.with({ gas: plus(this.books.gas, { matter, amount }, (one) => one.matter.key === matter.key) });
+    return this.with({ gas: plusOne(this.books.gas, { matter, amount }) });
   }
 
   /** Everything of another vessel poured in; the gas that one gave off stays in its own books. */
   plusAll({ books }: Pot): Pot {
-    const solids = books.solids.reduce((pot, one) => pot.plusSolid(one.matter, one.amount, one.origin), this as Pot);
-    const all = books.dissolved.reduce((pot, one) => pot.plusDissolved(one.matter, one.amount), solids);
-    return all.with({
-      water: all.books.water.plus(books.water).to("g"),
-      other: all.books.other.plus(books.other),
-      waterMissing: joined(all.books.waterMissing, books.waterMissing),
-      unknown: joined(all.books.unknown, books.unknown),
+    const own = this.books;
+    return this.with({
+      // what is dissolved is booked without crystal water
+      solids: books.solids.reduce(plusOneSolid, own.solids),
+      dissolved: books.dissolved.reduce(plusOne, own.dissolved),
+      water: own.water.plus(books.water).to("g"),
+      other: own.other.plus(books.other),
+      waterMissing: joined(own.waterMissing, books.waterMissing),
+      unknown: joined(own.unknown, books.unknown),
     });
   }
 

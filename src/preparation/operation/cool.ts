@@ -7,5 +7,5 @@ import { type Done, done } from "./operation";
 
 export function cool(before: Pot, to: Quantity<"temperature">, coming: readonly Coming[] = []): Done {
   const crystals = coming.reduce((pot, one) => crystallised(pot, one.matter, one.amount), before);
-  return done("cool", before, crystals.with({ temperature: to }));
+  return done("cool", before, crystals.at(to));
 }

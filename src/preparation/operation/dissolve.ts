@@ -20,7 +20,7 @@ export function dissolve(
   const clear = solids
     .filter((one, i) => !isLeft(one, i))
     .reduce((pot, one) => pot.plusDissolved(one.matter, one.amount), solid.with({ solids: solids.filter(isLeft) }));
-  const after = before.plusAll(clear).plusWater(water).with({ temperature });
+  const after = before.plusAll(clear).plusWater(water).at(temperature);
   const known = unknown.length === 0 ? after : after.with({ unknown: [...after.books.unknown, ...unknown] });
   return done("dissolve", before, known, [solid, justWater(before, water)]);
 }

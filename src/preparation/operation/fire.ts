@@ -5,7 +5,7 @@ import { type Reaction, reacted } from "./add";
 import { type Done, done } from "./operation";
 
 export function fire(before: Pot, reactions: readonly Reaction[], at: Quantity<"temperature"> | undefined): Done {
-  const start = at === undefined ? before : before.with({ temperature: at });
+  const start = at === undefined ? before : before.at(at);
   const { pot, left, taken } = reacted(start, reactions);
   // What the heat drives out, and is no gas once it is cold, is vapour: no liquor is left.
   const { water, dissolved, other } = pot.books;

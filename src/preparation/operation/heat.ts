@@ -5,6 +5,6 @@ import { leavesWarm } from "../reaction/fluids";
 import { type Done, done, evaporated } from "./operation";
 
 export function heat(before: Pot, to: Quantity<"temperature">): Done {
-  const { rest, left } = evaporated(before.with({ temperature: to }), (formula) => leavesWarm(formula, to));
+  const { rest, left } = evaporated(before.at(to), (formula) => leavesWarm(formula, to));
   return done("heat", before, rest, [], left);
 }

@@ -4,4 +4,4 @@ import type { Pot } from "../contents/pot";
 import { type Done, done } from "./operation";
 
 export const hold = (before: Pot, at?: Quantity<"temperature">): Done =>
-  done("hold", before, at === undefined ? before : before.with({ temperature: at }));
+  done("hold", before, at === undefined ? before : before.at(at));

@@ -71,7 +71,7 @@ export function ammoniaToDrive({ frame: { setting } }: Bench, dissolved: readonl
 /** The same driven over into the trap. */
 export function driveAmmonia(bench: Bench): void {
   const to = noColder(bench, warmestOf(bench.frame.setting)!);
-  const { rest, left } = evaporated(bench.pot.with({ temperature: to }), isAmmonia);
+  const { rest, left } = evaporated(bench.pot.at(to), isAmmonia);
   bench.did(POT, done("heat", bench.pot, rest, [], left), {
     target: to,
     atHand: ["indicator paper"],

@@ -49,7 +49,7 @@ export function isolatePrecipitate(bench: Bench): void {
       : "";
     if (at !== undefined) {
       const warmed = heat(bench.pot, at);
-      const after = cools ? warmed.after.with({ temperature }) : warmed.after;
+      const after = cools ? warmed.after.at(temperature) : warmed.after;
       bench.did(POT, { ...warmed, after }, { target: at, say: () => `${capital(text)}${cooling}.` });
     } else {
       const isCovered = warm && isAirless(product.formula);
@@ -118,7 +118,7 @@ export function isolatePrecipitate(bench: Bench): void {
       say: () => `Filter the ${cake} off and let it drain.`,
     });
   }
-  bench.caught(POT, bench.pot.with({ temperature }));
+  bench.caught(POT, bench.pot.at(temperature));
 }
 
 /** A liquor in which no solid stands, as with too little of a base: what comes all the same is filtered off. */

@@ -105,7 +105,7 @@ function neutralisation(bench: Bench): void {
   const ends = [...(gas ? ["no more gas rises"] : []), ...(solid && !precipitates ? ["no more solid dissolves"] : [])];
   // paper is dipped into a drop that has cooled; of a solid that the equilibrium does not know it cannot tell what is left dissolved
   const isTold = !precipitates || !isStranger(pot, matterOf(setting.product.formula));
-  const drop = isTold ? onPaper(asMeant(bench).with({ temperature: setting.temperature })) : undefined;
+  const drop = isTold ? onPaper(asMeant(bench).at(setting.temperature)) : undefined;
   const correction = drop === undefined ? "" : toCorrect(bench);
   const isSlow = gas && setting.materials.some(({ form }) => fateOf(form, setting.temperature).precipitated === true);
   const isWarm = pot.books.temperature.compare(setting.temperature) > 0;
