@@ -7,6 +7,7 @@ import { anhydrousOf } from "../../hydrate";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
 import { type DissolvingWater, waterToDissolve } from "../../solubility";
+import { PLANNING } from "../data/planning";
 import { WITH_LYE } from "../data/with-lye";
 import { exact, planned } from "../planning/exact";
 import { isLye } from "../reaction/acids";
@@ -183,7 +184,7 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
             : hotEnough(form, amount, feeding)
       : quantity(shelf.dissolve.temperature as Quantity)
   ) as Quantity<"temperature">;
-  const least = request.waterFactor ?? planned(crystals ? "hotWaterFactor" : "coldWaterFactor").value.toString();
+  const least = request.waterFactor ?? PLANNING[crystals ? "hotWaterFactor" : "coldWaterFactor"].value;
   const found = attempt(() =>
     waterToDissolve({
       formula: form,

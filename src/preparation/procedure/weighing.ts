@@ -1,4 +1,5 @@
 // The weighing table: every material weighed or measured, with its other unit beside it.
+import { keptBeside } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { weigh } from "../operation/weigh";
 import { isLedIn } from "../reaction/fluids";
@@ -9,10 +10,13 @@ import type { Bench } from "./bench";
 import { gasInRoom } from "./trap";
 import { litres } from "./words";
 
+/** Digits after the point of what an instrument shows. */
+const decimalsOf = /* @__PURE__ */ keptBeside((step: Quantity) => step.value.decimalPlaces());
+
 /** A portion as the instrument shows it. */
 export function asRead({ steps }: Setting, portion: Quantity): string {
   const step = portion.dimension === "mass" ? steps.mass : steps.volume;
-  return portion.format({ unit: step.unit, decimals: step.value.decimalPlaces(), uncertainty: "none" });
+  return portion.format({ unit: step.unit, decimals: decimalsOf(step), uncertainty: "none" });
 }
 
 /** Weigh or measure every material. */

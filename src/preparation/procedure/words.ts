@@ -5,8 +5,8 @@ import type { Quantity } from "../../quantity";
 /** A value to so many figures, without uncertainty. */
 export function about(q: Quantity, unit?: string, figures = 3): string {
   const shown = unit === undefined ? q : q.to(unit);
-  const { value } = shown;
-  const magnitude = value.isZero() ? 0 : Math.floor(Math.log10(Math.abs(value.toNumber())));
+  const value = shown.toNumber();
+  const magnitude = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
   return magnitude >= figures
     ? shown.format({ decimals: figures - 1 - magnitude, uncertainty: "none" })
     : shown.format({ significant: figures, uncertainty: "none" });
@@ -53,7 +53,7 @@ export function handOf(instruments: Instruments, lessThan = (mass: string): stri
   const gram = instruments.mass.toNumber("g");
   const cylinder = instruments.volume.toNumber("mL");
   const litres = (liquid: Quantity): string => {
-    const millilitres = (liquid.dimension === "volume" ? liquid.in("mL") : liquid.in("g")).toNumber();
+    const millilitres = liquid.toNumber(liquid.dimension === "volume" ? "mL" : "g");
     let step = cylinder;
     while (millilitres < step * FEWEST_STEPS && step / 10 >= FINEST_MILLILITRES)
       step = Number((step / 10).toPrecision(6));

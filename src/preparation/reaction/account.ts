@@ -2,6 +2,7 @@
 // and run use the same account; a run merely puts other weighings in.
 
 import { type Formula, molarMass } from "../../formula";
+import { keptBeside } from "../../foundation/memo";
 import { minimum, type Quantity, quantity } from "../../quantity";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
@@ -196,12 +197,16 @@ export function extentOf(
   return { totals, extent, limiting: candidates.find((c) => c.extent.compare(extent) === 0)!.species };
 }
 
+const textOf = /* @__PURE__ */ keptBeside((step: Quantity) => step.value.toString());
+
 /** Smallest step of an instrument, as the reading's uncertainty: value and tare are two readings of half a step. */
 export function reading(value: Quantity, step: Quantity, naming: { symbol: string; label: string }): Quantity {
   const unit = step.unit;
   // Two rectangles of half-width d/2 make a triangle of half-width d: u = d/√6 (JCGM 100:2008, 4.3.7 and 4.3.9).
-  const halfWidth = step.value.toString();
-  return quantity({ value: value.in(unit).toString(), unit, halfWidth, distribution: "triangular" }, naming);
+  return quantity(
+    { value: value.in(unit).toString(), unit, halfWidth: textOf(step), distribution: "triangular" },
+    naming,
+  );
 }
 
 /** More steps than any balance or cylinder has. */

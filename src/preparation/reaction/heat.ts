@@ -53,9 +53,9 @@ function withStates(setting: Setting, feeds: readonly Feed[]): string | undefine
         water += sign * coefficient;
       } else if (isDissolved(species, which)) {
         if (!species.waters.isZero()) {
-          const { value: waters } = species.waters.times(coefficient);
-          if (!waters.isInteger()) return undefined;
-          water += sign * BigInt(waters.toFixed(0));
+          const waters = species.waters.times(coefficient).toNumber("");
+          if (!Number.isInteger(waters)) return undefined;
+          water += sign * BigInt(waters);
         }
         terms.push({ formula: anhydrousOf(formula).toString(), coefficient, state: "aq" });
       } else {
