@@ -8,7 +8,7 @@ import { waterOf } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
 import { cite } from "../data/sources";
 import { type Batch, reactedPot } from "../planning/batch";
-import { planned } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { saturatedAt } from "../procedure/settling";
 import { massFor } from "../reaction/account";
 import { keyed } from "../reaction/species";
@@ -125,7 +125,7 @@ export function stated(judged: Ruling, setting: Setting, batch: Batch): Feasibil
       solids: basis.solids,
       temperature: quantity({ value: String(basis.celsius), unit: "°C" }) as never,
     }));
-  const mole = quantity("1 mol");
+  const mole = exact("1 mol");
   const feasibility = lazily<Feasibility>({
     verdict: () => (outcome === "clean" ? "goes" : outcome === "mixed" ? "goes in part" : ruling.verdict),
     share: () => {

@@ -83,6 +83,9 @@ function addingsOf(drafts: readonly Draft[]): ReadonlyMap<Adding, readonly Draft
   return found;
 }
 
+/** What to mind in each part of the work. */
+type PartCautions = ReadonlyMap<Care | StepCautions["step"], StepCautions>;
+
 /** Alcohol or acetone goes in, or may. */
 const takesAlcohol = ({ alcohol, operation, put }: Draft): boolean =>
   alcohol !== undefined || (operation !== "weigh" && put.some(isWetWithAlcohol));
@@ -93,11 +96,11 @@ const isOfAlcohol = ({ adding }: StepCaution): boolean => adding === "alcohol";
 function cautionsOf(
   draft: Draft,
   isFirst: boolean,
-  parts: readonly StepCautions[],
+  parts: PartCautions,
   formulaOf: (material: string) => string | undefined,
   addings: ReadonlyMap<Adding, readonly Draft[]>,
 ): StepCaution[] {
-  const own = takesAlcohol(draft) ? parts.flatMap(({ cautions }) => cautions.filter(isOfAlcohol)) : [];
+  const own = takesAlcohol(draft) ? [...parts.values()].flatMap(({ cautions }) => cautions.filter(isOfAlcohol)) : [];
   return [...own, ...ofPart(draft, isFirst, parts, formulaOf, addings).filter((one) => !isOfAlcohol(one))];
 }
 
@@ -105,21 +108,21 @@ function cautionsOf(
 function ofPart(
   draft: Draft,
   isFirst: boolean,
-  parts: readonly StepCautions[],
+  parts: PartCautions,
   formulaOf: (material: string) => string | undefined,
   addings: ReadonlyMap<Adding, readonly Draft[]>,
 ): StepCaution[] {
   const { care, materials = [] } = draft;
-  const formulas = materials.map(formulaOf);
-  const mixing = parts.find(({ step }) => step === "mixing")?.cautions ?? [];
+  const mixing = parts.get("mixing")?.cautions ?? [];
   const isHere = (adding: Adding): boolean => addings.get(adding)?.includes(draft) ?? false;
   const here = mixing.filter(({ adding }) => adding !== undefined && isHere(adding));
   if (here.length > 0 && care !== "mixing") return here;
-  const part = parts.find(({ step }) => step === care);
+  const part = parts.get(care);
   if (part === undefined) return [];
   if (care === "mixing")
     return part.cautions.filter(({ adding }) => adding === undefined || isHere(adding) || !addings.has(adding));
   if (care !== "weighing" && care !== "dissolving") return isFirst ? [...part.cautions] : [];
+  const formulas = materials.map(formulaOf);
   return part.cautions.filter(({ about }) => (about === undefined ? isFirst : formulas.includes(about)));
 }
 
@@ -131,6 +134,7 @@ export function stepsOf(
 ): readonly ProcedureStep[] {
   const seen = new Set<Care>();
   const addings = once(() => addingsOf(drafts));
+  const parts = once((): PartCautions => new Map(cautions().map((part) => [part.step, part])));
   return drafts.map((draft) => {
     const isFirst = draft.care !== undefined && !seen.has(draft.care);
     seen.add(draft.care);
@@ -149,7 +153,7 @@ export function stepsOf(
       onceMoreBelow: () => draft.onceMoreBelow,
       target: () => draft.target,
       limit: () => draft.limit?.(look),
-      cautions: () => cautionsOf(draft, isFirst, cautions(), formulaOf, addings()),
+      cautions: () => cautionsOf(draft, isFirst, parts(), formulaOf, addings()),
       blank: () => draft.blank,
       choices: () => draft.choices,
       before: () => draft.before.contents,

@@ -154,12 +154,14 @@ export function stepCautionsOf(
     .flatMap(({ statements }) => statements.map(({ code }) => code));
   const given: Given = { ...work, isDustDangerous: protectionFor(codes).some(({ kind }) => kind === "dust") };
   const steps = handledIn(given);
-  const everything = steps.flatMap(([, list]) => list);
+  // where each is handled first, and what it is called there
+  const first = new Map<string, { readonly at: number; readonly name: string }>();
+  steps.forEach(([, list], at) => {
+    for (const { text, name } of list) if (!first.has(text)) first.set(text, { at, name });
+  });
   const entriesFor = ({ text }: Handled): readonly SubstanceCautions[] =>
     known.substances.filter((entry) => entry.material === text);
-  const printed = (text: string): string => everything.find((one) => one.text === text)?.name ?? text;
-  const isNew = ({ text }: Handled, before: number): boolean =>
-    !steps.slice(0, before).some(([, list]) => list.some((one) => one.text === text));
+  const printed = (text: string): string => first.get(text)?.name ?? text;
   return steps.map(([step, list], at) =>
     lazily<StepCautions>({
       step: () => step,
@@ -172,7 +174,7 @@ export function stepCautionsOf(
             ? [...ofMeeting(known, acknowledged, setting, printed), ...ofGasesThatMayCome(known, batch, setting)]
             : []),
           ...list
-            .filter((one) => isNew(one, at))
+            .filter(({ text }) => first.get(text)!.at === at)
             .flatMap((one) => entriesFor(one).flatMap((entry) => ofSubstance(one.name, entry))),
           ...(step === "waste" ? list : []).flatMap((one) =>
             entriesFor(one).map((entry) => caution(one.name, entry.disposal, entry.adviceSource)),

@@ -182,8 +182,8 @@ const halogenNotes = ({ product }: Setting, solutes: readonly Dissolved[]): stri
 /** Halates in what is poured away. */
 const halateNotes = (solutes: readonly Dissolved[], least: Quantity): string[] =>
   solutes
-    .filter(({ species, amount }) => amount.times(species.molarMass).compare(least) >= 0)
     .filter(({ species }) => HALATES.groups.some((group) => madeOf(species.formula).groups.has(group)))
+    .filter(({ species, amount }) => amount.times(species.molarMass).compare(least) >= 0)
     .map(({ species }) => HALATES.note.replace("{salt}", species.name));
 
 /** What is left at the end; `open` is the product where no figure tells how much of it stays dissolved. */
