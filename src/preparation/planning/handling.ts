@@ -1,9 +1,10 @@
 // What is handled in a batch beside what the packs and the equation name: the solid that stands in place of the product, and what
 // steps take from elsewhere: alcohol, an acid that dissolves the rest of a metal, ammonia in a rinse.
-import { molarMass, parseFormula } from "../../formula";
+import { molarMass } from "../../formula";
+import { once } from "../../foundation/memo";
 import { matterOf } from "../contents/matter";
 import { ALCOHOL } from "../procedure/alcohol";
-import { keyOfFormula, speciesAside } from "../reaction/species";
+import { formulaFrom, keyOfFormula, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Handling, TakenBesides } from "../safety/work-conditions";
 import type { Batch } from "./batch";
@@ -23,17 +24,17 @@ const TAKING: ReadonlySet<string> = /* @__PURE__ */ new Set(["add", "wash", "rin
 
 /** What is taken besides, each once, as strong as where it goes in first; alcohol that may be taken among it. */
 function takenBesides(setting: Setting, { steps, alcohol }: Batch): readonly TakenBesides[] {
-  const named = namedBy(setting);
+  const named = once(() => namedBy(setting));
   const found = new Map<string, TakenBesides>();
   const take = (text: string, key: string, strength?: string): void => {
-    found.set(key, { species: speciesAside(parseFormula(text)), strength });
+    found.set(key, { species: speciesAside(formulaFrom(text)), strength });
   };
   for (const { operation, from, put } of steps) {
     if (!TAKING.has(operation) || from !== undefined) continue;
     for (const { dissolved, mass } of put)
       for (const { formula, key, amount } of dissolved) {
-        const own = parseFormula(formula);
-        if (found.has(key) || named.has(matterOf(own).core.key)) continue;
+        const own = formulaFrom(formula);
+        if (found.has(key) || named().has(matterOf(own).core.key)) continue;
         const share = amount.times(molarMass(own)).dividedBy(mass).toNumber("%");
         take(formula, key, `${share.toPrecision(2)} %`);
       }
@@ -47,7 +48,7 @@ function takenBesides(setting: Setting, { steps, alcohol }: Batch): readonly Tak
 export function handlingOf(setting: Setting, batch: Batch): Handling {
   const instead = standsInPlace(batch);
   return {
-    product: instead === undefined ? setting.product : speciesAside(parseFormula(instead.formula)),
+    product: instead === undefined ? setting.product : speciesAside(formulaFrom(instead.formula)),
     besides: setting.wet ? takenBesides(setting, batch) : [],
   };
 }
