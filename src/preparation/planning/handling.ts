@@ -39,8 +39,8 @@ function takenBesides(setting: Setting, { steps, alcohol }: Batch): readonly Tak
         take(formula, key, `${share.toPrecision(2)} %`);
       }
   }
-  const isNamed = named.has(matterOf(parseFormula(ALCOHOL)).core.key);
-  if (alcohol !== undefined && !isNamed) take(ALCOHOL, keyOfFormula(ALCOHOL));
+  const isAtHand = (): boolean => named().has(matterOf(formulaFrom(ALCOHOL)).core.key);
+  if (alcohol !== undefined && !isAtHand()) take(ALCOHOL, keyOfFormula(ALCOHOL));
   return [...found.values()];
 }
 
