@@ -32,6 +32,7 @@ import {
 import {
   CLEARED,
   ENDS,
+  IRON_OUT,
   MADE_NEUTRAL,
   MONODENTATE,
   SLOW_COMPLEXES,
@@ -126,6 +127,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   ANTISOLVENT,
   BASIC_SALTS,
   BEARS_OVEN: [BEARS_OVEN],
+  IRON_OUT: [IRON_OUT],
   IRRITATES_HOT: [IRRITATES_HOT],
   KEPT_DISSOLVED: [KEPT_DISSOLVED],
   LIT_BY_FLAME: [LIT_BY_FLAME],

@@ -133,3 +133,53 @@ describe("a piece of metal that is hung in", () => {
     expect(until).toMatch(/Shake or brush the Ag off what is left of the copper sheet/);
   });
 });
+
+describe("iron of a shop salt, with peroxide and a base of the salt's own metal at hand", () => {
+  const request: PlanRequest = {
+    equation: "CuSO4·5H2O -> CuSO4·5H2O",
+    product: "CuSO4·5H2O",
+    materials: [
+      {
+        name: "crude vitriol",
+        form: "CuSO4·5H2O",
+        assay: "98 %",
+        also: [{ form: "FeSO4·7H2O", share: "2 %" }],
+      },
+      { name: "peroxide", form: "H2O2", strength: "3 %", aside: true, portion: "8 g" },
+      { name: "copper carbonate", form: "CuCO3·Cu(OH)2", assay: "95 %", aside: true, portion: "1 g" },
+    ],
+    scale: { material: "crude vitriol", portion: "100 g" },
+  };
+  const plan = planPreparation(request);
+  const filter = plan.steps.find(({ text }) => /^Filter hot/.test(text))!;
+
+  // 2 g / 278.01 g/mol = 7.19 mmol of iron; 0.95 g / 221.11 g/mol = 4.30 mmol of basic carbonate, of which
+  // 2 FeSO4 + H2O2 + Cu2(OH)2CO3 -> 2 FeO(OH) + 2 CuSO4 + CO2 + H2O uses half of 7.19: 0.70 mmol, 0.155 g, is left;
+  // 7.19 mmol × 88.85 g/mol = 0.639 g of FeO(OH), and 7.19 mmol more of copper sulfate
+  it("is on the filter as hydroxide, and its acid has taken the base", () => {
+    const solids = filter.before.solids.map(({ formula, mass }) => [formula, mass.toNumber("g")] as const);
+    const mass = (formula: string): number => solids.find(([one]) => one === formula)![1];
+    expect(mass("FeO(OH)")).toBeCloseTo(0.639, 2);
+    expect(mass("CuCO₃·Cu(OH)₂")).toBeCloseTo(0.155, 2);
+    const copper = filter.before.dissolved.find(({ formula }) => formula === "CuSO₄")!.amount.toNumber("mol");
+    expect(copper).toBeCloseTo(98 / 249.68 + 0.00719, 4);
+    expect(filter.before.dissolved.map(({ formula }) => formula).sort()).toEqual(["CuSO₄"]);
+  });
+
+  it("is told what each is for, to which pH, and that acid comes again", () => {
+    const steps = texts(request).join("\n");
+    expect(steps).toMatch(/8\.0 g of peroxide in small portions.*it makes iron\(III\) of the 1\.1 g of FeSO₄/);
+    expect(steps).toMatch(/a pinch at a time.* shows pH 3\.5 to 4: the iron precipitates as brown FeO\(OH\)/);
+    expect(steps).toMatch(/10 to 15 minutes, until the brown has gathered in flocks/);
+    expect(steps).toMatch(/dilute sulfuric acid in by drops.* shows pH 1 to 2/);
+  });
+
+  it("is left alone without a base, and without iron the two only go in", () => {
+    const [pack, peroxide] = request.materials as [PlanRequest["materials"][0], PlanRequest["materials"][0]];
+    const noBase = texts({ ...request, materials: [pack, peroxide] }).join("\n");
+    expect(noBase).not.toMatch(/FeO\(OH\)/);
+    const pure = { ...pack, also: undefined };
+    const noIron = texts({ ...request, materials: [pure, ...request.materials.slice(1)] }).join("\n");
+    expect(noIron).not.toMatch(/iron/);
+  });
+});

@@ -84,6 +84,19 @@ export const MONODENTATE: readonly { readonly formula: string; readonly source: 
   { formula: "H2O", source: "commonPractice" },
 ];
 
+/** Iron beside a salt of another metal goes as hydroxide before the other does, once it is iron(III) and the liquor is no longer acid. */
+export const IRON_OUT = {
+  /** Cation of the salt that the pack has besides, and whether it is to be oxidised first. */
+  cations: { "Fe^2+": true, "Fe^3+": false },
+  oxidiser: "H2O2",
+  solid: "FeO(OH)",
+  pH: "3.5 to 4",
+  time: "10 to 15 minutes",
+  /** What keeps the crystals from a basic salt after that. */
+  acidTo: "1 to 2",
+  source: "commonPractice",
+} as const satisfies { readonly source: SourceKey } & Record<string, unknown>;
+
 export const ENDS: readonly EndRow[] = [
   { formula: "CuCl", at: "60 °C", until: "the solid is white and neither green nor brown is left in the liquor", liquor: "green or brown", source: "memory" },
   { formula: "CuBr", at: "60 °C", until: "the solid is white and neither green nor brown is left in the liquor", liquor: "green or brown", source: "memory" },

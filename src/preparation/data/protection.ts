@@ -89,7 +89,7 @@ export const KEPT_SOUR: readonly KeptSourRow[] = [
 /** Acids that keep a salt from water without bringing another anion, or oxidising it. */
 export const DROPS: readonly {
   readonly anion: string;
-  readonly acid: string;
+  readonly acid: "dilute sulfuric acid" | "dilute hydrochloric acid" | "dilute nitric acid" | "dilute acetic acid";
   readonly formula: string;
   readonly source: SourceKey;
 }[] = [

@@ -151,6 +151,9 @@ export class Bench {
   /** So does what metal in it keeps from it. */
   isGuardSaid = false;
 
+  /** Iron was taken out with a base, and the liquor is not acid again yet. */
+  isIronOut = false;
+
   /** How warm what forms is kept as it does, so that it stays dissolved. */
   keptDissolved: KeptDissolved | undefined;
 
@@ -244,6 +247,13 @@ export class Bench {
     const found = asides.filter((one) => !this.#used.has(one) && useOf(one, product.formula) === use);
     for (const one of found) this.#used.add(one);
     return found;
+  }
+
+  /** Is an aside not in yet? Whoever asks uses it. */
+  takesAside(one: Material): boolean {
+    const isNew = !this.#used.has(one);
+    this.#used.add(one);
+    return isNew;
   }
 
   /** A vessel that is filled with what left another. */

@@ -21,6 +21,7 @@ import { type Bench, type Look, POT, type Telling } from "./bench";
 import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask";
 import { isSlowMetal } from "./feed-single";
 import { putInto, putWater } from "./filling";
+import { againstIron, takeIronOut } from "./iron-out";
 import { asInTheRoom, keptDissolved, warmedToKeep } from "./kept-dissolved";
 import { isAcidSalt } from "./kind";
 import { warmedForStart } from "./late-start";
@@ -100,12 +101,17 @@ export function combine(bench: Bench): void {
   const isStrong = setting.asides.some(
     (one) => isAcid(one.form) && one.massFraction()?.compare(planned("dilute")) === 1,
   );
-  if (!isStrong) putAsides(bench, "acidify");
+  // what keeps the liquor acid comes after the base that takes iron out
+  const acidify = (): void => {
+    if (againstIron(setting) === undefined) putAsides(bench, "acidify");
+  };
+  if (!isStrong) acidify();
   if (meetsWater) putWater(bench, feed.water!);
   for (const i of base) {
     putInto(bench, i, POT);
-    putAsides(bench, "acidify");
+    acidify();
   }
+  takeIronOut(bench);
   putAsides(bench, "with the first");
   for (const i of rest) if (hasVessel(bench, i)) putInto(bench, i, vesselOf(bench, i));
   for (const i of order) {

@@ -16,6 +16,7 @@ import { clearHot } from "./clearing";
 import { type Crystals, comingHot, crystalsFrom, saidAlong, solutesOf } from "./coming";
 import { type Crystallising, clearOf } from "./crystallising";
 import { evaporate } from "./evaporating";
+import { sourAfterIron } from "./iron-out";
 import { guardOf, keptFrom } from "./keeping";
 import { filterAndRinse } from "./rinsing";
 import { secondCrop } from "./second-crop";
@@ -43,6 +44,7 @@ export function isolateCrystals(bench: Bench): void {
   // what keeps air from the liquor stays in it until the water is off
   if (guarded && first !== undefined) bringToWater(bench, crystallising, first, []);
   clearHot(bench, hot, besides().length > 0 || !isDissolved(bench, cooling));
+  sourAfterIron(bench);
   // of what a filter keeps with its liquor nothing comes any more
   const beside = besides();
   if (first !== undefined && beside.length > 0)

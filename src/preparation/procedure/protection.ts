@@ -50,6 +50,9 @@ const ownAcid = (formula: Formula): (typeof DROPS)[number] | undefined => {
 export const dropsFor = (formula: Formula, when: ProtectionRow["when"]): string | undefined =>
   protecting(formula, when)?.drops === true ? (ownAcid(formula)?.acid ?? "dilute acid of its own anion") : undefined;
 
+/** What makes a liquor of a salt acid again, by drops; undefined where no acid of its anion is listed. */
+export const dropOfOwnAcid = (formula: Formula): (typeof DROPS)[number]["acid"] | undefined => ownAcid(formula)?.acid;
+
 /** Is it a simple or double salt of these two? */
 const isOfBoth = (
   formula: Formula,

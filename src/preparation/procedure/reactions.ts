@@ -48,23 +48,25 @@ export function mainReaction(bench: Bench): Reaction {
   return { terms: [...used, ...made], extent: account.extent };
 }
 
-/** Peroxide over what the equation uses decomposes: 2 H2O2 -> 2 H2O + O2. */
+/** Peroxide over what the equation uses decomposes. */
 export function peroxideLeft(bench: Bench): Reaction[] {
   return bench.frame.setting.materials.flatMap((material, i): Reaction[] => {
     const { left } = bench.frame.account.supplied[i]!;
-    if (!isPeroxide(material) || !left.isPositive()) return [];
-    const term = (formula: string, count: bigint, whereto: Term["whereto"]): Term => ({
-      matter: matterOf(parseFormula(formula)),
-      count,
-      whereto,
-    });
-    return [
-      {
-        terms: [term("H2O2", -2n, "dissolved"), term("H2O", 2n, "dissolved"), term("O2", 1n, "gas")],
-        extent: left.dividedBy(exact("2")),
-      },
-    ];
+    return isPeroxide(material) && left.isPositive() ? [peroxideDecay(left)] : [];
   });
+}
+
+/** So much peroxide comes apart: 2 H2O2 -> 2 H2O + O2. */
+export function peroxideDecay(amount: Quantity): Reaction {
+  const term = (formula: string, count: bigint, whereto: Term["whereto"]): Term => ({
+    matter: matterOf(parseFormula(formula)),
+    count,
+    whereto,
+  });
+  return {
+    terms: [term("H2O2", -2n, "dissolved"), term("H2O", 2n, "dissolved"), term("O2", 1n, "gas")],
+    extent: amount.dividedBy(exact("2")),
+  };
 }
 
 /** A gas is led in with what of it is not absorbed: that leaves again. */

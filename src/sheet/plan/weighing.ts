@@ -156,12 +156,17 @@ function besides({ plan, words }: OnPaper): string[] {
 
 /** Small things at hand, each once. */
 function smallThings({ plan, words }: OnPaper): string[] {
+  const little = (acid: string): string => filled(words.little, { acid });
   const called: Readonly<Record<AtHand, string>> = {
     "cold-water bath": words.coldBath,
     "hot-water bath": words.hotBath,
     ice: words.ice,
     "indicator paper": words.paper,
     "baking soda": words.bakingSoda,
+    "dilute sulfuric acid": little("dilute sulfuric acid"),
+    "dilute hydrochloric acid": little("dilute hydrochloric acid"),
+    "dilute nitric acid": little("dilute nitric acid"),
+    "dilute acetic acid": little("dilute acetic acid"),
     "strong ammonia": words.strongAmmonia,
     "washing-up liquid": words.washingUp,
     "seed crystals": words.seedCrystals,
