@@ -28,6 +28,19 @@ interface StaysInAcidRow {
   readonly source: SourceKey;
 }
 
+/** A metal that displaces another, where none of it is to be left: how long it takes, and what tells. */
+export const METAL_GONE = {
+  pieces: { time: "some hours to overnight" },
+  powder: { time: "half an hour or more" },
+  test: "gives no gas in a little fresh dilute acid, cold",
+  source: "commonPractice",
+} as const satisfies {
+  pieces: { time: string };
+  powder: { time: string };
+  test: string;
+  source: SourceKey;
+};
+
 export const STAYS_IN_NITRIC_ACID: readonly StaysInAcidRow[] = [
   { formulas: ["AgCl", "AgBr", "AgI"], looks: "white or yellow", source: "commonPractice" },
   { formulas: ["PbSO4"], looks: "white", source: "commonPractice" },

@@ -2,7 +2,7 @@
 // leaves the product.
 
 import { molarMass } from "../../formula";
-import { acidTakes } from "../procedure/displaced";
+import { acidTakes, isSaltOver, signOfMetalGone } from "../procedure/displaced";
 import { isAcidSalt } from "../procedure/kind";
 import { acidKeptWith } from "../procedure/protection";
 import { isByLye } from "../procedure/roles";
@@ -183,7 +183,9 @@ export function displacement(watched: Watched): Check[] {
     : [
         ...takenByAcid(watched, metal),
         check(
-          `it is done when the last ${name} is gone; a drop of the liquor on a bright piece of the same metal shows whether any salt is left`,
+          isSaltOver(watched.setting, watched.batch.materialBalance.supplied)
+            ? `it is done when ${signOfMetalGone(watched.setting, watched.setting.materials.indexOf(material))}; salt is over and stays in the liquor: add no more of the ${name}`
+            : `it is done when the last of the ${name} is gone; a drop of the liquor on a bright piece of the same metal shows whether any salt is left`,
         ),
       ];
 }

@@ -17,4 +17,5 @@ export type AtHand =
   | "iron(III) chloride solution"
   | "potassium carbonate"
   | "sodium carbonate"
-  | "bright piece of the metal";
+  | "bright piece of the metal"
+  | "dilute acid for a test";

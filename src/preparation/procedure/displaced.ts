@@ -7,17 +7,19 @@ import { isOneOf } from "../../ion/internal";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { type Term, termsOf } from "../contents/react";
-import { STAYS_IN_NITRIC_ACID } from "../data/ends";
+import { METAL_GONE, STAYS_IN_NITRIC_ACID } from "../data/ends";
 import { ACID_LEAVES, ACID_TAKES, type AcidTakesRow } from "../data/firing";
 import { add } from "../operation/add";
 import { done } from "../operation/operation";
-import { exact, planned } from "../planning/exact";
+import { exact, isFromRounding, planned } from "../planning/exact";
+import type { Supplied } from "../reaction/account";
 import { isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { isInLongPieces, isInPieces, isPowder } from "../shelf/pieces";
 import { acidAtHand } from "./acid-at-hand";
+import type { AtHand } from "./at-hand";
 import { type Bench, POT } from "./bench";
 import { litres } from "./words";
 
@@ -54,8 +56,32 @@ const powderLeft = (bench: Bench, i: number): string =>
     : "";
 
 /** A feed of which hardly any is dissolved at a time: its liquor tells nothing of the end. */
-export const sparingFeed = ({ materials, temperature }: Setting): Material | undefined =>
+const sparingFeed = ({ materials, temperature }: Setting): Material | undefined =>
   materials.find(({ form }) => !isMetal(form) && fateOf(form, temperature).precipitated === true);
+
+/** Salt of the product's metal that is in excess on purpose: some stays in the liquor, and a bright piece of the other metal never stays bright. */
+export const isSaltOver = ({ product, materials }: Setting, supplied: readonly Pick<Supplied, "excess">[]): boolean =>
+  materials.some(
+    ({ form }, i) =>
+      !isMetal(form) &&
+      product.metals.some(({ symbol }) => form.count(symbol).n !== 0n) &&
+      !isFromRounding(supplied[i]!.excess),
+  );
+
+/** How it shows that all of the added metal is gone, where it is the last of it that counts. */
+export function signOfMetalGone(setting: Setting, i: number): string {
+  const { name } = matterOf(setting.product.formula);
+  const test = acidTakes(setting, i) === undefined ? "" : `, and a bit of the ${name}, washed, ${METAL_GONE.test}`;
+  return `lumps broken up with the rod show none of the ${setting.materials[i]!.shelf.name} inside${test}`;
+}
+
+/** The end where the salt is over: what was added of the metal is gone. */
+function endOfMetal(bench: Bench): string {
+  const { setting } = bench.frame;
+  const metal = setting.materials.findIndex(({ form }) => isMetal(form));
+  const { time } = isPowder(bench.material(metal)) ? METAL_GONE.powder : METAL_GONE.pieces;
+  return `Stir now and then until none of the ${bench.name(metal)} is left, ${time}: ${signOfMetalGone(setting, metal)}. Salt is over and stays in the liquor, which dulls a bright piece of the metal to the end: add no more of the ${bench.name(metal)}.`;
+}
 
 /** How the end of a displacement shows; `over` is the metal of which some is left over, negative where there is none. */
 export function endOfDisplacement(bench: Bench, over: number): string {
@@ -68,9 +94,19 @@ export function endOfDisplacement(bench: Bench, over: number): string {
   const isHung = over >= 0 && isInLongPieces(bench.material(over));
   const sparing = sparingFeed(setting);
   if (sparing !== undefined) return `${endOfSparing(bench, sparing, over)}${shake}`;
+  if (over < 0 && isSaltOver(setting, bench.frame.account.supplied)) return endOfMetal(bench);
   return over < 0
     ? "Stir until the added metal is gone; a bright piece of the same metal held in a drop of the clear liquor stays bright: where it does not, a little more of the metal is needed."
     : `Stir until a bright piece of the same metal as the ${bench.name(over)} stays bright in a drop of the clear liquor: where it turns dull, it takes longer${isHung ? ", an hour or more: shake or brush off what coats it" : ""}; more of it is needed only where none is left.${shake}`;
+}
+
+/** What that end is tested with. */
+export function atEndOfDisplacement(bench: Bench, over: number): readonly AtHand[] {
+  const { setting, account } = bench.frame;
+  if (sparingFeed(setting) !== undefined) return [];
+  if (over >= 0 || !isSaltOver(setting, account.supplied)) return ["bright piece of the metal"];
+  const metal = setting.materials.findIndex(({ form }) => isMetal(form));
+  return acidTakes(setting, metal) === undefined ? [] : ["dilute acid for a test"];
 }
 
 /** So little of such a feed is dissolved at a time that its liquor tells nothing: the solid does. */

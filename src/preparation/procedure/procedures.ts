@@ -17,7 +17,7 @@ import { putBoundAcid } from "./asides";
 import { Bench, type Frame, POT, type Telling, type Work } from "./bench";
 import { isClosed } from "./closed-flask";
 import { combine } from "./combine";
-import { endOfDisplacement, liftOut, sparingFeed, takeOutMetal } from "./displaced";
+import { atEndOfDisplacement, endOfDisplacement, liftOut, takeOutMetal } from "./displaced";
 import { endOf, keptForLigands, keptToItsEnd } from "./end-seen";
 import { isSlowMetal } from "./feed-single";
 import { finish } from "./finish";
@@ -161,8 +161,7 @@ function displacement(bench: Bench): void {
   const over = setting.materials.findIndex(
     ({ form }, i) => isMetal(form) && !isFromRounding(account.supplied[i]!.excess),
   );
-  const isSeen = sparingFeed(setting) === undefined;
-  until(bench, () => endOfDisplacement(bench, over), isSeen ? { atHand: ["bright piece of the metal"] } : {});
+  until(bench, () => endOfDisplacement(bench, over), { atHand: atEndOfDisplacement(bench, over) });
   if (over >= 0) takeOutMetal(bench, over);
   isolate(bench);
   finish(bench);

@@ -176,6 +176,7 @@ function smallThings({ plan, words }: OnPaper): string[] {
     "potassium carbonate": words.potash,
     "sodium carbonate": words.soda,
     "bright piece of the metal": words.brightPiece,
+    "dilute acid for a test": words.acidForTest,
   };
   return [...new Set(plan.steps.flatMap(({ atHand }) => atHand))].map((one) => called[one]);
 }
