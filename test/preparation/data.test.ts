@@ -66,7 +66,7 @@ import {
   WARM_IN_ACID,
   WET_GRINDING,
 } from "../../src/preparation/data/firing";
-import { GASES, GASES_IN_WATER } from "../../src/preparation/data/gases";
+import { CYLINDERS, GASES, GASES_IN_WATER } from "../../src/preparation/data/gases";
 import { AGAINST_COLLOID, GELS, SOAPS } from "../../src/preparation/data/gels";
 import {
   BASIC_BEFORE_HYDROXIDE,
@@ -139,6 +139,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   CHANGED_IN_AIR,
   COATING: [COATING],
   COUPLES: COUPLES(),
+  CYLINDERS: [CYLINDERS],
   DECIDING,
   DELIQUESCENT,
   EFFLORESCENT,

@@ -134,6 +134,27 @@ describe("a piece of metal that is hung in", () => {
   });
 });
 
+describe("a gas that its pack says is in a cylinder", () => {
+  const led = (name: string): string =>
+    planPreparation({
+      equation: "K2CO3 + CO2 + H2O -> 2 KHCO3",
+      product: "KHCO3",
+      materials: [
+        { name: "potash", form: "K2CO3" },
+        { name, form: "CO2", excess: "100 %" },
+      ],
+      scale: { material: "potash", portion: "100 g" },
+    })
+      .cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => code))
+      .join(" ");
+
+  // gases under pressure, H280 (CLP, Annex I, 2.5; Annex VI leaves the class to whoever fills the cylinder)
+  it("is under pressure, and made in a flask it is not", () => {
+    expect(led("carbon dioxide from a cylinder")).toMatch(/H280/);
+    expect(led("carbon dioxide from chalk")).not.toMatch(/H280/);
+  });
+});
+
 describe("iron of a shop salt, with peroxide and a base of the salt's own metal at hand", () => {
   const request: PlanRequest = {
     equation: "CuSO4·5H2O -> CuSO4·5H2O",

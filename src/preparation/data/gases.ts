@@ -51,3 +51,9 @@ export const GASES_IN_WATER: readonly { readonly formula: string; readonly gas: 
   { formula: "H2SO3", gas: "SO2", source: "commonPractice" },
   { formula: "NH4OH", gas: "NH3", source: "commonPractice" },
 ];
+
+/** Words of a pack for a gas under pressure. */
+export const CYLINDERS = { words: ["cylinder", "steel bottle"], source: "commonPractice" } as const satisfies {
+  words: readonly string[];
+  source: SourceKey;
+};

@@ -18,11 +18,12 @@ import { OTHER_HYDRATE } from "../feasibility/form-in-water";
 import { exact, planned } from "../planning/exact";
 import { isAcid, isMetal } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
-import { isGas } from "../reaction/fluids";
+import { isGas, isLedIn } from "../reaction/fluids";
 import { gelRow } from "../reaction/gel";
 import type { Species } from "../reaction/species";
 import type { PlanRequest } from "../request/request";
 import type { Material } from "../shelf/material";
+import { isInCylinder } from "../shelf/pieces";
 import { type Danger, refuseCombinations, refuseDangers } from "./refused";
 
 /** What comes together in a preparation. */
@@ -75,6 +76,7 @@ export function withStrength(material: Material): string | MaterialOfStrength {
   const percent = fractionOf(material)?.toNumber("%");
   if (percent !== undefined) return { material: text, strength: `${Math.min(percent, 100).toFixed(4)} %` };
   const { name, note = "" } = material.shelf;
+  if (isLedIn(material) && isInCylinder(material)) return { material: text, inCylinder: true };
   const [state, another] = solidFormsIn(`${name} ${note}`);
   return state === undefined || another !== undefined ? text : { material: text, state };
 }

@@ -1,8 +1,9 @@
-// Metal in pieces, by what a pack says of it.
+// Metal in pieces and gas under pressure, by what a pack says of it.
 
 import { once } from "../../foundation/memo";
 import { solidFormsIn } from "../../substance/internal";
 import { LONG_PIECES, QUICK_METALS } from "../data/firing";
+import { CYLINDERS } from "../data/gases";
 import type { Material } from "./material";
 
 const textOf = ({ shelf: { name, note = "" } }: Material): string => `${name} ${note}`;
@@ -16,6 +17,11 @@ const longPieces = /* @__PURE__ */ once(() => new RegExp(`\\b(?:${LONG_PIECES.wo
 /** Is it named as pieces of which one can hang in a liquor? */
 export const isInLongPieces = (material: Material): boolean =>
   isInPieces(material) && longPieces().test(textOf(material));
+
+const cylinders = /* @__PURE__ */ once(() => new RegExp(`\\b(?:${CYLINDERS.words.join("|")})s?\\b`, "i"));
+
+/** Is it named as what stands in a steel bottle under pressure? */
+export const isInCylinder = (material: Material): boolean => cylinders().test(textOf(material));
 
 /** Is it named as a powder, and as nothing coarser? */
 export const isPowder = (material: Material): boolean => formsOf(material) === "powder";
