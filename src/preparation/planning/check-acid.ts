@@ -8,6 +8,7 @@ import { acidKeptWith } from "../procedure/protection";
 import { isByLye } from "../procedure/roles";
 import { isAcid, isMetal } from "../reaction/acids";
 import { isVolatile } from "../reaction/fluids";
+import { takesLastHydron } from "../reaction/last-hydron";
 import { acidTakerAmong, bringsAcid, moreForAcids } from "../reaction/neutralising";
 import { isInLongPieces, isInPieces, isPowder } from "../shelf/pieces";
 import { type Check, check, shown, type Watched } from "./check";
@@ -27,6 +28,20 @@ function acidKept({ setting: { product } }: Watched, acid: Feeding, solid: Feedi
     : check(`no excess is planned; ${usual}`, planned("usualExcess"));
 }
 
+/** A salt with acid hydrogen: more of a base that takes it makes another salt; of one that does not it stays what it is. */
+function acidSalt({ setting: { product } }: Watched, base: Feeding): Check {
+  const { name } = base.material.shelf;
+  if (takesLastHydron(base.material.form, product.formula))
+    return isOver(base)
+      ? check(`${shown(leftOf(base))} of ${name} is in excess: it makes another salt of the product`, leftOf(base))
+      : check(`no excess of ${name}: it would make another salt of the product`);
+  const where = base.dissolves ? "in the liquor, as what it is" : "in the product";
+  const why = `it takes no more hydrogen from the ${product.name}`;
+  return isOver(base)
+    ? check(`${shown(leftOf(base))} of ${name} is in excess: ${why}, and stays ${where}`, leftOf(base))
+    : check(`no excess of ${name}: ${why}, and would stay ${where}`);
+}
+
 /** What a neutralisation is watched for. */
 export function neutralisation(watched: Watched): Check[] {
   const feedings = feedingsOf(watched);
@@ -34,12 +49,7 @@ export function neutralisation(watched: Watched): Check[] {
   const solid = feedings.find((f) => f !== acid);
   if (acid === undefined || solid === undefined) return [];
   const name = solid.material.shelf.name;
-  if (isAcidSalt(watched.setting.product.formula))
-    return [
-      isOver(solid)
-        ? check(`${shown(leftOf(solid))} of ${name} is in excess: it makes another salt of the product`, leftOf(solid))
-        : check(`no excess of ${name}: it would make another salt of the product`),
-    ];
+  if (isAcidSalt(watched.setting.product.formula)) return [acidSalt(watched, solid)];
   const free = (one: Feeding): string => `${shown(leftOf(one))} of ${calledLeft(one)}`;
   if (acidKeptWith(watched.setting.product.formula) !== undefined) return [acidKept(watched, acid, solid)];
   if (isOver(acid) && isVolatile(acid.material.form))

@@ -10,6 +10,7 @@ import { type Bench, type Look, POT } from "./bench";
 import { isClosed } from "./closed-flask";
 import { vesselIn } from "./filling";
 import { nextPortion } from "./late-start";
+import { isHeldBack } from "./paper-end";
 import { warmWhileReduced } from "./slow-complex";
 import { gasesIn, notCaught } from "./trap";
 import { asRead } from "./weighing";
@@ -100,7 +101,8 @@ export function adding(
   const poison = notCaught(gasesLeft(bench));
   const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
   const portion = alone ? ` (${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))})` : "";
-  return `${verb} ${into}${wetted} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${otherwise}${cool}${room}: ${volumesOf(gas)} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}${staysWarm}.`;
+  const back = isHeldBack(bench, i) ? "; hold the last portion back until paper has told" : "";
+  return `${verb} ${into}${wetted} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${back}${otherwise}${cool}${room}: ${volumesOf(gas)} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}${staysWarm}.`;
 }
 
 const volumesOf = (gas: Look["gas"]): string =>

@@ -3,7 +3,6 @@
 import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
-import type { Pot } from "../contents/pot";
 import { isStranger } from "../contents/solids-standing";
 import { MIXED_HOT, SLOW_IN_ACID } from "../data/firing";
 import { heat } from "../operation/heat";
@@ -27,8 +26,9 @@ import { kiln } from "./kiln";
 import type { ProcedureKind } from "./kinds";
 import { inTheWay } from "./mixed-hot";
 import { onPaper } from "./paper";
+import { asMeant, givesCarbonDioxide, toCorrect, toExpect, withoutGas } from "./paper-end";
 import { clearPermanganate } from "./permanganate";
-import { isByLye, type Role } from "./roles";
+import { isByLye } from "./roles";
 import { slowSolid } from "./slow-solid";
 import { weighAll } from "./weighing";
 import { celsius, list } from "./words";
@@ -54,44 +54,6 @@ function seen({ drafts, frame }: Bench): { readonly gas: boolean; readonly solid
   };
 }
 
-/** How much alkalinity makes paper wait for the carbon dioxide to go. */
-const ALKALINE = "7.5";
-
-/** The vessel without what only the step of the balance put over: at the point of equivalence that alone would set the pH. */
-const asMeant = ({ pot, frame: { setting, account } }: Bench): Pot =>
-  setting.materials.reduce((all, { form }, i) => {
-    const { left, excess } = account.supplied[i]!;
-    if (!left.isPositive() || !isFromRounding(excess)) return all;
-    const { core } = matterOf(form);
-    const there = all.books.dissolved.find(({ matter }) => matter.key === core.key);
-    return there === undefined || there.amount.compare(left) < 0 ? all : all.minus(core, left);
-  }, pot);
-
-/** What brings a liquor to its pH, where neither acid nor base is in excess and all is dissolved; nothing elsewhere. */
-function toCorrect({ pot, frame: { setting, roles, account } }: Bench): string {
-  if (pot.books.solids.length > 0) return "";
-  const at = (...of: readonly Role[]): number => setting.materials.findIndex((_, i) => of.includes(roles[i]!));
-  const [acid, base] = [at("acid"), at("base", "gas-giving base")];
-  if (acid < 0 || base < 0) return "";
-  const name = (i: number): string => setting.materials[i]!.shelf.name;
-  const isOver = (i: number): boolean => !isFromRounding(account.supplied[i]!.excess);
-  // of what was to be in excess there may be too little all the same
-  if (isOver(base)) return `; where it is acid a little more of the ${name(base)} is needed`;
-  return isOver(acid)
-    ? `; where it is alkaline a little more of the ${name(acid)} is needed`
-    : `; where it is more than 1 higher a little more of the ${name(acid)} is needed, where it is more than 1 lower of the ${name(base)}`;
-}
-
-/** What paper should show, as near as paper shows it. */
-function toExpect(found: ReturnType<typeof onPaper>, fizzes: boolean): string {
-  if (found === undefined) return "note the pH";
-  const { pH, shown, thinned } = found;
-  const of = thinned ? " of a drop of it in nine drops of water" : "";
-  return fizzes && pH.compare(exact(ALKALINE)) > 0
-    ? `about pH 6 to 7 while carbon dioxide is in it, ${shown} once that has gone, note the pH${of}`
-    : `about pH ${shown} is expected${of}, note the pH`;
-}
-
 function precipitation(bench: Bench): void {
   isolate(bench);
   finish(bench);
@@ -111,11 +73,12 @@ function neutralisation(bench: Bench): void {
   const isWarm = pot.books.temperature.compare(setting.temperature) > 0;
   const warming = isSlow ? `, ${isWarm ? "warmer" : "warming it"} at the end if it has become slow` : "";
   const stir = ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}${warming}`;
-  const cooled = isWarm ? " a drop of it that has cooled" : "";
+  const gone = drop === undefined ? "" : withoutGas(bench, drop);
+  const cooled = gone === "" && isWarm ? " a drop of it that has cooled" : gone;
   until(
     bench,
     () =>
-      `${stir}${precipitates ? ` (the solid in it is the ${setting.product.name})` : ""}, and test${cooled} with indicator paper: ${toExpect(drop, gas && pot.books.solids.length > 0)}${correction}.`,
+      `${stir}${precipitates ? ` (the solid in it is the ${setting.product.name})` : ""}, and test${cooled} with indicator paper: ${toExpect(drop, gone === "" && givesCarbonDioxide(bench))}${correction}.`,
     { blank: "pH", atHand: ["indicator paper"], ...(drop === undefined ? {} : { target: drop.pH }) },
   );
   isolate(bench);
