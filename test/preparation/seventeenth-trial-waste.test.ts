@@ -52,3 +52,62 @@ describe("a displacement with the salt in excess", () => {
     );
   });
 });
+
+const blue: PlanRequest = {
+  equation: "4 FeCl3·6H2O + 3 K4Fe(CN)6·3H2O -> Fe4(Fe(CN)6)3 + 12 KCl + 33 H2O",
+  product: "Fe4(Fe(CN)6)3",
+  materials: [
+    { name: "iron(III) chloride hexahydrate", form: "FeCl3·6H2O", assay: "98 %", excess: "5 %" },
+    { name: "yellow prussiate of potash", form: "K4Fe(CN)6·3H2O", assay: "99 %" },
+  ],
+  scale: { product: "20 g" },
+};
+
+describe("a gel that could hold more liquor than there is", () => {
+  // 20 g that hold 20 mL each could hold 400 mL, of 250 mL that there are; 20.8 g of KCl and 0.8 g of FeCl3 are in it, and
+  // 21.6 g × (250/1450)^4 = 19 mg, less than the 0.1 g that may stay; after three washes 0.11 g
+  it("holds all of it and no more, and so much salt", () => {
+    expect(texts(blue)).toMatch(
+      /Wash 4 times with 1\.2 L of water.*FeCl₃ and KCl in it go from 21\.6 g to less than 0\.1 g/,
+    );
+    expect(texts(blue)).toContain("The 19 mg that the washes above leave");
+  });
+});
+
+describe("the liquor of a cyanidoferrate", () => {
+  it("is left as it is, and not alkaline, where the metal that precipitates it is in excess", () => {
+    const { waste } = planPreparation(blue);
+    expect(waste.isLeftAsItIs).toBe(true);
+    expect(waste.soda).toBeUndefined();
+    expect(waste.notes).toEqual([expect.stringMatching(/^it contains a cyanidoferrate.*leave it as it is.*no alkali/)]);
+    const printed = sheet(blue);
+    expect(printed).not.toMatch(/sulfide does|keep it alkaline|Make alkaline|precipitate them before|Na₂CO₃/);
+  });
+
+  it("is kept alkaline where the cyanidoferrate is in excess, and sulfide is never said to help", () => {
+    const [iron, prussiate] = blue.materials;
+    const { excess: _, ...plain } = iron!;
+    const { waste } = planPreparation({ ...blue, materials: [plain, { ...prussiate!, excess: "5 %" }] });
+    expect(waste.isLeftAsItIs).toBe(false);
+    const notes = waste.notes.join("\n");
+    expect(notes).toMatch(/keep it alkaline/);
+    expect(notes).not.toMatch(/sulfide does/);
+  });
+});
+
+describe("iron(III) in a waste", () => {
+  // 29.8 g / 270.29 g/mol = 0.11025 mol, less 12.0 g / 39.997 g/mol / 3 = 0.10001 mol: 0.01024 mol × 1.5 × 1.1 × 105.99 g/mol = 1.79 g
+  it("takes one and a half soda", () => {
+    const { waste } = planPreparation({
+      equation: "FeCl3·6H2O + 3 NaOH -> Fe(OH)3 + 3 NaCl + 6 H2O",
+      product: "Fe(OH)3",
+      materials: [
+        { name: "iron chloride", form: "FeCl3·6H2O", excess: "10 %" },
+        { name: "caustic soda", form: "NaOH" },
+      ],
+      scale: { material: "caustic soda", portion: "12.0 g" },
+    });
+    expect(waste.soda!.toNumber("g")).toBeGreaterThan(1.77);
+    expect(waste.soda!.toNumber("g")).toBeLessThan(1.81);
+  });
+});

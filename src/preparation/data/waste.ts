@@ -74,6 +74,19 @@ export const HOLDING_LIGANDS: readonly HoldingLigandRow[] = [
   { name: "cyanide", formula: "CN^-", group: "cyanide", source: "commonPractice" },
 ];
 
+/** Cyanido complexes: what precipitates salts of their metals does nothing to them, and sulfide gives its poison gas with a sour liquor. */
+export const HELD_BY_CYANIDE = {
+  ligand: "cyanide",
+  note: "cyanide keeps {ions} in solution, out of which neither soda nor sulfide takes it: put none to it for that",
+  source: "commonPractice",
+} as const satisfies { ligand: string; note: string; source: SourceKey };
+
+/** A sparing cyanidoferrate with salt of its metal in excess: nothing else of the cyanidoferrate is dissolved. */
+export const CYANIDOFERRATE_LEFT = {
+  note: "it contains a cyanidoferrate, which the {metals} in excess keeps in the solid: leave it as it is, by itself; no alkali and no soda, which break the {product} into hydroxide and soluble cyanidoferrate, no strong acid, bleach, sulfide or heat, which give poison gas; let what is in it settle, and hand in the solid as hazardous waste",
+  source: "commonPractice",
+} as const satisfies { note: string; source: SourceKey };
+
 /** Metals whose complexes come apart so slowly that neither acid nor soda precipitates the metal. */
 export const SLOW_METALS: readonly { readonly metals: readonly string[]; readonly source: SourceKey }[] = [
   { metals: ["Co", "Cr", "Rh", "Ir", "Pt"], source: "commonPractice" },

@@ -176,6 +176,6 @@ export function washingOf(
     plan: { ...outcome.value, productLost: productLost as Quantity<"mass"> | undefined },
     salts: salts.map(({ matter }) => matter.name),
     saltMass,
-    retained,
+    retained: outcome.value.retainedVolume,
   };
 }

@@ -6,11 +6,11 @@ import { type Quantity, sum } from "../../quantity";
 import { HOLDS_CYANIDE, madeOf } from "../../substance/internal";
 import { complexesOf } from "../contents/complexes";
 import type { Pot } from "../contents/pot";
-import { HELD_BY_AMMONIA, LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "../data/waste";
+import { HELD_BY_AMMONIA, HELD_BY_CYANIDE, LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "../data/waste";
 import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
 import type { Species } from "../reaction/species";
-import { asOxidiser, type DissolvedMetal } from "./waste-treatment";
+import { asOxidiser, type DissolvedMetal, type Held } from "./waste-treatment";
 
 const rowOf = (symbol: string): WasteMetalRow | undefined => WASTE_METALS.find((row) => row.metal === symbol);
 
@@ -39,14 +39,19 @@ function amountsOf(solutes: readonly Dissolved[]): ReadonlyMap<string, Quantity>
 
 const NONE = "0 mol";
 
-/** Metals in a vessel, those that cyanide holds left out; and up to how much of them, where more may be in it. */
-export function metalsIn(pot: Pot, solutes: readonly Dissolved[], open?: Dissolved): DissolvedMetal[] {
+/** Metals in a vessel, those that cyanide holds left out; and up to how much of them, where more may be in it; nothing is precipitated of what is left as it is. */
+export function metalsIn(
+  pot: Pot,
+  solutes: readonly Dissolved[],
+  open?: Dissolved,
+  isLeftAsItIs = false,
+): DissolvedMetal[] {
   const known = amountsOf(solutes);
   const most = open === undefined ? known : amountsOf([...solutes, open]);
   return [...most].map(([symbol, all]): DissolvedMetal => {
     const amount = known.get(symbol) ?? exact(NONE);
     const named = amount.to("mol").named({ symbol: `n(${symbol}, waste)`, label: `${symbol} dissolved in the waste` });
-    const isKept = isLeft(symbol);
+    const isKept = isLeftAsItIs || isLeft(symbol);
     return lazily<DissolvedMetal>({
       symbol: () => symbol,
       amount: () => named as Quantity<"amount of substance">,
@@ -125,9 +130,16 @@ export function ammoniumNotes(
 export function heldNotes(metals: readonly DissolvedMetal[]): string[] {
   const held = metals.filter(({ precipitate }) => precipitate).flatMap((one) => one.held);
   if (held.length === 0) return [];
-  const ligands = [...new Set(held.map(({ ligand }) => ligand))];
-  const ions = [...new Set(held.map(({ formula }) => formula))].join(" and ");
+  const isByCyanide = ({ ligand }: Held): boolean => ligand === HELD_BY_CYANIDE.ligand;
+  const ionsOf = (all: readonly Held[]): string => [...new Set(all.map(({ formula }) => formula))].join(" and ");
+  const [firm, others] = [held.filter(isByCyanide), held.filter((one) => !isByCyanide(one))];
+  const ligands = [...new Set(others.map(({ ligand }) => ligand))];
   return [
-    `${ligands.join(" and ")} ${ligands.length > 1 ? "keep" : "keeps"} ${ions} in solution: count it by the ligand; soda does not precipitate it before the ligand is gone, sulfide does`,
+    ...(firm.length === 0 ? [] : [HELD_BY_CYANIDE.note.replace("{ions}", ionsOf(firm))]),
+    ...(others.length === 0
+      ? []
+      : [
+          `${ligands.join(" and ")} ${ligands.length > 1 ? "keep" : "keeps"} ${ionsOf(others)} in solution: count it by the ligand; soda does not precipitate it before the ligand is gone, sulfide does`,
+        ]),
   ];
 }

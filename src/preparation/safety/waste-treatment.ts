@@ -6,7 +6,7 @@ import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { type Quantity, sum } from "../../quantity";
 import { madeOf } from "../../substance/internal";
-import { SLOW_METALS, WASTE_METALS } from "../data/waste";
+import { SLOW_METALS, WASTE_METALS, type WasteMetalRow } from "../data/waste";
 import { acidPerGramOf } from "../identity/ignition";
 import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
@@ -85,6 +85,16 @@ export const asOxidiser = (symbol: string, dissolved: readonly Dissolved[]): Qua
     );
 };
 
+/** Charges of a metal over those of its row, of the salts that bring it as a higher ion. */
+const higherCharges = ({ metal, charge }: WasteMetalRow, dissolved: readonly Dissolved[]): Quantity[] =>
+  dissolved.flatMap(({ species, amount }) => {
+    const { cations, complex } = constitutionOf(species.formula);
+    if (complex !== undefined || !amount.isPositive()) return [];
+    return cations
+      .filter((one) => one.element === metal && BigInt(one.charge) > charge)
+      .map((one) => amount.times(BigInt(one.count) * (BigInt(one.charge) - charge)));
+  });
+
 function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolved[], neverSour: boolean): Share[] {
   const forMetals = metals.flatMap((metal): Share[] => {
     const { symbol, precipitate } = metal;
@@ -97,7 +107,13 @@ function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolv
     if (!amount.isPositive()) return [];
     // One formula unit of its own precipitant for each atom; of soda half a unit for each charge.
     return row.precipitant === undefined
-      ? [{ reagent: SODA, amount: amount.times(row.charge).dividedBy(2), of: symbol }]
+      ? [
+          {
+            reagent: SODA,
+            amount: sum([amount.times(row.charge), ...higherCharges(row, dissolved)]).dividedBy(2),
+            of: symbol,
+          },
+        ]
       : [{ reagent: row.precipitant, amount, of: symbol }];
   });
   const forSolutes = dissolved.flatMap(({ species, amount }): Share[] => {

@@ -19,6 +19,7 @@ import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { coreOf, type Species, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
+import { cyanidoferrateLeft } from "./waste-cyanidoferrate";
 import { ammoniumNotes, heldNotes, isWasteMetal, metalNotes, metalsIn } from "./waste-metals";
 import { type DissolvedMetal, SODA, type Treatment, treatmentOf, upTo } from "./waste-treatment";
 
@@ -51,6 +52,8 @@ export interface Waste {
   readonly treatment: readonly Treatment[];
   /** Sodium carbonate, anhydrous, that neutralises the acid and precipitates the metals, with 10 % excess, all of the product counted where how much of it stays dissolved is not known; undefined if none is needed. */
   readonly soda: Quantity<"mass"> | undefined;
+  /** A note says to leave it as it is: nothing is put to it. */
+  readonly isLeftAsItIs: boolean;
   /** What to know of it. */
   readonly notes: readonly string[];
   /** The sentence that sends to the rules of the place. */
@@ -122,7 +125,12 @@ const openMetal = (open: Dissolved | undefined): Dissolved | undefined =>
   open === undefined || complexIn(matterOf(open.species.formula)) !== undefined ? undefined : open;
 
 /** What is put to a liquor, and up to how much where more of the product may be in it. */
-function treatmentUpTo(pot: Pot, solutes: readonly Dissolved[], open: Dissolved | undefined, neverSour: boolean) {
+function treatmentUpTo(
+  pot: Pot,
+  solutes: readonly Dissolved[],
+  open: Dissolved | undefined,
+  neverSour: boolean,
+): Treatment[] {
   const least = treatmentOf(metalsIn(pot, solutes), solutes, neverSour);
   const more = openMetal(open);
   if (more === undefined) return least;
@@ -130,7 +138,17 @@ function treatmentUpTo(pot: Pot, solutes: readonly Dissolved[], open: Dissolved 
   return upTo(least, treatmentOf(metalsIn(pot, all), all, neverSour));
 }
 
-function vesselOf([vessel, pot]: Left, cyanide: boolean, least: Quantity, product: Dissolved | undefined): WasteVessel {
+interface Handled {
+  readonly cyanide: boolean;
+  readonly isLeftAsItIs: boolean;
+  readonly least: Quantity;
+}
+
+function vesselOf(
+  [vessel, pot]: Left,
+  { cyanide, isLeftAsItIs, least }: Handled,
+  product: Dissolved | undefined,
+): WasteVessel {
   const open = vessel === "mother liquor" ? product : undefined;
   // What is on a filter or in a wash bottle is kept by itself.
   const isApart = vessel === "residue" || vessel === "gas trap";
@@ -138,10 +156,12 @@ function vesselOf([vessel, pot]: Left, cyanide: boolean, least: Quantity, produc
     vessel: () => vessel,
     volume: () => (isApart ? pot.contents.volume : volumeOfLiquor(pot.contents)),
     contents: () => pot.contents,
-    metals: () => metalsIn(pot, solutesOf(pot), open),
+    metals: () => metalsIn(pot, solutesOf(pot), open, isLeftAsItIs),
     treatment: () => {
       const solutes = solutesOf(pot);
-      return isApart ? [] : treatmentUpTo(pot, solutes, open, cyanide || gasesByAcid(solutes, least).length > 0);
+      return isApart || isLeftAsItIs
+        ? []
+        : treatmentUpTo(pot, solutes, open, cyanide || gasesByAcid(solutes, least).length > 0);
     },
   });
   return own;
@@ -203,8 +223,10 @@ export function wasteOf(
   const cyanide = holdsCyanide(setting);
   const all = pooled(left);
   const solutes = all === undefined ? [] : solutesOf(all);
-  const metals = all === undefined ? [] : metalsIn(all, solutes, open);
-  const free = all === undefined ? [] : metalsIn(all, solutes, openMetal(open));
+  const asItIs = cyanidoferrateLeft(setting, solutes, steps.mass);
+  const isLeftAsItIs = asItIs !== undefined;
+  const metals = all === undefined ? [] : metalsIn(all, solutes, open, isLeftAsItIs);
+  const free = all === undefined ? [] : metalsIn(all, solutes, openMetal(open), isLeftAsItIs);
   // Of cyanides all is said by its own note.
   const sour = cyanide ? [] : gasesByAcid(solutes, steps.mass);
   const isLiquor = wet && all !== undefined && fateOf(product.formula, setting.temperature).precipitated !== true;
@@ -214,16 +236,18 @@ export function wasteOf(
     ...ammoniumNotes(free, solutes, steps.mass),
     ...halogenNotes(setting, solutes),
     ...halateNotes(solutes, steps.mass),
-    ...(cyanide ? [CYANIDE] : []),
+    ...(cyanide ? [asItIs ?? CYANIDE] : []),
     ...(alcohol !== undefined && volume !== undefined && alcohol.compare(volume.times(planned("burns"))) > 0
       ? [FLAMMABLE]
       : []),
     ...sourNotes(sour, solutes, steps.mass),
     ...(isLiquor ? liquorNotes(setting, solutes) : []),
   ];
-  const treatment = all === undefined ? [] : treatmentUpTo(all, solutes, open, cyanide || sour.length > 0);
+  const treatment =
+    all === undefined || isLeftAsItIs ? [] : treatmentUpTo(all, solutes, open, cyanide || sour.length > 0);
   const sodium = treatment.find((one) => one.reagent === SODA);
   const soda = sodium?.most ?? sodium?.mass;
-  const vessels = left.map((one) => vesselOf(one, cyanide, steps.mass, open));
-  return { vessels, volume, metals, treatment, soda, notes: [...new Set(notes)], closing: CLOSING };
+  const handled = { cyanide, isLeftAsItIs, least: steps.mass };
+  const vessels = left.map((one) => vesselOf(one, handled, open));
+  return { vessels, volume, metals, treatment, soda, isLeftAsItIs, notes: [...new Set(notes)], closing: CLOSING };
 }

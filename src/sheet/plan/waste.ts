@@ -139,7 +139,8 @@ function wasteItems(on: OnPaper): string[] {
     .filter(({ where, worthKeeping }) => where === "in the liquor" && worthKeeping)
     .map(({ mass, formula, why }) => filled(words.worthKeeping, { mass: hand.grams(mass), formula, why }));
   const handled = new Set(plan.weighings.map(({ form }) => form));
-  const disposal = cautions.substances
+  // of what is left as it is nothing else is said
+  const disposal = (waste.isLeftAsItIs ? [] : cautions.substances)
     .filter(({ material, status }) => status === "classified" && handled.has(pretty(material)))
     .map(({ material, disposal: how }) =>
       filled(words.ofMaterial, { observation: pretty(material), material: how ?? "" }),

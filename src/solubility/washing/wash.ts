@@ -48,7 +48,7 @@ export interface WashRequest extends LookupOptions {
   readonly saltConcentration?: DensityLike;
   /** Salt to be washed out, in all the liquor. */
   readonly saltMassInLiquor?: MassLike;
-  /** Volume of the liquor that this salt is in. */
+  /** Volume of the liquor that this salt is in; the cake retains no more than that. */
   readonly liquorVolume?: VolumeLike;
   /** Volume of one wash, > 0. */
   readonly washVolume: VolumeLike;
@@ -113,11 +113,16 @@ function retainedVolumeOf(request: WashRequest, dryCake: Quantity): Quantity {
     perGram.symbol === undefined
       ? perGram.named({ symbol: "v(ret)", label: "liquor retained per gram of dry solid" })
       : perGram;
-  return dryCake.times(named).to("mL").named({
-    symbol: "V(ret)",
-    label: "liquor retained by the cake",
-    rule: "retained volume = dry mass × liquor per gram",
-  });
+  const naming = { symbol: "V(ret)", label: "liquor retained by the cake" };
+  const asMuchAsItHolds = dryCake
+    .times(named)
+    .to("mL")
+    .named({ ...naming, rule: "retained volume = dry mass × liquor per gram" });
+  if (request.liquorVolume === undefined) return asMuchAsItHolds;
+  const all = guard.positive(expectDimension(request.liquorVolume, "volume", "liquorVolume"), "liquorVolume");
+  return asMuchAsItHolds.compare(all) <= 0
+    ? asMuchAsItHolds
+    : all.to("mL").named({ ...naming, rule: "retained volume = all the liquor, which the cake could hold" });
 }
 
 function concentrationOf(request: WashRequest): Quantity {
