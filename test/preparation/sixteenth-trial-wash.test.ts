@@ -120,9 +120,9 @@ describe("the test of the last wash", () => {
     // 0.32 mol of chloride in 328 mL is 0.96 mol/L; 22 mL stay of 122, a share of 0.18: 0.17 mol/L after one wash. Silver nitrate shows
     // it down to 0.05 mmol/L (2 mg/L, from memory): ln(0.17/0.00005)/ln(1/0.18) = 4.7, five washes of 100 mL
     const text = sheet(tungstate);
-    expect(text).toMatch(/of the product\) still shows, and may stay.*about 5 times more/);
-    expect(text).toContain("no more cloud than the washing water itself gives");
-    expect(text).toMatch(/Waste 407 mL \(collect; 907 mL if it is washed until no test shows\)/);
+    expect(text).toMatch(/of the product\) left still shows and may stay; 5 times more removes it/);
+    expect(text).toContain("no more cloud than the wash water gives");
+    expect(text).toMatch(/Waste 407 mL \(collect; 907 mL if washed until no test shows\)/);
     expect(text).toContain("labelled waste container, 907 mL");
   });
 

@@ -148,7 +148,6 @@ function inTheLiquor(one: Beside): End {
     share.compare(exact("100 %")) > 0
       ? "more of other salts than of it"
       : `${twoFigures(share)} of other salts with it`;
-  if (isOneOf(one.species.formula, ...NEVER_KEPT.formulas)) return notKept("in the liquor", NEVER_KEPT.why);
   if (share.compare(planned("cleanEnough")) > 0)
     return notKept("in the liquor", `${rest}: recrystallise it or let it go`);
   const off = runsOff(one);
@@ -167,6 +166,7 @@ function inTheLiquor(one: Beside): End {
     );
   const only = keptInSolution(one.species.formula);
   if (only !== undefined) return notKept("in the liquor", `boiled down it does not crystallise: ${only.why}`);
+  if (isOneOf(one.species.formula, ...NEVER_KEPT.formulas)) return notKept("in the liquor", NEVER_KEPT.why);
   const first = metals.length === 0 ? "" : `, after all ${metals.join(" and ")} is precipitated`;
   return {
     where: "in the liquor",

@@ -8,7 +8,7 @@ import { isLye } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { fateOf } from "../reaction/fate";
 import { type Check, check, shown, type Watched } from "./check";
-import { planned } from "./exact";
+import { exact, planned } from "./exact";
 import { type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
 
 /** Does any excess of this precipitant take the product back? */
@@ -32,13 +32,19 @@ const carriersOver = (
   feedings
     .filter((f) => key !== undefined && f.material.form.count(key).n !== 0n && isOver(f))
     .map((f) => {
-      return check(
-        `${f.material.shelf.name} is ${shown(f.supplied.excess, 2)} in excess: ${shown(leftOf(f))} of it stays ${
-          fateOf(f.material.form, temperature).precipitated === true ? "undissolved, with the product" : "in the liquor"
-        }`,
-        f.supplied.excess,
-      );
+      const { name, excess } = f.material.shelf;
+      const need = exact("1").dividedBy(f.supplied.timesStoichiometric).to("%");
+      const stays = `${shown(leftOf(f))} of that stays ${
+        fateOf(f.material.form, temperature).precipitated === true ? "undissolved, with the product" : "in the liquor"
+      }`;
+      // what is asked for is no shortage
+      return excess !== undefined && isOverBy(f.supplied)
+        ? check(`${name} is ${shown(f.supplied.excess, 2)} in excess: ${stays}`, f.supplied.excess)
+        : check(`the precipitant is ${shown(need)} of what the ${name} needs: ${stays}`, need);
     });
+
+/** More by the table than counts as none. */
+const isOverBy = ({ excess }: Feeding["supplied"]): boolean => excess.compare(planned("asGoodAsNone")) > 0;
 
 /** What a precipitation is watched for. */
 export function precipitation(watched: Watched): Check[] {

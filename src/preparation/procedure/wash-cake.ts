@@ -180,7 +180,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
       untilTest: { washes: more, water: plan.washVolume.times(BigInt(more)).to("mL") as Quantity<"volume"> },
     };
   const share = residue.dividedBy(massOfSolids(before)).to("%");
-  const left = `${between(bench, residue, plan.target)[0]} that the ${plan.washes === 1 ? "wash" : "washes"} above ${plan.washes === 1 ? "leaves" : "leave"} (${share.format({ significant: 1, uncertainty: "none" })} of the product)`;
+  const left = `${between(bench, residue, plan.target)[0]} (${share.format({ significant: 1, uncertainty: "none" })} of the product)`;
   bench.did(POT, testWash(bench.pot), {
     say: () => wordsOfTests(advice.value, plan.washes, bench.frame.setting.product.formula, { more, left }),
     ...(endTests.length > 0 ? { blank: "tests.lastWash", choices: boxesOf(endTests) } : {}),
@@ -247,7 +247,7 @@ function wordsOfTests(
       : more === 0
         ? [`Test the last wash for ${shown.join("; ")}; wash once more for as long as it shows.`]
         : [
-            `Test the last wash for ${shown.join("; ")}. The ${left} still shows, and may stay where that does not matter; for a product without it wash on until nothing shows, about ${times(more)} more.`,
+            `Test the last wash for ${shown.join("; ")}. The ${left} left still shows and may stay; ${times(more)} more removes it.`,
           ]),
     ...counted,
   ].join(" ");

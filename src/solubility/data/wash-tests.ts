@@ -17,9 +17,9 @@ interface WashTestRow {
 export const BASIC: readonly string[] = ["CO3^2-", "HCO3-", "OH-"];
 
 export const WASH_TESTS: readonly WashTestRow[] = [
-  { ions: ["SO4^2-", "HSO4-"], test: "barium chloride with dilute hydrochloric acid: within two minutes no more cloud than the washing water itself gives", boxes: ["no cloud", "cloud"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
-  { ions: ["Cl-", "Br-", "I-", "SCN-"], test: "silver nitrate with dilute nitric acid: no more cloud than the washing water itself gives", boxes: ["no cloud", "cloud"], showsFrom: "0.05 mmol/L", source: "commonPractice" },
-  { ions: ["CO3^2-", "HCO3-", "OH-"], test: "indicator paper neutral; acidify before testing for chloride or sulfate", boxes: ["neutral", "alkaline"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
+  { ions: ["SO4^2-", "HSO4-"], test: "barium chloride with dilute hydrochloric acid: within two minutes no more cloud than the wash water gives", boxes: ["no cloud", "cloud"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
+  { ions: ["Cl-", "Br-", "I-", "SCN-"], test: "silver nitrate with dilute nitric acid: no more cloud than the wash water gives", boxes: ["no cloud", "cloud"], showsFrom: "0.05 mmol/L", source: "commonPractice" },
+  { ions: ["CO3^2-", "HCO3-", "OH-"], test: "indicator paper neutral", boxes: ["neutral", "alkaline"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
   { ions: ["S^2-", "HS-"], test: "lead acetate paper: it stays white", boxes: ["white", "dark"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
   { ions: ["S2O3^2-", "SO3^2-", "HSO3-"], test: "a drop of iodine solution: its colour stays", boxes: ["colour stays", "colour goes"], showsFrom: "0.5 mmol/L", source: "commonPractice" },
   { ions: ["ClO-"], test: "potassium iodide with starch: no blue", boxes: ["no blue", "blue"], showsFrom: "0.01 mmol/L", source: "commonPractice" },
@@ -36,7 +36,7 @@ export const WASH_TESTS: readonly WashTestRow[] = [
   { ions: ["Cu^2+"], test: "ammonia: no blue", boxes: ["no blue", "blue"], showsFrom: "0.5 mmol/L", source: "commonPractice" },
   { ions: ["Ni^2+"], test: "dimethylglyoxime with ammonia: no red", boxes: ["no red", "red"], showsFrom: "0.01 mmol/L", source: "commonPractice" },
   { ions: ["Mn^2+"], test: "lye with a drop of peroxide: no brown", boxes: ["no brown", "brown"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
-  { ions: ["Ca^2+"], test: "ammonium oxalate: no more cloud than the washing water itself gives", boxes: ["no cloud", "cloud"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
+  { ions: ["Ca^2+"], test: "ammonium oxalate: no more cloud than the wash water gives", boxes: ["no cloud", "cloud"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
   { ions: ["Ag+"], test: "dilute hydrochloric acid: no cloud", boxes: ["no cloud", "cloud"], showsFrom: "0.05 mmol/L", source: "commonPractice" },
   { ions: ["Pb^2+", "Ba^2+"], test: "a drop of dilute sulfuric acid: no cloud", boxes: ["no cloud", "cloud"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
 ];
@@ -54,4 +54,4 @@ export const NO_BROWN_RING: readonly string[] = ["I-", "Br-", "IO3-", "NO2-", "C
 export const OWN_HAZE = "a faint haze is the product's own";
 
 export const OWN_BASE =
-  "the product gives this ion too: indicator paper as in pure water that some of the product was stirred with; acidify before testing for chloride or sulfate";
+  "the product gives this ion too: indicator paper as in pure water that some of the product was stirred with";
