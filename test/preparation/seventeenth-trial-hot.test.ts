@@ -43,6 +43,6 @@ describe("an acid salt from a carbonate that is over", () => {
     expect(test).toContain("a little of it that has boiled for a minute");
     expect(test).toContain("where it is acid a little of what was held back is needed");
     expect(test).toContain("where it is more than 1 higher a little more of the phosphoric acid");
-    expect(stepWith(phosphate, /^Add the/)).toContain("hold the last portion back until paper has told");
+    expect(stepWith(phosphate, /^Add the/)).toContain("hold the last portion back until paper shows the pH");
   });
 });

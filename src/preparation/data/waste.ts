@@ -83,7 +83,7 @@ export const HELD_BY_CYANIDE = {
 
 /** A sparing cyanidoferrate with salt of its metal in excess: nothing else of the cyanidoferrate is dissolved. */
 export const CYANIDOFERRATE_LEFT = {
-  note: "it contains a cyanidoferrate, which the {metals} in excess keeps in the solid: leave it as it is, by itself; no alkali and no soda, which break the {product} into hydroxide and soluble cyanidoferrate, no strong acid, bleach, sulfide or heat, which give poison gas; let what is in it settle, and hand in the solid as hazardous waste",
+  note: "it contains a cyanidoferrate, which the {metals} in excess keeps in the solid: leave it as it is, by itself; no alkali and no soda, which break the {product} into hydroxide and soluble cyanidoferrate, no strong acid, bleach, sulfide or heat, which give poison gas; let what is in it settle, and take the solid to collection as hazardous waste",
   source: "commonPractice",
 } as const satisfies { note: string; source: SourceKey };
 

@@ -101,7 +101,7 @@ export function adding(
   const poison = notCaught(gasesLeft(bench));
   const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
   const portion = alone ? ` (${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))})` : "";
-  const back = isHeldBack(bench, i) ? "; hold the last portion back until paper has told" : "";
+  const back = isHeldBack(bench, i) ? "; hold the last portion back until paper shows the pH" : "";
   return `${verb} ${into}${wetted} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${back}${otherwise}${cool}${room}: ${volumesOf(gas)} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}${staysWarm}.`;
 }
 

@@ -73,7 +73,7 @@ export function withoutGas(bench: Bench, { pH }: NonNullable<ReturnType<typeof o
     : "";
 }
 
-/** The last of a base is held back until paper has told: an acid salt takes an excess of it up as another salt, or keeps it beside. */
+/** The last of a base is held back until paper shows the pH: an acid salt takes an excess of it up as another salt, or keeps it beside. */
 export function isHeldBack({ frame: { setting, roles, account, isolation } }: Bench, i: number): boolean {
   const { form } = setting.materials[i]!;
   const isBase = roles[i] === "base" || roles[i] === "gas-giving base";
