@@ -1,11 +1,13 @@
 // What a seventeenth round of independent readings found of hot liquors, acid salts, fires and complexes, as rules; the preparations
 // are the readers', chosen before any sheet was printed. Facts of the bench are common practice, no source.
 import { type PlanRequest, planPreparation } from "preparative";
+import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
 
 const texts = (request: PlanRequest): string[] => planPreparation(request).steps.map(({ text }) => text);
 const stepWith = (request: PlanRequest, part: string | RegExp): string =>
   texts(request).find((text) => (typeof part === "string" ? text.includes(part) : part.test(text))) ?? "";
+const sheet = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
 const checks = (request: PlanRequest): string =>
   planPreparation(request)
     .checks.map(({ text }) => text)
@@ -44,5 +46,33 @@ describe("an acid salt from a carbonate that is over", () => {
     expect(test).toContain("where it is acid a little of what was held back is needed");
     expect(test).toContain("where it is more than 1 higher a little more of the phosphoric acid");
     expect(stepWith(phosphate, /^Add the/)).toContain("hold the last portion back until paper shows the pH");
+  });
+});
+
+describe("an ammonium phosphate of a metal", () => {
+  const struvite: PlanRequest = {
+    equation: "MgSO4.7H2O + NH4H2PO4 + 2 NH3 -> MgNH4PO4.6H2O + (NH4)2SO4 + H2O",
+    product: "MgNH4PO4.6H2O",
+    materials: [
+      { name: "Epsom salt", form: "MgSO4.7H2O", assay: "99.5 %" },
+      { name: "monoammonium phosphate", form: "NH4H2PO4", assay: "99 %" },
+      { name: "ammonia water", form: "NH3", strength: "25 %", excess: "50 %" },
+    ],
+    scale: { product: "25 g" },
+  };
+
+  // 222.55 / (2 × 155.33) = 71.6 % of the monohydrate is Mg2P2O7: ammonia goes with the water
+  it("leaves the pyrophosphate of every hydrate: ammonia goes as well", () => {
+    const text = sheet(struvite);
+    expect(text).toContain("leaves 71.6 %, Mg₂P₂O₇");
+    expect(text).not.toContain("88.4 %");
+  });
+
+  it("warns of the vapour where strong ammonia is poured, and has that of the better wash at hand", () => {
+    const { steps } = planPreparation(struvite);
+    const poured = steps.find(({ text }) => text.startsWith("Pour the ammonia water"));
+    expect(poured?.text).toContain("goggles on, under a hood or in moving air: its vapour chokes");
+    expect(steps.find(({ text }) => text.startsWith("Wash"))?.atHand).toContain("strong ammonia");
+    expect(sheet(struvite)).toContain("a little strong ammonia (25 %)");
   });
 });

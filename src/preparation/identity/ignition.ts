@@ -35,6 +35,16 @@ function afterLastStep(formula: Formula): Residue | undefined {
     : { residue: parseFormula(left.formula), condition: `above ${last.from.format({ uncertainty: "none" })}` };
 }
 
+/** What the last step of heating leaves of a hydrate of the same salt, which ends where all of them do. */
+function afterLastStepOfAnother(formula: Formula): Residue | undefined {
+  for (const { formula: other } of knownHydrates(formula)) {
+    const last = afterLastStep(other);
+    if (last !== undefined && !knownHydrates(last.residue).some((one) => one.formula.hasSameComposition(formula)))
+      return last;
+  }
+  return undefined;
+}
+
 /** Hydrogen and dihydrogen phosphates of metals lose all their hydrogen as water: 2 CaHPO4 leave Ca2P2O7, NaH2PO4 leaves NaPO3. */
 function condensedOf(salt: Formula): Formula | undefined {
   const of = (symbol: string): number => Number(salt.count(symbol).n);
@@ -84,7 +94,8 @@ export function residueOf(formula: Formula, stated: Formula | undefined): Residu
   // Every hydrate of a salt is heated alike, to the salt; ammonium goes with the water.
   const isOfHydrates = crystalWater(formula).waters.n !== 0n || knownHydrates(formula).length > 1;
   if (isOfHydrates && !madeOf(formula).ammonium) return dry;
-  const last = afterLastStep(formula);
+  const last = afterLastStep(formula) ?? (madeOf(formula).ammonium ? afterLastStepOfAnother(formula) : undefined);
+  if (last === undefined && madeOf(formula).ammonium) return undefined;
   return last ?? (key === undefined || leavesOxide(formula, key) ? undefined : dry);
 }
 

@@ -12,7 +12,6 @@ import { filterLiquor } from "../operation/filter";
 import { done, justWater } from "../operation/operation";
 import { suspend } from "../operation/suspend";
 import { exact, planned } from "../planning/exact";
-import { isAcid } from "../reaction/acids";
 import { isLedIn, staysInWater } from "../reaction/fluids";
 import { massPutOn } from "../reaction/neutralising";
 import { waterOfReaction } from "../reaction/water-of-reaction";
@@ -21,7 +20,7 @@ import type { Material } from "../shelf/material";
 import { acidAtHand } from "./acid-at-hand";
 import { type Bench, type Look, POT } from "./bench";
 import { isTooLittle } from "./feed-dissolved";
-import { acidPutOn, isClearedByAcid, keptSour, protectionOf } from "./protection";
+import { acidPutOn, careOfDiluting, isClearedByAcid, keptSour, protectionOf } from "./protection";
 import { isHarshOxidiser } from "./roles";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";
@@ -171,13 +170,13 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     });
   } else if (feed.how === "solution" && feed.dilution !== undefined) {
     const { water: of, to } = feed.dilution;
-    const warns = isAcid(bench.material(i).form);
+    const care = careOfDiluting(bench.material(i));
     bench.did(vessel, dilute(before, own, of), {
       ...common,
       amounts: [of],
       target: to,
       say: (look) =>
-        `Pour the ${name} slowly into ${bench.hand.water(of)}${vessel === POT || !before.isEmpty ? "" : into}, stirring${warns ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${dilutionHeat(look, name, bench)}${room(look)}${vessel === POT || before.isEmpty ? "" : `; then pour it into the ${vessel}`}.`,
+        `Pour the ${name} slowly into ${bench.hand.water(of)}${vessel === POT || !before.isEmpty ? "" : into}, stirring${care}: it is then ${percent(to)}${dilutionHeat(look, name, bench)}${room(look)}${vessel === POT || before.isEmpty ? "" : `; then pour it into the ${vessel}`}.`,
     });
   } else pour(bench, i, vessel);
 }

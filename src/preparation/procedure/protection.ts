@@ -5,9 +5,10 @@ import { constitutionOf } from "../../ion";
 import { madeOf } from "../../substance/internal";
 import { DROPS, IN_THE_DARK, KEPT_SOUR, PROTECTION, type ProtectionRow } from "../data/protection";
 import { SLOW_METALS } from "../data/waste";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
+import { isAcid, isAmmonia } from "../reaction/acids";
 import { withAlcohol } from "../reaction/with-alcohol";
-import type { PutOn } from "../shelf/material";
+import type { Material, PutOn } from "../shelf/material";
 
 const remembered = /* @__PURE__ */ remembering<Partial<ProtectionRow> | undefined>(200);
 
@@ -110,3 +111,10 @@ export const isKeptDark = (formula: Formula): boolean => protecting(formula, "dr
 
 /** Does air change it as long as it is damp? */
 export const isAirless = (formula: Formula): boolean => protecting(formula, "drying")?.airless === true;
+
+/** What to mind as a strong solution is poured into water, in brackets. */
+export function careOfDiluting(material: Material): string {
+  if (isAcid(material.form)) return " (acid into water, never water into acid)";
+  const isStrong = (material.massFraction()?.compare(planned("dilute")) ?? 1) > 0;
+  return isAmmonia(material.form) && isStrong ? " (goggles on, under a hood or in moving air: its vapour chokes)" : "";
+}

@@ -117,6 +117,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   const isElement = product.formula.symbols.length === 1;
   const liquid = advice.ok && !isElement ? advice.value.liquid : "water";
   const sour = advice.ok ? sourWash(bench, advice.value, plan) : undefined;
+  const needs = advice.ok && !isElement ? advice.value.needs : undefined;
   const because = advice.ok ? advice.value.because : "";
   const special =
     sour !== undefined
@@ -163,6 +164,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
     amounts: [plan.washVolume],
     target: plan.target,
     blank: "washes",
+    ...(needs === undefined ? {} : { atHand: [needs] }),
   });
   if (!advice.ok) {
     bench.did(POT, testWash(bench.pot), {

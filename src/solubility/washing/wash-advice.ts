@@ -31,6 +31,8 @@ export interface WashAdvice {
   readonly acid:
     | { readonly formula: string; readonly name: string; readonly strength: string; readonly sold: string }
     | undefined;
+  /** What the liquid is made from beside water and that acid; undefined where nothing is. */
+  readonly needs: "strong ammonia" | undefined;
   /**
    * Tests on the last wash: of each salt that is washed out the ions that a drop shows. `boxes` are what the end and what is before it
    * look like, `showsFrom` the strength of the ion from which on it shows (from memory); both undefined where no drop test tells.
@@ -98,6 +100,7 @@ export function washAdvice(
     liquid,
     because,
     acid: row?.acid,
+    needs: row?.needs,
     ...(row?.acid === undefined ? tests : besideAcid(tests, row.acid.formula)),
     solubility: figure?.solubility,
     source: "commonPractice",
