@@ -107,7 +107,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   motherDish: "dish for the mother liquor",
   rinse: "{volume} of rinse, cold (step {step})",
   alcoholName: "alcohol",
-  sourWash: "{volume} of very dilute {acid} (step {step})",
+  sourWash: "{taken} of {acid}, {strength} by mass, for {volume} of wash (step {step}; goggles)",
   diluteAcid: "{mass} of {acid}, {strength} by mass (step {step}; goggles, gloves)",
   alcohol: "{volume} of alcohol (step {step})",
   alcoholUpTo: "up to {volume} of alcohol (step {step})",

@@ -111,3 +111,54 @@ describe("iron(III) in a waste", () => {
     expect(waste.soda!.toNumber("g")).toBeLessThan(1.81);
   });
 });
+
+const cuprous: PlanRequest = {
+  equation: "2 CuSO4·5H2O + 2 NaCl + Na2SO3 -> 2 CuCl + Na2SO4 + 2 NaHSO4 + 9 H2O",
+  product: "CuCl",
+  materials: [
+    { name: "blue vitriol", form: "CuSO4·5H2O", assay: "99 %" },
+    { name: "common salt", form: "NaCl", assay: "99 %" },
+    { name: "sodium sulfite", form: "Na2SO3", assay: "97 %", excess: "20 %" },
+  ],
+  scale: { product: "10 g" },
+};
+
+describe("a wash with a little acid", () => {
+  // 30 mL of 1 % contain 0.30 g of HCl: 1.5 g of the acid of 20 %, 1.4 mL at 1.10 g/mL
+  it("comes first where plain water would make a basic salt in a metal, of the acid that its salt was dissolved in", () => {
+    expect(texts(tin("10 %"))).toMatch(
+      /Wash twice with 30 mL of water each, the first of 1 % hydrochloric acid \(1\.4 mL, about 2[78] drops, of the acid of 20 %.*basic salt of the SnCl₂/,
+    );
+
+    expect(
+      texts({
+        ...tin("10 %"),
+        equation: "CuSO4·5H2O + Zn -> Cu + ZnSO4 + 5 H2O",
+        product: "Cu",
+        materials: [
+          { name: "tin salt", form: "CuSO4·5H2O", excess: "10 %" },
+          { name: "zinc granules", form: "Zn" },
+        ],
+      }),
+    ).not.toMatch(/the first of/);
+  });
+
+  // 40 mL of 1 %: 0.40 g of HCl, 1.1 g of the acid of 36 %, 0.9 mL at 1.18 g/mL
+  it("has the strong acid that it is made from in the list and among the hazards", () => {
+    const [step] = planPreparation(cuprous).steps.filter(({ acidDiluted }) => acidDiluted !== undefined);
+    expect(step!.acidDiluted).toMatchObject({ formula: "HCl", strength: "36 %" });
+    expect(step!.acidDiluted!.portion.toNumber("mL")).toBeCloseTo(0.94, 1);
+    const printed = sheet(cuprous);
+    expect(printed).toContain("0.9 mL of HCl, 36 % by mass, for 40 mL of wash (step 11");
+    expect(printed).toMatch(/HCl, 36 % .{0,60}DANGER: Causes severe skin burns/);
+    expect(printed).toMatch(/breathed in: fresh air/);
+  });
+});
+
+describe("a solid that air spoils", () => {
+  it("has no air sucked through it from the first filter on", () => {
+    expect(texts(cuprous)).toMatch(
+      /Filter the CuCl off on suction and press it, only until the liquor is gone: no air/,
+    );
+  });
+});

@@ -100,10 +100,10 @@ function figuresOf(plan: Plan): Quantity[] {
     ...again,
     ...plan.steps.flatMap(({ ofAnotherBatch }) => ofAnotherBatch ?? []),
     ...plan.weighings.flatMap(({ portion, excess }) => [portion, excess.to("%")]),
-    ...plan.steps.flatMap(({ put, amounts, largerVessel, limit, alcohol, onceMoreBelow }) => [
+    ...plan.steps.flatMap(({ put, amounts, largerVessel, limit, alcohol, onceMoreBelow, acidDiluted }) => [
       ...put.map(({ water }) => water),
       ...amounts,
-      ...some(largerVessel, limit, alcohol, onceMoreBelow),
+      ...some(largerVessel, limit, alcohol, onceMoreBelow, acidDiluted?.portion),
     ]),
     ...plan.gas.map(({ volume }) => volume),
     // steam of a firing

@@ -99,6 +99,13 @@ export const DROPS: readonly {
   { anion: "CH3COO-", acid: "dilute acetic acid", formula: "CH3COOH", source: "commonPractice" },
 ];
 
+/** The first wash of a metal whose liquor keeps a salt that plain water makes basic. */
+export const FIRST_WASH = {
+  strength: "1 %",
+  because: "plain water makes a basic salt of the {salt} left in it",
+  source: "commonPractice",
+} as const satisfies { strength: string; because: string; source: SourceKey };
+
 /** Complexes that light takes apart, by the name of their ligand. */
 export const IN_THE_DARK: readonly { readonly metal: string; readonly ligand: string; readonly source: SourceKey }[] = [
   { metal: "Fe", ligand: "oxalate", source: "commonPractice" },

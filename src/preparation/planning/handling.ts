@@ -29,8 +29,11 @@ function takenBesides(setting: Setting, { steps, alcohol }: Batch): readonly Tak
   const take = (text: string, key: string, strength?: string): void => {
     found.set(key, { species: speciesAside(formulaFrom(text)), strength });
   };
-  for (const { operation, from, put } of steps) {
+  for (const { operation, from, put, acidDiluted } of steps) {
     if (!TAKING.has(operation) || from !== undefined) continue;
+    // it is handled as strong as it is before it is diluted
+    if (acidDiluted !== undefined && !named().has(matterOf(formulaFrom(acidDiluted.formula)).core.key))
+      take(acidDiluted.formula, keyOfFormula(acidDiluted.formula), acidDiluted.strength);
     for (const { dissolved, mass } of put)
       for (const { formula, key, amount } of dissolved) {
         const own = formulaFrom(formula);

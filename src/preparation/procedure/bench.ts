@@ -11,6 +11,7 @@ import type { Account } from "../reaction/account";
 import { boilingPoint } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
+import type { AcidDiluted } from "./acid-diluted";
 import type { AtHand } from "./at-hand";
 import type { KeptBy } from "./completeness";
 import type { Crystallising } from "./crystallising";
@@ -56,6 +57,8 @@ export interface Telling {
   readonly blank?: string;
   /** Alcohol that it takes, or may take, and that no pack of the plan brings. */
   readonly alcohol?: Quantity<"volume">;
+  /** Strong acid that is diluted for it, and that no pack of the plan brings. */
+  readonly acidDiluted?: AcidDiluted | undefined;
   readonly apparatus?: Apparatus;
   readonly atHand?: readonly AtHand[] | ((look: Look) => readonly AtHand[]);
   /** What its blank is answered with, where it is a test with words of its own: done, and not yet. */

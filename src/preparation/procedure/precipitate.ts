@@ -106,7 +106,7 @@ export function isolatePrecipitate(bench: Bench): void {
         ? `Let the ${cake} settle; it fills the space of nearly all the liquor, and hardly any can be poured off: go on with the first wash.`
         : decants
           ? `Let the ${cake} settle and pour the clear liquor off into the waste jar; ${nearly(bench.hand.litres(retained))} stay with the sludge.`
-          : `Filter the ${cake} off on suction and press it; the cake keeps ${nearly(bench.hand.litres(retained.compare(volume) > 0 ? volume : retained))} of liquor.`,
+          : `Filter the ${cake} off on suction and press it${isAirless(product.formula) ? ", only until the liquor is gone: no air is sucked through it" : ""}; the cake keeps ${nearly(bench.hand.litres(retained.compare(volume) > 0 ? volume : retained))} of liquor.`,
   });
   bench.filtrate = parted.left[0]?.pot;
   if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);

@@ -94,6 +94,16 @@ export const isNotBoiled = (formula: Formula): boolean => protecting(formula, "c
 /** Does water turn its crystals basic? */
 export const isTurnedByWater = (formula: Formula): boolean => protecting(formula, "crystallising")?.noWater === true;
 
+/** The acid of the first wash of a metal, where plain water makes a basic salt of what its liquor keeps; undefined where none does. */
+export function acidOfFirstWash(
+  product: Formula,
+  salts: readonly Formula[],
+): { readonly formula: string; readonly name: string; readonly salt: Formula } | undefined {
+  const salt = product.symbols.length === 1 ? salts.find(isTurnedByWater) : undefined;
+  const row = salt && ownAcid(salt);
+  return row && { formula: row.formula, name: row.acid.replace("dilute ", ""), salt: salt! };
+}
+
 /** Does more water cloud its solution instead of clearing it? */
 export const isClearedByAcid = (formula: Formula): boolean => protecting(formula, "dissolving")?.noWater === true;
 

@@ -9,6 +9,7 @@ import type { Pot } from "../contents/pot";
 import type { Operation } from "../operation/operation";
 import { isAcid } from "../reaction/acids";
 import type { StepCaution, StepCautions } from "../safety/step-cautions";
+import type { AcidDiluted } from "./acid-diluted";
 import { isWetWithAlcohol } from "./alcohol";
 import type { AtHand } from "./at-hand";
 import { type Apparatus, type Care, type Draft, type Look, MOTHER } from "./bench";
@@ -39,6 +40,8 @@ export interface ProcedureStep {
   readonly amounts: readonly (Quantity<"mass"> | Quantity<"volume">)[];
   /** Alcohol that it takes, or may take, and that no pack of the plan brings. */
   readonly alcohol: Quantity<"volume"> | undefined;
+  /** Strong acid that is diluted for it, and that no pack of the plan brings. */
+  readonly acidDiluted: AcidDiluted | undefined;
   /** Apparatus that it takes beside vessel, filter and oven. */
   readonly apparatus: Apparatus | undefined;
   /** Small things to have at hand for it, of which no pack of the plan brings any. */
@@ -147,6 +150,7 @@ export function stepsOf(
       materials: () => frozen([...(draft.materials ?? [])]),
       amounts: () => frozen([...(draft.amounts ?? [])]),
       alcohol: () => draft.alcohol,
+      acidDiluted: () => draft.acidDiluted,
       apparatus: () => draft.apparatus,
       atHand: () => frozen([...((typeof draft.atHand === "function" ? draft.atHand(look) : draft.atHand) ?? [])]),
       ofAnotherBatch: () => draft.ofAnotherBatch,

@@ -13,16 +13,16 @@ import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { AGAINST_COLLOID } from "../data/gels";
 import { componentsOf, unitsIn } from "../feasibility/beaker";
-import { testWash, wash } from "../operation/wash";
+import { testWash } from "../operation/wash";
 import { exact, planned } from "../planning/exact";
 import { smallestFor } from "../planning/vessel";
 import { isMetal } from "../reaction/acids";
 import { gelRow } from "../reaction/gel";
 import { formulaFrom } from "../reaction/species";
-import { densityAt } from "../shelf/strength";
 import { type Bench, type Look, POT } from "./bench";
 import { isGel } from "./isolation";
 import { isAirless } from "./protection";
+import { sourWashOf, washes } from "./sour-wash";
 import { list, times, vesselSize } from "./words";
 
 /** The vessel for what is stirred up, where that of the batch is too small. */
@@ -72,34 +72,6 @@ function between({ hand, frame: { setting } }: Bench, one: Quantity, other: Quan
   return a === b || isSmall ? [milligrams(one), milligrams(other)] : [a, b];
 }
 
-/** Less than a pipette of a tenth of a millilitre shows. */
-const DROP = "0.1 mL";
-
-/** Water with a little acid for all washes together: what of the acid as it is sold goes into how much water. */
-function sourWash(
-  bench: Bench,
-  { acid, because }: WashAdvice,
-  { washes, washVolume }: Pick<WashPlan, "washes" | "washVolume">,
-) {
-  if (acid === undefined) return undefined;
-  const matter = matterOf(parseFormula(acid.formula));
-  const all = washVolume.times(exact("1 g/mL")).times(BigInt(washes)).to("g");
-  const pure = all.times(exact(acid.strength)).to("g");
-  const density = densityAt(matter.formula, exact(acid.sold));
-  const strong = pure.dividedBy(exact(acid.sold)).to("g");
-  const volume = density === undefined ? undefined : strong.dividedBy(density).to("mL");
-  const measured =
-    volume === undefined
-      ? bench.hand.grams(strong)
-      : volume.compare(exact(DROP)) < 0
-        ? "a drop"
-        : bench.hand.litres(volume);
-  return {
-    acid: { matter, amount: pure.dividedBy(matter.molarMass).to("mol") },
-    text: `${acid.strength} ${acid.name} (${measured} of the acid of ${acid.sold} into ${bench.hand.water(all)} for ${washes === 1 ? "it" : "all of them"}; ${because})`,
-  };
-}
-
 /** Washed as its schedule says, and the last wash tested. */
 export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   const { washing, frame } = bench;
@@ -116,18 +88,18 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   const advice = adviceFor(product.formula, salts, temperature);
   const isElement = product.formula.symbols.length === 1;
   const liquid = advice.ok && !isElement ? advice.value.liquid : "water";
-  const sour = advice.ok ? sourWash(bench, advice.value, plan) : undefined;
+  const sour = sourWashOf(bench, before, plan, advice.ok ? advice.value : undefined);
   const needs = advice.ok && !isElement ? advice.value.needs : undefined;
   const because = advice.ok ? advice.value.because : "";
   const special =
     sour !== undefined
-      ? ` of ${sour.text}`
+      ? sour.text
       : liquid === "water"
         ? ""
         : liquid === HOT_WATER
           ? ` of ${liquid} (${because})`
           : ` (better: ${liquid}; ${because})`;
-  const namesLiquid = sour !== undefined || liquid === HOT_WATER;
+  const namesLiquid = sour?.isAll === true || liquid === HOT_WATER;
   const residue = plan.residueAfter.at(-1) ?? plan.residueUnwashed;
   if (plan.washes === 0) {
     bench.did(POT, testWash(before), {
@@ -140,13 +112,11 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   }
   const lost = plan.productLost;
   const matter = matterOf(product.formula);
-  const done = wash(
+  const done = washes(
     before,
-    plan.washes,
-    plan.washVolume.times(exact("1 g/mL")),
-    plan.leftByOneWash,
+    plan,
     lost === undefined ? undefined : { matter, amount: lost.dividedBy(matter.molarMass).to("mol") },
-    sour?.acid,
+    sour,
   );
   // what sets to a jelly does not go back into the water
   const isColloid =
@@ -162,6 +132,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
     say: (look) =>
       `Wash ${times(plan.washes)} with ${namesLiquid ? bench.hand.litres(plan.washVolume) : bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}.${isColloid ? againstColloid() : ""}`,
     amounts: [plan.washVolume],
+    acidDiluted: sour?.taken,
     target: plan.target,
     blank: "washes",
     ...(needs === undefined ? {} : { atHand: [needs] }),
@@ -175,7 +146,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   }
   const { endTests, untested } = advice.value;
   if (endTests.length + untested.length === 0) return;
-  const more = washesUntilTest(before, plan, advice.value);
+  const more = washesUntilTest(before, bench.pot, plan, advice.value);
   if (more > 0)
     bench.washing = {
       ...washing,
@@ -209,12 +180,12 @@ function amountOf({ books }: Pot, ion: string): Quantity {
 }
 
 /** Washes beside those of the plan until the last one is too thin for every test: each leaves the same share. */
-function washesUntilTest(before: Pot, plan: WashPlan, { endTests }: WashAdvice): number {
+function washesUntilTest(before: Pot, washed: Pot, plan: WashPlan, { endTests }: WashAdvice): number {
   const left = plan.leftByOneWash.toNumber("");
   const { volume } = before.with({ solids: [] });
   const each = endTests.map(({ ion, showsFrom }) => {
     if (showsFrom === undefined || !volume.isPositive()) return 0;
-    const strength = amountOf(before, ion).dividedBy(volume).toNumber("mmol/L") * left ** plan.washes;
+    const strength = amountOf(washed, ion).dividedBy(volume).toNumber("mmol/L");
     const shows = exact(showsFrom).toNumber("mmol/L");
     return strength <= shows ? 0 : Math.ceil(Math.log(shows / strength) / Math.log(left));
   });

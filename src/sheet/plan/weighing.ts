@@ -64,10 +64,13 @@ function sourWashes(on: OnPaper): string[] {
   const { plan, words } = on;
   return plan.steps.flatMap((step) => {
     const [liquid] = step.put;
-    const [acid] = step.operation === "wash" ? (liquid?.dissolved ?? []) : [];
-    if (liquid === undefined || acid === undefined) return [];
-    const volume = handFor(on).litres(liquid.volume ?? liquid.mass);
-    return [filled(words.sourWash, { volume, acid: pretty(acid.formula), step: numberOf(plan, step) })];
+    const { acidDiluted } = step;
+    if (liquid === undefined || acidDiluted === undefined) return [];
+    const { litres, grams } = handFor(on);
+    const volume = litres(liquid.volume ?? liquid.mass);
+    const { strength, portion, formula } = acidDiluted;
+    const taken = portion.dimension === "volume" ? litres(portion) : grams(portion);
+    return [filled(words.sourWash, { volume, acid: pretty(formula), strength, taken, step: numberOf(plan, step) })];
   });
 }
 
