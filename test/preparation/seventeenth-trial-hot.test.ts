@@ -76,3 +76,45 @@ describe("an ammonium phosphate of a metal", () => {
     expect(sheet(struvite)).toContain("a little strong ammonia (25 %)");
   });
 });
+
+describe("a charge of white oxides that gives a white one", () => {
+  const silicate: PlanRequest = {
+    equation: "2 ZnO + SiO2 -> Zn2SiO4",
+    product: "Zn2SiO4",
+    materials: [
+      { name: "zinc oxide", form: "ZnO", assay: "99 %" },
+      { name: "quartz flour", form: "SiO2", assay: "98.5 %", excess: "3 %" },
+    ],
+    scale: { product: "100 g" },
+  };
+
+  // ZnO + C -> Zn + CO: zinc boils at 907 °C and leaves as vapour
+  it("is fired with air to spare, never with carbon, and dried through before", () => {
+    const { steps } = planPreparation(silicate);
+    const fire = steps.find(({ operation }) => operation === "fire");
+    expect(fire?.cautions.map(({ text }) => text).join(" ")).toContain("never in reduction or with carbon");
+    expect(stepWith(silicate, "slip")).toContain("at 105 °C until two weighings show the same");
+    expect(sheet(silicate)).toContain("drying oven, 105 °C");
+  });
+
+  it("is not looked at for white in white, and too much of it is damp: nothing leaves such a charge", () => {
+    expect(stepWith(silicate, "Crush it")).toContain(
+      "the look does not tell what has not reacted, for ZnO and SiO₂ are white",
+    );
+    expect(sheet(silicate)).toContain("damp, or something fell in");
+    expect(sheet(silicate)).not.toContain("not heated through");
+  });
+
+  it("of another colour still is", () => {
+    const blue: PlanRequest = {
+      equation: "CoO + Al2O3 -> CoAl2O4",
+      product: "CoAl2O4",
+      materials: [
+        { name: "cobalt oxide", form: "CoO" },
+        { name: "alumina", form: "Al2O3" },
+      ],
+      scale: { product: "20 g" },
+    };
+    expect(texts(blue).join(" ")).toContain("look for what has not reacted");
+  });
+});

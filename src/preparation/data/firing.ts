@@ -207,6 +207,12 @@ export const DRIED_FIRST: { readonly at: string; readonly source: SourceKey } = 
 /** Metals of which oxides or salts leave a hot crucible as fume. */
 export const FUMING_METALS = { metals: ["Pb", "Cd", "As", "Sb", "Hg", "Tl"], source: "commonPractice" } as const;
 
+/** Metals whose oxides hot carbon, or a flame short of air, reduces: zinc and cadmium leave as vapour, the rest stay as metal. */
+export const REDUCED_IN_FIRE = {
+  metals: ["Zn", "Cd", "Pb", "Cu", "Co", "Ni", "Fe", "Sn", "Bi", "Sb", "Ag"],
+  source: "commonPractice",
+} as const satisfies { metals: readonly string[]; source: SourceKey };
+
 /** Hydroxides and basic carbonates hold water and are sold by the assay; the rest of these metals' is carbonate or stone. */
 export const REST_IS_NO_WATER = { metals: ["Ca", "Sr", "Ba"], source: "commonPractice" } as const;
 

@@ -31,6 +31,7 @@ export type WorkCondition =
   | "gas for the hood"
   | "flammable gas"
   | "metal fume"
+  | "reduced in fire"
   | "vapour"
   | "oxygen"
   | "solid into acid"
@@ -94,6 +95,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "heating", when: "gas for the hood", text: "the gas is poisonous: under a hood that works, or outdoors with nobody downwind, or not at all; no kiln catches it", source: "commonPractice" },
   { step: "heating", when: "flammable gas", text: "the gas burns: no open flame for heating", source: "commonPractice" },
   { step: "heating", when: "metal fume", text: "hot it gives off poisonous fume of its metal, which no dust mask holds: under a hood that works, or in a kiln with a flue outdoors, with nobody near; the crucible serves for nothing else after", source: "commonPractice" },
+  { step: "heating", when: "reduced in fire", text: "in an electric kiln or a clear flame with air to spare, vented outdoors; never in reduction or with carbon, which takes the oxygen from the metal", source: "commonPractice" },
   { step: "heating", when: "oxygen", text: "oxygen is given off: nothing that burns near or in the dish", source: "commonPractice" },
   { step: "heating", when: "ammonia", text: "ammonia is given off: under a hood or outdoors", source: "commonPractice" },
   { step: "isolating", when: "antisolvent", text: "alcohol and acetone are very flammable: no flame, no hot plate, in moving air", source: "commonPractice" },

@@ -1,6 +1,7 @@
 /** Small things at hand for a step, of which no pack of the plan brings any. */
 export type AtHand =
   | "cold-water bath"
+  | "drying oven"
   | "hot-water bath"
   | "ice"
   | "indicator paper"

@@ -28,7 +28,7 @@ export function crucibleFor(at: Heat): string {
 /** The last of the powders goes to the others, and all into the crucible. */
 export function groundWords(name: string, how: Grinding, crucible: string, room: string): string {
   if (how === "wet")
-    return `Grind the ${name} in with it under just as much water as makes a slip, so that nothing dusts, until no specks show; pour it into ${crucible}, no more than half full when it is dry (${room}), and dry it there at ${WET_GRINDING.driedAt}.`;
+    return `Grind the ${name} in with it under just as much water as makes a slip, so that nothing dusts, until no specks show; pour it into ${crucible}, no more than half full when it is dry (${room}), and dry it there at ${WET_GRINDING.driedAt} until two weighings show the same: damp it would spit.`;
   if (how === "closed")
     return `Grind the ${name} in with it, closed and under a hood (water would change the charge), until no specks show; let the dust settle before it is opened, then fill ${crucible} no more than half full (${room}).`;
   return `Grind the ${name} in with it until no specks show, then fill ${crucible} no more than half full (${room}).`;
@@ -69,6 +69,9 @@ const withLook = (formula: Formula): string => {
   return look === undefined ? formula.toUnicode() : `${formula.toUnicode()} (${look})`;
 };
 
+/** Its colour in the cold, without what the registry says besides. */
+const colourOf = (formula: Formula): string | undefined => looksOf(formula)?.appearance?.split(",")[0];
+
 /** What the charge is if nothing of it has reacted: solids, and their mass. */
 function unchanged(before: Pot, product: Formula, at: Heat) {
   const solids = byThemselves(before, product, at).books.solids.map(({ matter, amount }) => {
@@ -91,7 +94,7 @@ export function lookFor(bench: Bench, before: Pot, at: Heat, how: Grinding): str
   const fired = bench.drafts.find(({ operation }) => operation === "fire");
   const look = looksOf(product)?.appearance;
   const { formulas, mass } = unchanged(before, product, at);
-  const same = formulas.filter((one) => looksOf(one)?.appearance === look);
+  const same = formulas.filter((one) => colourOf(one) === colourOf(product));
   const named = formulas.filter((one) => looksOf(one) !== undefined && !same.includes(one));
   const shows =
     look === undefined || named.length === 0
@@ -118,5 +121,12 @@ export function lookFor(bench: Bench, before: Pot, at: Heat, how: Grinding): str
     wet: `grind it wet, dry it at ${WET_GRINDING.driedAt} and fire it again`,
     closed: "grind it closed and fire it again",
   };
-  return `${crush[how]} and look for what has not reacted${shows}: ${again[how]} until mass and colour no longer change.${weighs}${how === "wet" ? ` Dry it at ${WET_GRINDING.driedAt} at the end.` : ""}`;
+  const end = how === "wet" ? ` Dry it at ${WET_GRINDING.driedAt} at the end.` : "";
+  if (look !== undefined && formulas.length > 0 && same.length === formulas.length) {
+    const isMute = fired !== undefined && fired.left.length === 0;
+    const mute = isMute ? ", and nothing leaves it, so the mass does not either" : "";
+    const names = `${list(formulas.map((one) => one.toUnicode()))} ${formulas.length === 1 ? "is" : "are"}`;
+    return `${crush[how].replace(/,$/, "")}: the look does not tell what has not reacted, for ${names} ${colourOf(product)} as well${mute}. ${again[how].replace(/^g/, "G")} ${isMute ? "once" : "until the mass no longer changes"}.${weighs}${end}`;
+  }
+  return `${crush[how]} and look for what has not reacted${shows}: ${again[how]} until mass and colour no longer change.${weighs}${end}`;
 }

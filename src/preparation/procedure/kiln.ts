@@ -100,6 +100,7 @@ export function kiln(bench: Bench): void {
       materials: [name],
       amounts: [bench.frame.portions[i]!],
       from: bench.pack(name),
+      ...(ground === "wet" && i > 0 && i + 1 === setting.materials.length ? { atHand: ["drying oven"] } : {}),
       say: () =>
         setting.materials.length > 1
           ? i + 1 < setting.materials.length

@@ -18,7 +18,7 @@ import type { BatchFigures } from "../planning/batch-figures";
 import { planned } from "../planning/exact";
 import { dryingOf } from "../procedure/drying";
 import { grindingOf } from "../procedure/grinding";
-import { fumesFired } from "../procedure/kiln-fume";
+import { fumesFired, isReducedInFire } from "../procedure/kiln-fume";
 import { kindOf } from "../procedure/kind";
 import { isAgent } from "../procedure/roles";
 import { boundBy } from "../procedure/slow-complex";
@@ -150,6 +150,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "gas for the hood": ({ batch }) => batch.gas.some((gas) => gas.hood),
   "flammable gas": ({ batch: { gas } }) => gas.some(({ key }) => burns(formulaFrom(key))),
   "metal fume": ({ setting }) => fumesFired(setting),
+  "reduced in fire": ({ setting }) => isReducedInFire(setting),
   vapour: ({ setting: { wet, products, product } }) =>
     wet && products.some((one) => one !== product && boilsLow(one.formula)),
   oxygen: ({ setting }) => setting.products.some(({ formula }) => isOneOf(formula, "O2")),

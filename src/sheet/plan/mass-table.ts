@@ -187,7 +187,10 @@ function cropRows(on: OnPaper, crop: Crop, theory: Quantity): string[][] {
       below(words.lostOrLater),
     ];
   return [
-    above(tops.at(-1)!, plan.isolation.how === "residue" ? words.raw : words.wet),
+    above(
+      tops.at(-1)!,
+      plan.isolation.how !== "residue" ? words.wet : goneByItselfIn(plan)?.length === 0 ? words.damp : words.raw,
+    ),
     ...within,
     ...expectedRows(on, crop, untold(on) ?? asHeated(on, crop, words.consistent, formula)),
     below(words.lost),

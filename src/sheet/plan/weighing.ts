@@ -163,6 +163,7 @@ function smallThings({ plan, words }: OnPaper): string[] {
   const called: Readonly<Record<AtHand, string>> = {
     "cold-water bath": words.coldBath,
     "hot-water bath": words.hotBath,
+    "drying oven": words.dryingOven,
     ice: words.ice,
     "indicator paper": words.paper,
     "baking soda": words.bakingSoda,
