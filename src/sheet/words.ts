@@ -27,6 +27,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   inTwoCrops: "{mass} in two crops",
   firstCropNote: "the first alone {mass}; {theory}",
   theory: "100 % = {mass}",
+  theoryUpTo: "100 % = {mass} if all of the acid takes metal, {most} if none of it does",
   theoryOf: "100 % = {mass} of {formula}",
   noYield: "no yield is stated: {formula} stands with another solid in place of {asked}",
   vessel: "Vessel",

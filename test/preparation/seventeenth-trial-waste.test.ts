@@ -1,6 +1,6 @@
 // What independent readers of the seventeenth trial objected to in displacements, washes, gases beside acid salts and wastes; the
 // preparations are theirs. Facts of the bench are common practice, no source.
-import { type PlanRequest, planPreparation } from "preparative";
+import { evaluateRun, type PlanRequest, planPreparation } from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
 
@@ -160,5 +160,32 @@ describe("a solid that air spoils", () => {
     expect(texts(cuprous)).toMatch(
       /Filter the CuCl off on suction and press it, only until the liquor is gone: no air/,
     );
+  });
+});
+
+describe("acid of the liquor that may take less of the metal than is counted", () => {
+  const plan = planPreparation(tin("10 %"));
+
+  // 19.2 g × 0.98 / 225.63 g/mol = 0.0834 mol × 118.71 g/mol = 9.90 g, and the zinc alone would give 0.1287 mol
+  it("gives a range: at least what is left of the metal gives, at most all of the salt", () => {
+    expect(plan.product.theoreticalYield.toNumber("g")).toBeCloseTo(9.02, 1);
+    expect(plan.product.most!.toNumber("g")).toBeCloseTo(9.9, 1);
+    const printed = sheet(tin("10 %"));
+    expect(printed).toContain("100 % = 9.0 g if all of the acid takes metal, 9.9 g if none of it does");
+    expect(printed).toMatch(/8\.1 to 9\.9 g as expected, allowing for handling/);
+  });
+
+  it("condemns no mass between the two", () => {
+    const { verdict } = evaluateRun(plan, { dried: "9.6 g" });
+    expect(verdict.map(({ code }) => code)).not.toContain("too-heavy");
+    expect(verdict[0]!.code).toBe("consistent");
+  });
+
+  // 0.0760 mol × 145 kJ/mol and 0.0527 mol × 153 kJ/mol are 19.1 kJ, in 203 g of 4.18 J/(g K): 22.5 K (enthalpies of formation)
+  it("has the heat of the acid on the metal in that of the mixing", () => {
+    const { heat } = plan;
+    if (!("rise" in heat)) throw new Error(heat.missing);
+    expect(heat.rise.rise.toNumber("ΔK")).toBeGreaterThan(21);
+    expect(heat.rise.rise.toNumber("ΔK")).toBeLessThan(24);
   });
 });

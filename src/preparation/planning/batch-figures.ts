@@ -22,6 +22,8 @@ export interface BatchFigures {
     readonly name: string;
     readonly amount: Quantity<"amount of substance">;
     readonly theoreticalYield: Quantity<"mass">;
+    /** The most of it, where acid of the liquor is counted as taking its full share of the metal that makes the product; undefined for no more than the theory. */
+    readonly most: Quantity<"mass"> | undefined;
     /** Colour and kind of the solid by the registry, such as `pale green`; undefined where they are not known. */
     readonly looks: string | undefined;
   };

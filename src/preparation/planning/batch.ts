@@ -24,7 +24,7 @@ import { ranksOf } from "../procedure/ranks";
 import { isByLye, rolesOf } from "../procedure/roles";
 import { type ProcedureStep, stepsOf } from "../procedure/step";
 import { waterAtFirst } from "../procedure/water-at-first";
-import { accountFor, massFor } from "../reaction/account";
+import { accountFor, massFor, mostFormed } from "../reaction/account";
 import { isMetal } from "../reaction/acids";
 import { type Candidate, candidatesFor } from "../reaction/candidates";
 import { dissolvingHeatOf } from "../reaction/dissolving-heat";
@@ -68,6 +68,23 @@ export interface Batch extends BatchFigures {
   readonly cost: Cost;
   /** What could not be computed, and what is missing for it. */
   readonly unknown: readonly string[];
+}
+
+/** What a displacement gives if the acid of its liquor takes none of the metal; undefined where that is no more than the theory. */
+function mostYield(
+  { materials, product }: Setting,
+  portions: readonly Quantity[],
+  theory: Quantity,
+): Quantity<"mass"> | undefined {
+  const amount = isMetal(product.formula) ? mostFormed(materials, portions, product) : undefined;
+  if (amount === undefined) return undefined;
+  const most = massFor(
+    amount,
+    product.formula,
+    { symbol: `m_max(${product.name})`, label: `${product.name}, if the acid takes none of the metal` },
+    product.molarMass,
+  );
+  return most.compare(theory) > 0 ? most : undefined;
 }
 
 /** What the work of a batch is read from, and its cautions. */
@@ -145,6 +162,7 @@ export function batchOf(
         name: request.productName ?? product.name,
         amount: formed.amount,
         theoreticalYield,
+        most: mostYield(setting, portions, theoreticalYield),
         looks: looksOf(product.formula)?.appearance,
       }),
     feeds: () => {

@@ -9,6 +9,8 @@ import { ignitionTellsWater } from "../identity/by-ignition";
 import { collect } from "../operation/collect";
 import { dry } from "../operation/dry";
 import { exact, planned } from "../planning/exact";
+import { mostFormed } from "../reaction/account";
+import { isMetal } from "../reaction/acids";
 import { heldWaterOf, withGelWater } from "../reaction/held-water";
 import { isWetWithAlcohol, washWithAlcohol } from "./alcohol";
 import { putTheRest, rinseWithAlcohol } from "./asides";
@@ -131,13 +133,19 @@ export function weighProduct(bench: Bench, bottle: string): void {
   const isLess = mass.compare(theory.times(exact("99 %"))) < 0;
   const inPlace = matter.core.key !== matterOf(setting.product.formula).core.key;
   const isOpen = bench.frame.isolation.how === "unknown" && !isOther;
+  const amount = mostFormed(setting.materials, bench.frame.portions, setting.product);
+  const most = amount?.times(setting.product.molarMass).to("g");
+  const more =
+    most === undefined || !isMetal(setting.product.formula) || bench.hand.grams(most) === bench.hand.grams(theory)
+      ? ""
+      : ` if all of the acid takes metal, ${bench.hand.grams(most)} at most if none of it does`;
   const about = isOpen
     ? `${bench.hand.grams(theory)} at 100 % yield, less what the liquor keeps, which is not known`
     : inPlace
       ? `about ${bench.hand.grams(mass)} expected, by the equilibrium`
       : isLess || bench.hand.grams(mass) !== bench.hand.grams(theory)
         ? `about ${bench.hand.grams(mass)} expected, ${bench.hand.grams(theory)} at 100 % yield`
-        : `${bench.hand.grams(theory)} at 100 % yield`;
+        : `${bench.hand.grams(theory)} at 100 % yield${more}`;
   const together = beside.length === 0 ? "" : `, and with it ${list(beside)}, ${bench.hand.grams(known)} in all`;
   const fired = bench.drafts.find(({ operation }) => operation === "fire");
   const isFired = bench.frame.isolation.how === "residue";

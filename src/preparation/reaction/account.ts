@@ -7,6 +7,7 @@ import { minimum, type Quantity, quantity } from "../../quantity";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import type { Material } from "../shelf/material";
+import { isMetal } from "./acids";
 import { acidTakerAmong, bringsAcid, lessForLye, moreForAcids } from "./neutralising";
 import { keyed, nameOfFormula, type Species } from "./species";
 
@@ -103,6 +104,18 @@ export function accountFor(
   });
   const effective = lessForLye(materials, lessForAcids(materials, portions, amounts));
   return accountOfAmounts(materials, portions, effective, reactants, products);
+}
+
+/** Amount of a product if the acid that comes along took none of the metal; undefined where no acid takes a metal. */
+export function mostFormed(
+  materials: readonly Material[],
+  portions: readonly Quantity[],
+  product: Species,
+): Quantity | undefined {
+  const taker = bringsAcid(materials) ? acidTakerAmong(materials) : undefined;
+  if (taker === undefined || !isMetal(taker.form)) return undefined;
+  const amounts = materials.map((material, i) => material.amountIn(portions[i]!));
+  return extentOf(materials, amounts).extent.times(product.coefficient).to("mol");
 }
 
 /** Base that acid in the shop materials uses makes no product. */

@@ -6,13 +6,16 @@ import { remembering } from "../../foundation/memo";
 import { anhydrousOf } from "../../hydrate";
 import { type Quantity, sum } from "../../quantity";
 import { type EnthalpyTerm, reactionEnthalpy, type TemperatureRise, temperatureRise } from "../../thermochemistry";
+import type { Term as ChangeTerm } from "../contents/react";
 import { exact, planned } from "../planning/exact";
 import type { Feed } from "../procedure/feed";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import type { Account } from "./account";
+import { isMetal } from "./acids";
 import { fateOf } from "./fate";
 import { isGas } from "./fluids";
+import { acidsIn, acidTakerAmong, bringsAcid, neutralisation } from "./neutralising";
 import type { Species } from "./species";
 
 /** Heat of the mixing. */
@@ -110,8 +113,9 @@ export function heatOf(
   const scale = scaleTo(setting, enthalpy.value.terms[0]!);
   const extent = account.extent.times(scale);
   const mass = sum(inThePot).to("g");
+  const ofAcids = heatOfAcids(setting, account);
   const rise = temperatureRise({
-    enthalpy: enthalpy.value.enthalpy,
+    enthalpy: enthalpy.value.enthalpy.plus(ofAcids.dividedBy(extent).to("kJ/mol")) as Quantity<"molar energy">,
     amount: extent,
     mass,
     start: setting.temperature,
@@ -122,6 +126,35 @@ export function heatOf(
     rise,
     assumption: "the feeds are dissolved beforehand and at the temperature of the room; much water; all at once",
   };
+}
+
+/** Heat of the acid of a liquor on the metal that it takes beside the reaction, where it is known. */
+function heatOfAcids({ materials }: Setting, { supplied }: Account): Quantity {
+  const taker = bringsAcid(materials) ? acidTakerAmong(materials) : undefined;
+  const acids =
+    taker === undefined || !isMetal(taker.form)
+      ? []
+      : materials.flatMap((material, i) => acidsIn(material, supplied[i]!.portion));
+  return acids.reduce((all, { acid, amount }) => {
+    const own = neutralisation(taker!.form, acid);
+    const found = own && enthalpyOfTaking(own.terms);
+    return found === undefined ? all : all.plus(found.times(amount).dividedBy(exact(String(own!.acids))));
+  }, exact("0 kJ") as Quantity);
+}
+
+/** Of a metal that goes into an acid, for each mole of the equation. */
+function enthalpyOfTaking(terms: readonly ChangeTerm[]): Quantity | undefined {
+  const side = (sign: 1n | -1n): string =>
+    terms
+      .filter(({ count }) => count * sign > 0n)
+      .map(({ matter, count, whereto }) => {
+        const state = whereto === "gas" ? "g" : isMetal(matter.formula) ? "s" : "aq";
+        return `${count * sign} ${matter.formula}(${state})`;
+      })
+      .join(" + ");
+  const equation = `${side(-1n)} -> ${side(1n)}`;
+  const found = remembered(equation, () => attempt(() => reactionEnthalpy(equation)));
+  return found.ok ? found.value.enthalpy : undefined;
 }
 
 function scaleTo(setting: Setting, term: Pick<EnthalpyTerm, "stoichiometricNumber">): Quantity {

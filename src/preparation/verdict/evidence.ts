@@ -123,12 +123,18 @@ const doubtOfLosses = ({ losses }: Evidence, end: "atLeast" | "atMost"): Quantit
 export const mostExplained = (evidence: Evidence): Quantity =>
   grownOrAll(evidence).plus(besidesOf(evidence)).plus(doubtOfLosses(evidence, "atLeast"));
 
+/** All of the product that was left; more where the acid of the liquor may have taken less of the metal than is counted. */
+export const mostOfProduct = (evidence: Evidence): Quantity => {
+  const { most } = evidence.batch.product;
+  return most === undefined ? evidence.expected : afterLosses(evidence, most);
+};
+
 /** All of the product that was left; more than that where the salt of an earlier batch is with the crystals. */
 function grownOrAll(evidence: Evidence): Quantity {
   const { batch, expected } = evidence;
   const grown = ofOtherBatches(batch).isPositive() ? grownBy(batch) : undefined;
   const all = grown === undefined ? undefined : afterLosses(evidence, grown);
-  return all !== undefined && all.compare(expected) > 0 ? all : expected;
+  return all !== undefined && all.compare(expected) > 0 ? all : mostOfProduct(evidence);
 }
 
 /** The least dry mass that losses on the way, solubility and handling explain. */

@@ -10,7 +10,7 @@ import { withGelWater } from "../reaction/held-water";
 import { saltsInCrop, secondSolid, variableWater } from "./along";
 import { agreement, nextByFire } from "./by-fire";
 import { belief, clearlyAbove, EXCLUDED, likelihoodWithin, percent } from "./difference";
-import { besidesOf, type Evidence } from "./evidence";
+import { besidesOf, type Evidence, mostOfProduct } from "./evidence";
 import type { Finding } from "./finding";
 import { inertMatter, undissolved, unreacted } from "./not-reacted";
 import { saltsShown, wetCakeSalt } from "./seen";
@@ -31,7 +31,7 @@ function liquorOfCake({ batch: { steps } }: Evidence): Quantity {
 export function tooMuch(evidence: Evidence): Finding[] {
   const { batch, dry, expected } = evidence;
   const over = dry
-    .minus(expected.plus(besidesOf(evidence)))
+    .minus(mostOfProduct(evidence).plus(besidesOf(evidence)))
     .to("g")
     .named({ symbol: "m(excess)", label: `mass above what ${batch.product.formula} can give` });
   const share = over.dividedBy(expected);

@@ -202,7 +202,7 @@ function expectedBy(plan: Plan): Expected {
   if (!isCrop) {
     const most = isolation.how === "residue" && last !== undefined ? larger(weighed, last.after.mass) : weighed;
     const stays = staysInCrucible(plan).minus(mayLeaveCrucible(plan));
-    const high = larger(theory, most.minus(usuallyWater(plan)));
+    const high = larger(larger(theory, product.most ?? theory), most.minus(usuallyWater(plan)));
     return { low: theory.plus(stays).times(kept), high, isOpen: isolation.how === "unknown" };
   }
   const again = steps.filter(isSecondCrop).flatMap(({ after }) => after.solids.map(({ mass }) => mass));
@@ -251,5 +251,9 @@ function theoryNote(on: OnPaper): string {
   const { formula, theory, inPlace } = weighedAs(plan);
   if (theory === undefined) return filled(words.noYield, { formula, asked: plan.product.formula });
   const mass = handFor(on).grams(theory);
-  return inPlace ? filled(words.theoryOf, { mass, formula }) : filled(words.theory, { mass });
+  if (inPlace) return filled(words.theoryOf, { mass, formula });
+  const { most } = plan.product;
+  return most === undefined
+    ? filled(words.theory, { mass })
+    : filled(words.theoryUpTo, { mass, most: handFor(on).grams(most) });
 }
