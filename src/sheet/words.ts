@@ -37,6 +37,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   liquid: "or larger; {volume} of liquid",
   crucible: "crucible or tray",
   gas: "Gas",
+  noneButMay: "none by the equation, but {gases} may be given off",
   heat: "Heat",
   waste: "Waste",
   none: "none",

@@ -189,3 +189,24 @@ describe("acid of the liquor that may take less of the metal than is counted", (
     expect(heat.rise.rise.toNumber("ΔK")).toBeLessThan(24);
   });
 });
+
+describe("a sulfite in excess beside a hydrogensulfate", () => {
+  // 1.29 g / 126.04 g/mol = 0.0102 mol, 0.25 L of SO2 at 24 L/mol
+  it("gives off sulfur dioxide, in the check and in the head", () => {
+    const printed = sheet(cuprous);
+    expect(printed).toMatch(
+      /1\.29 g of sodium sulfite is left over and gives off up to 0\.25 L of SO.* with the NaHSO₄.*under a hood/,
+    );
+    expect(printed).toMatch(/Gas none by the equation, but SO₂ may be given off/);
+  });
+
+  // 0.100 mol of NaHSO4 takes half as much soda, 10 % over: 0.100 / 2 × 1.1 × 105.99 g/mol = 5.9 g
+  it("has the soda of the hydrogensulfate in its filtrate, and the warning", () => {
+    const { waste } = planPreparation(cuprous);
+    const filtrate = waste.vessels.find(({ vessel }) => vessel === "filtrate")!;
+    const soda = filtrate.treatment.find(({ reagent }) => reagent === "Na2CO3")!;
+    expect(soda.mass!.toNumber("g")).toBeGreaterThan(5.5);
+    expect(soda.mass!.toNumber("g")).toBeLessThan(6.1);
+    expect(waste.notes.join("\n")).toMatch(/beside Na₂SO₃ and gives off SO2/);
+  });
+});

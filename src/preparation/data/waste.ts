@@ -92,6 +92,20 @@ export const SLOW_METALS: readonly { readonly metals: readonly string[]; readonl
   { metals: ["Co", "Cr", "Rh", "Ir", "Pt"], source: "commonPractice" },
 ];
 
+/** Anions of acid salts that are an acid in any liquor: what they free gas from, and what soda neutralises, one hydrogen each. */
+export const ACID_ANIONS: { readonly anions: readonly string[]; readonly source: SourceKey } = {
+  anions: ["HSO4-", "HSeO4-"],
+  source: "commonPractice",
+};
+
+/** Gas that acid frees from a salt that is over, by the name of its anion: one for each anion. */
+export const FREED_FROM_EXCESS: readonly { readonly group: string; readonly gas: string; readonly source: SourceKey }[] = [
+  { group: "sulfite", gas: "SO2", source: "commonPractice" },
+  { group: "hydrogensulfite", gas: "SO2", source: "commonPractice" },
+  { group: "carbonate", gas: "CO2", source: "commonPractice" },
+  { group: "hydrogencarbonate", gas: "CO2", source: "commonPractice" },
+];
+
 /** Free halogens in a waste: a reducer takes them, soda does not. */
 export const FREE_HALOGENS = {
   formulas: ["I2", "Br2", "Cl2"],

@@ -1,15 +1,19 @@
 // What a redox reaction and the making of a complex are watched for: what is over of the agent or of the ligand.
 
+import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
+import { FREED_FROM_EXCESS } from "../data/waste";
 import { POT } from "../procedure/bench";
 import { inTheWay } from "../procedure/mixed-hot";
 import { isPeroxide } from "../procedure/roles";
 import { useOf } from "../procedure/use";
 import { isAmmonia } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
+import { gasRow, isGas } from "../reaction/fluids";
 import { formulaFrom } from "../reaction/species";
+import { hydronsGivenBy } from "../safety/waste-treatment";
 import { type Check, check, shown, type Watched } from "./check";
-import { planned } from "./exact";
+import { exact, planned } from "./exact";
 import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
 
 /** What keeps a complex whole, in words: its plain salt takes more of the ligand than the usual excess. */
@@ -59,6 +63,18 @@ const leavesOf = ({ work }: Watched): ReadonlySet<string> =>
       .map(({ matter }) => matter.key),
   );
 
+/** Gas that an acid among the products frees from what is over, in words; undefined where there is none. */
+function freedFrom({ setting, batch }: Watched, { material, left }: Feeding): string | undefined {
+  const row = FREED_FROM_EXCESS.find(({ group }) => madeOf(material.form).groups.has(group));
+  const acid = setting.products.find(({ formula }) => hydronsGivenBy(formula) > 0n && !isGas(formula, true));
+  if (row === undefined || acid === undefined) return undefined;
+  const already = batch.gas.some(({ key }) => key === row.gas);
+  const volume = left.times(exact("24 L/mol"));
+  return already
+    ? undefined
+    : `gives off up to ${shown(volume.to("L"), 2)} of ${row.gas} with the ${acid.name}${gasRow(formulaFrom(row.gas))?.hood === true ? ", most of it as it is warmed: under a hood, or not at all" : ""}`;
+}
+
 /** What a redox reaction is watched for. */
 export function redox(watched: Watched): Check[] {
   const over = feedingsOf(watched).filter(isOver);
@@ -72,7 +88,7 @@ export function redox(watched: Watched): Check[] {
       : isAgent(f)
         ? [
             check(
-              `${shown(leftOf(f))} of ${calledLeft(f)} is left over and ${leavesOf(watched).has(matterOf(f.material.form).core.key) ? "leaves with the first of the steam" : isOxidiser(f) ? "must be used up before the waste is stored" : "stays in the liquor"}`,
+              `${shown(leftOf(f))} of ${calledLeft(f)} is left over and ${leavesOf(watched).has(matterOf(f.material.form).core.key) ? "leaves with the first of the steam" : isOxidiser(f) ? "must be used up before the waste is stored" : (freedFrom(watched, f) ?? "stays in the liquor")}`,
               leftOf(f),
             ),
           ]

@@ -6,7 +6,7 @@ import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { type Quantity, sum } from "../../quantity";
 import { madeOf } from "../../substance/internal";
-import { SLOW_METALS, WASTE_METALS, type WasteMetalRow } from "../data/waste";
+import { ACID_ANIONS, SLOW_METALS, WASTE_METALS, type WasteMetalRow } from "../data/waste";
 import { acidPerGramOf } from "../identity/ignition";
 import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
@@ -85,6 +85,13 @@ export const asOxidiser = (symbol: string, dissolved: readonly Dissolved[]): Qua
     );
 };
 
+/** Hydrogen ions that soda takes from an acid, or from an acid salt that is as good as one. */
+export function hydronsGivenBy(formula: Formula): bigint {
+  if (isAcid(formula)) return protonsOf(formula);
+  const own = constitutionOf(formula).anions.filter((one) => ACID_ANIONS.anions.includes(one.formula));
+  return own.reduce((n, { count }) => n + BigInt(count), 0n);
+}
+
 /** Charges of a metal over those of its row, of the salts that bring it as a higher ion. */
 const higherCharges = ({ metal, charge }: WasteMetalRow, dissolved: readonly Dissolved[]): Quantity[] =>
   dissolved.flatMap(({ species, amount }) => {
@@ -118,8 +125,8 @@ function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolv
   });
   const forSolutes = dissolved.flatMap(({ species, amount }): Share[] => {
     if (!amount.isPositive()) return [];
-    if (isAcid(species.formula))
-      return [{ reagent: SODA, amount: amount.times(protonsOf(species.formula)).dividedBy(2), of: "acid" }];
+    const hydrons = hydronsGivenBy(species.formula);
+    if (hydrons > 0n) return [{ reagent: SODA, amount: amount.times(hydrons).dividedBy(2), of: "acid" }];
     const taken = protonsTakenBy(species.formula);
     // acid is never put to a liquor that it frees a poisonous gas from
     return taken === undefined || neverSour ? [] : [{ reagent: ACID, amount: amount.times(taken), of: species.name }];

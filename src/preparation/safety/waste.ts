@@ -15,13 +15,12 @@ import type { Pot } from "../contents/pot";
 import { FREE_HALOGENS, HALATES } from "../data/waste";
 import { planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
-import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { coreOf, type Species, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { cyanidoferrateLeft } from "./waste-cyanidoferrate";
 import { ammoniumNotes, heldNotes, isWasteMetal, metalNotes, metalsIn } from "./waste-metals";
-import { type DissolvedMetal, SODA, type Treatment, treatmentOf, upTo } from "./waste-treatment";
+import { type DissolvedMetal, hydronsGivenBy, SODA, type Treatment, treatmentOf, upTo } from "./waste-treatment";
 
 /** What is left in one vessel. */
 export interface WasteVessel {
@@ -111,7 +110,8 @@ const gasesByAcid = (solutes: readonly Dissolved[], least: Quantity): Sour[] =>
 /** What acid does to a liquor: it is in it already, or must not come to it. */
 function sourNotes(sour: readonly Sour[], solutes: readonly Dissolved[], least: Quantity): string[] {
   const acid = solutes.find(
-    ({ species, amount }) => isAcid(species.formula) && amount.times(species.molarMass).compare(least) >= 0,
+    ({ species, amount }) =>
+      hydronsGivenBy(species.formula) > 0n && amount.times(species.molarMass).compare(least) >= 0,
   );
   return sour.map(({ solute, gas, what }) =>
     acid === undefined

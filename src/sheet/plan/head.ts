@@ -1,6 +1,6 @@
 // The head of a sheet: what is made, from what, and the figures that are looked for first.
 import type { Plan } from "../../preparation";
-import { leadOf } from "../../preparation/internal";
+import { gasesThatMayCome, leadOf, list } from "../../preparation/internal";
 import { type Quantity, quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { about, handy, sentence, sizeOf } from "../figures";
@@ -147,6 +147,7 @@ export function stripBlock(on: OnPaper): Block {
   const gases = plan.gas.map(({ formula, volume }) => `${handy(volume)} ${formula}`);
   const most = mostWasteOf(plan);
   const vapours = vapoursOf(plan).map((formula) => filled(words.vapour, { formula }));
+  const mayCome = gasesThatMayCome(plan.cautions, plan.equation.reactants);
   const gas = [...steamOf(on), ...gases, ...vapours].join(", ");
   return {
     kind: "strip",
@@ -155,7 +156,8 @@ export function stripBlock(on: OnPaper): Block {
       vesselCell(on),
       {
         label: words.gas,
-        value: gas === "" ? words.none : gas,
+        value:
+          gas === "" ? (mayCome.length === 0 ? words.none : filled(words.noneButMay, { gases: list(mayCome) })) : gas,
         note: gases.length === 0 ? "" : filled(words.atRoom, { temperature: about(plan.temperature, "°C", 2) }),
       },
       heatCell(on),
