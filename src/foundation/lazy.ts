@@ -2,7 +2,7 @@
 // is looked at and depends on it. The objects are frozen: a figure, once looked at, is the figure.
 import { type Facts, factsInForce, under } from "./facts";
 import { frozen } from "./frozen";
-import { PRINTING, readableInside } from "./readable";
+import { PRINTING, readable, readableInside } from "./readable";
 
 /** One function for each property. */
 export type Parts<T extends object> = { readonly [K in keyof T]-?: () => T[K] };
@@ -56,10 +56,27 @@ export function lazily<T extends B, B extends object, M extends object>(
   kept?: unknown,
 ): T;
 export function lazily(parts: Behind["parts"], base?: object, methods: object = PRINTING, kept?: unknown): object {
-  const behind = { parts, base, made: {}, kept, facts: factsInForce() };
-  // A function: proxies of state libraries wrap the objects they meet, and a frozen property may not be answered so.
-  const target = Object.defineProperty(Object.create(methods), BEHIND, { value: () => behind });
+  const behind = { parts, base: base as Behind["base"], made: {}, kept, facts: factsInForce() };
+  const target = standingBefore(Object.create(methods), behind);
   if (base !== undefined) for (const key of Object.keys(base)) Object.defineProperty(target, key, accessor(key));
+  return completed(target, parts);
+}
+
+/**
+ * The record itself, frozen, with properties more that are computed on first use: what is known already is no work to keep.
+ * The record is the caller's own and plain.
+ */
+export function withLazy<Known extends object, Lazy extends object>(known: Known, parts: Parts<Lazy>): Known & Lazy {
+  for (const value of Object.values(known)) frozen(value, readableInside);
+  const behind = { parts, base: undefined, made: {}, kept: undefined, facts: factsInForce() };
+  return completed(standingBefore(readable(known), behind), parts) as Known & Lazy;
+}
+
+/** With what stands behind it. A function: proxies of state libraries wrap the objects they meet, and a frozen property may not be answered so. */
+const standingBefore = (target: object, behind: Behind): object =>
+  Object.defineProperty(target, BEHIND, { value: () => behind });
+
+function completed(target: object, parts: Behind["parts"]): object {
   for (const key of Object.keys(parts)) Object.defineProperty(target, key, accessor(key));
   return Object.freeze(target);
 }

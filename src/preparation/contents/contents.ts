@@ -1,6 +1,6 @@
 // What stands in a vessel between two operations, as a person may look at it.
 
-import { lazily } from "../../foundation/lazy";
+import { lazily, withLazy } from "../../foundation/lazy";
 import { PRINTING } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import { isGas } from "../reaction/fluids";
@@ -74,35 +74,37 @@ interface Vessel {
 const BOILS = 100;
 const isLiquid = (temperature: Quantity<"temperature">): boolean => temperature.toNumber("°C") <= BOILS;
 
-export const viewOf = (pot: Vessel): Contents =>
-  lazily<Contents>({
-    water: () => pot.books.water as Quantity<"mass">,
-    temperature: () => pot.books.temperature,
-    mass: () => pot.mass as Quantity<"mass">,
-    volume: () =>
-      pot.books.waterMissing.length === 0 && pot.books.water.isPositive() && isLiquid(pot.books.temperature)
-        ? (pot.volume.named({
-            symbol: "V",
-            label: "volume, at most",
-            assumption: "salts make the liquid denser than water, so its volume is no larger than this",
-          }) as Quantity<"volume">)
-        : undefined,
-    pH: () => phOf(pot),
-    solids: () =>
-      pot.books.solids.map((one) =>
-        keyed("formula", {
-          formula: one.matter.name,
-          amount: one.amount.to("mol"),
-          mass: massOf(one) as Quantity<"mass">,
-          origin: one.origin,
-        }),
-      ),
-    dissolved: () => pot.books.dissolved.map(solute),
-    complexes: () => complexesOf(pot),
-    gas: () => pot.books.gas.map(solute),
-    other: () => pot.books.other as Quantity<"mass">,
-    unknown: () => [...pot.books.waterMissing, ...pot.books.unknown],
-  });
+export function viewOf(pot: Vessel): Contents {
+  const { water, temperature, other } = pot.books;
+  return withLazy(
+    { water: water as Quantity<"mass">, temperature, other: other as Quantity<"mass"> },
+    {
+      mass: () => pot.mass as Quantity<"mass">,
+      volume: () =>
+        pot.books.waterMissing.length === 0 && water.isPositive() && isLiquid(temperature)
+          ? (pot.volume.named({
+              symbol: "V",
+              label: "volume, at most",
+              assumption: "salts make the liquid denser than water, so its volume is no larger than this",
+            }) as Quantity<"volume">)
+          : undefined,
+      pH: () => phOf(pot),
+      solids: () =>
+        pot.books.solids.map((one) =>
+          keyed("formula", {
+            formula: one.matter.name,
+            amount: one.amount.to("mol"),
+            mass: massOf(one) as Quantity<"mass">,
+            origin: one.origin,
+          }),
+        ),
+      dissolved: () => pot.books.dissolved.map(solute),
+      complexes: () => complexesOf(pot),
+      gas: () => pot.books.gas.map(solute),
+      unknown: () => [...pot.books.waterMissing, ...pot.books.unknown],
+    },
+  );
+}
 
 /** What moves in or out of a vessel: gas on its way is booked as a thing put in, and handed out as the gas it is. */
 export function movedView({ books, contents }: Vessel & { readonly contents: Contents }): Contents {

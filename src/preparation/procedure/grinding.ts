@@ -1,5 +1,6 @@
 // How a charge is ground: dry, or where its dust harms for good wet, or closed where water would dissolve or change it.
 import type { Formula } from "../../formula";
+import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import { cautionsForFormulas } from "../../substance";
 import { protectionFor } from "../../substance/internal";
@@ -10,12 +11,15 @@ import { fateInRoom } from "../reaction/fate";
 /** How something is ground. */
 export type Grinding = "dry" | "wet" | "closed";
 
+const remembered = /* @__PURE__ */ remembering<boolean>(300);
+
+/** Is there a hazard in its dust? */
 const harms = (formula: Formula): boolean =>
-  protectionFor(
-    cautionsForFormulas([formula.toString()]).substances.flatMap(({ statements }) =>
-      statements.map(({ code }) => code),
-    ),
-  ).some(({ kind }) => kind === "dust");
+  remembered(formula.toString(), () => {
+    const { substances } = cautionsForFormulas([formula.toString()]);
+    const codes = substances.flatMap(({ statements }) => statements.map(({ code }) => code));
+    return protectionFor(codes).some(({ kind }) => kind === "dust");
+  });
 
 /** Does it lie in water as it is? */
 const standsWater = (formula: Formula): boolean =>

@@ -1,5 +1,7 @@
 // Seed for a liquor that stays supersaturated: crystals that are on the table, or the advice to put some in, and when.
 
+import type { Formula } from "../../formula";
+import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { staysSupersaturated } from "../../solubility/internal";
 import { trySubstance } from "../../substance";
@@ -16,6 +18,16 @@ import { celsius } from "./words";
 /** Degrees between the temperatures that are tried for a seed. */
 const SEED_STEP = 5;
 
+const remembered = /* @__PURE__ */ remembering<number | undefined>(300);
+
+/** °C at which crystals melt; undefined where nobody says, or where they do not. */
+const meltsAt = (formula: Formula): number | undefined =>
+  remembered(formula.toString(), () => {
+    const found = trySubstance(formula);
+    const change = found.ok ? found.value.phaseChange : undefined;
+    return change?.kind === "melts" ? change.temperature?.toNumber("°C") : undefined;
+  });
+
 /** Half way down at the most, and not before the liquor holds more than it can keep of the crystals: a seed would dissolve. */
 function seedingAt(
   { books }: Pot,
@@ -28,11 +40,8 @@ function seedingAt(
     ?.amount.times(core.molarMass)
     .to("g");
   const [top, bottom] = [hot, cold].map((one) => one.toNumber("°C")) as [number, number];
-  const found = trySubstance(formula);
-  const change = found.ok ? found.value.phaseChange : undefined;
   // crystals that are put in where they melt are gone
-  const melts = change?.kind === "melts" ? change.temperature?.toNumber("°C") : undefined;
-  const half = Math.min(Math.round((top + bottom) / 2), Math.floor((melts ?? top) - SEED_STEP));
+  const half = Math.min(Math.round((top + bottom) / 2), Math.floor((meltsAt(formula) ?? top) - SEED_STEP));
   for (let at = half; at > bottom; at -= SEED_STEP) {
     const T = exact(`${at} °C`) as Quantity<"temperature">;
     const kept = keptByWater(core.formula, books.water, T);

@@ -1,7 +1,6 @@
 // The steps as they are handed out: one action each, with what is in the vessel before and after.
 
-import { frozen } from "../../foundation/frozen";
-import { lazily } from "../../foundation/lazy";
+import { withLazy } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
 import type { Quantity, StrengthDimension } from "../../quantity";
 import { type Contents, movedView } from "../contents/contents";
@@ -129,6 +128,9 @@ function ofPart(
   return part.cautions.filter(({ about }) => (about === undefined ? isFirst : formulas.includes(about)));
 }
 
+/** What of a step is worked out when it is looked at. */
+type WorkedOut = "text" | "largerVessel" | "atHand" | "limit" | "cautions" | "before" | "after" | "put" | "left";
+
 export function stepsOf(
   drafts: readonly Draft[],
   look: Look,
@@ -141,30 +143,36 @@ export function stepsOf(
   return drafts.map((draft) => {
     const isFirst = draft.care !== undefined && !seen.has(draft.care);
     seen.add(draft.care);
-    return lazily<ProcedureStep>({
-      operation: () => draft.operation,
-      text: () => draft.say(look),
-      vessel: () => draft.vessel,
-      largerVessel: () => draft.largerVessel?.(look),
-      from: () => draft.from,
-      materials: () => frozen([...(draft.materials ?? [])]),
-      amounts: () => frozen([...(draft.amounts ?? [])]),
-      alcohol: () => draft.alcohol,
-      acidDiluted: () => draft.acidDiluted,
-      apparatus: () => draft.apparatus,
-      atHand: () => frozen([...((typeof draft.atHand === "function" ? draft.atHand(look) : draft.atHand) ?? [])]),
-      ofAnotherBatch: () => draft.ofAnotherBatch,
-      onceMoreBelow: () => draft.onceMoreBelow,
-      target: () => draft.target,
-      limit: () => draft.limit?.(look),
-      cautions: () => cautionsOf(draft, isFirst, parts(), formulaOf, addings()),
-      blank: () => draft.blank,
-      choices: () => draft.choices,
-      before: () => draft.before.contents,
-      after: () => draft.after.contents,
-      put: () => draft.put.map(movedView),
-      left: () => draft.left.map(({ what, pot }) => ({ what, contents: movedView(pot) })),
-    });
+    const { operation, vessel, from, materials = [], amounts = [], alcohol, acidDiluted, apparatus } = draft;
+    const { ofAnotherBatch, onceMoreBelow, target, blank, choices } = draft;
+    return withLazy<Omit<ProcedureStep, WorkedOut>, Pick<ProcedureStep, WorkedOut>>(
+      {
+        operation,
+        vessel,
+        from,
+        materials: [...materials],
+        amounts: [...amounts],
+        alcohol,
+        acidDiluted,
+        apparatus,
+        ofAnotherBatch,
+        onceMoreBelow,
+        target,
+        blank,
+        choices,
+      },
+      {
+        text: () => draft.say(look),
+        largerVessel: () => draft.largerVessel?.(look),
+        atHand: () => [...((typeof draft.atHand === "function" ? draft.atHand(look) : draft.atHand) ?? [])],
+        limit: () => draft.limit?.(look),
+        cautions: () => cautionsOf(draft, isFirst, parts(), formulaOf, addings()),
+        before: () => draft.before.contents,
+        after: () => draft.after.contents,
+        put: () => draft.put.map(movedView),
+        left: () => draft.left.map(({ what, pot }) => ({ what, contents: movedView(pot) })),
+      },
+    );
   });
 }
 

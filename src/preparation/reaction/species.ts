@@ -7,7 +7,7 @@ import { Formula, molarMass, parseFormula } from "../../formula";
 import { isWater, withoutPhase } from "../../formula/internal";
 import type { Fraction } from "../../foundation/fraction";
 import { frozenUnread } from "../../foundation/frozen";
-import { lazily } from "../../foundation/lazy";
+import { withLazy } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
 import { crystalWater } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";
@@ -64,16 +64,17 @@ export const keyed = <F extends keyof typeof KEYS, Row extends Readonly<Record<F
 
 export function speciesOf(side: BalancedEquation["reactants"]): Species[] {
   return side.map(({ formula, coefficient }) =>
-    lazily<Species>({
-      formula: () => formula,
-      name: () => nameOfFormula(formula),
-      coefficient: () => coefficient,
-      isWater: () => isWater(formula),
-      molarMass: () => molarMass(formula),
-      metals: () =>
-        formula.symbols.flatMap((symbol) => (isNonmetal(symbol) ? [] : [{ symbol, count: formula.count(symbol) }])),
-      waters: () => watersOf(formula),
-    }),
+    withLazy(
+      { formula, coefficient },
+      {
+        name: () => nameOfFormula(formula),
+        isWater: () => isWater(formula),
+        molarMass: () => molarMass(formula),
+        metals: () =>
+          formula.symbols.flatMap((symbol) => (isNonmetal(symbol) ? [] : [{ symbol, count: formula.count(symbol) }])),
+        waters: () => watersOf(formula),
+      },
+    ),
   );
 }
 

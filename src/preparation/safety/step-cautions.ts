@@ -1,7 +1,7 @@
 // Cautions where they are needed: step by step of the work, from what is handled in each and from what the step does.
 
 import { frozen } from "../../foundation/frozen";
-import { lazily } from "../../foundation/lazy";
+import { withLazy } from "../../foundation/lazy";
 import { readableInside } from "../../foundation/readable";
 import type { Cautions, SubstanceCautions } from "../../substance";
 import { protectionFor } from "../../substance/internal";
@@ -163,24 +163,26 @@ export function stepCautionsOf(
     known.substances.filter((entry) => entry.material === text);
   const printed = (text: string): string => first.get(text)?.name ?? text;
   return steps.map(([step, list], at) =>
-    lazily<StepCautions>({
-      step: () => step,
-      handled: () => [...new Set(list.map((one) => one.name))],
-      cautions: () =>
-        unique([
-          ...rowsThatHold(step, given).flatMap((row) => ofWork(row, given)),
-          ...(step === "ignition test" ? ofIgnition(setting) : []),
-          ...(step === meetsIn(setting)
-            ? [...ofMeeting(known, acknowledged, setting, printed), ...ofGasesThatMayCome(known, batch, setting)]
-            : []),
-          ...list
-            .filter(({ text }) => first.get(text)!.at === at)
-            .flatMap((one) => entriesFor(one).flatMap((entry) => ofSubstance(one.name, entry))),
-          ...(step === "waste" ? list : []).flatMap((one) =>
-            entriesFor(one).map((entry) => caution(one.name, entry.disposal, entry.adviceSource)),
-          ),
-        ]),
-    }),
+    withLazy(
+      { step },
+      {
+        handled: () => [...new Set(list.map((one) => one.name))],
+        cautions: () =>
+          unique([
+            ...rowsThatHold(step, given).flatMap((row) => ofWork(row, given)),
+            ...(step === "ignition test" ? ofIgnition(setting) : []),
+            ...(step === meetsIn(setting)
+              ? [...ofMeeting(known, acknowledged, setting, printed), ...ofGasesThatMayCome(known, batch, setting)]
+              : []),
+            ...list
+              .filter(({ text }) => first.get(text)!.at === at)
+              .flatMap((one) => entriesFor(one).flatMap((entry) => ofSubstance(one.name, entry))),
+            ...(step === "waste" ? list : []).flatMap((one) =>
+              entriesFor(one).map((entry) => caution(one.name, entry.disposal, entry.adviceSource)),
+            ),
+          ]),
+      },
+    ),
   );
 }
 

@@ -1,7 +1,7 @@
 // Metals dissolved in what is left: how much of each, what precipitates it, and what holds it in solution.
 
 import { molarMass } from "../../formula";
-import { lazily } from "../../foundation/lazy";
+import { withLazy } from "../../foundation/lazy";
 import { type Quantity, sum } from "../../quantity";
 import { HOLDS_CYANIDE, madeOf } from "../../substance/internal";
 import { complexesOf } from "../contents/complexes";
@@ -52,34 +52,34 @@ export function metalsIn(
     const amount = known.get(symbol) ?? exact(NONE);
     const named = amount.to("mol").named({ symbol: `n(${symbol}, waste)`, label: `${symbol} dissolved in the waste` });
     const isKept = isLeftAsItIs || isLeft(symbol);
-    return lazily<DissolvedMetal>({
-      symbol: () => symbol,
-      amount: () => named as Quantity<"amount of substance">,
-      mass: () =>
-        named
-          .times(molarMass(symbol))
-          .to("g")
-          .named({ symbol: `m(${symbol}, waste)`, rule: "mass = amount × molar mass" }) as Quantity<"mass">,
-      most: () =>
-        all.compare(amount) > 0
-          ? (all
-              .times(molarMass(symbol))
-              .to("g")
-              .named({
-                symbol: `m_max(${symbol}, waste)`,
-                label: `${symbol} dissolved in the waste, if all of the product is`,
-                rule: "mass = amount × molar mass",
-              }) as Quantity<"mass">)
-          : undefined,
-      precipitate: () => !isKept,
-      pH: () => rowOf(symbol)?.pH,
-      held: () =>
-        isKept
-          ? []
-          : complexesOf(pot)
-              .filter(({ metal }) => metal === symbol)
-              .map(({ ligand, formula, key, amount: n }) => ({ ligand, formula, key, amount: n })),
-    });
+    return withLazy(
+      { symbol, amount: named as Quantity<"amount of substance">, precipitate: !isKept },
+      {
+        mass: () =>
+          named
+            .times(molarMass(symbol))
+            .to("g")
+            .named({ symbol: `m(${symbol}, waste)`, rule: "mass = amount × molar mass" }) as Quantity<"mass">,
+        most: () =>
+          all.compare(amount) > 0
+            ? (all
+                .times(molarMass(symbol))
+                .to("g")
+                .named({
+                  symbol: `m_max(${symbol}, waste)`,
+                  label: `${symbol} dissolved in the waste, if all of the product is`,
+                  rule: "mass = amount × molar mass",
+                }) as Quantity<"mass">)
+            : undefined,
+        pH: () => rowOf(symbol)?.pH,
+        held: () =>
+          isKept
+            ? []
+            : complexesOf(pot)
+                .filter(({ metal }) => metal === symbol)
+                .map(({ ligand, formula, key, amount: n }) => ({ ligand, formula, key, amount: n })),
+      },
+    );
   });
 }
 
