@@ -41,7 +41,9 @@ describe("copper(I) chloride, which water turns green", () => {
     expect(wash.text).not.toContain("better");
     const at = steps.indexOf(wash);
     expect(steps.slice(at + 1).some(({ alcohol }) => alcohol !== undefined)).toBe(true);
-    expect(benchSheet(planPreparation(CUCL), { format: "text" })).toMatch(/2\.4 mL of HCl, 36 % by mass, for 100 mL of wash/);
+    expect(benchSheet(planPreparation(CUCL), { format: "text" })).toMatch(
+      /2\.4 mL of HCl, 36 % by mass, for 100 mL of wash/,
+    );
   });
 
   it("loses none of the acid from the books: what stays with the cake and what is poured away is what was put in", () => {

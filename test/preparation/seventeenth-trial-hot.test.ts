@@ -118,3 +118,24 @@ describe("a charge of white oxides that gives a white one", () => {
     expect(texts(blue).join(" ")).toContain("look for what has not reacted");
   });
 });
+
+describe("baking soda from salt and ammonium hydrogencarbonate", () => {
+  const soda: PlanRequest = {
+    equation: "NaCl + NH4HCO3 -> NaHCO3 + NH4Cl",
+    product: "NaHCO3",
+    materials: [
+      { name: "common salt", form: "NaCl", assay: "99 %", excess: "10 %" },
+      { name: "ammonium bicarbonate", form: "NH4HCO3", assay: "99 %" },
+    ],
+    scale: { product: "40 g" },
+  };
+
+  // ammonium hydrogencarbonate decomposes from about 36 °C on (from memory); it cools the liquor by 17 K
+  it("is stirred at 20 to 25 °C, with the ammonium salt ground, in moving air, from a clear brine", () => {
+    expect(stepWith(soda, "Do not warm it")).toMatch(/at 20 to 25 °C, in tepid water .*never above 35 °C/);
+    expect(stepWith(soda, /^Dissolve the common salt/)).toContain("if it stays cloudy, let it settle and filter it");
+    const add = planPreparation(soda).steps.find(({ text }) => text.startsWith("Add the"));
+    expect(add?.text).toContain("ground fine just before");
+    expect(add?.cautions.map(({ text }) => text).join(" ")).toContain("window open or fan on");
+  });
+});

@@ -113,3 +113,13 @@ export const OXIDES_FROM_WATER: readonly OxideFromWaterRow[] = [
   { formula: "V2O5", source: "commonPractice" },
   { formula: "Sb2O3", source: "commonPractice" },
 ];
+
+/** Salts that give off ammonia and carbon dioxide from the room on: lumps of them coat themselves, and warm they go. */
+export const GOES_IN_AIR = {
+  formulas: ["NH4HCO3", "(NH4)2CO3", "(NH4)2CO3·H2O"],
+  gives: "ammonia and carbon dioxide",
+  kept: "20 to 25 °C",
+  never: "35 °C",
+  // decomposes from about 36 °C on
+  source: "memory",
+} as const satisfies { formulas: readonly string[]; gives: string; kept: string; never: string; source: SourceKey };

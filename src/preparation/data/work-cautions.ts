@@ -36,6 +36,7 @@ export type WorkCondition =
   | "oxygen"
   | "solid into acid"
   | "ammonia"
+  | "goes in air"
   | "ammonia in a hot liquor"
   | "ammonia in a cold liquor"
   | "cyanide and acid"
@@ -88,6 +89,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "mixing", when: "oxygen", text: "oxygen is given off: nothing that burns nearby", source: "commonPractice" },
   { step: "mixing", when: "solid into acid", text: "the solid goes into the acid, never the acid onto the solid", source: "commonPractice" },
   { step: "mixing", when: "ammonia", text: "it smells of ammonia: under a hood or in moving air", source: "commonPractice" },
+  { step: "mixing", when: "goes in air", text: "ground and wet it gives off ammonia and carbon dioxide: window open or fan on", source: "commonPractice" },
   { step: "mixing", when: "cyanide and acid", text: "cold and dilute only, and under a hood: warm or strong acid sets hydrogen cyanide free from the complex", source: "commonPractice" },
   { step: "mixing", when: "redox", text: "it may start late and then run fast: wait for each portion before the next", source: "commonPractice" },
   { step: "heating", when: "always", text: "no tight lid, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },

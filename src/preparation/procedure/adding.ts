@@ -10,6 +10,7 @@ import { type Bench, type Look, POT } from "./bench";
 import { isClosed } from "./closed-flask";
 import { vesselIn } from "./filling";
 import { nextPortion } from "./late-start";
+import { goesInAir } from "./not-warm";
 import { isHeldBack } from "./paper-end";
 import { warmWhileReduced } from "./slow-complex";
 import { gasesIn, notCaught } from "./trap";
@@ -80,9 +81,10 @@ export function adding(
     : "";
   if (isHungIn(bench, i))
     return `Hang the ${what} in the liquor, which is to cover it (a narrow vessel helps), in one piece or coiled loosely and not cut up, and shake it now and then, so that what it is coated with falls off${cool}${room}${gas.length === 0 ? "" : `; ${volumesOf(gas)} comes from it by and by`}.`;
+  const ground = solid && goesInAir(bench.material(i).form) ? ", ground fine just before," : "";
   if (gas.length === 0 || additionRate === undefined)
     return solid || roles[i] === "oxidiser"
-      ? `${verb} ${into}${wetted} in small portions, stirring${cool}${room}.`
+      ? `${verb} ${into}${wetted}${ground} in small portions, stirring${cool}${room}.`
       : `${verb} ${into}, slowly and stirring${cool}${room}.`;
   const time = lasting(additionRate.leastTime);
   // Where heat sets the pace minutes mean nothing: the thermometer says when.

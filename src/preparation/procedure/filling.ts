@@ -20,6 +20,7 @@ import type { Material } from "../shelf/material";
 import { acidAtHand } from "./acid-at-hand";
 import { type Bench, type Look, POT } from "./bench";
 import { isTooLittle } from "./feed-dissolved";
+import { notWarmOf } from "./not-warm";
 import { acidPutOn, careOfDiluting, isClearedByAcid, keptSour, protectionOf } from "./protection";
 import { isHarshOxidiser } from "./roles";
 import { gasInRoom } from "./trap";
@@ -128,7 +129,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     const isMuddy =
       isAlone &&
       own.books.other.isPositive() &&
-      bench.frame.isolation.how === "precipitate" &&
+      (bench.frame.isolation.how === "precipitate" || notWarmOf(setting.product.formula)?.asItForms === true) &&
       !short &&
       !isCloudy &&
       !isHarshOxidiser(bench.material(i).form);

@@ -4,7 +4,8 @@ import type { Formula } from "../../formula";
 import { elementsIn } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
-import { NOT_BOILED_DOWN, NOT_WARM, type NotWarmRow } from "../data/products";
+import { isOneOf } from "../../ion/internal";
+import { GOES_IN_AIR, NOT_BOILED_DOWN, NOT_WARM, type NotWarmRow } from "../data/products";
 import { isNotBoiled, losesAmmonia } from "./protection";
 
 /** Why a product is not warmed in its liquor, and how warm that may be; undefined where it may be hot. */
@@ -39,3 +40,6 @@ export function spoiltByBoiling(product: Formula): string | undefined {
 /** Is its liquor evaporated below the boil: heat does the product harm, or drives out the acid that it needs? */
 export const isEvaporated = (product: Formula): boolean =>
   spoiltByBoiling(product) !== undefined || isNotBoiled(product);
+
+/** Does a salt go off into the air by itself, as ammonium carbonates do? */
+export const goesInAir = (form: Formula): boolean => isOneOf(form, ...GOES_IN_AIR.formulas);

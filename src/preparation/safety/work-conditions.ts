@@ -20,6 +20,7 @@ import { dryingOf } from "../procedure/drying";
 import { grindingOf } from "../procedure/grinding";
 import { fumesFired, isReducedInFire } from "../procedure/kiln-fume";
 import { kindOf } from "../procedure/kind";
+import { goesInAir } from "../procedure/not-warm";
 import { isAgent } from "../procedure/roles";
 import { boundBy } from "../procedure/slow-complex";
 import { useOf } from "../procedure/use";
@@ -157,6 +158,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "solid into acid": ({ setting, batch }) =>
     batch.vessel?.intoAcid === true && setting.materials.some(({ form }) => isAcid(form)),
   ammonia: handlesAmmonia,
+  "goes in air": ({ setting: { wet, materials } }) => wet && materials.some(({ form }) => goesInAir(form)),
   "ammonia in a hot liquor": (given) => keepsAmmonia(given) && given.batch.crystallising?.asItForms === false,
   "ammonia in a cold liquor": (given) => keepsAmmonia(given) && given.batch.crystallising?.asItForms !== false,
   "cyanide and acid": ({ setting }) => meetsCyanide(setting),
