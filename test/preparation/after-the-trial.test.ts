@@ -73,7 +73,9 @@ describe("silver halides", () => {
       ],
       scale: { material: "silver nitrate", portion: "10.0 g" },
     });
-    expect(words(plan)).toMatch(/of 0\.5 % nitric acid \(0\.1 mL of the acid of 53 % into 20 mL of water for it/);
+    expect(words(plan)).toMatch(
+      /of 0\.5 % nitric acid \(0\.1 mL, about 3 drops, of the acid of 53 % into 20 mL of water for it/,
+    );
     const little = planPreparation({ ...plan.request, scale: { material: "silver nitrate", portion: "2.0 g" } });
     expect(words(little)).toMatch(/\(a drop of the acid of 53 %/);
   });

@@ -34,6 +34,7 @@ import {
   ENDS,
   IRON_OUT,
   MADE_NEUTRAL,
+  METAL_GONE,
   MONODENTATE,
   SLOW_COMPLEXES,
   STAYS_IN_NITRIC_ACID,
@@ -99,15 +100,19 @@ import {
   OXIDES_FROM_WATER,
   VARIABLE_WATER,
 } from "../../src/preparation/data/products";
-import { DROPS, IN_THE_DARK, KEPT_SOUR, PROTECTION } from "../../src/preparation/data/protection";
+import { DROPS, FIRST_WASH, IN_THE_DARK, KEPT_SOUR, PROTECTION } from "../../src/preparation/data/protection";
 import { SETTLES, SYRUPS } from "../../src/preparation/data/stands";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
 import { ANHYDRIDES, COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
 import { VESSELS } from "../../src/preparation/data/vessels";
 import {
+  ACID_ANIONS,
+  CYANIDOFERRATE_LEFT,
   FREE_HALOGENS,
+  FREED_FROM_EXCESS,
   HALATES,
   HELD_BY_AMMONIA,
+  HELD_BY_CYANIDE,
   HOLDING_LIGANDS,
   LEFT_IN_WASTE,
   NEVER_KEPT,
@@ -148,6 +153,12 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   DRIED_FIRST: [DRIED_FIRST],
   CLEARED: [CLEARED],
   HALATES: [HALATES],
+  ACID_ANIONS: [ACID_ANIONS],
+  CYANIDOFERRATE_LEFT: [CYANIDOFERRATE_LEFT],
+  FREED_FROM_EXCESS,
+  HELD_BY_CYANIDE: [HELD_BY_CYANIDE],
+  FIRST_WASH: [FIRST_WASH],
+  METAL_GONE: [METAL_GONE],
   DEADLY_FROM_WATER,
   LOSES_ITS_ACID,
   MADE_NEUTRAL: [MADE_NEUTRAL],
