@@ -60,6 +60,7 @@ import {
   NOT_WETTED,
   POURED_COLD,
   QUICK_METALS,
+  REDUCED_IN_FIRE,
   REST_IS_NO_WATER,
   RUNS_BY_ITSELF,
   SLOW_IN_ACID,
@@ -95,6 +96,7 @@ import { PLANNING } from "../../src/preparation/data/planning";
 import { FLAMES, POWDER_TESTS, PRECIPITATION_TESTS, SEEN_IN_GLASSES } from "../../src/preparation/data/powder-tests";
 import {
   DIGESTED,
+  GOES_IN_AIR,
   NOT_BOILED_DOWN,
   NOT_WARM,
   OXIDES_FROM_WATER,
@@ -132,6 +134,8 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   ANTISOLVENT,
   BASIC_SALTS,
   BEARS_OVEN: [BEARS_OVEN],
+  GOES_IN_AIR: [GOES_IN_AIR],
+  REDUCED_IN_FIRE: [REDUCED_IN_FIRE],
   IRON_OUT: [IRON_OUT],
   IRRITATES_HOT: [IRRITATES_HOT],
   KEPT_DISSOLVED: [KEPT_DISSOLVED],

@@ -88,7 +88,9 @@ describe("powder of a metal", () => {
     const text = plan.steps.map((one) => one.text).join("\n");
     expect(text).toMatch(/until the added metal is gone; .* a little more of the metal is needed/);
     expect(text).not.toMatch(/dilute sulfuric acid/);
-    expect(plan.checks.map((one) => one.text).join("\n")).toMatch(/it is done when the last of the zinc powder is gone/);
+    expect(plan.checks.map((one) => one.text).join("\n")).toMatch(
+      /it is done when the last of the zinc powder is gone/,
+    );
   });
 });
 

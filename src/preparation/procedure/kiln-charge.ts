@@ -47,7 +47,7 @@ export function paceOf({ frame: { setting } }: Bench, at: Heat): string {
     .at(-1);
   if (from === undefined || to === undefined || from.compare(to) >= 0) return "";
   const end = to.compare(at) < 0 ? to : at;
-  const range = `${celsius(from).replace(/ °C$/, "")} to ${celsius(end)}`;
+  const range = `${celsius(from).replace(" °C", "")} to ${celsius(end)}`;
   return `, by no more than ${GAS_FROM_LIGHT_POWDER.pace} from ${range}, where what leaves it would blow the light powder out,`;
 }
 

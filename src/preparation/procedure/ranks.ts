@@ -14,7 +14,7 @@ import type { Material } from "../shelf/material";
 import { isBase } from "./kind";
 import { inTheWay } from "./mixed-hot";
 import { isPouredInto } from "./protection";
-import { agentsOf, isAcidOf, isByLye, type Role, sharesAnion } from "./roles";
+import { isAcidOf, isByLye, isOxidisingAgent, type Role, sharesAnion } from "./roles";
 
 /** Where nothing else is known of a material. */
 const RANKS: Readonly<Record<Role, number>> = {
@@ -65,7 +65,7 @@ function isAfterAnion({ materials, product }: Setting, roles: readonly Role[], i
  */
 const isColouredOxidiser = (setting: Setting, { form, species }: Material): boolean =>
   (madeOf(form).groups.has("permanganate") || (madeOf(setting.product.formula).complex && isReducedForComplex(form))) &&
-  agentsOf(setting).oxidising.includes(species.formula.compositionText);
+  isOxidisingAgent(setting, species);
 
 /** Would it give the free halogen to an oxidiser that is poured into it? */
 const isThroughHalogen = ({ product }: Setting, { form }: Material): boolean =>

@@ -12,6 +12,7 @@ import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia, isLye, isMetal } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { isGas, isLedIn, staysInWater } from "../reaction/fluids";
+import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { isBase } from "./kind";
@@ -57,7 +58,7 @@ const rememberedAgents = /* @__PURE__ */ remembering<{ oxidising: readonly strin
   128,
 );
 
-export function agentsOf({ equation }: Setting): { oxidising: readonly string[]; reducing: readonly string[] } {
+function agentsOf({ equation }: Setting): { oxidising: readonly string[]; reducing: readonly string[] } {
   return rememberedAgents(String(equation), () => {
     const found = attempt(() => redoxAnalysis(equation));
     if (!found.ok || !found.value.isRedox) return { oxidising: [], reducing: [] };
@@ -65,6 +66,10 @@ export function agentsOf({ equation }: Setting): { oxidising: readonly string[];
     return { oxidising: keys(found.value.oxidisingAgents), reducing: keys(found.value.reducingAgents) };
   });
 }
+
+/** Does it oxidise in the equation of the plan? */
+export const isOxidisingAgent = (setting: Setting, { formula }: Species): boolean =>
+  agentsOf(setting).oxidising.includes(formula.compositionText);
 
 export const isPeroxide = ({ form }: Pick<Material, "form">): boolean => isOneOf(form, "H2O2");
 

@@ -1,5 +1,6 @@
 // Which rows of the classifications are meant by a formula: its own, those of its kin by crystal water, or those of a group.
 import { byElements } from "../../formula/internal";
+import { constitutionOf } from "../../ion";
 import {
   anhydrousKey,
   compositionKey,
@@ -11,7 +12,6 @@ import {
 } from "../../ion/internal";
 import { HAZARD_ENTRIES, type HazardRow } from "../data/hazards";
 import { addTo } from "../names/multimap";
-import { canonicalFormula } from "../registry/canonical";
 import { classesOf } from "./classes";
 import type { Asked } from "./entry";
 import { makeUpOf } from "./make-up";
@@ -119,17 +119,17 @@ export function ofState(rows: readonly HazardRow[], { given, state }: Asked): re
   return own.length === 0 ? rows : own;
 }
 
-/** A basic salt written as carbonate and hydroxide is that salt. */
-function asOneSalt(notation: Notation): Notation {
-  const isAdduct = notation.parts.filter((part) => !isWater(part)).length > 1;
-  return isAdduct ? readNotation(canonicalFormula(textOf(notation))) : notation;
+/** Rows of the salt that several parts make together: a basic carbonate written as carbonate and hydroxide. */
+function ofOneSalt(notation: Notation, byFormula: ReadonlyMap<string, HazardRow[]>): HazardRow[] | undefined {
+  if (notation.parts.filter((part) => !isWater(part)).length < 2) return undefined;
+  const { identity } = constitutionOf(textOf(notation));
+  return [...byFormula.values()].find(([row]) => constitutionOf(row!.formula!).identity === identity);
 }
 
 /** Rows for a formula and what they stand for: its own entry, its kin by crystal water, or its group. */
-export function rowsFor(written: Notation): { rows: readonly HazardRow[]; how: "own" | "hydrate" | "group" } {
-  const notation = asOneSalt(written);
+export function rowsFor(notation: Notation): { rows: readonly HazardRow[]; how: "own" | "hydrate" | "group" } {
   const { byFormula, byCore } = entriesWith(textOf(notation));
-  const own = byFormula.get(formulaKey(notation));
+  const own = byFormula.get(formulaKey(notation)) ?? ofOneSalt(notation, byFormula);
   if (own !== undefined) return { rows: own, how: "own" };
   const { key } = anhydrousKey(notation);
   const anhydrous = byFormula.get(key);

@@ -59,8 +59,8 @@ const OXIDISING: ReadonlySet<string> = /* @__PURE__ */ new Set([
   "permanganate",
   "azide",
 ]);
-/** The same of ammonium only: metals with ammonia and nitrite bound to them stand. */
-const OXIDISES_AMMONIUM: ReadonlySet<string> = /* @__PURE__ */ new Set([...OXIDISING, "nitrite"]);
+/** So does ammonium with this one; metals with ammonia and nitrite bound to them stand. */
+const OXIDISES_AMMONIUM = "nitrite";
 
 /** Nitrogen with chlorine, bromine or iodine, ammonia aside: NI3, NI3·NH3, NCl3. */
 function isNitrogenHalide(counts: ReadonlyMap<string, number>): boolean {
@@ -101,7 +101,7 @@ function explosiveGroup(parts: readonly Part[], counts: ReadonlyMap<string, numb
     if (groups.includes("fulminate")) return "a fulminate";
     if (groups.some((name) => PICRATE.test(name)) || isStyphnate(part)) return "a picrate or styphnate";
     const onAmmonium = groups.includes("ammonium") || cations.some(({ symbol }) => LIKE_AMMONIUM.has(symbol));
-    if (onAmmonium && groups.some((name) => OXIDISES_AMMONIUM.has(name)))
+    if (onAmmonium && groups.some((name) => name === OXIDISES_AMMONIUM || OXIDISING.has(name)))
       return "an ammonium salt of an oxidising acid: it goes off dry, warmed or boiled down";
     if (ammonia && groups.some((name) => OXIDISING.has(name))) return "an ammine of an oxidising acid";
     if (ammonia && cations.some(({ symbol }) => symbol === "Ag") && groups.includes("hydroxide"))
