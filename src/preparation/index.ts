@@ -40,6 +40,7 @@ export type { Liquor } from "./planning/liquor";
 export type { Pace } from "./planning/pace";
 export type { GasEvolved, Vessel } from "./planning/vessel";
 export type { Weighing } from "./planning/weighings";
+export type { AcidDiluted } from "./procedure/acid-diluted";
 export type { AtHand } from "./procedure/at-hand";
 export type { Apparatus } from "./procedure/bench";
 export type { Completeness } from "./procedure/completeness";
