@@ -179,7 +179,7 @@ describe("a salt pair that gives its product in the cold", () => {
       scale: { material: "table salt", portion: "50.0 g" },
     });
     expect(steps.map(({ text }) => text).join("\n")).toMatch(
-      /^Add the [\d.]+ g of ammonium hydrogencarbonate in small portions/m,
+      /^Add the [\d.]+ g of ammonium hydrogencarbonate, ground fine just before, in small portions/m,
     );
     const cooled = steps.find(({ operation }) => operation === "cool")!;
     expect(cooled.text).toMatch(/^Do not warm it.*Stir it for an hour/);
