@@ -102,7 +102,7 @@ export function endTestsFor(
   return {
     endTests: [...tests].map(([ion, test]) => {
       const row = WASH_TESTS.find((one) => one.ions.includes(ion) && test.startsWith(one.test));
-      return { ion: name(ion), test, boxes: row?.boxes, showsFrom: row?.showsFrom };
+      return { ion: name(ion), test, boxes: row && [row.boxes[0], row.boxes[1]], showsFrom: row?.showsFrom };
     }),
     untested: [...untested].filter((ion) => !tests.has(ion)).map(name),
   };
