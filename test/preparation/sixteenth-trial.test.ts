@@ -195,6 +195,18 @@ describe("iron of a shop salt, with peroxide and a base of the salt's own metal 
     expect(steps).toMatch(/dilute sulfuric acid in by drops.* shows pH 1 to 2/);
   });
 
+  it("loses nothing where the iron salt does not balance, or where nobody says how much base: the base goes in as it is", () => {
+    const [pack, peroxide, base] = request.materials as PlanRequest["materials"][0][];
+    const mohr = { ...pack!, also: [{ form: "(NH4)2Fe(SO4)2·6H2O", share: "2 %" as const }] };
+    expect(texts({ ...request, materials: [mohr, peroxide!, base!] }).join("\n")).toMatch(
+      /Put the 1\.0 g of copper carbonate/,
+    );
+    const { portion: _, ...some } = base!;
+    expect(texts({ ...request, materials: [pack!, peroxide!, some] }).join("\n")).toMatch(
+      /^Put the copper carbonate into the vessel and stir\.$/m,
+    );
+  });
+
   it("is left alone without a base, and without iron the two only go in", () => {
     const [pack, peroxide] = request.materials as [PlanRequest["materials"][0], PlanRequest["materials"][0]];
     const noBase = texts({ ...request, materials: [pack, peroxide] }).join("\n");

@@ -76,7 +76,7 @@ function mostYield(
   portions: readonly Quantity[],
   theory: Quantity,
 ): Quantity<"mass"> | undefined {
-  const amount = isMetal(product.formula) ? mostFormed(materials, portions, product) : undefined;
+  const amount = mostFormed(materials, portions, product);
   if (amount === undefined) return undefined;
   const most = massFor(
     amount,

@@ -1,5 +1,7 @@
 // What a redox reaction and the making of a complex are watched for: what is over of the agent or of the ligand.
 
+import { gasVolume } from "../../amount";
+import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { FREED_FROM_EXCESS } from "../data/waste";
@@ -13,7 +15,7 @@ import { gasRow, isGas } from "../reaction/fluids";
 import { formulaFrom } from "../reaction/species";
 import { hydronsGivenBy } from "../safety/waste-treatment";
 import { type Check, check, shown, type Watched } from "./check";
-import { exact, planned } from "./exact";
+import { planned } from "./exact";
 import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
 
 /** What keeps a complex whole, in words: its plain salt takes more of the ligand than the usual excess. */
@@ -68,11 +70,10 @@ function freedFrom({ setting, batch }: Watched, { material, left }: Feeding): st
   const row = FREED_FROM_EXCESS.find(({ group }) => madeOf(material.form).groups.has(group));
   const acid = setting.products.find(({ formula }) => hydronsGivenBy(formula) > 0n && !isGas(formula, true));
   if (row === undefined || acid === undefined) return undefined;
-  const already = batch.gas.some(({ key }) => key === row.gas);
-  const volume = left.times(exact("24 L/mol"));
-  return already
-    ? undefined
-    : `gives off up to ${shown(volume.to("L"), 2)} of ${row.gas} with the ${acid.name}${gasRow(formulaFrom(row.gas))?.hood === true ? ", most of it as it is warmed: under a hood, or not at all" : ""}`;
+  if (batch.gas.some(({ key }) => key === row.gas)) return undefined;
+  const { temperature, pressure } = setting;
+  const volume = gasVolume(left as Quantity<"amount of substance">, { temperature, pressure });
+  return `gives off up to ${shown(volume.to("L"), 2)} of ${row.gas} with the ${acid.name}${gasRow(formulaFrom(row.gas))?.hood === true ? ", most of it as it is warmed: under a hood, or not at all" : ""}`;
 }
 
 /** What a redox reaction is watched for. */

@@ -101,9 +101,10 @@ export function combine(bench: Bench): void {
   const isStrong = setting.asides.some(
     (one) => isAcid(one.form) && one.massFraction()?.compare(planned("dilute")) === 1,
   );
+  const against = againstIron(setting);
   // what keeps the liquor acid comes after the base that takes iron out
   const acidify = (): void => {
-    if (againstIron(setting) === undefined) putAsides(bench, "acidify");
+    if (against === undefined) putAsides(bench, "acidify");
   };
   if (!isStrong) acidify();
   if (meetsWater) putWater(bench, feed.water!);
@@ -111,7 +112,7 @@ export function combine(bench: Bench): void {
     putInto(bench, i, POT);
     acidify();
   }
-  takeIronOut(bench);
+  takeIronOut(bench, against);
   putAsides(bench, "with the first");
   for (const i of rest) if (hasVessel(bench, i)) putInto(bench, i, vesselOf(bench, i));
   for (const i of order) {

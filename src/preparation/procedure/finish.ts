@@ -10,7 +10,6 @@ import { collect } from "../operation/collect";
 import { dry } from "../operation/dry";
 import { exact, planned } from "../planning/exact";
 import { mostFormed } from "../reaction/account";
-import { isMetal } from "../reaction/acids";
 import { heldWaterOf, withGelWater } from "../reaction/held-water";
 import { isWetWithAlcohol, washWithAlcohol } from "./alcohol";
 import { putTheRest, rinseWithAlcohol } from "./asides";
@@ -136,7 +135,7 @@ export function weighProduct(bench: Bench, bottle: string): void {
   const amount = mostFormed(setting.materials, bench.frame.portions, setting.product);
   const most = amount?.times(setting.product.molarMass).to("g");
   const more =
-    most === undefined || !isMetal(setting.product.formula) || bench.hand.grams(most) === bench.hand.grams(theory)
+    most === undefined || bench.hand.grams(most) === bench.hand.grams(theory)
       ? ""
       : ` if all of the acid takes metal, ${bench.hand.grams(most)} at most if none of it does`;
   const about = isOpen

@@ -6,8 +6,8 @@ import { type Formula, parseFormula } from "../../formula";
 import { constitutionOf } from "../../ion";
 import { saltFormula } from "../../ion/internal";
 import { minimum, type Quantity } from "../../quantity";
-import { type Entry, massOf } from "../contents/entry";
-import { matterOf } from "../contents/matter";
+import { massOf } from "../contents/entry";
+import { type Matter, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { type Term, termsOf } from "../contents/react";
 import { IRON_OUT } from "../data/ends";
@@ -27,55 +27,71 @@ import { peroxideDecay } from "./reactions";
 import { isPeroxide } from "./roles";
 import { celsius } from "./words";
 
-/** What is at hand against the iron. */
+/** What is at hand against the iron, and what they make of each other. */
 interface AgainstIron {
+  readonly iron: Matter;
   readonly peroxide: Material | undefined;
   readonly base: Material;
+  readonly terms: readonly Term[];
 }
 
-/** Is it a salt of iron that these take out? */
-const isTakenOut = (formula: Formula, isOxidised: boolean): boolean =>
-  constitutionOf(formula).cations.some((one) => {
-    const isFirstOxidised = IRON_OUT.cations[one.formula as keyof typeof IRON_OUT.cations];
-    return isFirstOxidised === false || (isFirstOxidised === true && isOxidised);
-  });
+/** Is it a salt of iron, and one that must be oxidised first? Undefined for anything else. */
+function isOxidisedFirst(formula: Formula): boolean | undefined {
+  const { cations } = constitutionOf(formula);
+  const found = cations.find((one) => one.formula in IRON_OUT.cations);
+  return found && IRON_OUT.cations[found.formula as keyof typeof IRON_OUT.cations];
+}
+
+/** Salt, peroxide and base as they react; undefined where they do not balance. */
+function termsOfAll(iron: Formula, oxidiser: readonly Formula[], base: Formula): readonly Term[] | undefined {
+  const { anions } = constitutionOf(iron);
+  const own = constitutionOf(base).cations[0];
+  if (own === undefined || anions.length !== 1) return undefined;
+  const put = [iron, ...oxidiser, base].join(" + ");
+  const made = [IRON_OUT.solid, saltFormula(own.formula, anions[0]!.formula)].join(" + ");
+  const solid = matterOf(parseFormula(IRON_OUT.solid)).key;
+  for (const more of ["", " + H2O", " + CO2", " + CO2 + H2O"]) {
+    const found = tryBalance(`${put} -> ${made}${more}`);
+    if (found.ok)
+      return termsOf(found.value, (formula) =>
+        isGas(formula, true) ? "gas" : matterOf(formula).key === solid ? "precipitated" : "dissolved",
+      );
+  }
+  return undefined;
+}
 
 /** Peroxide and base of the product's own metal that are put in beside a recrystallisation, where its pack has iron besides. */
 export function againstIron({ materials, asides, product }: Setting): AgainstIron | undefined {
   const metal = keyElement(product.formula);
   if (materials.length !== 1 || metal === undefined || metal === "Fe") return undefined;
-  const base = asides.find(({ form }) => isBase(form) && form.count(metal).n > 0n);
-  const peroxide = asides.find(isPeroxide);
-  const isThere = materials[0]!.also.some(({ form }) => isTakenOut(form, peroxide !== undefined));
-  return base !== undefined && isThere ? { peroxide, base } : undefined;
+  const measured = asides.filter((one) => one.asideTaken() !== undefined);
+  const base = measured.find(({ form }) => isBase(form) && form.count(metal).n > 0n);
+  const peroxide = measured.find(isPeroxide);
+  const iron = materials[0]!.also
+    .map(({ form }) => matterOf(form).core)
+    .find(({ formula }) => {
+      const isFirst = isOxidisedFirst(formula);
+      return isFirst === false || (isFirst === true && peroxide !== undefined);
+    });
+  if (base === undefined || iron === undefined) return undefined;
+  const oxidiser = isOxidisedFirst(iron.formula) ? [peroxide!.form] : [];
+  const terms = termsOfAll(iron.formula, oxidiser, base.form);
+  return terms && { iron, peroxide, base, terms };
 }
 
 /** As many moles of it as the liquor has by its books. */
 const amountIn = ({ books }: Pot, key: string): Quantity =>
   [...books.dissolved, ...books.solids].find(({ matter }) => matter.key === key)?.amount ?? exact("0 mol");
 
-/** Salt, peroxide and base as they react, as far as what is there allows; undefined where they do not balance. */
-function reactionOf(pot: Pot, iron: Entry, { peroxide, base }: AgainstIron): Reaction | undefined {
-  const { cations, anions } = constitutionOf(iron.matter.formula);
-  const own = constitutionOf(base.form).cations[0];
-  if (own === undefined || anions.length !== 1) return undefined;
-  const isOxidised = IRON_OUT.cations[cations[0]!.formula as keyof typeof IRON_OUT.cations];
-  const put = [iron.matter.formula, ...(isOxidised ? [peroxide!.form] : []), base.form];
-  const made = [IRON_OUT.solid, saltFormula(own.formula, anions[0]!.formula)];
-  const others = [[], ["H2O"], ["CO2"], ["CO2", "H2O"]];
-  for (const more of others) {
-    const found = tryBalance(`${put.join(" + ")} -> ${[...made, ...more].join(" + ")}`);
-    if (!found.ok) continue;
-    const solid = matterOf(parseFormula(IRON_OUT.solid)).key;
-    const terms = termsOf(found.value, (formula) =>
-      isGas(formula, true) ? "gas" : matterOf(formula).key === solid ? "precipitated" : "dissolved",
-    );
-    const used = terms.filter(({ count }) => count < 0n);
-    const extents = used.map(({ matter, count }: Term) => amountIn(pot, matter.key).dividedBy(exact(String(-count))));
-    return { terms, extent: minimum(extents) };
-  }
-  return undefined;
-}
+/** As far as what is there allows. */
+const asFarAs = (pot: Pot, terms: readonly Term[]): Reaction => ({
+  terms,
+  extent: minimum(
+    terms
+      .filter(({ count }) => count < 0n)
+      .map(({ matter, count }) => amountIn(pot, matter.key).dividedBy(exact(String(-count)))),
+  ),
+});
 
 /** What is left of a peroxide decomposes in the hot liquor. */
 function decayed(bench: Bench): Reaction[] {
@@ -83,24 +99,23 @@ function decayed(bench: Bench): Reaction[] {
   return left.isPositive() ? [peroxideDecay(left)] : [];
 }
 
-function pourPeroxide(bench: Bench, { shelf: { name } }: Material, iron: Entry): void {
+function pourPeroxide(bench: Bench, { shelf: { name } }: Material, iron: Matter): void {
   const put = bench.in(bench.pack(name));
+  const mass = massOf({ matter: iron, amount: amountIn(bench.pot, iron.key) });
   bench.did(POT, add(bench.pot, put, []), {
     materials: [name],
     amounts: [put.mass],
     from: bench.pack(name),
     adds: "liquid",
     say: () =>
-      `Pour in the ${bench.hand.grams(put.mass)} of ${name} in small portions, stirring, and wait until the foam of each is gone: it makes iron(III) of the ${bench.hand.grams(massOf(iron))} of ${iron.matter.name} in it.`,
+      `Pour in the ${bench.hand.grams(put.mass)} of ${name} in small portions, stirring, and wait until the foam of each is gone: it makes iron(III) of the ${bench.hand.grams(mass)} of ${iron.name} in it.`,
   });
 }
 
-function putBase(bench: Bench, { shelf: { name } }: Material, iron: Entry, against: AgainstIron): void {
+function putBase(bench: Bench, { shelf: { name } }: Material, terms: readonly Term[]): void {
   const put = bench.in(bench.pack(name));
-  const reaction = reactionOf(add(bench.pot, put, []).after, iron, against);
-  if (reaction === undefined) return;
   const solid = matterOf(parseFormula(IRON_OUT.solid));
-  bench.did(POT, add(bench.pot, put, [reaction]), {
+  bench.did(POT, add(bench.pot, put, [asFarAs(bench.pot.plusAll(put), terms)]), {
     materials: [name],
     amounts: [put.mass],
     from: bench.pack(name),
@@ -114,14 +129,11 @@ function putBase(bench: Bench, { shelf: { name } }: Material, iron: Entry, again
 }
 
 /** Takes the iron out where things against it are at hand. */
-export function takeIronOut(bench: Bench): void {
-  const against = againstIron(bench.frame.setting);
+export function takeIronOut(bench: Bench, against: AgainstIron | undefined): void {
   if (against === undefined) return;
-  const { peroxide, base } = against;
-  const iron = bench.pot.books.dissolved.find(({ matter }) => isTakenOut(matter.formula, peroxide !== undefined));
-  if (iron === undefined) return;
+  const { iron, peroxide, base, terms } = against;
   if (peroxide !== undefined && bench.takesAside(peroxide)) pourPeroxide(bench, peroxide, iron);
-  if (bench.takesAside(base)) putBase(bench, base, iron, against);
+  if (bench.takesAside(base)) putBase(bench, base, terms);
   const hot = planned("hot") as Quantity<"temperature">;
   const { pot, left } = reacted(heat(bench.pot, hot).after, decayed(bench));
   bench.did(POT, done("heat", bench.pot, pot, [], left), {

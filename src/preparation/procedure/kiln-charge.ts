@@ -15,7 +15,7 @@ import type { Bench } from "./bench";
 import { firedBeside } from "./fired-beside";
 import type { Grinding } from "./grinding";
 import { restOf } from "./kiln-masses";
-import { celsius, list } from "./words";
+import { capital, celsius, list } from "./words";
 
 type Heat = Quantity<"temperature"> | undefined;
 
@@ -126,7 +126,7 @@ export function lookFor(bench: Bench, before: Pot, at: Heat, how: Grinding): str
     const isMute = fired !== undefined && fired.left.length === 0;
     const mute = isMute ? ", and nothing leaves it, so the mass does not either" : "";
     const names = `${list(formulas.map((one) => one.toUnicode()))} ${formulas.length === 1 ? "is" : "are"}`;
-    return `${crush[how].replace(/,$/, "")}: the look does not tell what has not reacted, for ${names} ${colourOf(product)} as well${mute}. ${again[how].replace(/^g/, "G")} ${isMute ? "once" : "until the mass no longer changes"}.${weighs}${end}`;
+    return `${crush[how].replace(/,$/, "")}: the look does not tell what has not reacted, for ${names} ${colourOf(product)} as well${mute}. ${capital(again[how])} ${isMute ? "once" : "until the mass no longer changes"}.${weighs}${end}`;
   }
   return `${crush[how]} and look for what has not reacted${shows}: ${again[how]} until mass and colour no longer change.${weighs}${end}`;
 }

@@ -37,9 +37,9 @@ export function toCorrect(bench: Bench): string {
   const name = (i: number): string => setting.materials[i]!.shelf.name;
   const isOver = (i: number): boolean => !isFromRounding(account.supplied[i]!.excess);
   // of what was to be in excess there may be too little all the same
-  const back = isHeldBack(bench, base) ? "of what was held back" : "more";
+  const more = isHeldBack(bench, base) ? "of what was held back" : `more of the ${name(base)}`;
   if (isOver(base))
-    return `; where it is acid a little ${back === "more" ? `more of the ${name(base)}` : back} is needed, where it is more than 1 higher a little more of the ${name(acid)}`;
+    return `; where it is acid a little ${more} is needed, where it is more than 1 higher a little more of the ${name(acid)}`;
   return isOver(acid)
     ? `; where it is alkaline a little more of the ${name(acid)} is needed`
     : `; where it is more than 1 higher a little more of the ${name(acid)} is needed, where it is more than 1 lower of the ${name(base)}`;

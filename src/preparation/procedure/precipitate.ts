@@ -18,9 +18,7 @@ import { dropTestFor } from "./drop-test";
 import { liquorHeldBy, settles, washingOf } from "./isolation";
 import { isAirless, protectionOf } from "./protection";
 import { washCake } from "./wash-cake";
-import { about, list, nearly } from "./words";
-
-const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
+import { about, capital, list, nearly } from "./words";
 
 /** Salts that the liquor contains beside what it keeps of the solids: those no washing removes. */
 const saltsIn = (bench: Bench, pot: Pot) => {

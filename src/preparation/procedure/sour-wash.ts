@@ -15,16 +15,11 @@ import type { AcidDiluted } from "./acid-diluted";
 import type { Bench } from "./bench";
 import { acidOfFirstWash } from "./protection";
 
-/** Less than a pipette of a tenth of a millilitre shows; what a drop is, and what is counted by drops where there is no pipette. */
-const LEAST = "0.1 mL";
-const DROP = "0.05 mL";
-const BY_DROPS = "2 mL";
-
 function measuredOut(bench: Bench, volume: Quantity): string {
-  if (volume.compare(exact(LEAST)) < 0) return "a drop";
+  if (volume.compare(planned("leastPipetted")) < 0) return "a drop";
   const drops =
-    volume.compare(exact(BY_DROPS)) < 0
-      ? `, about ${volume.dividedBy(exact(DROP)).format({ decimals: 0, uncertainty: "none" })} drops,`
+    volume.compare(planned("byDrops")) < 0
+      ? `, about ${volume.dividedBy(planned("drop")).format({ decimals: 0, uncertainty: "none" })} drops,`
       : "";
   return `${bench.hand.litres(volume)}${drops}`;
 }

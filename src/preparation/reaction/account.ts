@@ -106,12 +106,13 @@ export function accountFor(
   return accountOfAmounts(materials, portions, effective, reactants, products);
 }
 
-/** Amount of a product if the acid that comes along took none of the metal; undefined where no acid takes a metal. */
+/** Amount of a metal if the acid that comes along took none of the other; undefined for other products, and where no acid takes a metal. */
 export function mostFormed(
   materials: readonly Material[],
   portions: readonly Quantity[],
   product: Species,
 ): Quantity | undefined {
+  if (!isMetal(product.formula)) return undefined;
   const taker = bringsAcid(materials) ? acidTakerAmong(materials) : undefined;
   if (taker === undefined || !isMetal(taker.form)) return undefined;
   const amounts = materials.map((material, i) => material.amountIn(portions[i]!));
