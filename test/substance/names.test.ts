@@ -103,4 +103,12 @@ describe("styles of names", () => {
     expect(nameOf("CH3COOH")).toBe("acetic acid");
     expect(tryNameOf("HCOOCH3").ok).toBe(false);
   });
+
+  // the ions that are written decide (Red Book 2005, IR-5.4)
+  it("names a salt by its ions, where a molecule of the table has the same composition", () => {
+    expect(nameOf("NH4ClO")).toBe("ammonium hypochlorite");
+    expect(nameOf("NH3OHCl")).toBe("hydroxylammonium chloride");
+    expect(nameOf("NH4ClO·0.5H2O")).toBe("ammonium hypochlorite hemihydrate");
+    expect(String(formulaOf(nameOf("NH4ClO·0.5H2O")))).toBe("NH4ClO.0.5H2O");
+  });
 });

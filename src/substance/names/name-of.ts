@@ -5,6 +5,7 @@ import { Formula } from "../../formula";
 import { byElements } from "../../formula/internal";
 import { attempt, type Result } from "../../foundation/error";
 import { LOOKUP, type LookupOptions, lookingIn, lookingWith, ownRow } from "../../foundation/facts";
+import { constitutionOf } from "../../ion";
 import {
   acidOf,
   compositionKey,
@@ -51,11 +52,18 @@ const moleculesWith = /* @__PURE__ */ byElements(
   (rows) => new Map(rows.map((row) => [formulaKey(readNotation(row.formula)), row] as const)),
 );
 
-/** A small molecule by the way it is written or, without carbon, by composition. */
+/** Is it written as ions that are those of another substance of the same composition? */
+function isIsomerOf(part: Part, row: MoleculeRow): boolean {
+  const own = constitutionOf(part.text);
+  return own.kind === "salt" && own.identity !== constitutionOf(row.formula).identity;
+}
+
+/** A small molecule by the way it is written or, without carbon, by composition; never that of an isomer. */
 function moleculeOf(part: Part): MoleculeRow | undefined {
-  return moleculesWith([...part.counts.keys()].join("")).get(
+  const row = moleculesWith([...part.counts.keys()].join("")).get(
     formulaKey({ parts: [{ ...part, multiplier: 1 }], charge: 0 }),
   );
+  return row === undefined || isIsomerOf(part, row) ? undefined : row;
 }
 
 /** Acids and the molecules of hydrogen with a halogen or the like. */
