@@ -2,6 +2,8 @@
 
 import { PLANNING, type PlanningName } from "../data/planning";
 import { cite, type SourceKey } from "../data/sources";
+import type { Feed } from "../procedure/feed";
+import { AT_THE_END } from "../procedure/feeds";
 import { type Setting, usualLossOf } from "../request/setting";
 import { type Acknowledged, inWords } from "../safety/combinations";
 import type { Batch } from "./batch";
@@ -17,6 +19,9 @@ export interface Assumption {
   /** The source as it is printed on a sheet. */
   readonly citation: string;
 }
+
+/** Is the water of a feed what dissolves it? */
+const isSaturated = (feed: Feed): boolean => feed.how === "dissolve" && feed.why !== AT_THE_END;
 
 /** Values in force: those of the frame that the request leaves open, and those of what is really done. */
 function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds }: Batch): PlanningName[] {
@@ -34,7 +39,7 @@ function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds
     [room?.airChanges === undefined && additionRate !== undefined, "airChanges"],
     [request.waterFactor === undefined && dissolves && !crystals, "feedStrength"],
     [request.waterFactor === undefined && dissolves && !crystals, "coldWaterFactor"],
-    [request.waterFactor === undefined && dissolves && crystals, "hotWaterFactor"],
+    [request.waterFactor === undefined && crystals && feeds.some(isSaturated), "hotWaterFactor"],
     [feeds.some((feed) => feed.how === "unknown"), "thinFeed"],
     [feeds.some((feed) => feed.how === "solution" && feed.dilution !== undefined) && crystals, "dilutedAcid"],
     [wet, "precipitatesBelow"],

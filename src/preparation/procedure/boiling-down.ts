@@ -15,6 +15,7 @@ import { filterHot } from "./clearing";
 import { type Crystals, crystalsFrom, saidHot, solutesOf } from "./coming";
 import { isFlat } from "./cooling";
 import type { Crystallising } from "./crystallising";
+import { withLessWater } from "./first-hydrate";
 import { acidAgain, keptFrom } from "./keeping";
 import { isEvaporated, notWarmOf } from "./not-warm";
 import { isKeptCovered } from "./protection";
@@ -63,6 +64,7 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
           : "Boil the liquor down, stirring,";
   const isUnboiled = warmest !== undefined || isGentle || isBelow;
   const isInDish = isUnboiled && !(isBelow && isCovered);
+  const less = withLessWater(done.after, matterOf(product.formula), crystallising);
   bench.did(POT, done, {
     care: "isolating",
     ...(isInDish ? { apparatus: "wide dish" as const } : {}),
@@ -74,7 +76,9 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
           ? whyInto(crystallising, crystalsFrom(bench, done.after, cold), product)
           : isBelow
             ? `; ${celsius(hot)} dissolves more of it than the boil, which would bring part of it out`
-            : ""
+            : less === undefined
+              ? ""
+              : `: ${less}`
       }${saidHot(bench, beside)}${kept}.`,
   });
 }
@@ -127,7 +131,7 @@ function takenFromBoil({ before, after }: ReturnType<typeof concentrate>, atTheB
   return isMost ? after.mass.plus(clear.minus(last)).to("g") : undefined;
 }
 
-function thin(bench: Bench, more: Quantity, { thinner }: Crystallising): void {
+function thin(bench: Bench, more: Quantity, crystallising: Crystallising): void {
   const nothing = bench.pot.with({
     water: exact("0 g"),
     solids: [],
@@ -138,11 +142,14 @@ function thin(bench: Bench, more: Quantity, { thinner }: Crystallising): void {
     unknown: [],
   });
   const done = dilute(bench.pot, nothing, more);
-  const why = thinner > 1 ? "something else would crystallise with it" : "the crystals would retain all the liquor";
+  const product = matterOf(bench.frame.setting.product.formula);
+  const why =
+    withLessWater(done.after, product, crystallising) ??
+    `with less water ${crystallising.thinner > 1 ? "something else would crystallise with it" : "the crystals would retain all the liquor"}`;
   bench.did(POT, done, {
     target: done.after.mass,
     amounts: [more],
     say: () =>
-      `Add ${bench.hand.water(more)}, hot, until the contents weigh ${bench.hand.grams(done.after.mass)}: with less water ${why}.`,
+      `Add ${bench.hand.water(more)}, hot, until the contents weigh ${bench.hand.grams(done.after.mass)}: ${why}.`,
   });
 }

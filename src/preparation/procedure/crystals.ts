@@ -8,20 +8,18 @@ import type { Coming } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { heat } from "../operation/heat";
 import { exact, planned } from "../planning/exact";
-import { changeAbove } from "../reaction/change-of-solid";
-import { formulaFrom } from "../reaction/species";
 import { type Bench, POT } from "./bench";
 import { bringToWater } from "./boiling-down";
 import { clearHot } from "./clearing";
 import { type Crystals, comingHot, crystalsFrom, saidAlong, solutesOf } from "./coming";
 import { type Crystallising, clearOf } from "./crystallising";
 import { evaporate } from "./evaporating";
+import { comesFirstAs } from "./first-hydrate";
 import { sourAfterIron } from "./iron-out";
 import { guardOf, keptFrom } from "./keeping";
 import { filterAndRinse } from "./rinsing";
 import { secondCrop } from "./second-crop";
 import { seedLiquor } from "./seeding";
-import { saturatedAt } from "./settling";
 import { makeNeutral } from "./sour-cyanide";
 import { standCold } from "./standing-cold";
 import { celsius, percent } from "./words";
@@ -105,7 +103,7 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
   // it stands in the room before it comes into ice
   seedLiquor(bench, crop, hot, crystallising.inIce ? bench.frame.setting.temperature : cold);
   const isBlock = setsToBlock(bench.pot, mass);
-  const firstAs = comesFirstAs(bench, crop, cold, hot);
+  const firstAs = comesFirstAs(bench.pot, crop, { cold, hot });
   bench.did(POT, cool(bench.pot, cold, crystals.all), {
     target: cold,
     blank: "temperature",
@@ -115,27 +113,6 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
   });
   filterAndRinse(bench, crop.formula, mass, cold);
   if (!crystallising.intoCrystals || isHeldBack(crystallising, crystals)) secondCrop(bench, crystallising);
-}
-
-/** The solid that comes first from a liquor which is saturated above a change of hydrate, in words; nothing where none does. */
-function comesFirstAs(
-  { pot }: Bench,
-  crop: Matter,
-  cold: Quantity<"temperature">,
-  hot: Quantity<"temperature">,
-): string {
-  const change = changeAbove(crop.formula);
-  if (change?.above === undefined) return "";
-  const at = exact(`${change.celsius} °C`) as Quantity<"temperature">;
-  if (at.compare(cold) <= 0 || at.compare(hot) >= 0) return "";
-  const { own } = solutesOf(pot, crop);
-  const figure = saturatedAt(crop, at);
-  if (own === undefined || figure === undefined) return "";
-  const dry = massOf({ matter: own.matter.core, amount: own.amount }).toNumber("g");
-  const keeps = figure.perGram * pot.books.water.toNumber("g");
-  return dry <= keeps * (1 + planned("littleMore").toNumber(""))
-    ? ""
-    : `; what comes above ${celsius(at)} is ${formulaFrom(change.above).toUnicode()}, which turns slowly: leave it in its liquor below that, stirred now and then, for some hours or overnight, before it is filtered`;
 }
 
 /** Where it cools to, and how, in words. */

@@ -43,6 +43,9 @@ function withWaterOf(plan: Feed, now: Feed): Feed {
 /** Why a feed has the water of the whole pot, or none of its own. */
 const SHARED = "one hot water for all that goes into the pot";
 
+/** Why a feed has more water than dissolves it. */
+export const AT_THE_END = "as much water as the liquor is to have at the end";
+
 /** Water that dissolves each of the other salts that form, hot unless it is said how warm: it is clear only then. What precipitates is filtered off instead. */
 const swapped = (
   { products, product, temperature: cold }: Setting,
@@ -161,7 +164,7 @@ function withMore(feed: Feed, i: number, more: Quantity, { setting, portions }: 
     const { water, totalWater } = feed.dissolving;
     return {
       ...feed,
-      why: "as much water as the liquor is to have at the end",
+      why: AT_THE_END,
       dissolving: {
         ...feed.dissolving,
         water: waterToAdd(water.plus(more), "water to add = what the liquor needs at the end less all other water"),

@@ -20,6 +20,8 @@ import type { Material } from "../shelf/material";
 import { acidAtHand } from "./acid-at-hand";
 import { type Bench, type Look, POT } from "./bench";
 import { isTooLittle } from "./feed-dissolved";
+import { asWarmsIt, dilutionHeat, hotWater } from "./felt-warmth";
+import { keepsItsWater } from "./first-hydrate";
 import { notWarmOf } from "./not-warm";
 import { acidPutOn, careOfDiluting, isClearedByAcid, keptSour, protectionOf } from "./protection";
 import { isHarshOxidiser } from "./roles";
@@ -40,33 +42,6 @@ export function vesselIn(look: Look): string {
   const size = sizeIn(look);
   return size === "" ? "" : ` (vessel: ${size})`;
 }
-
-/** By how much dissolving warms a water, or cools it; undefined where that is not known, or too little to be noticed. */
-function riseOf(look: Look, name: string): Quantity | undefined {
-  const heat = look.dissolvingHeat.find((one) => one.material === name);
-  if (heat === undefined || !("rise" in heat)) return undefined;
-  return Math.abs(heat.rise.rise.toNumber("ΔK")) < 5 ? undefined : heat.rise.rise;
-}
-
-/** How hot water is got: what warms as it dissolves goes into cold water, which hot it would boil. */
-function hotWater(look: Look, name: string, at: Quantity<"temperature">): string {
-  const warms = riseOf(look, name)?.isPositive() === true;
-  return warms
-    ? `, a little at a time, and warm it to ${celsius(at)} or a little above`
-    : ` at ${celsius(at)} or a little above`;
-}
-
-const clear = (look: Look, name: string): string => {
-  const rise = riseOf(look, name);
-  if (rise === undefined) return "";
-  const kelvin = rise.toNumber("ΔK");
-  const changes = `; it ${kelvin > 0 ? "warms" : "cools"} by about ${Number(Math.abs(kelvin).toPrecision(2))} K`;
-  return rise.compare(planned("needsCooling")) > 0
-    ? `${changes} if put in at once: a little at a time, in a bath of cold water`
-    : kelvin < 0
-      ? `${changes}: water of 30 to 40 °C keeps it going`
-      : changes;
-};
 
 /** What a pack has beside its salt and water does not dissolve would end up in a precipitate: it is filtered off first. */
 function clearOf(bench: Bench, vessel: string, name: string): void {
@@ -136,6 +111,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     const mud = isMuddy
       ? "; if it stays cloudy, let it settle and filter it: what the pack has besides would end up in the product"
       : "";
+    const least = keepsItsWater(bench, made.after);
     bench.did(vessel, made, {
       ...common,
       amounts: joins ? [bench.frame.portions[i]!] : [of],
@@ -152,7 +128,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
               ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
               : short
                 ? `Stir the ${name}${into} with ${bench.hand.water(of)}${warm}: it is too little to dissolve all of it.`
-                : `Dissolve the ${name}${into}${onto ? "" : " in"} ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isHot ? "" : clear(look, name)}${care}${mud}${room(look)}.`;
+                : `Dissolve the ${name}${into}${onto ? "" : " in"} ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isHot ? "" : asWarmsIt(look, name)}${care}${mud}${least}${room(look)}.`;
       },
     });
     if (isAlone && !short) clearOf(bench, vessel, name);
@@ -283,15 +259,4 @@ function pour(bench: Bench, i: number, vessel: string): void {
       say: (look) =>
         `Pour the ${name} into the ${vessel === POT ? "vessel" : vessel}${fills ? vesselIn(look).replace("vessel: ", "") : ""}.`,
     });
-}
-
-/** How warm dilution makes an acid or a base, where figures are known. */
-function dilutionHeat({ dissolvingHeat }: Look, name: string, { keptDissolved }: Bench): string {
-  const heat = dissolvingHeat.find((one) => one.material === name);
-  if (heat === undefined) return "";
-  // what is warmed for the next material need not cool first
-  const cooled = keptDissolved === undefined || keptDissolved.byItself ? ": let it cool" : "";
-  if (!("rise" in heat)) return cooled === "" ? "" : `; it warms, how much is not known${cooled}`;
-  const kelvin = heat.rise.rise.toNumber("ΔK");
-  return kelvin < 5 ? "" : `; it warms by about ${Number(kelvin.toPrecision(2))} K${cooled}`;
 }

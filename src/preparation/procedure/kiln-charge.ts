@@ -5,17 +5,22 @@ import { type Quantity, sum } from "../../quantity";
 import { looksOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
-import { CRUCIBLES, FIRED_IN_AIR, GAS_FROM_LIGHT_POWDER, WET_GRINDING } from "../data/firing";
+import { CRUCIBLES, FIRED_IN_AIR, GAS_FROM_LIGHT_POWDER, PUFFS_UP, WET_GRINDING } from "../data/firing";
 import { reacted } from "../operation/add";
 import { exact, planned } from "../planning/exact";
 import { keyElement } from "../reaction/candidates";
 import { heatingOf } from "../reaction/heating";
 import { looseDensityOf } from "../reaction/loose";
+import { puffsUp } from "../reaction/puffing";
+import type { Material } from "../shelf/material";
 import type { Bench } from "./bench";
 import { firedBeside } from "./fired-beside";
 import type { Grinding } from "./grinding";
 import { restOf } from "./kiln-masses";
 import { capital, celsius, list } from "./words";
+
+/** Part of a crucible that a powder fills. */
+const HALF = "50 %";
 
 type Heat = Quantity<"temperature"> | undefined;
 
@@ -25,13 +30,21 @@ export function crucibleFor(at: Heat): string {
   return row === undefined || row.of === "" ? "a weighed crucible" : `a weighed crucible of ${row.of}`;
 }
 
+/** How full a crucible is filled at most, as a share and in words. */
+export function fillingOf(materials: readonly Material[]): { readonly share: string; readonly words: string } {
+  const names = materials.filter(({ form }) => puffsUp(form)).map(({ shelf }) => shelf.name);
+  if (names.length === 0) return { share: HALF, words: "no more than half full" };
+  const verb = names.length === 1 ? "puffs" : "puff";
+  return { share: PUFFS_UP.filled, words: `no more than a third full, for the ${list(names)} ${verb} up` };
+}
+
 /** The last of the powders goes to the others, and all into the crucible. */
-export function groundWords(name: string, how: Grinding, crucible: string, room: string): string {
+export function groundWords(name: string, how: Grinding, crucible: string, full: string, room: string): string {
   if (how === "wet")
-    return `Grind the ${name} in with it under just as much water as makes a slip, so that nothing dusts, until no specks show; pour it into ${crucible}, no more than half full when it is dry (${room}), and dry it there at ${WET_GRINDING.driedAt} until two weighings show the same: damp it would spit.`;
+    return `Grind the ${name} in with it under just as much water as makes a slip, so that nothing dusts, until no specks show; pour it into ${crucible}, ${full} when it is dry (${room}), and dry it there at ${WET_GRINDING.driedAt} until two weighings show the same: damp it would spit.`;
   if (how === "closed")
-    return `Grind the ${name} in with it, closed and under a hood (water would change the charge), until no specks show; let the dust settle before it is opened, then fill ${crucible} no more than half full (${room}).`;
-  return `Grind the ${name} in with it until no specks show, then fill ${crucible} no more than half full (${room}).`;
+    return `Grind the ${name} in with it, closed and under a hood (water would change the charge), until no specks show; let the dust settle before it is opened, then fill ${crucible} ${full} (${room}).`;
+  return `Grind the ${name} in with it until no specks show, then fill ${crucible} ${full} (${room}).`;
 }
 
 /** How fast a light powder is heated while gas leaves it, in words; nothing for others. */

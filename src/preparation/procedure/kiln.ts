@@ -24,7 +24,7 @@ import { dryingOf } from "./drying";
 import { weighProduct } from "./finish";
 import { firedBeside } from "./fired-beside";
 import { grindingOf } from "./grinding";
-import { crucibleFor, groundWords, lookFor, paceOf } from "./kiln-charge";
+import { crucibleFor, fillingOf, groundWords, lookFor, paceOf } from "./kiln-charge";
 import { fumesFired } from "./kiln-fume";
 import { leaving, notKnown, standsStill, untold } from "./kiln-masses";
 import { mainReaction } from "./reactions";
@@ -85,6 +85,7 @@ export function kiln(bench: Bench): void {
   const { at, below } = plateauOf(bench);
   const forms = setting.materials.map(({ form }) => form);
   const ground = grindingOf([...forms, setting.product.formula]);
+  const full = fillingOf(setting.materials);
   let filled: Quantity = exact("0 mL");
   setting.materials.forEach(({ form }, i) => {
     const name = bench.name(i);
@@ -92,7 +93,7 @@ export function kiln(bench: Bench): void {
     filled = filled.plus(done.after.mass.minus(done.before.mass).dividedBy(looseDensityOf(form)));
     const powder = filled;
     const crucible = (): string => {
-      const room = powder.dividedBy(exact(runs ? RUNS_BY_ITSELF.filled : "50 %")).to("mL");
+      const room = powder.dividedBy(exact(runs ? RUNS_BY_ITSELF.filled : full.share)).to("mL");
       const loose = done.after.mass.dividedBy(powder).format({ unit: "g/mL", decimals: 2, uncertainty: "none" });
       return `at least ${bench.hand.litres(room)}, taken to lie as loose as ${loose.replace(/0(?= g)/, "")}`;
     };
@@ -105,10 +106,10 @@ export function kiln(bench: Bench): void {
         setting.materials.length > 1
           ? i + 1 < setting.materials.length
             ? `${i === 0 ? `Put the ${name} into ${ground === "closed" ? "a jar or mill that closes" : "a mortar"}` : `Put the ${name} to it`}.`
-            : groundWords(name, ground, crucibleFor(at), crucible())
+            : groundWords(name, ground, crucibleFor(at), full.words, crucible())
           : runs
             ? `Weigh a deep dish that all of the ${name} would fill no more than a tenth (${crucible()}), and keep the ${name} away from the heat.`
-            : `Spread the ${name} in a crucible or tray, no more than half full (${crucible()}); weigh the empty vessel first.`,
+            : `Spread the ${name} in a crucible or tray, ${full.words} (${crucible()}); weigh the empty vessel first.`,
     });
   });
   putTheRest(bench);

@@ -28,6 +28,7 @@ import { drivesAmmonia } from "../procedure/warmest";
 import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia, isAnionOfStrongAcid, isMetal } from "../reaction/acids";
 import { boilsLow, burns, isGas, isLedIn } from "../reaction/fluids";
+import { puffsUp } from "../reaction/puffing";
 import { meetsCyanide } from "../reaction/sour-cyanide";
 import { formulaFrom, type Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
@@ -185,6 +186,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
       setting.materials.some(({ form }, i) => isAcid(form) && batch.materialBalance.supplied[i]!.left.isPositive())),
   "metals left": ({ setting, batch }) =>
     batch.waste.metals.some((metal) => metal.precipitate && mostOf(metal).compare(setting.steps.mass) >= 0),
+  "puffs up": ({ handling }) => puffsUp(handling.product.formula),
   always: () => true,
 };
 

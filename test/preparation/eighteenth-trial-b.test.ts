@@ -1,0 +1,77 @@
+// What independent readers objected to in printed sheets of salts that crystallise, and of gases led in, as rules. Facts of the
+// bench are common practice, no source.
+import { type PlanRequest, planPreparation } from "preparative";
+import { benchSheet } from "preparative/sheet";
+import { describe, expect, it } from "vitest";
+
+const texts = (request: PlanRequest): string[] => planPreparation(request).steps.map(({ text }) => text);
+const sheet = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
+
+const BORAX: PlanRequest = {
+  equation: "Na2B4O7·10H2O -> Na2B4O7·10H2O",
+  product: "Na2B4O7·10H2O",
+  materials: [{ name: "technical borax", form: "Na2B4O7·10H2O", assay: "95 %" }],
+  scale: { material: "technical borax", portion: "100 g" },
+};
+
+describe("the water of a hydrate that another one comes before", () => {
+  // the curve of the table (CRC Handbook) changes at 58.2 °C; 50.1 g in 269 + 45 g of water are 16.0 in 100 g, and at 57.2 °C
+  // 100 g of water keep that much
+  it("is told by what less of it would bring, where the salt is dissolved", () => {
+    const step = texts(BORAX).find((text) => /^Dissolve the technical borax/.test(text));
+    expect(step).toMatch(/boil none of it off: with less water Na₂B₄O₇·4H₂O would crystallise first, above 58 °C/);
+  });
+
+  it("or where its liquor is boiled down", () => {
+    const text = texts({
+      equation: "H3PO4 + Na2CO3·10H2O + H2O -> Na2HPO4·12H2O + CO2",
+      product: "Na2HPO4·12H2O",
+      materials: [
+        { name: "phosphoric acid", form: "H3PO4", strength: "85 %" },
+        { name: "washing soda", form: "Na2CO3·10H2O", assay: "99 %", excess: "3 %" },
+      ],
+      scale: { product: "100 g" },
+    }).find((one) => /^Boil the liquor down/.test(one));
+    expect(text).toMatch(/of water left\): with less water Na₂HPO₄·7H₂O would crystallise first, above 35 °C\.$/);
+  });
+
+  it("is not said of one that stays what it is, and no factor is assumed that the water does not come from", () => {
+    const plan = planPreparation({
+      equation: "KNO3 -> KNO3",
+      product: "KNO3",
+      materials: [{ name: "saltpetre", form: "KNO3", assay: "95 %" }],
+      scale: { material: "saltpetre", portion: "100 g" },
+    });
+    expect(plan.steps.map(({ text }) => text).join("\n")).not.toMatch(/with less water/);
+    const assumed = (request: PlanRequest) => planPreparation(request).assumptions.map(({ what }) => what);
+    expect(assumed(BORAX).some((what) => /^times the water that just dissolves a feed/.test(what))).toBe(false);
+  });
+});
+
+describe("a hydrate that puffs up", () => {
+  it("has its sample heated in a crucible that is a third full at most", () => {
+    expect(sheet(BORAX)).toMatch(/Ignition test: it puffs up: no more than a third of the crucible, slowly/);
+    expect(
+      sheet({
+        equation: "CuO + H2SO4 + 4 H2O -> CuSO4·5H2O",
+        product: "CuSO4·5H2O",
+        materials: [
+          { name: "copper oxide", form: "CuO" },
+          { name: "acid", form: "H2SO4", strength: "20 %", excess: "5 %" },
+        ],
+        scale: { product: "50 g" },
+      }),
+    ).not.toMatch(/puffs up/);
+  });
+
+  // 100 g at 0.7 g/mL lie as 143 mL, and fill a third of 433 mL
+  it("fills a third of the crucible that it is dehydrated in", () => {
+    const text = texts({
+      equation: "KAl(SO4)2·12H2O -> KAl(SO4)2 + 12 H2O",
+      product: "KAl(SO4)2",
+      materials: [{ name: "alum", form: "KAl(SO4)2·12H2O" }],
+      scale: { material: "alum", portion: "100 g" },
+    }).join("\n");
+    expect(text).toMatch(/no more than a third full, for the alum puffs up \(at least 433 mL/);
+  });
+});
