@@ -254,9 +254,9 @@ describe("what is left", () => {
     expect(treatment[0]!.amount.in("mol").toNumber()).toBeCloseTo(1.1 * left, 4);
   });
 
-  it("counts a complex in the mother liquor by its ligand", () => {
+  it("of an ammine goes to collection as it is: beside so much ammonia soda precipitates nothing", () => {
     expect(trial("cuprammonium").waste.notes.join()).toMatch(
-      /is a complex: ammonia keeps its metal in solution, so count it by the ligand/,
+      /ammonia keeps the Cu of the complex in solution, and soda precipitates none of it: put nothing to it/,
     );
   });
 });

@@ -167,7 +167,9 @@ describe("alcohol on the table", () => {
 
   // some 90 mL of liquor
   it("that is less than the liquor is said to be too little, in its step", () => {
-    expect(saying(nickel("20 g"), /of spirit slowly/)).toMatch(/less than there is liquor .* as much as that is usual/);
+    expect(saying(nickel("20 g"), /of spirit slowly/)).toMatch(
+      /less than there is liquor .*: more of it, up to as much as that/,
+    );
     expect(saying(nickel("90 g"), /of spirit slowly/)).not.toMatch(/less than there is liquor/);
   });
 

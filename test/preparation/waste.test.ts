@@ -156,7 +156,7 @@ describe("a metal that a ligand holds", () => {
     )!.after;
     // 25.0 / 249.68 = 0.1001 mol
     expect(moles(complexes.find(({ metal }) => metal === "Cu")!.amount)).toBeCloseTo(0.1001, 4);
-    expect(made.waste.notes.join(" ")).toMatch(/ammonia keeps its metal in solution, so count it by the ligand/);
+    expect(made.waste.notes.join(" ")).toMatch(/ammonia keeps the Cu of the complex in solution/);
   });
 
   it("is not brought down by soda where oxalate holds it, and hexacyanidoferrate never", () => {

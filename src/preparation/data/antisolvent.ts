@@ -16,6 +16,12 @@ export interface AntisolventRow {
   readonly source: SourceKey;
 }
 
+/** How long a liquor stands cold once alcohol is in it. */
+export const STANDS_WITH_ALCOHOL = { time: "half an hour", source: "commonPractice" } as const satisfies {
+  time: string;
+  source: SourceKey;
+};
+
 export const ANTISOLVENT: readonly AntisolventRow[] = [
   // complexes first: their chlorides are no chlorides of the bare metal
   { complex: true, groups: ["ammine"], alcohol: "brings it out", source: "commonPractice" },

@@ -96,6 +96,14 @@ export const POURED_COLD = {
   source: "commonPractice",
 } as const satisfies { formulas: readonly string[]; alkaline: readonly string[]; from: string; inAlkali: string; elsewhere: string; why: string; source: SourceKey };
 
+/** A salt that ammonia is to make an ammine of: dissolved warm in little water, for more would keep more of that; and cooled before the ammonia comes. */
+export const WARM_FOR_AMMINE = {
+  at: "60 °C",
+  cooledTo: "40 °C",
+  why: "hotter it would drive off the ammonia, in which crystals that come dissolve",
+  source: "commonPractice",
+} as const satisfies { at: string; cooledTo: string; why: string; source: SourceKey };
+
 /** Metals that dilute sulfuric acid leaves alone. */
 export const ACID_LEAVES = {
   metals: ["Cu", "Ag", "Au", "Hg", "Pt", "Pd", "Bi", "Sb"],

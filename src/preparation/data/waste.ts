@@ -87,6 +87,13 @@ export const CYANIDOFERRATE_LEFT = {
   source: "commonPractice",
 } as const satisfies { note: string; source: SourceKey };
 
+/** Ammines of a liquor without acid: soda precipitates nothing beside so much ammonia, and acid makes no more of them than ammonium, which gives it back. */
+export const AMMINE_LEFT = {
+  ligand: "ammonia",
+  note: "ammonia keeps the {metals} of the complex in solution, and soda precipitates none of it: put nothing to it, and give it to collection as it is, as hazardous waste",
+  source: "commonPractice",
+} as const satisfies { ligand: string; note: string; source: SourceKey };
+
 /** Metals whose complexes come apart so slowly that neither acid nor soda precipitates the metal. */
 export const SLOW_METALS: readonly { readonly metals: readonly string[]; readonly source: SourceKey }[] = [
   { metals: ["Co", "Cr", "Rh", "Ir", "Pt"], source: "commonPractice" },

@@ -58,3 +58,16 @@ export function rinse(
     [{ what: "wash water", pot: rest.plusAll(rinsing.rest) }],
   );
 }
+
+/** A rinse that one portion of another liquid follows. */
+export function rinsedAgain(first: Done, liquid: Pot): Done {
+  const second = rinse(first.after, liquid, undefined, 1);
+  const [one, other] = [first, second].map(({ left }) => left[0]!.pot) as [Pot, Pot];
+  return done(
+    "rinse",
+    first.before,
+    second.after,
+    [...first.put, ...second.put],
+    [{ what: "wash water", pot: one.plusAll(other) }],
+  );
+}

@@ -1,7 +1,7 @@
 // Alcohol that no pack of the plan brings: put to a liquor from which nothing crystallises, and over a last wash. How much of
 // it, and where it is not the way.
 
-import { parseFormula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { type Entry, massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
@@ -45,6 +45,10 @@ function comingAlong({ pot, frame: { setting, theory } }: Bench): readonly Entry
 export const bearsAlcohol = ({ pot, frame }: Bench): boolean =>
   !refusesAlcohol(pot) && withAlcohol(frame.setting.product.formula) === "brings it out";
 
+/** Does alcohol alone over its crystals take their water along, and nothing of them? */
+export const bearsLastAlcohol = (product: Formula): boolean =>
+  !isHarshOxidiser(product) && withAlcohol(product) === "brings it out";
+
 /** As much alcohol as liquor, where it brings out the product and nothing else. */
 export function antisolventFor(bench: Bench): Antisolvent {
   const { product } = bench.frame.setting;
@@ -78,7 +82,7 @@ export function washWithAlcohol(bench: Bench, airless: boolean): void {
 }
 
 /** A vessel with a volume of alcohol and nothing else. */
-function alcoholOf({ pot: { books } }: Bench, volume: Quantity): Pot {
+export function alcoholOf({ pot: { books } }: Bench, volume: Quantity): Pot {
   const matter = matterOf(parseFormula(ALCOHOL));
   const density = densityAt(matter.formula, exact("100 %"))!;
   const mass = volume.times(density).to("g");

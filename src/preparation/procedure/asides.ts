@@ -31,19 +31,20 @@ function oxidisersOf({ frame: { setting } }: Bench): string {
   return list(materials.filter(isOxidiser).map(({ shelf }) => shelf.name));
 }
 
-/** What must be so before a thing goes in, after its words; empty where nothing is to be waited for. */
-function notBefore(bench: Bench, use: Use): string {
-  const oxidisers = use === "alcohol" ? oxidisersOf(bench) : "";
-  return oxidisers === "" ? "" : ` Not before it is cold and none of the ${oxidisers} is left by the test above.`;
+/** What must be so before alcohol goes in. */
+function onceReady(bench: Bench): string {
+  const oxidisers = oxidisersOf(bench);
+  return `once it is cold${oxidisers === "" ? "" : ` and none of the ${oxidisers} is left by the test above`}`;
 }
 
-const WORDS: Readonly<Record<Use, (name: string) => string>> = {
+const WORDS: Readonly<Record<Use, (name: string, bench: Bench) => string>> = {
   acidify: (name) => `Put the ${name} into the vessel: it keeps hydroxide and carbonate from precipitating.`,
   bound: (name) => `Pour in the ${name}, slowly and under a hood.`,
   "with the first": (name) => `Put the ${name} into the vessel and stir.`,
   charcoal: (name) => `Stir in the ${name}; it is filtered off later.`,
   seed: (name) => `Put in the ${name} as seed.`,
-  alcohol: (name) => `Add the ${name} slowly, stirring: it brings the product out of the water.`,
+  alcohol: (name, bench) =>
+    `Add the ${name} slowly, stirring, ${onceReady(bench)}: it brings the product out of the water.`,
 };
 
 /** A portion of an aside as it is measured. */
@@ -97,12 +98,12 @@ export function putAsides(bench: Bench, use: Use): void {
       // an acid goes into water
       care: use === "acidify" ? "dissolving" : undefined,
       say: () => {
-        if (own === undefined) return WORDS[use](name);
+        if (own === undefined) return WORDS[use](name, bench);
         const { portion } = own;
         const what = `${portion.dimension === "volume" ? litres(portion) : grams(portion)} of ${name}`;
-        const words = `${WORDS[use](what)}${notBefore(bench, use)}`;
+        const words = WORDS[use](what, bench);
         return isShort(portion)
-          ? `${words} It is less than there is liquor (${litres(liquor)}), so that much of it stays dissolved: as much as that is usual.`
+          ? `${words} It is less than there is liquor (${litres(liquor)}): more of it, up to as much as that, brings out more.`
           : words;
       },
     });

@@ -7,6 +7,7 @@ import { anhydrousOf } from "../../hydrate";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
 import { type DissolvingWater, waterToDissolve } from "../../solubility";
+import { WARM_FOR_AMMINE } from "../data/firing";
 import { PLANNING } from "../data/planning";
 import { WITH_LYE } from "../data/with-lye";
 import { exact, planned } from "../planning/exact";
@@ -15,10 +16,11 @@ import { keyElement } from "../reaction/candidates";
 import { fateInRoom } from "../reaction/fate";
 import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
-import { keptSour, thinnedTo } from "./protection";
+import { keptSour, losesAmmonia, thinnedTo } from "./protection";
 import { isAgent } from "./roles";
 import { warmAsReducer } from "./slow-complex";
 import { isStated, waterForSolid } from "./stated-water";
+import { celsius } from "./words";
 
 /** The least water that dissolves a mass at a temperature; undefined where no solubility is known. */
 export function leastWater(formula: Formula, mass: Quantity, at: Quantity<"temperature">): DissolvingWater | undefined {
@@ -134,6 +136,35 @@ function withLye({ form, species, shelf: { name } }: Material, i: number, feedin
   };
 }
 
+/** The salt of an ammine, which is never boiled down, warm in less water than keeps it dissolved cold; undefined where that saves none. */
+function warmForAmmine(
+  { shelf, form }: Material,
+  amount: Quantity,
+  aimed: Quantity,
+  cold: DissolvingWater,
+): Feed | undefined {
+  const at = exact(WARM_FOR_AMMINE.at) as Quantity<"temperature">;
+  const least = leastWater(form, amount.times(molarMass(form)).to("g"), at);
+  if (least === undefined) return undefined;
+  const warm = least.totalWater.times(planned("coldWaterFactor"));
+  const totalWater = (warm.compare(aimed) > 0 ? warm : aimed).to("g") as Quantity<"mass">;
+  const saved = cold.totalWater.minus(totalWater);
+  if (!saved.isPositive()) return undefined;
+  const water = waterToAdd(cold.water.minus(saved), "water to add = what keeps it clear warm − crystal water");
+  return {
+    material: shelf.name,
+    how: "dissolve",
+    at,
+    cooledTo: exact(WARM_FOR_AMMINE.cooledTo) as Quantity<"temperature">,
+    dissolving: { ...least, water, totalWater, meltsInOwnWater: false },
+    why: "in little water, which keeps little of the product",
+  };
+}
+
+/** What it cools to before its ligand comes, in words; empty where it does not wait for that. */
+export const cooledFirst = ({ cooledTo }: Extract<Feed, { how: "dissolve" }>): string =>
+  cooledTo === undefined ? "" : `; let it cool to ${celsius(cooledTo)}: ${WARM_FOR_AMMINE.why}`;
+
 /** As warm as the batch is mixed, or the room where no figure is known so hot. */
 function hotEnough(form: Formula, amount: Quantity, { mixedHot, setting }: Feeding): Quantity<"temperature"> {
   const mass = amount.times(molarMass(form)).to("g");
@@ -219,7 +250,10 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   const own = planned(isStrong || feeding.cold || isKept ? "baseStrength" : "feedStrength");
   const aim = feeding.precipitates ? thinnedFor(setting.product.formula, form, own) : own;
   const aimed = amount.dividedBy(aim).to("g");
-  if (aimed.compare(found.value.totalWater) <= 0) return saturated;
+  if (aimed.compare(found.value.totalWater) <= 0) {
+    const isForAmmine = meetsLigand && !feeding.crystals && losesAmmonia(setting.product.formula);
+    return (isForAmmine ? warmForAmmine(material, amount, aimed, found.value) : undefined) ?? saturated;
+  }
   const water = waterToAdd(waterFor(material, amount, aim), `water to add = amount / (${aim}) − crystal water`);
   return {
     ...base,

@@ -24,6 +24,8 @@ export type Feed =
       readonly dissolving: DissolvingWater;
       /** Temperature it is dissolved at. */
       readonly at: Quantity<"temperature">;
+      /** What it cools to before anything joins it; undefined where it does not wait for that. */
+      readonly cooledTo?: Quantity<"temperature">;
       readonly why: string;
       /** It shares one hot water with the other salts of its pot; the first of them has all of it. */
       readonly shares?: true;

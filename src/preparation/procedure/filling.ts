@@ -19,7 +19,7 @@ import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { acidAtHand } from "./acid-at-hand";
 import { type Bench, type Look, POT } from "./bench";
-import { isTooLittle } from "./feed-dissolved";
+import { cooledFirst, isTooLittle } from "./feed-dissolved";
 import { asWarmsIt, dilutionHeat, hotWater } from "./felt-warmth";
 import { keepsItsWater } from "./first-hydrate";
 import { notWarmOf } from "./not-warm";
@@ -97,7 +97,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     const at = bench.drafts.length;
     const falling = (): string[] =>
       bench.drafts[at]!.after.books.solids.filter((one) => one.origin === "precipitated").map((one) => one.matter.name);
-    const made = dissolve(before, own, of, feed.at, unclear);
+    const made = dissolve(before, own, of, feed.cooledTo ?? feed.at, unclear);
     const isCloudy = isAlone && made.after.books.solids.length > 0;
     // of what a pack has besides nobody knows what dissolves: what does not would end up in a precipitate; through an oxidiser as
     // dark as ink nobody sees, and paper it eats
@@ -128,7 +128,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
               ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
               : short
                 ? `Stir the ${name}${into} with ${bench.hand.water(of)}${warm}: it is too little to dissolve all of it.`
-                : `Dissolve the ${name}${into}${onto ? "" : " in"} ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isHot ? "" : asWarmsIt(look, name)}${care}${mud}${least}${room(look)}.`;
+                : `Dissolve the ${name}${into}${onto ? "" : " in"} ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isHot ? "" : asWarmsIt(look, name)}${care}${mud}${cooledFirst(feed)}${least}${room(look)}.`;
       },
     });
     if (isAlone && !short) clearOf(bench, vessel, name);

@@ -12,14 +12,14 @@ import { Pot } from "../contents/pot";
 import { PlanError } from "../error";
 import { filterCake } from "../operation/filter";
 import { hold } from "../operation/hold";
-import { afterRinse, leftAfter, rinse } from "../operation/rinse";
+import { afterRinse, leftAfter, rinse, rinsedAgain } from "../operation/rinse";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { dissolvedBy } from "../reaction/fate";
 import { isVolatile } from "../reaction/fluids";
 import type { Rinse } from "../request/request";
 import type { Setting } from "../request/setting";
-import { ALCOHOL } from "./alcohol";
+import { ALCOHOL, alcoholOf, bearsLastAlcohol } from "./alcohol";
 import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
 import type { Isolation } from "./isolation";
@@ -228,14 +228,20 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
     const isAmmine = losesAmmonia(product);
     const liquid = isAmmine ? "a mixture of alcohol and strong ammonia, half and half" : "50 % alcohol";
     const why = isAmmine ? "; without ammonia in it they lose some of theirs" : "";
-    bench.did(POT, rinse(bench.pot, halfAlcohol(bench, water, isAmmine), undefined), {
-      amounts: [water],
+    const half = water.dividedBy(exact("2 g/mL")).to("mL") as Quantity<"volume">;
+    const isLast = isComplex && bearsLastAlcohol(product);
+    const first = rinse(bench.pot, halfAlcohol(bench, water, isAmmine), undefined);
+    const last = isLast
+      ? `; then once, briefly, with ${bench.hand.litres(half)} of alcohol alone, which takes the water along`
+      : "";
+    bench.did(POT, isLast ? rinsedAgain(first, alcoholOf(bench, half)) : first, {
+      amounts: isLast ? [water, half] : [water],
       ...(isAmmine ? { atHand: ["strong ammonia"] } : {}),
-      alcohol: water.dividedBy(exact("2 g/mL")).to("mL") as Quantity<"volume">,
+      alcohol: (isLast ? half.times(2) : half).to("mL") as Quantity<"volume">,
       say: () =>
         `Rinse the crystals with ${inPortions(bench, water, liquid)}${why}; plain water ${
           takesMuch ? "would dissolve too much of them" : "dissolves more of them"
-        }, and what this dissolves is not known.`,
+        }, and what this dissolves is not known${last}.`,
     });
   },
   none: (bench) => {

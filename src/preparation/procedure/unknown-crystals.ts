@@ -3,11 +3,13 @@
 
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
+import { STANDS_WITH_ALCOHOL } from "../data/antisolvent";
 import { isHeatSensitive } from "../identity/by-ignition";
 import { concentrate } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { planned } from "../planning/exact";
 import { type Antisolvent, antisolventFor, bearsAlcohol } from "./alcohol";
+import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
 import { type ByEye, boiledByEye, mayStandInIce } from "./by-eye";
 import { filterFlocks, filterHot, lookThrough } from "./clearing";
@@ -93,6 +95,13 @@ function boiledOn({ pot, hand }: Bench, { off, text }: ByEye): string | undefine
   return `boil it down${isHalf ? " to about half" : ""}, no more than ${hand.water(off)} off in all with what went before`;
 }
 
+/** The alcohol of the plan comes to a cold liquor. */
+function bringOut(bench: Bench, room: Quantity<"temperature">): void {
+  if (bench.pot.books.temperature.compare(planned("feelsHot")) > 0)
+    bench.did(POT, cool(bench.pot, room), { target: room, say: () => `Let it cool to ${celsius(room)}.` });
+  putAsides(bench, "alcohol");
+}
+
 export function isolateUnknown(bench: Bench): void {
   const { isolation, setting, theory, roles } = bench.frame;
   if (isolation.how !== "unknown") return;
@@ -104,7 +113,8 @@ export function isolateUnknown(bench: Bench): void {
   else if (bench.frame.kind === "metal and acid") filterFlocks(bench);
   boilFirst(bench);
   const isBrought = hasAlcohol(bench);
-  const inIce = !isBrought && mayStandInIce(bench);
+  if (isBrought) bringOut(bench, room);
+  const inIce = mayStandInIce(bench);
   const cold = inIce ? (planned("iced") as Quantity<"temperature">) : room;
   const crop = matterOf(product.formula);
   const there = bench.pot.books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;
@@ -125,7 +135,7 @@ export function isolateUnknown(bench: Bench): void {
       ...(inIce ? { atHand: ["ice" as const] } : {}),
       say: () =>
         isBrought
-          ? `Let it cool to ${to}; what of the ${product.name} the alcohol leaves dissolved is not known (${isolation.missing} missing).`
+          ? `Let it stand ${inIce ? `in ice and water at ${celsius(cold)}` : `at ${to}`}, covered, for ${STANDS_WITH_ALCOHOL.time} or more; what of the ${product.name} the alcohol leaves dissolved is not known (${isolation.missing} missing).`
           : `Let it cool ${slowly}to ${to} and stand; how the ${product.name} crystallises is not known (${isolation.missing} missing): ${way}.`,
       ...(isBrought || antisolvent.volume === undefined ? {} : { alcohol: antisolvent.volume }),
     },

@@ -18,6 +18,7 @@ import type { Dissolved } from "../procedure/isolation";
 import { fateOf } from "../reaction/fate";
 import { coreOf, type Species, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
+import { ammineLeft } from "./waste-ammine";
 import { cyanidoferrateLeft } from "./waste-cyanidoferrate";
 import { ammoniumNotes, heldNotes, isWasteMetal, metalNotes, metalsIn } from "./waste-metals";
 import { type DissolvedMetal, hydronsGivenBy, SODA, type Treatment, treatmentOf, upTo } from "./waste-treatment";
@@ -180,13 +181,13 @@ const CYANIDE =
 const FLAMMABLE = "with the alcohol in it the liquor burns: closed, labelled as flammable, and away from flames";
 
 /** What the mother liquor of crystals keeps of a metal of the waste. */
-function liquorNotes({ product }: Setting, solutes: readonly Dissolved[]): string[] {
+function liquorNotes({ product }: Setting, solutes: readonly Dissolved[], isLeftAsItIs: boolean): string[] {
   if (!product.metals.some(({ symbol }) => isWasteMetal(symbol))) return [];
   if (solutes.some(({ species }) => coreOf(species.formula) === coreOf(product.formula)))
     return [`the mother liquor still contains ${product.name}`];
   const ligand = complexIn(matterOf(product.formula))?.ligand;
   return [
-    `how much ${product.name} the mother liquor keeps is not known${ligand === undefined ? "" : `; it is a complex: ${ligand} keeps its metal in solution, so count it by the ligand, and soda does not precipitate it`}`,
+    `how much ${product.name} the mother liquor keeps is not known${ligand === undefined || isLeftAsItIs ? "" : `; it is a complex: ${ligand} keeps its metal in solution, and soda does not precipitate it`}`,
   ];
 }
 
@@ -223,7 +224,7 @@ export function wasteOf(
   const cyanide = holdsCyanide(setting);
   const all = pooled(left);
   const solutes = all === undefined ? [] : solutesOf(all);
-  const asItIs = cyanidoferrateLeft(setting, solutes, steps.mass);
+  const asItIs = cyanidoferrateLeft(setting, solutes, steps.mass) ?? ammineLeft(setting, solutes, steps.mass);
   const isLeftAsItIs = asItIs !== undefined;
   const metals = all === undefined ? [] : metalsIn(all, solutes, open, isLeftAsItIs);
   const free = all === undefined ? [] : metalsIn(all, solutes, openMetal(open), isLeftAsItIs);
@@ -233,15 +234,15 @@ export function wasteOf(
   const notes = [
     ...metalNotes(free, solutes, steps.mass),
     ...heldNotes(metals),
-    ...ammoniumNotes(free, solutes, steps.mass),
+    ...(isLeftAsItIs ? [] : ammoniumNotes(free, solutes, steps.mass)),
     ...halogenNotes(setting, solutes),
     ...halateNotes(solutes, steps.mass),
-    ...(cyanide ? [asItIs ?? CYANIDE] : []),
+    ...(cyanide || isLeftAsItIs ? [asItIs ?? CYANIDE] : []),
     ...(alcohol !== undefined && volume !== undefined && alcohol.compare(volume.times(planned("burns"))) > 0
       ? [FLAMMABLE]
       : []),
     ...sourNotes(sour, solutes, steps.mass),
-    ...(isLiquor ? liquorNotes(setting, solutes) : []),
+    ...(isLiquor ? liquorNotes(setting, solutes, isLeftAsItIs) : []),
   ];
   const treatment =
     all === undefined || isLeftAsItIs ? [] : treatmentUpTo(all, solutes, open, cyanide || sour.length > 0);
