@@ -125,6 +125,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   washingUp: "washing-up liquid, a drop",
   charcoal: "activated charcoal",
   ironChloride: "iron(III) chloride solution, some drops",
+  epsomSalt: "magnesium sulfate (Epsom salt) solution, some drops",
   potash: "potassium carbonate",
   soda: "sodium carbonate",
   alcoholDrops: "alcohol, a few drops",

@@ -30,6 +30,7 @@ import {
   SLAKES,
 } from "../../src/preparation/data/drying";
 import {
+  BASE_LEFT,
   CLEARED,
   ENDS,
   IRON_OUT,
@@ -178,6 +179,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   REST_IS_NO_WATER: [REST_IS_NO_WATER],
   WET_GRINDING: [WET_GRINDING],
   ENDS,
+  BASE_LEFT,
   STAYS_IN_NITRIC_ACID,
   FEEDS_FIRE: [FEEDS_FIRE],
   FIRED_OXIDES,

@@ -75,3 +75,32 @@ describe("a hydrate that puffs up", () => {
     expect(text).toMatch(/no more than a third full, for the alum puffs up \(at least 433 mL/);
   });
 });
+
+describe("a gas led into a base", () => {
+  const led = (gas: string): PlanRequest => ({
+    equation: gas === "CO2" ? "K2CO3 + CO2 + H2O -> 2 KHCO3" : "CuSO4·5H2O + NH3 -> Cu(OH)2 + (NH4)2SO4",
+    product: gas === "CO2" ? "KHCO3" : "Cu(OH)2",
+    materials: [
+      { name: "salt", form: gas === "CO2" ? "K2CO3" : "CuSO4·5H2O" },
+      { name: "gas", form: gas, excess: "50 %" },
+    ],
+    scale: { material: "salt", portion: "100 g" },
+  });
+  const steps = (gas: string) => planPreparation(led(gas)).steps.filter(({ text }) => /^(Lead|It is done)/.test(text));
+
+  it("shows its bubbles on the way, where water lets it through", () => {
+    expect(steps("CO2")[0]!.text).toContain("through the wash bottle (count its bubbles), the empty bottle");
+    expect(steps("NH3")[0]!.text).not.toContain("wash bottle (count");
+  });
+
+  // 100 g / 138.2 g/mol × 44.01 g/mol = 31.8 g
+  it("is told to be enough in a step of its own, where carbonate that is left clouds magnesium sulfate in the cold", () => {
+    const [leading, end] = steps("CO2");
+    expect(leading!.text).not.toMatch(/absorbed|has gained/);
+    expect(end!.text).toMatch(
+      /^It is done when no more is absorbed \(its bubbles rise undiminished\) or the vessel has gained 31\.8 g\. Test it: put some magnesium sulfate solution to a few drops of the clear liquor.*cold water: a cloud is carbonate/,
+    );
+    expect(end!.atHand).toContain("magnesium sulfate solution");
+    expect(steps("NH3")[1]!.text).not.toContain("magnesium");
+  });
+});

@@ -112,7 +112,7 @@ describe("a gas that is led in", () => {
     // 0.5001 mol and a fifth more: 26.4 g, 14.4 L; 2.4 L pass through
     const step = saying(bicarbonate, /^Lead the/);
     expect(step.text).toMatch(
-      /in slowly, about 100 mL a minute \([^)]*\), through the empty bottle and a wide tube \([^)]*\), stirring, 14\.\d L of it \(26\.5 g\).*about 2\.4\d L of it passes through/,
+      /in slowly, about 100 mL a minute \([^)]*\), through the wash bottle \(count its bubbles\), the empty bottle and a wide tube \([^)]*\), stirring, 14\.\d L of it \(26\.5 g\).*about 2\.4\d L of it passes through/,
     );
     expect(moles(step.after.gas, "CO₂")).toBeCloseTo(0.1, 2);
     expect(step.after.solids.some(({ formula }) => formula === "CO₂")).toBe(false);

@@ -168,7 +168,7 @@ describe("carbon dioxide led into potash", () => {
 
   // 99.0 g / 138.21 g/mol × 44.01 g/mol = 31.5 g: the air in the gas is not absorbed
   it("gains what is absorbed, and comes through a pressure reducer", () => {
-    expect(stepWith(hydrogencarbonate, /^Lead the carbon dioxide/)).toContain("has gained 31.5 g");
+    expect(stepWith(hydrogencarbonate, /^It is done when no more is absorbed/)).toContain("has gained 31.5 g");
     expect(sheetOf(hydrogencarbonate)).toContain("cylinder with pressure reducer and needle valve, or generator");
   });
 });

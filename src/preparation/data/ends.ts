@@ -41,6 +41,16 @@ export const METAL_GONE = {
   source: SourceKey;
 };
 
+/** A base that is left where a gas makes an acid salt of it, by the anion of that salt. */
+export const BASE_LEFT: readonly {
+  readonly anion: string;
+  readonly text: string;
+  readonly atHand: "magnesium sulfate solution";
+  readonly source: SourceKey;
+}[] = [
+  { anion: "HCO3-", text: "put some magnesium sulfate solution to a few drops of the clear liquor, thinned with ten times as much cold water: a cloud is carbonate, and more gas is needed (hydrogencarbonate gives none cold)", atHand: "magnesium sulfate solution", source: "commonPractice" },
+];
+
 export const STAYS_IN_NITRIC_ACID: readonly StaysInAcidRow[] = [
   { formulas: ["AgCl", "AgBr", "AgI"], looks: "white or yellow", source: "commonPractice" },
   { formulas: ["PbSO4"], looks: "white", source: "commonPractice" },

@@ -16,6 +16,7 @@ export type AtHand =
   | "drops of alcohol"
   | "activated charcoal"
   | "iron(III) chloride solution"
+  | "magnesium sulfate solution"
   | "potassium carbonate"
   | "sodium carbonate"
   | "bright piece of the metal"

@@ -25,7 +25,7 @@ import { againstIron, takeIronOut } from "./iron-out";
 import { asInTheRoom, keptDissolved, warmedToKeep } from "./kept-dissolved";
 import { isAcidSalt } from "./kind";
 import { warmedForStart } from "./late-start";
-import { endOnPaper, escapes, type Led, leading } from "./leading";
+import { escapes, gasIsIn, type Led, leading, stopsByPaper } from "./leading";
 import { withOtherSolids } from "./other-solid";
 import { inOrder } from "./ranks";
 import { acidsUsed, baseLeft, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
@@ -197,7 +197,7 @@ export function combine(bench: Bench): void {
           ? { apparatus: "fume hood" as const }
           : {}),
       atHand: (look) => [
-        ...(led !== undefined && endOnPaper(bench, i, led) !== "" ? ["indicator paper" as const] : []),
+        ...(led !== undefined && stopsByPaper(bench, i, led) ? ["indicator paper" as const] : []),
         ...(isWettedFirst(bench.material(i)) ? ["washing-up liquid" as const] : []),
         ...(led === undefined && isLast && coolsBetween(bench, i, look) ? ["cold-water bath" as const] : []),
       ],
@@ -207,6 +207,7 @@ export function combine(bench: Bench): void {
       ...(isLast ? { limit: (look: Look) => look.additionRate?.leastTime } : {}),
     };
     bench.did(POT, done, telling);
+    if (led !== undefined) gasIsIn(bench, i, led);
     if (isLast) driveOut(bench, gases);
     if (free !== undefined) driveAmmonia(bench);
     caught();

@@ -1,11 +1,15 @@
 // A gas of a cylinder or a generator, led into the vessel: nobody weighs it, the vessel does.
 import type { Formula } from "../../formula";
+import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import type { Pot } from "../contents/pot";
+import { BASE_LEFT } from "../data/ends";
+import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
 import { absorbentOf } from "../reaction/absorbing";
 import { acidSaltOfGas } from "../reaction/acid-salt-of-gas";
-import type { Bench, Look } from "./bench";
+import { staysInWater } from "../reaction/fluids";
+import { type Bench, type Look, POT } from "./bench";
 import { vesselIn } from "./filling";
 import { notWarmOf } from "./not-warm";
 import { onPaper } from "./paper";
@@ -59,7 +63,7 @@ const acidSaltBeyond = ({ frame: { setting, isolation } }: Bench, i: number, { g
     : acidSaltOfGas(setting.materials[i]!.form, setting.product.formula);
 
 /** What paper shows of the end, after a comma or a semicolon; nothing where it tells nothing. */
-export function endOnPaper(bench: Bench, i: number, led: Led): string {
+function endOnPaper(bench: Bench, i: number, led: Led): string {
   if (acidSaltBeyond(bench, i, led) !== undefined) return paperOf(led.after);
   return led.gain?.isPositive() === true ? turned(led.before, led.after) : "";
 }
@@ -71,27 +75,52 @@ export function leading(bench: Bench, i: number, look: Look, led: Led): string {
   const { left, amount } = account.supplied[i]!;
   const gas = setting.materials[i]!.form;
   const acid = acidSaltBeyond(bench, i, led);
-  const paper = endOnPaper(bench, i, led);
   const room = gain === undefined ? "" : vesselIn(look);
   const over =
     acid === undefined && left.compare(amount.times(planned("asGoodAsNone"))) > 0
       ? `; about ${litres(gasInRoom(bench, left))} of it passes through`
       : "";
-  const gained =
-    gain === undefined || !gain.isPositive()
-      ? ""
-      : `the vessel, weighed before and after${leaves.length === 0 || acid === undefined ? "" : ` and warmed in between until no more ${list(leaves)} rises`}, has gained ${bench.hand.grams(gain)}`;
   const warmest = notWarmOf(setting.product.formula)?.upTo;
   const cool = warmest === undefined ? "" : `; cool it from outside, never above ${warmest}`;
   const volume = gasInRoom(bench, amount);
   const takes = lasting(volume.dividedBy(planned("gasStream")).to("min"));
   const tube =
     isolation.how === "precipitate" || notWarmOf(setting.product.formula)?.asItForms === true
-      ? " and a wide tube (what settles in it stops it: push it free)"
+      ? " a wide tube (what settles in it stops it: push it free)"
       : "";
   const pace = `about ${litres(planned("gasStream").times(exact("1 min")))} a minute${takes === undefined ? "" : ` (${takes})`}`;
-  const whole = `Lead the ${bench.name(i)} in slowly, ${pace}, through the empty bottle${tube}, stirring, ${litres(volume)} of it (${asRead(setting, portions[i]!)})`;
-  return acid === undefined
-    ? `${whole}, until no more is absorbed${gained === "" ? "" : ` or ${gained}${paper}`}${room}${over}${cool}${escapes(gas)}.`
-    : `${whole} and no more${room}, until ${gained === "" ? "so much is in" : gained}${paper}: more of it makes ${acid.toUnicode()}${cool}${escapes(gas)}.`;
+  const bottles = staysInWater(gas)
+    ? `the empty bottle${tube === "" ? "" : " and"}`
+    : `the wash bottle (count its bubbles)${tube === "" ? " and the empty bottle" : ", the empty bottle and"}`;
+  const whole = `Lead the ${bench.name(i)} in slowly, ${pace}, through ${bottles}${tube}, stirring, ${litres(volume)} of it (${asRead(setting, portions[i]!)})`;
+  if (acid === undefined) {
+    const into = gain?.isPositive() === true ? `, the vessel weighed before${room.replace("vessel: ", "")}` : room;
+    return `${whole}${into}${over}${cool}${escapes(gas)}.`;
+  }
+  const warmed = leaves.length === 0 ? "" : ` and warmed in between until no more ${list(leaves)} rises`;
+  const gained =
+    gain?.isPositive() === true
+      ? `the vessel, weighed before and after${warmed}, has gained ${bench.hand.grams(gain)}`
+      : "so much is in";
+  return `${whole} and no more${room}, until ${gained}${endOnPaper(bench, i, led)}: more of it makes ${acid.toUnicode()}${cool}${escapes(gas)}.`;
+}
+
+/** Does paper tell where to stop as it is led in? */
+export const stopsByPaper = (bench: Bench, i: number, led: Led): boolean =>
+  acidSaltBeyond(bench, i, led) !== undefined && endOnPaper(bench, i, led) !== "";
+
+/** What tells that enough of a gas is in, where more of it does no harm. */
+export function gasIsIn(bench: Bench, i: number, led: Led): void {
+  if (acidSaltBeyond(bench, i, led) !== undefined) return;
+  const { product } = bench.frame.setting;
+  const { gain } = led;
+  const paper = endOnPaper(bench, i, led);
+  const anions = constitutionOf(product.formula).anions.map(({ formula }) => formula);
+  const test = BASE_LEFT.find(({ anion }) => anions.some((one) => one === anion));
+  const gained = gain?.isPositive() === true ? ` or the vessel has gained ${bench.hand.grams(gain)}` : "";
+  const left = test === undefined ? "" : ` Test it: ${test.text}.`;
+  bench.did(POT, hold(bench.pot), {
+    atHand: [...(paper === "" ? [] : ["indicator paper" as const]), ...(test === undefined ? [] : [test.atHand])],
+    say: () => `It is done when no more is absorbed (its bubbles rise undiminished)${gained}${paper}.${left}`,
+  });
 }

@@ -2,7 +2,7 @@
 import { keptBeside } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { weigh } from "../operation/weigh";
-import { isLedIn } from "../reaction/fluids";
+import { isLedIn, staysInWater } from "../reaction/fluids";
 import { bringsAcid } from "../reaction/neutralising";
 import type { Setting } from "../request/setting";
 import { weighAside } from "./asides";
@@ -43,7 +43,7 @@ export function weighAll(bench: Bench): void {
     bench.did(bench.pack(name), weigh(material, portion, whole, bench.in(bench.pack(name))), {
       say: () =>
         isLedIn(material)
-          ? `Have the source of the ${name} ready, for ${litres(gasInRoom(bench, whole))} (${asRead(setting, portion)}) and more: a cylinder with pressure reducer and needle valve, or a generator, with a tube and an empty bottle between, so that nothing is sucked back.`
+          ? `Have the source of the ${name} ready, for ${litres(gasInRoom(bench, whole))} (${asRead(setting, portion)}) and more: a cylinder with pressure reducer and needle valve, or a generator, with a tube${staysInWater(material.form) ? "" : ", a wash bottle with a little water"} and an empty bottle between, so that nothing is sucked back.`
           : `${verb} ${asRead(setting, portion)}${beside()} of the ${name}.`,
       materials: [name],
       amounts: other === undefined ? [portion] : [portion, other],

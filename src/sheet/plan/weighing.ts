@@ -177,6 +177,7 @@ function smallThings({ plan, words }: OnPaper): string[] {
     "drops of alcohol": words.alcoholDrops,
     "activated charcoal": words.charcoal,
     "iron(III) chloride solution": words.ironChloride,
+    "magnesium sulfate solution": words.epsomSalt,
     "potassium carbonate": words.potash,
     "sodium carbonate": words.soda,
     "bright piece of the metal": words.brightPiece,
