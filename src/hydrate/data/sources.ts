@@ -35,6 +35,12 @@ export const heatingSources = {
   oxalates2014First: { title: "Divalent metal oxalates from Averrhoa carambola, Journal of Applied Chemistry, article 767695; the second step recalled", year: 2014, where: "Table 3", fromMemory: "partly" },
   linHanLi2012First: { title: "Lin, Han and Li, Study on thermal decomposition of copper(II) acetate monohydrate in air, J. Therm. Anal. Calorim. 107, 471; where it begins recalled", year: 2012, fromMemory: "partly" },
   cohenOrganic: { title: "Cohen, Practical Organic Chemistry, Oxalic Acid" },
+  pharmacopoeiaDrying: { title: "United States Pharmacopeia 28 to 32, loss on drying" },
+  pharmacopoeiaDryingFirst: { title: "United States Pharmacopeia 28 to 32 and British Pharmacopoeia, loss on drying; where it begins recalled", fromMemory: "partly" },
+  foodAdditiveDryingFirst: { title: "Food additive specifications, Joint FAO/WHO Expert Committee on Food Additives (JECFA), loss on drying; where it begins recalled", fromMemory: "partly" },
+  foodAdditivesBook: { title: "Smith and Hong-Shum, Food Additives Data Book, Sequestrants", year: 2003 },
+  echaHeating: { title: "European Chemicals Agency, registration dossiers, section 4 (melting and decomposition)" },
+  frostburgSodaFirst: { title: "Senese, General Chemistry Online, Frostburg State University, What happens when sodium bicarbonate is heated?; where it begins recalled", fromMemory: "partly" },
 } as const satisfies Sources;
 
 /** How the figures reached us, where they were not read in the source itself. */
@@ -47,7 +53,7 @@ export const hydrateAccess = {
   safetySummaries: "public copy with the origin of each figure: the Hazardous Substances Data Bank, else the international safety cards, NIOSH, CAMEO or the Department of Energy; where these differ, the figure that fits what else is known",
   blanchard: "stored page, whole numbers at 0, 25 and 100 °C",
   merckIndex: "monographs as a public page reproduces them",
-  merckIndexFirst: "monographs as public pages reproduce them; where a step begins or the last one from memory",
+  merckIndexFirst: "monographs as public pages reproduce them; where a step begins, or the first or the last one, from memory",
   oxfordChemistry: "entries as two public pages reproduce them",
   oxfordChemistryFirst: "entry as a public page reproduces it; the ends of the steps from memory",
   sshade: "pages of single solids",
@@ -65,6 +71,12 @@ export const hydrateAccess = {
   oxalates2014First: "table read; the second step, or what it leaves in air, from memory",
   linHanLi2012First: "abstract: dry by 168 °C; the beginning from memory",
   cohenOrganic: "scanned page read: the crystals lose their water at 100 °C and melt at 101.5 °C",
+  pharmacopoeiaDrying: "monographs as public pages reproduce them: sodium acetate dried at 120 °C loses 38 to 41 %, potassium citrate at 180 °C for 4 h 3 to 6 %",
+  pharmacopoeiaDryingFirst: "monographs as public pages reproduce them: sodium citrate dried at 180 °C for 18 h loses 10 to 13 %, sodium molybdate at 140 °C for 3 h 14 to 16 %; the beginnings from memory",
+  foodAdditiveDryingFirst: "specifications as public pages reproduce them: disodium phosphates at 40 and then 105 °C for 5 h, tricalcium citrate at 150 °C for 4 h lose all their water; the beginnings from memory",
+  foodAdditivesBook: "pages read: potassium sodium tartrate, disodium pyrophosphate",
+  echaHeating: "summary of one dossier read: aluminium sulfate",
+  frostburgSodaFirst: "page read: water and carbon dioxide from around 100 °C, all of it by 200 °C; the slow beginning from memory",
 } as const satisfies Access<typeof hydrateSources & typeof heatingSources>;
 
 /** What a row of this layer may name. */
