@@ -356,6 +356,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   obsFiltrateVolume: "volume of the filtrate",
   obsWashes: "washes done",
   obsLastWashTest: "test of the last wash",
+  obsCrystalTest: "test of the crystals",
   obsWetCake: "wet cake",
   obsDried: "dry mass",
   obsCrop: "dry mass, crop {number}",

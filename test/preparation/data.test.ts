@@ -21,6 +21,7 @@ import {
   PASSIVE,
   SLUGGISH,
 } from "../../src/preparation/data/couples";
+import { CRYSTAL_TEST } from "../../src/preparation/data/crystal-test";
 import {
   BEARS_OVEN,
   DELIQUESCENT,
@@ -151,6 +152,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   CHANGED_IN_AIR,
   COATING: [COATING],
   COUPLES: COUPLES(),
+  CRYSTAL_TEST: [CRYSTAL_TEST],
   CYLINDERS: [CYLINDERS],
   DECIDING,
   DELIQUESCENT,

@@ -104,3 +104,40 @@ describe("a gas led into a base", () => {
     expect(steps("NH3")[1]!.text).not.toContain("magnesium");
   });
 });
+
+describe("rinsed crystals of a salt pair", () => {
+  const PAIR: PlanRequest = {
+    equation: "BaCl2·2H2O + 2 NaNO3 -> Ba(NO3)2 + 2 NaCl + 2 H2O",
+    product: "Ba(NO3)2",
+    materials: [
+      { name: "barium chloride", form: "BaCl2·2H2O", assay: "99 %" },
+      { name: "sodium nitrate", form: "NaNO3", assay: "98 %", excess: "10 %" },
+    ],
+    scale: { product: "50 g" },
+  };
+
+  // 0.5 % of NaCl and a little more in 1 g are 5.2 mg, 0.089 mmol in 100 mL; silver nitrate shows 0.05 mmol/L (table of wash
+  // tests): 0.89 / 0.05 = 18 times as much water
+  it("have a sample tested for the other anion, so thin that what the rinse leaves does not show", () => {
+    const step = planPreparation(PAIR).steps.find(({ text }) => /^Test 1 g of the crystals/.test(text))!;
+    expect(step.text).toMatch(
+      /in 100 mL of distilled water, 1 mL of that thinned with more of it to 18 mL, for Cl⁻ \(silver nitrate with dilute nitric acid:.*more than 0\.52 % of NaCl/,
+    );
+    expect(step.blank).toBe("tests.lastWash");
+    expect(sheet(PAIR)).toMatch(/reagents for the test in step \d/);
+    expect(sheet(PAIR)).toContain("test of the crystals [ ] no cloud [ ] cloud");
+  });
+
+  it("are not tested where the product itself answers, or nothing else is dissolved", () => {
+    const potassium = texts({
+      equation: "KCl + NaIO3 -> KIO3 + NaCl",
+      product: "KIO3",
+      materials: [
+        { name: "potassium chloride", form: "KCl" },
+        { name: "sodium iodate", form: "NaIO3" },
+      ],
+      scale: { product: "50 g" },
+    });
+    expect([...potassium, ...texts(BORAX)].join("\n")).not.toMatch(/Test 1 g of the crystals/);
+  });
+});

@@ -22,6 +22,7 @@ import type { Setting } from "../request/setting";
 import { ALCOHOL, alcoholOf, bearsLastAlcohol } from "./alcohol";
 import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
+import { testCrystals } from "./crystal-test";
 import type { Isolation } from "./isolation";
 import { isRecrystallised } from "./kind";
 import { dropsFor, isTurnedByWater, losesAmmonia } from "./protection";
@@ -96,7 +97,9 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
         : taken === undefined && (madeOf(product).ammonia || hasAlcohol)
           ? "alcohol"
           : "water";
-  RINSES[washing?.rinse ?? best](bench, { product, crop, water, cold, taken, takesMuch, others });
+  const how = washing?.rinse ?? best;
+  RINSES[how](bench, { product, crop, water, cold, taken, takesMuch, others });
+  if (how !== "none") testCrystals(bench, product);
 }
 
 /** Waters of a rinse, in what the crystals keep of their liquor, and in how many portions: the least that leaves little enough. */

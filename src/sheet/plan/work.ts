@@ -2,6 +2,7 @@
 import type { ProcedureStep } from "../../preparation";
 import type { Blank, Block, StepBlock } from "../document/blocks";
 import { sentence } from "../figures";
+import type { SheetWords } from "../words";
 import { type OnPaper, stepsOnPaper } from "./context";
 import { blanksFor } from "./observation";
 import { broughtToMass } from "./weighing";
@@ -11,13 +12,16 @@ const ownCautions = ({ cautions }: ProcedureStep): string[] => [
   ...new Set(cautions.filter(({ about }) => about === undefined).map(({ text }) => sentence(text))),
 ];
 
+/** Of crystals a sample is tested, and no wash. */
+const ofCrystals = (words: SheetWords): SheetWords => ({ ...words, obsLastWashTest: words.obsCrystalTest });
+
 /** Weighings while drying have a table of their own; the last one is the result. */
-const blanksOf = ({ operation, blank, choices }: ProcedureStep, { words }: OnPaper): Blank[] =>
+const blanksOf = ({ operation, blank, choices }: ProcedureStep, { words, plan }: OnPaper): Blank[] =>
   blank === undefined
     ? []
     : operation === "dry"
       ? [{ name: words.inRecord, choices: [] }]
-      : blanksFor(blank, words, choices);
+      : blanksFor(blank, plan.isolation.how === "crystallise" ? ofCrystals(words) : words, choices);
 
 export function workBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;

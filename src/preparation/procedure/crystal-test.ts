@@ -1,0 +1,77 @@
+// Rinsed crystals tested for a salt that forms beside them: so far thinned that what the rinse leaves does not show, and twice that
+// does.
+
+import type { Formula } from "../../formula";
+import { attempt } from "../../foundation/error";
+import { constitutionOf } from "../../ion";
+import { type Quantity, quantity, sum } from "../../quantity";
+import { type WashAdvice, washAdvice } from "../../solubility";
+import { type Entry, massOf } from "../contents/entry";
+import { type Matter, matterOf } from "../contents/matter";
+import { CRYSTAL_TEST } from "../data/crystal-test";
+import { testWash } from "../operation/wash";
+import { exact, planned } from "../planning/exact";
+import { formulaFrom } from "../reaction/species";
+import { type Bench, POT } from "./bench";
+import { percent } from "./words";
+
+type EndTest = WashAdvice["endTests"][number];
+
+/** Ions of one kind in a formula unit of a salt. */
+function ionsIn({ core }: Matter, ion: string): Quantity {
+  const { cations, anions } = constitutionOf(core.formula);
+  const own = [...cations, ...anions].find(({ formula }) => formula === ion);
+  return exact(String(own?.count ?? 0));
+}
+
+/** The test of an ion that nothing in the product disturbs; undefined where there is none. */
+function testOf(product: Formula, salts: readonly Entry[]): EndTest | undefined {
+  const advice = attempt(() => washAdvice({ product, washedOut: salts.map(({ matter }) => matter.core.formula) }));
+  if (!advice.ok) return undefined;
+  const own = constitutionOf(product).anions.map(({ formula }) => formula);
+  return advice.value.endTests.find(({ ion, showsFrom }) => {
+    const row = CRYSTAL_TEST.of.find((one) => one.ion === ion);
+    return (
+      showsFrom !== undefined && row !== undefined && own.every((anion) => row.beside.some((one) => one === anion))
+    );
+  });
+}
+
+/** A sample of the rinsed crystals tested for the salt that the equation has beside them; nothing where no drop tells. */
+export function testCrystals(bench: Bench, product: Formula): void {
+  const { setting } = bench.frame;
+  const keys = setting.products
+    .filter((one) => one !== setting.product && !one.isWater)
+    .map(({ formula }) => matterOf(formula).core.key);
+  const { solids, dissolved } = bench.pot.books;
+  const own = matterOf(product).core.key;
+  const all = [...solids, ...dissolved].filter(({ matter }) => matter.core.key !== own);
+  const beside = all.filter(({ matter }) => keys.includes(matter.core.key));
+  const test = testOf(product, beside);
+  const salt = beside.find(({ matter }) => test !== undefined && !ionsIn(matter, test.ion).isZero())?.matter.core;
+  const crop = sum([exact("0 g"), ...solids.filter(({ matter }) => matter.core.key === own).map(massOf)]);
+  if (test === undefined || salt === undefined || !crop.isPositive()) return;
+  const { sample, water, taken } = CRYSTAL_TEST;
+  const left = sum(all.map(({ matter, amount }) => amount.times(ionsIn(matter, test.ion))))
+    .dividedBy(ionsIn(salt, test.ion))
+    .times(salt.molarMass)
+    .dividedBy(crop);
+  const [twice, least] = [left.times(2), planned("residue")];
+  const limit = twice.compare(least) > 0 ? twice : least;
+  // of so much in the sample, where it just shows
+  const strength = exact(sample)
+    .times(limit)
+    .times(ionsIn(salt, test.ion))
+    .dividedBy(salt.molarMass)
+    .dividedBy(exact(water));
+  const thinned = strength.dividedBy(exact(test.showsFrom!)).toNumber("");
+  const to = exact(taken).times(quantity(thinned.toPrecision(2)));
+  const thin = thinned <= 1 ? "" : `, ${taken} of that thinned with more of it to ${bench.hand.litres(to)},`;
+  const why = twice.compare(least) > 0 ? ", twice what the rinse leaves" : "";
+  bench.did(POT, testWash(bench.pot), {
+    blank: "tests.lastWash",
+    ...(test.boxes === undefined ? {} : { choices: test.boxes }),
+    say: () =>
+      `Test ${sample} of the crystals in ${water} of distilled water${thin} for ${formulaFrom(test.ion).toUnicode()} (${test.test}): a cloud tells of more than ${percent(limit.to("%"))} of ${salt.name}${why}: rinse them once more.`,
+  });
+}
