@@ -18,6 +18,6 @@ export default defineConfig({
     isolate: false,
     // all cores: the thread that only waits needs none
     maxWorkers: "100%",
-    testTimeout: 20_000,
+    testTimeout: 60_000,
   },
 });

@@ -2,6 +2,7 @@
 import type { Formula } from "../formula";
 import { asFormula } from "../formula/internal";
 import { ArgumentGuard, type KnownFields, shown } from "../foundation/argument";
+import { list } from "../foundation/wording";
 import type {
   AmountText,
   AmountUnit,
@@ -124,7 +125,10 @@ export function liquidDensity(like: QuantityLike, argument: string, naming?: Inp
 export function oneOf<T extends string>(word: T, words: readonly T[], argument: string): T {
   if (words.includes(word)) return word;
   throw new AmountError("amount.unknown-word", `${shown(word)} is no ${argument}`, {
-    hint: `give ${words.map((w) => `"${w}"`).join(" or ")}`,
+    hint: `give ${list(
+      words.map((w) => `"${w}"`),
+      "or",
+    )}`,
     details: { argument },
   });
 }

@@ -7,6 +7,7 @@ import type { Fields } from "../foundation/argument";
 import { bringsFacts, type LookupOptions, withItsFacts } from "../foundation/facts";
 import { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";
+import { list } from "../foundation/wording";
 import type { Quantity } from "../quantity";
 import { guard } from "./argument";
 import { crystalWater } from "./crystal-water";
@@ -103,7 +104,10 @@ function chosenReading(forms: FormsOfOne): EquivalenceReading {
       hint:
         shared.length === 0
           ? "they share none: one cannot stand for the other"
-          : `give the symbol of an element they share: ${shared.map((symbol) => `"${symbol}"`).join(" or ")}`,
+          : `give the symbol of an element they share: ${list(
+              shared.map((symbol) => `"${symbol}"`),
+              "or",
+            )}`,
       details: { from: a.toString(), to: b.toString(), per },
     });
   }
@@ -117,7 +121,10 @@ function chosenReading(forms: FormsOfOne): EquivalenceReading {
   }
   if (readings.some((reading) => !reading.ratio.equals(first.ratio))) {
     throw new HydrateError("hydrate.several-readings", `${names} can stand for each other in ${readings.length} ways`, {
-      hint: `say what shall be equal: ${readings.map((r) => `per: "${r.per}" (${r.ratio.toFraction()} : 1)`).join(" or ")}`,
+      hint: `say what shall be equal: ${list(
+        readings.map((r) => `per: "${r.per}" (${r.ratio.toFraction()} : 1)`),
+        "or",
+      )}`,
       details: {
         from: a.toString(),
         to: b.toString(),
@@ -125,7 +132,7 @@ function chosenReading(forms: FormsOfOne): EquivalenceReading {
       },
     });
   }
-  return readings.length === 1 ? first : { per: readings.map((r) => r.per).join(" and "), ratio: first.ratio };
+  return readings.length === 1 ? first : { per: list(readings.map((r) => r.per)), ratio: first.ratio };
 }
 
 /**

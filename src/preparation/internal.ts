@@ -30,7 +30,7 @@ export { grindingOf } from "./procedure/grinding";
 export { isGel, kindOfCake } from "./procedure/isolation";
 export { dropsFor, isAirless, isInDistilledWater, isKeptDark } from "./procedure/protection";
 export { isSecondCrop } from "./procedure/step";
-export { type Hand, handOf, type Instruments, list } from "./procedure/words";
+export { type Hand, handOf, type Instruments } from "./procedure/words";
 export { absorbentOf } from "./reaction/absorbing";
 export { isMetal } from "./reaction/acids";
 export { fateInRoom } from "./reaction/fate";

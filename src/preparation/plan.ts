@@ -9,6 +9,7 @@ import { keptWith, lazily, type Parts } from "../foundation/lazy";
 import { once } from "../foundation/memo";
 import { type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
+import { list } from "../foundation/wording";
 import type { Quantity } from "../quantity";
 import type { Cautions } from "../substance";
 import { PlanError, type PlanRefusal } from "./error";
@@ -207,8 +208,7 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
   const feasibility = passed(setting, batch);
   const parts: Parts<Omit<Plan, keyof Batch | keyof PlanMethods>> = {
     kind: () => "plan" as const,
-    title: () =>
-      request.title ?? `${batch.product.name} from ${setting.materials.map((m) => m.shelf.name).join(" and ")}`,
+    title: () => request.title ?? `${batch.product.name} from ${list(setting.materials.map((m) => m.shelf.name))}`,
     request: () => request,
     equation: () => setting.equation,
     weighings: () => weighingsOf(setting, weighed, batch.materialBalance),

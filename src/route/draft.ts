@@ -2,8 +2,9 @@
 
 import type { BalancedEquation } from "../equation";
 import { molarMass } from "../formula";
+import { list } from "../foundation/wording";
 import { type Plan, type PlanRequest, planPreparation, type ShelfMaterial } from "../preparation";
-import { type DryProduct, dryProductOf, list } from "../preparation/internal";
+import { type DryProduct, dryProductOf } from "../preparation/internal";
 import { type Quantity, quantity, sum } from "../quantity";
 import { formulaFrom } from "./compound";
 import { equationOf } from "./equation";

@@ -4,6 +4,7 @@
 import type { BalancedEquation } from "../equation";
 import { attempt } from "../foundation/error";
 import { remembering } from "../foundation/memo";
+import { list } from "../foundation/wording";
 import { isOneOf } from "../ion/internal";
 import { doesItGo, type Feasibility, type FeasibilityReason, type ShelfMaterial } from "../preparation";
 import { precipitatedCarbonate, saltConversion } from "../solubility";
@@ -212,7 +213,7 @@ function basicInstead({ family, product, feeds }: Candidate): string | undefined
     keyOf(found.value.expected[0] ?? "") === product.key
   )
     return undefined;
-  return `${precipitant} gives the ${found.value.verdict === "hydroxide" ? "hydroxide" : "basic carbonate"}: expected ${found.value.expected.join(" or ")}`;
+  return `${precipitant} gives the ${found.value.verdict === "hydroxide" ? "hydroxide" : "basic carbonate"}: expected ${list(found.value.expected, "or")}`;
 }
 
 /** Is it the solid that the other feed was put in to make? */
@@ -272,7 +273,7 @@ function weighed(c: Candidate, product: string, equation: BalancedEquation, feas
     ENOUGH[!solid ? "dissolved" : c.family.code === "precipitate-by-acid" ? "precipitates from acid" : "falls"];
   if (verdict === "goes in part" && share < enough) return no(text);
   // a second solid in a cake cannot be washed out
-  if (solid && beside > TRACE) return no(`${others.map(({ formula }) => formula).join(" and ")} forms beside it`);
+  if (solid && beside > TRACE) return no(`${list(others.map(({ formula }) => formula))} forms beside it`);
   const mixed = c.family.code === "solid-to-solid" ? staysMixed(c, feasibility) : undefined;
   if (mixed !== undefined) return no(mixed);
   return { ok: true, equation, product, feasibility, share, beside };

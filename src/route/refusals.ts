@@ -1,4 +1,5 @@
 // Why reactions that were looked at do not serve, in words with their figures; and what is missing for one that would.
+import { list } from "../foundation/wording";
 import { notInWater } from "../preparation/internal";
 import type { Quantity } from "../quantity";
 
@@ -126,7 +127,7 @@ export function noWater({ made: { cations, anions, ligands } }: Compound, form: 
   if (found === undefined) return [];
   const { why, instead, source } = found.row;
   const names = instead.map(({ formula }) => formulaFrom(formula).toUnicode());
-  const stands = names.length === 0 ? "" : `; ${names.join(" and ")} forms in its place`;
+  const stands = names.length === 0 ? "" : `; ${list(names)} forms in its place`;
   return [
     {
       code: "not-in-water",

@@ -1,6 +1,7 @@
 // Figures for paper: as many digits as a hand can use, in units it can measure.
 import { tryParseFormula } from "../formula";
 import { memoised } from "../foundation/memo";
+import { capital } from "../foundation/wording";
 import type { Quantity } from "../quantity";
 
 const FIGURES = 3;
@@ -37,9 +38,6 @@ export const pretty = /* @__PURE__ */ memoised(300, (text): string => {
   const formula = tryParseFormula(text);
   return formula.ok ? formula.value.toUnicode() : text;
 });
-
-/** With a capital letter. */
-export const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
 
 /** A remark as a sentence, whatever it begins with. */
 export const sentence = (text: string): string => `${capital(text)}.`;

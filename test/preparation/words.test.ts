@@ -1,12 +1,12 @@
 // Figures as a hand can use them: three at most, none finer than the instrument shows. The roundings are by hand.
 import { describe, expect, it } from "vitest";
+import { list } from "../../src/foundation/wording";
 import {
   about,
   atMost,
   celsius,
   handOf,
   lasting,
-  list,
   litres,
   nearly,
   percent,
@@ -94,6 +94,6 @@ describe("figures at the bench", () => {
 
   it("are counted and listed in words", () => {
     expect([1, 2, 3].map(times)).toEqual(["once", "twice", "3 times"]);
-    expect([["a"], ["a", "b"], ["a", "b", "c"]].map(list)).toEqual(["a", "a and b", "a, b and c"]);
+    expect([["a"], ["a", "b"], ["a", "b", "c"]].map((words) => list(words))).toEqual(["a", "a and b", "a, b and c"]);
   });
 });

@@ -6,6 +6,7 @@ import { type Formula, molarMass } from "../../formula";
 import { splitWater } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
 import { type Facts, type LookupOptions, lookingWith, ownRow, ownRows } from "../../foundation/facts";
+import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -155,7 +156,7 @@ export function tablesOf(asked: Formula): TablesOfSolute {
     throw new AmountError("amount.no-density-table", `no densities of ${inSymbol(asked)} solutions are tabulated`, {
       hint:
         constitutionOf(asked).readings.length > 1
-          ? `it may be ${constitutionOf(asked).readings.join(" or ")}: write it so that the structure shows`
+          ? `it may be ${list(constitutionOf(asked).readings, "or")}: write it so that the structure shows`
           : "measure the density and give it, or ask tabulatedSolutes() for what is there",
       details: { solute: asked.toString() },
     });

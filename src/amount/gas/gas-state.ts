@@ -3,6 +3,7 @@
 
 import type { Fields } from "../../foundation/argument";
 import { ATMOSPHERE_TEXT } from "../../foundation/standards";
+import { list } from "../../foundation/wording";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import {
@@ -85,7 +86,7 @@ export function stateOf(conditions: GasConditions, pressureNeeded = true): State
     temperature === undefined ? "temperature" : "",
     pressure === undefined && pressureNeeded ? "pressure" : "",
   ];
-  const unstated = stated.filter((word) => word !== "").join(" and ");
+  const unstated = list(stated.filter((word) => word !== ""));
   const p = collectedOver === "water" ? withoutVapour(total, T) : total;
   if (pressureNeeded) mustBeGas(formula, T, p);
   const B = model === "second virial" ? correction(formula, T, p) : undefined;

@@ -2,6 +2,7 @@
 // readings.
 
 import type { Fields } from "../../foundation/argument";
+import { list } from "../../foundation/wording";
 import {
   type ConcentrationText,
   type DensityText,
@@ -141,7 +142,7 @@ function ambiguous(text: string, symbol: string): AmountError {
       position: Math.max(0, text.lastIndexOf(symbol)),
       hint: percent
         ? 'write % w/w (g in 100 g), % w/v (g in 100 mL) or % v/v (mL in 100 mL), or give basis: "w/w"'
-        : `write ${PARTS[symbol]?.join(" or ")}`,
+        : `write ${list(PARTS[symbol] ?? [], "or")}`,
       details: { readings: percent ? Object.values(PERCENT) : (PARTS[symbol] ?? []) },
     },
   );

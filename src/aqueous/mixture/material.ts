@@ -3,6 +3,7 @@
 import { amountOf } from "../../amount";
 import { Formula, parseFormula } from "../../formula";
 import { splitWater } from "../../formula/internal";
+import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import { ACID_STEPS } from "../../ion/internal";
 import type { AmountText, ConcentrationText, MassText, Quantity, QuantityLike, VolumeText } from "../../quantity";
@@ -129,7 +130,7 @@ export function termsOf(formula: Formula, network: Network): readonly Term[] {
       position: 0,
       hint:
         made.readings.length > 0
-          ? `it may be ${made.readings.join(" or ")}: write it so that the structure shows`
+          ? `it may be ${list(made.readings, "or")}: write it so that the structure shows`
           : "give the ions or salts it is made of",
     });
   }

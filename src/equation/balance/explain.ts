@@ -1,6 +1,7 @@
 // Why an equation cannot be balanced, or not uniquely, and what would mend it. Only reached on the way to an error, so
 // plain and exact rather than fast.
 
+import { list } from "../../foundation/wording";
 import { Equation } from "../equation";
 import { EquationError } from "../error";
 import type { ImpossibleDetails, UnderdeterminedDetails, WrongCoefficientsDetails } from "../error-details";
@@ -213,7 +214,7 @@ function hintFor(details: ImpossibleDetails, equation: Equation): string | undef
   if (details.moved !== undefined) hints.push(`after moving: ${details.moved}`);
   if (details.withoutForcedZero !== undefined)
     hints.push(`without ${details.forcedZero.join(", ")}: ${details.withoutForcedZero}`);
-  for (const { add, equation: mended } of details.mending) hints.push(`with ${add.join(" and ")}: ${mended}`);
+  for (const { add, equation: mended } of details.mending) hints.push(`with ${list(add)}: ${mended}`);
   const charged = withDigitsAsCharges(equation);
   if (charged !== undefined) hints.push(`with { digitsBeforeSign: "charge" }: ${charged}`);
   hints.push(...equation.remarks);

@@ -1,5 +1,6 @@
 // How much of a solid the liquor of a vessel keeps at equilibrium, with the doubt of its constant, or by the parts that stand.
 import type { Phase } from "../../aqueous/internal";
+import { list } from "../../foundation/wording";
 import { type Quantity, quantity } from "../../quantity";
 import { type Beaker, componentsOf, ratio, unitsIn } from "../feasibility/beaker";
 import { type Parts, partsOf } from "../feasibility/by-parts";
@@ -98,7 +99,7 @@ export function keptByParts(
     { value: (found.dissolved(metal!) / own.get(metal!)! / found.water).toPrecision(4), unit: "mol/kg" },
     {
       symbol: `b(${matter.name})`,
-      label: `most ${matter.name} that a kilogram of this liquor keeps, by ${parts.names.join(" and ")}`,
+      label: `most ${matter.name} that a kilogram of this liquor keeps, by ${list(parts.names)}`,
     },
   );
   const kept = perKg

@@ -5,6 +5,7 @@ import { type Formula, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { type Fields, isRecord } from "../../foundation/argument";
 import { remembering } from "../../foundation/memo";
+import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
@@ -60,7 +61,7 @@ export function leadOf(
   const first = reasons[0]?.text;
   if (verdict === "another solid forms") {
     const named = solids.slice(0, 2).map(({ formula, mass }) => `${grams(mass)} of ${formula}`);
-    return `another solid forms: ${named.join(" and ")}, for ${product} asked for: ${first}`;
+    return `another solid forms: ${list(named)}, for ${product} asked for: ${first}`;
   }
   if (verdict === "does not go") return `it does not go: ${first}`;
   if (verdict === "unknown") {

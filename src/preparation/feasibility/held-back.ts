@@ -8,7 +8,16 @@ import { type Beaker, componentsOf, printed, ratio, type Standing, unitsIn } fro
 import type { Case } from "./case";
 import type { Figure, Reason } from "./feasibility";
 import { type Beakers, beakerOf, brief, gramsOf, percent, withoutExcess } from "./pot";
-import { type Composition, conditions, figure, isCation, isSoluble, list, NOTHING, phaseFormula } from "./standing";
+import {
+  type Composition,
+  conditions,
+  figure,
+  isCation,
+  isSoluble,
+  NOTHING,
+  phaseFormula,
+  solidsListed,
+} from "./standing";
 
 /** Two shares are told apart from this difference on. */
 export const DIFFERS = 0.02;
@@ -43,13 +52,13 @@ export function carbonDioxideReasons(wanted: Wanted, { kept, gone, differs }: Be
   return [
     {
       code: "carbon-dioxide-kept",
-      text: `while the carbon dioxide stays: ${percent(a!)} of the ${name}, pH ${kept.pH.toFixed(1)}; ${list(kept)}`,
+      text: `while the carbon dioxide stays: ${percent(a!)} of the ${name}, pH ${kept.pH.toFixed(1)}; ${solidsListed(kept)}`,
       figures: [theory(a!), ...conditions(kept)],
       source: "constants",
     },
     {
       code: "carbon-dioxide-gone",
-      text: `once it has gone, by airing or boiling: ${percent(b!)} of the ${name}, pH ${gone.pH.toFixed(1)}; ${list(gone)}`,
+      text: `once it has gone, by airing or boiling: ${percent(b!)} of the ${name}, pH ${gone.pH.toFixed(1)}; ${solidsListed(gone)}`,
       figures: [theory(b!), ...conditions(gone)],
       source: "constants",
     },

@@ -2,6 +2,7 @@
 
 import { gasVolume } from "../../amount";
 import { type BalancedEquation, tryBalance } from "../../equation";
+import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { canonicalFormula } from "../../substance";
@@ -51,5 +52,5 @@ export function whatHappens({ solids: [solid] }: Feasibility, setting: Setting):
       const volume = gasVolume(amount, { temperature: setting.temperature, pressure: setting.pressure });
       return `${volume.format({ significant: 2, uncertainty: "none" })} of ${nameOfFormula(formula)}`;
     });
-  return `what happens is ${equation.toUnicode()}${gases.length === 0 ? "" : `, here ${gases.join(" and ")}`}`;
+  return `what happens is ${equation.toUnicode()}${gases.length === 0 ? "" : `, here ${list(gases)}`}`;
 }

@@ -2,6 +2,7 @@
 
 import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
+import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import {
   APART_IN_LYE,
@@ -27,9 +28,7 @@ function dissolving({ put, setting }: Case): { readonly text: string; readonly f
     return grams === undefined ? [] : [{ name, grams }];
   });
   return {
-    text: known
-      .map(({ name, grams }) => `${grams.format({ significant: 2, uncertainty: "none" })} of ${name}`)
-      .join(" and "),
+    text: list(known.map(({ name, grams }) => `${grams.format({ significant: 2, uncertainty: "none" })} of ${name}`)),
     figures: known.map(({ name, grams }) => ({
       value: grams.toNumber("g"),
       unit: "g",
@@ -88,7 +87,7 @@ export function judgeCompound(c: Case): Ruling | undefined {
       reasons: [
         {
           code: "not-in-water",
-          text: `${name} does not exist in water: ${row.why}${solids.length > 0 ? `; ${solids.map((s) => s.formula).join(" and ")} forms in its place` : ""}`,
+          text: `${name} does not exist in water: ${row.why}${solids.length > 0 ? `; ${list(solids.map((s) => s.formula))} forms in its place` : ""}`,
           source: row.source,
         },
       ],

@@ -2,6 +2,7 @@
 
 import { type Formula, parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
+import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import { quantity } from "../../quantity";
 import type { ThermalStep } from "../../substance";
@@ -74,7 +75,7 @@ function neverDry({ product }: Case, { feed, steps }: Heated): Ruling | undefine
   const next = last >= 0 || sameCore(feed.species.formula, formula) ? steps[last + 1] : undefined;
   if (next === undefined) return undefined;
   const names = (amounts: ThermalStep["remains"]): string =>
-    amounts.map((one) => parseFormula(one.formula).toUnicode()).join(" and ");
+    list(amounts.map((one) => parseFormula(one.formula).toUnicode()));
   const from = next.from.toNumber("°C");
   return {
     verdict: "does not go",

@@ -1,5 +1,6 @@
 // Several salts in one liquor: which of all their pairings, double salts among them, crystallises first, cold and hot?
 import { parseFormula } from "../../formula";
+import { list } from "../../foundation/wording";
 import { doubtfulPairings, type PooledIon, pairingsOf } from "../../solubility/internal";
 import { planned } from "../planning/exact";
 import { sameCore } from "../reaction/species";
@@ -47,10 +48,10 @@ export function judgePair(c: Case): Ruling | undefined {
       reasons: [
         {
           code: "missing",
-          text: `missing: the solubility of ${c.product.species.name}, to tell whether it or ${atCold
-            .map((one) => one.formula)
-            .slice(0, 3)
-            .join(" or ")} crystallises first`,
+          text: `missing: the solubility of ${c.product.species.name}, to tell whether it or ${list(
+            atCold.map((one) => one.formula).slice(0, 3),
+            "or",
+          )} crystallises first`,
           source: "commonPractice",
         },
       ],
@@ -81,7 +82,7 @@ export function judgePair(c: Case): Ruling | undefined {
       reasons: [
         {
           code: "double-salt",
-          text: `the double salt ${double.join(" or ")} precipitates from strong liquors of these ions; missing: its solubility`,
+          text: `the double salt ${list(double, "or")} precipitates from strong liquors of these ions; missing: its solubility`,
           source: "commonPractice",
         },
         order,

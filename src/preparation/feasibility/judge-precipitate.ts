@@ -2,6 +2,7 @@
 
 import type { SolidsAllowed } from "../../aqueous";
 import type { Phase } from "../../aqueous/internal";
+import { list } from "../../foundation/wording";
 import { withGas } from "../contents/equilibrium";
 import { fateOf } from "../reaction/fate";
 import { type Beaker, componentsOf, printed, ratio, type Standing, served, unitsIn } from "./beaker";
@@ -22,7 +23,7 @@ import {
 import { coatOf } from "./judge-solid";
 import { isFormOf } from "./oxide-or-hydroxide";
 import { type Beakers, beakerOf, beakersOf, gramsOf, holds, percent, potOf } from "./pot";
-import { conditions, figure, GOES, isCation, list, NOTHING, phaseFormula, solidsIn } from "./standing";
+import { conditions, figure, GOES, isCation, NOTHING, phaseFormula, solidsIn, solidsListed } from "./standing";
 
 /** Another solid leads from this share of the metal on; from the smaller one where nothing of the product stands. */
 const LEADS = 0.5;
@@ -57,7 +58,7 @@ function byParts({ c }: Wanted, { stands }: Beakers): Ruling | undefined {
     reasons: [
       {
         code: "equilibrium",
-        text: `at least ${percent(share)} of the metal precipitates at pH ${stands.pH.toFixed(1)}: as much stands by the constants of ${names.join(" and ")}, and what lasts in their place dissolves no more`,
+        text: `at least ${percent(share)} of the metal precipitates at pH ${stands.pH.toFixed(1)}: as much stands by the constants of ${list(names)}, and what lasts in their place dissolves no more`,
         figures: [figure(share, "", "least share of the theory that stands"), ...conditions(stands)],
         source: "constants",
       },
@@ -99,7 +100,7 @@ function withoutConstant(wanted: Wanted, beakers: Beakers): Ruling {
     reasons: [
       {
         code: "missing",
-        text: `missing: the solubility product of ${name}${beakers.stands.solids.length > 0 ? `; of the solids that are known there would form ${list(beakers.stands)}` : ""}`,
+        text: `missing: the solubility product of ${name}${beakers.stands.solids.length > 0 ? `; of the solids that are known there would form ${solidsListed(beakers.stands)}` : ""}`,
         source: "constants",
       },
     ],
@@ -179,7 +180,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
     if (allowed !== undefined && unitsIn(allowed.stands, of) > unitsIn(beakers.stands, of) + DIFFERS) {
       slow.push({
         code: "aged",
-        text: `${c.product.species.name} ${later[0]!.why}; at once: ${list(beakers.stands)}`,
+        text: `${c.product.species.name} ${later[0]!.why}; at once: ${solidsListed(beakers.stands)}`,
         source: "commonPractice",
       });
       beakers = allowed;
@@ -196,7 +197,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
   const reasons: Reason[] = [
     {
       code: "equilibrium",
-      text: `${percent(share)} of the ${c.product.species.name} stands at pH ${beaker.pH.toFixed(1)}${beaker.solids.length > 0 ? `: ${list(beaker)}` : ""}`,
+      text: `${percent(share)} of the ${c.product.species.name} stands at pH ${beaker.pH.toFixed(1)}${beaker.solids.length > 0 ? `: ${solidsListed(beaker)}` : ""}`,
       figures: [theory(share), ...conditions(beaker)],
       source: "constants",
     },

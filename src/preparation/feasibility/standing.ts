@@ -35,7 +35,7 @@ export const conditions = ({ pH, water }: Beaker): Figure[] => [
 ];
 
 /** What stands, in words. */
-export const list = (beaker: Beaker): string =>
+export const solidsListed = (beaker: Beaker): string =>
   beaker.solids.length === 0
     ? "nothing precipitates"
     : beaker.solids

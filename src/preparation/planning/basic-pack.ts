@@ -1,11 +1,11 @@
 // A pack with the name of a normal carbonate is often the basic one: another mass in the fire, the same oxide at the end.
 import { type Formula, molarMass } from "../../formula";
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { REST_IS_NO_WATER } from "../data/firing";
 import { isLye } from "../reaction/acids";
 import { formulasLike, isKnownCarbonate, keyElement } from "../reaction/candidates";
-import { exact } from "./exact";
+import { exact, isWorthAWord } from "./exact";
 
 const isBasic = (formula: Formula): boolean => madeOf(formula).groups.has("hydroxide");
 
@@ -34,13 +34,27 @@ export function ofBasicPack(
   return { formula: basic.toUnicode(), mass };
 }
 
-/** Of what packs have besides, no more than there is of it: the part that usually is water. */
-export const waterOfPacks = (
-  rest: Quantity,
-  packs: readonly { readonly form: Formula; readonly other: Quantity }[],
-): Quantity => {
-  const water = packs
-    .filter(({ form }) => isShortByWater(form))
-    .reduce((all, { other }) => all.plus(other), exact("0 g"));
-  return water.compare(rest) < 0 ? water : rest;
-};
+/** What packs have besides in a charge that is fired. */
+export interface PackRest {
+  /** All of it; nothing where it is not worth a word. */
+  readonly rest: Quantity;
+  /** The part that may be water after all, and leave; nothing of a charge that gains, which is weighed against itself. */
+  readonly mayLeave: Quantity;
+  /** The part that usually is water: what has not reacted may weigh the same. */
+  readonly water: Quantity;
+}
+
+/** Of what is left besides in a fired charge: what it may be, by the packs that brought it. */
+export function restOfPacks(fired: {
+  readonly other: Quantity;
+  readonly gains: boolean;
+  readonly theory: Quantity;
+  readonly packs: () => readonly { readonly form: Formula; readonly other: Quantity }[];
+}): PackRest {
+  const nothing = exact("0 g");
+  const rest = isWorthAWord(fired.other, fired.theory) ? fired.other : nothing;
+  const mayLeave = fired.gains ? nothing : rest;
+  if (!mayLeave.isPositive()) return { rest, mayLeave, water: nothing };
+  const ofWater = sum([nothing, ...fired.packs().flatMap(({ form, other }) => (isShortByWater(form) ? [other] : []))]);
+  return { rest, mayLeave, water: ofWater.compare(rest) < 0 ? ofWater : rest };
+}

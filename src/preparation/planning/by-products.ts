@@ -1,5 +1,6 @@
 // What else forms, where it is at the end of the work, and whether it is worth keeping.
 
+import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { massOf } from "../contents/entry";
@@ -160,14 +161,11 @@ function inTheLiquor(one: Beside): End {
   const metals = metalsToGo(one);
   const poison = poisonsOfThePot(one);
   if (poison.length > 0)
-    return notKept(
-      "in the liquor",
-      `it comes out of a pot with ${poison.join(" and ")}: nothing is boiled down from it`,
-    );
+    return notKept("in the liquor", `it comes out of a pot with ${list(poison)}: nothing is boiled down from it`);
   const only = keptInSolution(one.species.formula);
   if (only !== undefined) return notKept("in the liquor", `boiled down it does not crystallise: ${only.why}`);
   if (isOneOf(one.species.formula, ...NEVER_KEPT.formulas)) return notKept("in the liquor", NEVER_KEPT.why);
-  const first = metals.length === 0 ? "" : `, after all ${metals.join(" and ")} is precipitated`;
+  const first = metals.length === 0 ? "" : `, after all ${list(metals)} is precipitated`;
   return {
     where: "in the liquor",
     worthKeeping: true,

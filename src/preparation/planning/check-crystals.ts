@@ -1,5 +1,6 @@
 // What crystals are watched for: from how much water they come, how many, and what may crystallise beside them.
 
+import { list } from "../../foundation/wording";
 import { type Quantity, sum } from "../../quantity";
 import { massOf, type SolidEntry } from "../contents/entry";
 import { type Matter, matterOf } from "../contents/matter";
@@ -41,7 +42,7 @@ function grownIn({ drafts }: Work, product: Matter): Grown | undefined {
 }
 
 const named = (solids: readonly SolidEntry[]): string =>
-  solids.map((one) => `${shown(massOf(one))} of ${one.matter.name}`).join(" and ");
+  list(solids.map((one) => `${shown(massOf(one))} of ${one.matter.name}`));
 
 /** What crystals from a hot liquor are watched for. */
 export function crystallisation({ batch, setting, work }: Watched): Check[] {

@@ -3,7 +3,7 @@
 import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { goneByItself } from "../reaction/mute-mass";
-import { waterOfPacks } from "./basic-pack";
+import { type PackRest, restOfPacks } from "./basic-pack";
 import type { Batch } from "./batch";
 import { exact, isWorthAWord } from "./exact";
 
@@ -22,36 +22,38 @@ export function standsBesideInCrucible(batch: Pick<Batch, "isolation" | "steps" 
     .reduce((all, { mass }) => all.plus(worthAWord(mass, batch)), exact("0 g"));
 }
 
-/** What a pack has besides, and nobody knows; nothing where it is not worth a word. */
-export const restInCrucible = (batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity =>
-  worthAWord(atTheEnd(batch)?.other ?? exact("0 g"), batch);
-
-/** All that stays in the crucible beside what is made. */
-export const staysInCrucible = (batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity =>
-  standsBesideInCrucible(batch).plus(restInCrucible(batch));
-
 /** The firing, and whether it adds more than it drives out; undefined where nothing is fired. */
 function firingOf({ isolation, steps }: Pick<Batch, "isolation" | "steps">) {
   const step = isolation.how === "residue" ? steps.find(({ operation }) => operation === "fire") : undefined;
   return step && { step, gains: step.after.mass.compare(step.before.mass) > 0 };
 }
 
-/** The part of it that may be water after all, and leave; nothing of a charge that gains, which is weighed against itself. */
-export function mayLeaveCrucible(batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity {
-  return firingOf(batch)?.gains ? exact("0 g") : restInCrucible(batch);
-}
+const restIn = (batch: Pick<Batch, "isolation" | "steps" | "product">): PackRest =>
+  restOfPacks({
+    other: atTheEnd(batch)?.other ?? exact("0 g"),
+    gains: firingOf(batch)?.gains ?? false,
+    theory: batch.product.theoreticalYield,
+    packs: () =>
+      batch.steps
+        .filter(({ operation }) => operation === "weigh")
+        .flatMap(({ after: { solids, other } }) =>
+          solids.slice(0, 1).map(({ formula }) => ({ form: parseFormula(formula), other })),
+        ),
+  });
 
-/** The part of it that usually is water: what has not reacted may weigh the same. */
-export function usuallyWater(batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity {
-  const may = mayLeaveCrucible(batch);
-  if (!may.isPositive()) return may;
-  const packs = batch.steps
-    .filter(({ operation }) => operation === "weigh")
-    .flatMap(({ after: { solids, other } }) =>
-      solids.slice(0, 1).map(({ formula }) => ({ form: parseFormula(formula), other })),
-    );
-  return waterOfPacks(may, packs);
-}
+/** What a pack has besides, and nobody knows; nothing where it is not worth a word. */
+export const restInCrucible = (batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity => restIn(batch).rest;
+
+/** All that stays in the crucible beside what is made. */
+export const staysInCrucible = (batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity =>
+  standsBesideInCrucible(batch).plus(restInCrucible(batch));
+
+/** The part of it that may be water after all, and leave. */
+export const mayLeaveCrucible = (batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity =>
+  restIn(batch).mayLeave;
+
+/** The part of it that usually is water. */
+export const usuallyWater = (batch: Pick<Batch, "isolation" | "steps" | "product">): Quantity => restIn(batch).water;
 
 /** What leaves a fired charge, where that tells nothing of a reaction between its feeds; undefined also where nothing is fired, or where it gets heavier. */
 export function goneByItselfIn(batch: Pick<Batch, "isolation" | "steps">): readonly string[] | undefined {

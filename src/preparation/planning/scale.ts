@@ -1,6 +1,7 @@
 // The scale of a batch: the extent that is asked for, and what to weigh for it.
 
 import type { PortionLike } from "../../amount";
+import { list } from "../../foundation/wording";
 import { minimum, type Quantity, quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
@@ -27,7 +28,7 @@ function partOf(material: Material, materials: readonly Material[]): Quantity | 
   const amounts = alike.map((m) => {
     const available = availableOf(m);
     if (available !== undefined) return m.amountIn(available);
-    throw new PlanError("plan.request", `${alike.map((one) => one.shelf.name).join(" and ")} bring the same reactant`, {
+    throw new PlanError("plan.request", `${list(alike.map((one) => one.shelf.name))} bring the same reactant`, {
       hint: "give `available` for each: they are used in that ratio",
     });
   });

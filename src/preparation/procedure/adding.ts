@@ -1,5 +1,6 @@
 // How the addition of one material is worded: in which portions, how fast, how cool, and what gas that gives.
 
+import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { NOT_WETTED } from "../data/firing";
@@ -15,7 +16,7 @@ import { isHeldBack } from "./paper-end";
 import { warmWhileReduced } from "./slow-complex";
 import { gasesIn, notCaught } from "./trap";
 import { asRead } from "./weighing";
-import { about, asSolution, celsius, lasting, list, litres } from "./words";
+import { about, asSolution, celsius, lasting, litres } from "./words";
 
 /** Does water alone leave it dry, so that it floats? */
 export const isWettedFirst = ({ form }: Pick<Material, "form">): boolean => isOneOf(form, ...NOT_WETTED.formulas);
@@ -108,7 +109,7 @@ export function adding(
 }
 
 const volumesOf = (gas: Look["gas"]): string =>
-  gas.map(({ volume, formula }) => `${litres(volume)} of ${formula}`).join(" and ");
+  list(gas.map(({ volume, formula }) => `${litres(volume)} of ${formula}`));
 
 /** Gas that the pot has given off. */
 const gasesLeft = ({ drafts }: Bench) => drafts.filter(({ vessel }) => vessel === POT).flatMap(gasesIn);

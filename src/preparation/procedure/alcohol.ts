@@ -2,6 +2,7 @@
 // it, and where it is not the way.
 
 import { type Formula, parseFormula } from "../../formula";
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { type Entry, massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
@@ -14,7 +15,6 @@ import { withAlcohol } from "../reaction/with-alcohol";
 import { densityAt } from "../shelf/strength";
 import { type Bench, POT } from "./bench";
 import { isAgent, isHarshOxidiser } from "./roles";
-import { list } from "./words";
 
 /** Formula of what is sold as alcohol. */
 export const ALCOHOL = "C2H5OH";

@@ -2,6 +2,7 @@
 // it is for follows from what it is.
 
 import { parseFormula } from "../../formula";
+import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
@@ -22,7 +23,7 @@ import { type Bench, POT } from "./bench";
 import { isHarshOxidiser } from "./roles";
 import { boundBy, catalystOf } from "./slow-complex";
 import type { Use } from "./use";
-import { celsius, list } from "./words";
+import { celsius } from "./words";
 
 /** Harsh oxidisers of the plan, which alcohol must not meet. */
 function oxidisersOf({ frame: { setting } }: Bench): string {

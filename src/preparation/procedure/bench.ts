@@ -1,6 +1,7 @@
 // The bench while a procedure is worked: vessels by their names, and the steps done on them. A procedure is a list of calls
 // on it; what each does to the contents is an operation of its own.
 
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import type { Matter } from "../contents/matter";
@@ -224,7 +225,7 @@ export class Bench {
     const { solids } = this.pot.books;
     const beside = solids.filter(({ matter }) => this.others.has(matter.key)).map(({ matter }) => matter.name);
     const isThere = beside.length === 0 || solids.some(({ matter }) => matter.key === formula.compositionText);
-    return [...(isThere ? [name] : []), ...beside].join(" and ");
+    return list([...(isThere ? [name] : []), ...beside]);
   }
 
   /** A substance in the words of the shelf, where it takes no part; a catalyst by its name; else its formula. */

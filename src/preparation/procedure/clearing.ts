@@ -1,5 +1,6 @@
 // A clear liquor before anything crystallises from it: what is not dissolved goes on the filter hot, then dust and rust.
 
+import { list } from "../../foundation/wording";
 import { type Quantity, sum } from "../../quantity";
 import { retainedLiquor } from "../../solubility";
 import { massOf } from "../contents/entry";
@@ -17,7 +18,7 @@ import { type HotFilter, nearlySaturated } from "./hot-filter";
 import { kindOfCake } from "./isolation";
 import { keptFrom } from "./keeping";
 import { isTurnedByWater } from "./protection";
-import { celsius, list, times } from "./words";
+import { celsius, times } from "./words";
 
 /** Solids that are not wanted go before anything crystallises. */
 export function filterHot(bench: Bench, hot: Quantity<"temperature">): void {

@@ -1,6 +1,7 @@
 // A flask that is closed but for its tube: what goes in comes from a dropping funnel, and what the liquor keeps of the gas is driven
 // out, the tube still in the trap, before anything is filtered or boiled down.
 import { attempt } from "../../foundation/error";
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { gasSolubility } from "../../solubility";
 import { type Entry, massOf } from "../contents/entry";
@@ -12,7 +13,7 @@ import { absorbentOf } from "../reaction/absorbing";
 import { isAmmonia } from "../reaction/acids";
 import { type Bench, POT, TRAP } from "./bench";
 import { drivesAmmonia, warmestOf } from "./warmest";
-import { celsius, list } from "./words";
+import { celsius } from "./words";
 
 /** Has a trap been filled for the gas that is to come? */
 export const isClosed = ({ drafts }: Bench): boolean => drafts.some(({ vessel }) => vessel.startsWith(TRAP));

@@ -1,5 +1,6 @@
 // What comes out of a liquor: by what its water keeps of everything in it, never more than there is, and of water for its crystals.
 
+import { list } from "../../foundation/wording";
 import { type Quantity, sum } from "../../quantity";
 import { type Entry, massOf } from "../contents/entry";
 import { type Matter, massOfWater, matterOf } from "../contents/matter";
@@ -9,7 +10,7 @@ import { exact } from "../planning/exact";
 import { fateOf, keptByWater } from "../reaction/fate";
 import type { Bench } from "./bench";
 import { saturatedAt, settledFrom } from "./settling";
-import { list, percent } from "./words";
+import { percent } from "./words";
 
 type Temperature = Quantity<"temperature">;
 

@@ -1,4 +1,5 @@
 // How much of a product that precipitates the liquor keeps.
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { massFor } from "../reaction/account";
 import type { Setting } from "../request/setting";
@@ -62,7 +63,7 @@ export function completenessOf(
       ? AT_EQUILIBRIUM
       : by === "water"
         ? LIMITS
-        : `at most, at the equilibrium of the whole liquor with ${by.join(" and ")}, which it is made of: its own constant is not known`;
+        : `at most, at the equilibrium of the whole liquor with ${list(by)}, which it is made of: its own constant is not known`;
   return {
     dissolved: kept,
     at: temperature,

@@ -3,6 +3,7 @@
 import { type Formula, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
+import { list } from "../../foundation/wording";
 import { crystalWater } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";
 import { trySolubilityOf } from "../../solubility";
@@ -164,7 +165,7 @@ function lookedUp(product: Formula): Omit<Drying, "changesAbove"> {
     return {
       ...base,
       upTo: gentle as Quantity<"temperature">,
-      why: `it contains ${[...(crystalWater(product).waters.n === 0n ? [] : ["water"]), ...(losesAmmonia(product) ? ["ammonia"] : [])].join(" and ")} that warm air may remove: dry in air`,
+      why: `it contains ${list([...(crystalWater(product).waters.n === 0n ? [] : ["water"]), ...(losesAmmonia(product) ? ["ammonia"] : [])])} that warm air may remove: dry in air`,
       source: cite("commonPractice"),
     };
   const oven = planned("oven");

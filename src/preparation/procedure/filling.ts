@@ -1,6 +1,7 @@
 // One material into a vessel: dissolved, diluted, stirred in or poured.
 
 import { molarMass } from "../../formula";
+import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { massOf } from "../contents/entry";
@@ -27,7 +28,7 @@ import { acidPutOn, careOfDiluting, isClearedByAcid, keptSour, protectionOf } fr
 import { isHarshOxidiser } from "./roles";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";
-import { celsius, list, litres, percent, vesselSize } from "./words";
+import { celsius, litres, percent, vesselSize } from "./words";
 
 /** The size of the vessel to take; nothing where it is not known. */
 const sizeIn = ({ vessel }: Look): string =>

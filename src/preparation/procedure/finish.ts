@@ -1,5 +1,6 @@
 // The end of every procedure: dry to constant mass, weigh, bottle.
 import type { Formula } from "../../formula";
+import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { massOf, type SolidEntry } from "../contents/entry";
@@ -20,7 +21,7 @@ import { isGel } from "./isolation";
 import { restOf } from "./kiln-masses";
 import { isAirless, isWashedWithAlcohol, protectionOf } from "./protection";
 import { saturatedAt } from "./settling";
-import { celsius, list } from "./words";
+import { celsius } from "./words";
 
 export function finish(bench: Bench): void {
   if (bench.frame.isolation.how === "liquor") return;

@@ -1,5 +1,6 @@
 // The product out of its vessel, by how it stands there.
 
+import { list } from "../../foundation/wording";
 import { type Entry, massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
@@ -13,7 +14,7 @@ import { filterHot } from "./clearing";
 import { isolateCrystals } from "./crystals";
 import { isolatePrecipitate } from "./precipitate";
 import { isolateUnknown } from "./unknown-crystals";
-import { celsius, list, percent } from "./words";
+import { celsius, percent } from "./words";
 
 const inLiquor = ({ books }: Pot, key: string): Entry | undefined =>
   books.dissolved.find(({ matter }) => matter.key === key);

@@ -1,6 +1,7 @@
 // Of a charge that is fired: how it is ground and filled in, how fast it is heated where gas leaves it, and what it looks like where
 // it has not reacted.
 import { type Formula, parseFormula } from "../../formula";
+import { capital, list } from "../../foundation/wording";
 import { type Quantity, sum } from "../../quantity";
 import { looksOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
@@ -17,7 +18,7 @@ import type { Bench } from "./bench";
 import { firedBeside } from "./fired-beside";
 import type { Grinding } from "./grinding";
 import { restOf } from "./kiln-masses";
-import { capital, celsius, list } from "./words";
+import { celsius } from "./words";
 
 /** Part of a crucible that a powder fills. */
 const HALF = "50 %";

@@ -1,14 +1,15 @@
 // What a firing says of masses: where they stand still, what has left, and what that does not tell.
 import { isWater } from "../../formula/internal";
+import { list } from "../../foundation/wording";
 import { type Quantity, sum } from "../../quantity";
 import { massOf, type SolidEntry } from "../contents/entry";
 import type { Done } from "../operation/operation";
-import { waterOfPacks } from "../planning/basic-pack";
+import { type PackRest, restOfPacks } from "../planning/basic-pack";
 import { exact, isWorthAWord, planned } from "../planning/exact";
 import { isGas } from "../reaction/fluids";
 import { goneByItself } from "../reaction/mute-mass";
 import type { Bench, Look } from "./bench";
-import { list, litres } from "./words";
+import { litres } from "./words";
 
 /** What the mass at the end does not tell, in words; nothing where it does. */
 export function untold({ frame: { setting } }: Bench, done: Done, at: Quantity | undefined): string {
@@ -45,23 +46,19 @@ export function notKnown({ hand, frame: { theory } }: Bench, unknown: readonly S
     : ` What the fire leaves of ${list(named.map((one) => `${hand.grams(massOf(one))} of ${one.matter.name}`))} over the need is not known here: it is counted as it was put in.`;
 }
 
-/** What the packs of a firing have besides, and the part of it that usually is water; nothing where it is not worth a word. */
-export function restOf(
-  drafts: readonly Done[],
-  { before, after }: Done,
-  theory: Quantity,
-): { readonly rest: Quantity; readonly water: Quantity } {
-  const { other } = after.books;
-  const rest = isWorthAWord(other, theory) ? other : exact("0 g");
-  const packs = drafts
-    .filter(({ operation }) => operation === "weigh")
-    .flatMap(({ after: { books } }) =>
-      books.solids.slice(0, 1).map(({ matter }) => ({ form: matter.formula, other: books.other })),
-    );
-  // a charge that gains is weighed against itself
-  const gains = after.mass.compare(before.mass) > 0;
-  return { rest, water: gains ? exact("0 g") : waterOfPacks(rest, packs) };
-}
+/** What the packs of a firing have besides, and the part of it that usually is water. */
+export const restOf = (drafts: readonly Done[], { before, after }: Done, theory: Quantity): PackRest =>
+  restOfPacks({
+    other: after.books.other,
+    gains: after.mass.compare(before.mass) > 0,
+    theory,
+    packs: () =>
+      drafts
+        .filter(({ operation }) => operation === "weigh")
+        .flatMap(({ after: { books } }) =>
+          books.solids.slice(0, 1).map(({ matter }) => ({ form: matter.formula, other: books.other })),
+        ),
+  });
 
 /** When it is done, by its mass; nothing where that does not change. */
 export function standsStill(bench: Bench, done: Done, at: Quantity<"temperature"> | undefined): string {

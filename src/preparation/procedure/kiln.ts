@@ -3,6 +3,7 @@
 
 import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
+import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
@@ -29,7 +30,7 @@ import { fumesFired } from "./kiln-fume";
 import { leaving, notKnown, standsStill, untold } from "./kiln-masses";
 import { mainReaction } from "./reactions";
 import { weighAll } from "./weighing";
-import { celsius, list } from "./words";
+import { celsius } from "./words";
 
 /** Where the product is reached, and where heat goes on to the next solid. */
 interface Plateau {

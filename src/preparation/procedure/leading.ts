@@ -1,5 +1,6 @@
 // A gas of a cylinder or a generator, led into the vessel: nobody weighs it, the vessel does.
 import type { Formula } from "../../formula";
+import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import type { Pot } from "../contents/pot";
@@ -15,7 +16,7 @@ import { notWarmOf } from "./not-warm";
 import { onPaper } from "./paper";
 import { gasInRoom, STRENGTH } from "./trap";
 import { asRead } from "./weighing";
-import { lasting, list, litres } from "./words";
+import { lasting, litres } from "./words";
 
 /** A gas for the hood is not let out of the vessel. */
 export function escapes(gas: Formula): string {

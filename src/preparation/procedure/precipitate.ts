@@ -1,6 +1,7 @@
 // Getting a precipitate out: let it stand, test, part it from the liquor, wash, test the last wash.
 
 import type { Formula } from "../../formula";
+import { capital, list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import { type Quantity, sum } from "../../quantity";
 import { massOf } from "../contents/entry";
@@ -18,7 +19,7 @@ import { dropTestFor } from "./drop-test";
 import { liquorHeldBy, settles, washingOf } from "./isolation";
 import { isAirless, protectionOf } from "./protection";
 import { washCake } from "./wash-cake";
-import { about, capital, list, nearly } from "./words";
+import { about, nearly } from "./words";
 
 /** Salts that the liquor contains beside what it keeps of the solids: those no washing removes. */
 const saltsIn = (bench: Bench, pot: Pot) => {

@@ -1,5 +1,6 @@
 // One function for each kind of preparation: what is done, in order.
 
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
@@ -31,7 +32,7 @@ import { clearPermanganate } from "./permanganate";
 import { isByLye } from "./roles";
 import { slowSolid } from "./slow-solid";
 import { weighAll } from "./weighing";
-import { celsius, list } from "./words";
+import { celsius } from "./words";
 
 /** What is done once everything is together in the pot; dry work and what is put together otherwise begins at the balance. */
 type Procedure = (bench: Bench) => void;
@@ -72,7 +73,7 @@ function neutralisation(bench: Bench): void {
   const isSlow = gas && setting.materials.some(({ form }) => fateOf(form, setting.temperature).precipitated === true);
   const isWarm = pot.books.temperature.compare(setting.temperature) > 0;
   const warming = isSlow ? `, ${isWarm ? "warmer" : "warming it"} at the end if it has become slow` : "";
-  const stir = ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}${warming}`;
+  const stir = ends.length === 0 ? "Stir" : `Stir until ${list(ends)}${warming}`;
   const gone = drop === undefined ? "" : withoutGas(bench, drop);
   const cooled = gone === "" && isWarm ? " a drop of it that has cooled" : gone;
   until(

@@ -3,6 +3,7 @@
 
 import { tryBalance } from "../../equation";
 import { type Formula, parseFormula } from "../../formula";
+import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { keptAtEquilibrium, keptByParts, keptRange } from "../contents/kept-by-liquor";
@@ -168,12 +169,12 @@ export function settled(bench: Bench, reacted: Pot): Pot {
     const parts = atEquilibrium === undefined ? keptByParts(pot, matter, put) : undefined;
     const instead = atEquilibrium === undefined && parts === undefined ? standsInstead(pot, matter) : [];
     if (parts !== undefined) {
-      const text = `by the equilibrium no more ${matter.name} stays dissolved than of ${parts.names.join(" and ")}: its own solubility product is not known, and that it is the solid that forms is common practice`;
+      const text = `by the equilibrium no more ${matter.name} stays dissolved than of ${list(parts.names)}: its own solubility product is not known, and that it is the solid that forms is common practice`;
       after = after.with({ unknown: [...after.books.unknown, text] });
     }
     const isProduct = matter.key === matterOf(setting.product.formula).key;
     if (instead.length > 0) {
-      const text = `by the equilibrium ${instead.join(" and ")} stands in place of ${matter.name}: see whether it goes`;
+      const text = `by the equilibrium ${list(instead)} stands in place of ${matter.name}: see whether it goes`;
       after = after.with({ unknown: [...after.books.unknown, text] });
     }
     const kept =
@@ -195,7 +196,7 @@ export function settled(bench: Bench, reacted: Pot): Pot {
     .filter(({ matter }) => bench.others.has(matter.key))
     .map(({ matter }) => matter.name);
   if (beside.length > 0 && after.books.solids.every(({ matter }) => matter.key !== key)) {
-    const text = `by the equilibrium ${beside.join(" and ")} stands in place of ${name}: see whether it goes`;
+    const text = `by the equilibrium ${list(beside)} stands in place of ${name}: see whether it goes`;
     after = after.with({ unknown: [...after.books.unknown, text] });
   }
   return after;

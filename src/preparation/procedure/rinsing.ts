@@ -3,6 +3,7 @@
 
 import type { Formula } from "../../formula";
 import { parseFormula } from "../../formula";
+import { list } from "../../foundation/wording";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { retainedLiquor } from "../../solubility";
 import { madeOf } from "../../substance/internal";
@@ -27,7 +28,7 @@ import type { Isolation } from "./isolation";
 import { isRecrystallised } from "./kind";
 import { dropsFor, isTurnedByWater, losesAmmonia } from "./protection";
 import { useOf } from "./use";
-import { atMost, celsius, list, nearly } from "./words";
+import { atMost, celsius, nearly } from "./words";
 
 /** Salts that give oxygen to what burns. */
 const OXIDISERS = ["nitrate", "chlorate", "perchlorate", "bromate", "permanganate", "dichromate", "chromate"];

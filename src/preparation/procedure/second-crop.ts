@@ -1,6 +1,7 @@
 // What the liquor that crystals came from still gives: boiled down further and cooled again, where what is beside it stays
 // dissolved or goes on the hot filter.
 
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
@@ -19,7 +20,7 @@ import type { Crystallising } from "./crystallising";
 import { isEvaporated } from "./not-warm";
 import { isAirless } from "./protection";
 import { saturatedAt } from "./settling";
-import { celsius, list } from "./words";
+import { celsius } from "./words";
 
 /** Shares of the liquor's water that may be left for a second crop, the least first. */
 const SHARES = [0.5, 0.6, 0.7, 0.8, 0.9] as const;

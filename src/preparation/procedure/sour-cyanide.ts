@@ -1,10 +1,10 @@
 // The liquor of a cyanido complex that acid was put to is made neutral while it is cold, before anything warms it.
+import { list } from "../../foundation/wording";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { add } from "../operation/add";
 import { carbonateFor, madeNeutral } from "../reaction/sour-cyanide";
 import { type Bench, POT } from "./bench";
-import { list } from "./words";
 
 /** Carbonate goes into the vessel, where acid met a cyanido complex in it. */
 export function makeNeutral(bench: Bench): void {

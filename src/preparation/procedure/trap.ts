@@ -3,6 +3,7 @@ import { densityOfSolution, gasVolume } from "../../amount";
 import { balance } from "../../equation";
 import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import type { Entry } from "../contents/entry";
 import { matterOf } from "../contents/matter";
@@ -13,7 +14,7 @@ import { add, type Outcome } from "../operation/add";
 import { exact, planned } from "../planning/exact";
 import { absorbentOf, isForTheHood } from "../reaction/absorbing";
 import { type Bench, TRAP } from "./bench";
-import { list, litres } from "./words";
+import { litres } from "./words";
 
 /** Strength of what a wash bottle is filled with, by mass. */
 export const STRENGTH = "10 %";

@@ -3,6 +3,7 @@
 import { type Formula, parseFormula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
+import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import { type Quantity, sum } from "../../quantity";
 import { type WashAdvice, type WashPlan, washAdvice } from "../../solubility";
@@ -23,7 +24,7 @@ import { type Bench, type Look, POT } from "./bench";
 import { isGel } from "./isolation";
 import { isAirless } from "./protection";
 import { sourWashOf, washes } from "./sour-wash";
-import { list, times, vesselSize } from "./words";
+import { times, vesselSize } from "./words";
 
 /** The vessel for what is stirred up, where that of the batch is too small. */
 function largerFor(liquid: Quantity, vessel: Look["vessel"]): Quantity<"volume"> | undefined {

@@ -2,6 +2,7 @@
 // gas, metals that burn. Refused before anything is weighed, each with another way to it.
 
 import type { Formula } from "../../formula";
+import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import { BURNS_IN_AIR } from "../data/firing";
 import { PlanError } from "../error";
@@ -81,7 +82,10 @@ function refuseGas(setting: Setting): void {
   const beside =
     others.length === 0
       ? ""
-      : `; or plan for ${others.map((one) => one.name).join(" or ")}, and the gas leaves beside it`;
+      : `; or plan for ${list(
+          others.map((one) => one.name),
+          "or",
+        )}, and the gas leaves beside it`;
   throw refusal(
     `${name} is a gas: it is driven over from a closed flask and caught, and no procedure here does that`,
     isSoluble

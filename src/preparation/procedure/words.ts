@@ -100,9 +100,3 @@ export function lasting(time: Quantity): string | undefined {
 }
 
 export const times = (n: number): string => ["", "once", "twice"][n] ?? `${n} times`;
-
-export const list = (words: readonly string[]): string =>
-  words.length < 3 ? words.join(" and ") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
-
-/** A sentence from words of the middle of one. */
-export const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;

@@ -1,5 +1,6 @@
 // What in a recipe must not meet, and what it makes that is never made: a recipe is printed already, so it is reported, not stopped.
 
+import { list } from "../../foundation/wording";
 import { type Judged, judge } from "../safety/combinations";
 import type { ReadRecipe } from "./read";
 import type { Recipe, RecipeFinding } from "./types";
@@ -38,7 +39,7 @@ export function dangerFindings(recipe: Recipe, read: ReadRecipe): RecipeFinding[
     ...combinations.map((one) =>
       finding(
         "recipe.dangerous-pair",
-        `${one.materials.join(" and ")}: ${one.what}${one.condition === undefined ? "" : ` (${one.condition})`}`,
+        `${list(one.materials)}: ${one.what}${one.condition === undefined ? "" : ` (${one.condition})`}`,
       ),
     ),
     ...dangers.map((one) => finding("recipe.dangerous-product", `${one.formula} (${one.name}) as ${one.as}`)),

@@ -5,6 +5,7 @@ import { frozen } from "../../foundation/frozen";
 import { remembering } from "../../foundation/memo";
 import { readableInside } from "../../foundation/readable";
 import { slips } from "../../foundation/slips";
+import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import { isOneOf, readNotation } from "../../ion/internal";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
@@ -252,7 +253,7 @@ function acknowledgedCodes({ acknowledge }: PlanRequest): readonly string[] {
   throw new PlanError("plan.acknowledge", `'${unknown.slice(0, 100)}' is not a code that can be acknowledged`, {
     hint:
       near.length > 0
-        ? `did you mean ${near.join(" or ")}?`
+        ? `did you mean ${list(near, "or")}?`
         : unknown === "explosive" || unknown === "deadly-gas"
           ? "explosives and deadly gases are never planned"
           : "the error that stopped the plan names the code",
@@ -304,4 +305,4 @@ export function passGate(mix: Mix, request: PlanRequest): Passed {
 
 /** What was acknowledged, in words for plan and sheet. */
 export const inWords = ({ about, what }: Acknowledged): string =>
-  `acknowledged as known and meant: ${about.join(" and ")}, ${what}`;
+  `acknowledged as known and meant: ${list(about)}, ${what}`;

@@ -1,4 +1,5 @@
 // What the gate refuses: the error with its code, and what may be done about it.
+import { list } from "../../foundation/wording";
 import type { Incompatibility } from "../../substance";
 import type { DangerousProduct } from "../../substance/internal";
 import { PlanError } from "../error";
@@ -35,7 +36,7 @@ export function refuseCombinations(combinations: readonly Incompatibility[], for
   const forms = first.materials.find((one) => formed.includes(one));
   const names = first.materials.map((one) => (one === forms ? `${one} that the reaction forms` : one));
   const meant = `if this is known and meant, acknowledge it by code: acknowledge: ["${first.code}"]`;
-  throw new PlanError("plan.forbidden-combination", `${names.join(" and ")}: ${first.what}`, {
+  throw new PlanError("plan.forbidden-combination", `${list(names)}: ${first.what}`, {
     hint: forms === undefined ? meant : `take a base into the equation that binds the ${forms} as it forms; ${meant}`,
     details: {
       combinations: combinations.map(({ code, materials, what, products, condition, citation }) => ({

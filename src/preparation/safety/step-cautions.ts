@@ -3,6 +3,7 @@
 import { frozen } from "../../foundation/frozen";
 import { withLazy } from "../../foundation/lazy";
 import { readableInside } from "../../foundation/readable";
+import { list } from "../../foundation/wording";
 import type { Cautions, SubstanceCautions } from "../../substance";
 import { protectionFor } from "../../substance/internal";
 import { cite, type SourceKey } from "../data/sources";
@@ -115,7 +116,7 @@ const ofIgnition = ({ product: { formula, name } }: Setting): StepCaution[] =>
 function ofGasesThatMayCome(known: Cautions, { gas }: BatchFigures, { reactants }: Setting): StepCaution[] {
   const gases = gas.some(({ hood }) => hood) ? [] : gasesThatMayCome(known, reactants);
   if (gases.length === 0) return [];
-  const text = `${gases.join(" and ")} may be given off, which is poisonous: under a hood that works, or not at all`;
+  const text = `${list(gases)} may be given off, which is poisonous: under a hood that works, or not at all`;
   return [caution(undefined, text, "commonPractice")];
 }
 
@@ -136,7 +137,7 @@ function ofMeeting(
   }));
   const together = incompatibilities.map(({ materials, what, condition, source, citation }) => {
     const text = condition === undefined ? what : `${what} (${condition})`;
-    return { ...caution(materials.map(printed).join(" and "), text, source, citation), ...where(materials) };
+    return { ...caution(list(materials.map(printed)), text, source, citation), ...where(materials) };
   });
   return [...meant, ...together];
 }

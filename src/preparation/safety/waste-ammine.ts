@@ -1,5 +1,6 @@
 // The liquor of an ammine: soda precipitates nothing from it, and it is left as it is.
 
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { complexIn } from "../contents/complexes";
 import { matterOf } from "../contents/matter";
@@ -28,5 +29,5 @@ export function ammineLeft(
   const isOther = ({ species }: Dissolved): boolean =>
     hydronsGivenBy(species.formula) > 0n ||
     species.metals.some(({ symbol }) => isWasteMetal(symbol) && !metals.includes(symbol));
-  return weighed.some(isOther) ? undefined : AMMINE_LEFT.note.replace("{metals}", metals.join(" and "));
+  return weighed.some(isOther) ? undefined : AMMINE_LEFT.note.replace("{metals}", list(metals));
 }

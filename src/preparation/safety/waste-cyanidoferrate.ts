@@ -1,6 +1,7 @@
 // The liquor of a sparing cyanidoferrate in which salt of its metal is in excess: it is left as it is.
 
 import type { Formula } from "../../formula";
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { CYANIDOFERRATE_LEFT } from "../data/waste";
@@ -27,7 +28,5 @@ export function cyanidoferrateLeft(
   );
   const over = others.flatMap(({ species }) => species.metals.map(({ symbol }) => symbol)).filter(isWasteMetal);
   if (over.length === 0 || others.some(({ species }) => isCyanidoferrate(species.formula))) return undefined;
-  return CYANIDOFERRATE_LEFT.note
-    .replace("{metals}", [...new Set(over)].join(" and "))
-    .replace("{product}", product.name);
+  return CYANIDOFERRATE_LEFT.note.replace("{metals}", list([...new Set(over)])).replace("{product}", product.name);
 }

@@ -2,6 +2,7 @@
 
 import { molarMass } from "../../formula";
 import { withLazy } from "../../foundation/lazy";
+import { list } from "../../foundation/wording";
 import { type Quantity, sum } from "../../quantity";
 import { HOLDS_CYANIDE, madeOf } from "../../substance/internal";
 import { complexesOf } from "../contents/complexes";
@@ -122,7 +123,7 @@ export function ammoniumNotes(
   );
   if (held.length === 0 || !solutes.some(({ species }) => madeOf(species.formula).ammonium)) return [];
   return [
-    `the ammonium in it gives ammonia once it is alkaline, which keeps ${held.map(({ symbol }) => symbol).join(" and ")} in solution: drive it out warm with caustic soda, under a hood, before anything is precipitated, or dispose of it as it is, as hazardous waste`,
+    `the ammonium in it gives ammonia once it is alkaline, which keeps ${list(held.map(({ symbol }) => symbol))} in solution: drive it out warm with caustic soda, under a hood, before anything is precipitated, or dispose of it as it is, as hazardous waste`,
   ];
 }
 
@@ -131,7 +132,7 @@ export function heldNotes(metals: readonly DissolvedMetal[]): string[] {
   const held = metals.filter(({ precipitate }) => precipitate).flatMap((one) => one.held);
   if (held.length === 0) return [];
   const isByCyanide = ({ ligand }: Held): boolean => ligand === HELD_BY_CYANIDE.ligand;
-  const ionsOf = (all: readonly Held[]): string => [...new Set(all.map(({ formula }) => formula))].join(" and ");
+  const ionsOf = (all: readonly Held[]): string => list([...new Set(all.map(({ formula }) => formula))]);
   const [firm, others] = [held.filter(isByCyanide), held.filter((one) => !isByCyanide(one))];
   const ligands = [...new Set(others.map(({ ligand }) => ligand))];
   return [
@@ -139,7 +140,7 @@ export function heldNotes(metals: readonly DissolvedMetal[]): string[] {
     ...(others.length === 0
       ? []
       : [
-          `${ligands.join(" and ")} ${ligands.length > 1 ? "keep" : "keeps"} ${ionsOf(others)} in solution: count it by the ligand; soda does not precipitate it before the ligand is gone, sulfide does`,
+          `${list(ligands)} ${ligands.length > 1 ? "keep" : "keeps"} ${ionsOf(others)} in solution: count it by the ligand; soda does not precipitate it before the ligand is gone, sulfide does`,
         ]),
   ];
 }

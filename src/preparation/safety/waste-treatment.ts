@@ -3,6 +3,7 @@
 
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
+import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import { type Quantity, sum } from "../../quantity";
 import { madeOf } from "../../substance/internal";
@@ -150,7 +151,7 @@ function netted(shares: readonly Share[]): Share[] {
   const hydrons = sum(acids.map((share) => share.amount)).times(2);
   const taken = sum(bases.map((share) => share.amount));
   const [more, rest] = [hydrons.compare(taken) > 0, hydrons.minus(taken)];
-  const words = [...new Set((more ? acids : bases).map((share) => share.of))].join(" and ");
+  const words = list([...new Set((more ? acids : bases).map((share) => share.of))]);
   if (rest.isZero()) return [];
   return [
     more
@@ -180,7 +181,7 @@ export function treatmentOf(
   const shares = sharesOf(metals, dissolved, neverSour);
   return [...new Set(shares.map((share) => share.reagent))].map((reagent) => {
     const own = shares.filter((share) => share.reagent === reagent);
-    const list = [...new Set(own.map((share) => share.of))].join(" and ");
+    const from = list([...new Set(own.map((share) => share.of))]);
     const needed = sum(own.map((share) => share.amount));
     // Acid is added to the pH, not by 10 % excess.
     const amount = (reagent === ACID ? needed : needed.times(planned("overdose"))).to("mol").named({
@@ -188,7 +189,7 @@ export function treatmentOf(
       label: `${reagent} for the waste`,
       rule: "charge of metals and acid / 2 for soda, one for each atom for others, 10 % excess",
     });
-    const purpose = reagent === ACID ? `neutralises what is left of ${list}` : `neutralises or precipitates ${list}`;
+    const purpose = reagent === ACID ? `neutralises what is left of ${from}` : `neutralises or precipitates ${from}`;
     if (reagent === ACID)
       return { reagent, purpose, amount, mass: undefined, most: undefined, vinegar: vinegarWith(amount) };
     const mass = amount

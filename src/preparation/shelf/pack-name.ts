@@ -5,6 +5,7 @@ import { type Formula, parseFormula } from "../../formula";
 import { splitWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
+import { list } from "../../foundation/wording";
 import { formulasMeant, formulasSoldAs } from "../../substance/internal";
 import { nameOfFormula, sameCore } from "../reaction/species";
 
@@ -48,5 +49,5 @@ export function contradictionOf(name: string, form: Formula): string | undefined
   const leavesOpen = alike.some((one) => splitWater(one).waters.equals(0)) && !saysDry(name);
   if (alike.length > 0 ? leavesOpen : formulas.some((one) => isPartOf(one, form))) return undefined;
   const meant = (alike.length > 0 ? alike : formulas).map(nameOfFormula);
-  return `'${name}' means ${[...new Set(meant)].join(" or ")}, its form is given as ${nameOfFormula(form)}: look at the pack`;
+  return `'${name}' means ${list([...new Set(meant)], "or")}, its form is given as ${nameOfFormula(form)}: look at the pack`;
 }

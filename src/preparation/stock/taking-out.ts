@@ -3,6 +3,7 @@ import type { PortionLike } from "../../amount";
 import { parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { type LookupOptions, lookingWith } from "../../foundation/facts";
+import { list } from "../../foundation/wording";
 import type { Quantity, QuantityLike } from "../../quantity";
 import { PlanError } from "../error";
 import { guard } from "../request/argument";
@@ -60,7 +61,7 @@ function afterIssue(stock: Stock, issued: Issue, form?: string): Stock {
     rest = rest.minus(part);
   }
   if (!rest.isPositive()) return written(stock, entries);
-  const there = lots.map(({ onHand }) => String(onHand)).join(" and ");
+  const there = list(lots.map(({ onHand }) => String(onHand)));
   throw new PlanError(
     "plan.observation",
     `${name}: ${wanted} is more than there is by the books${there === "" ? "" : ` (${there})`}`,

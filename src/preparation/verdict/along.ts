@@ -1,4 +1,5 @@
 // What comes along with a product and makes it too heavy: a second solid, water that no formula fixes, salts of the liquor.
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { exact, lessThanAll } from "../planning/exact";
 import { heldWaterOf } from "../reaction/held-water";
@@ -89,7 +90,7 @@ export function saltsInCrop({ batch, grams, observed }: Evidence, over: Quantity
   const all = salts.reduce((sum, one) => sum.plus(one.mass), exact("0 g"));
   const likelihood = likelihoodWithin(over, exact("0 g"), all);
   const part = over.dividedBy(all).to("%");
-  const names = salts.map(({ formula }) => formula).join(" and ");
+  const names = list(salts.map(({ formula }) => formula));
   if (likelihood < EXCLUDED)
     return isSeen !== true
       ? []

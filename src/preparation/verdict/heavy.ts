@@ -1,6 +1,7 @@
 // Explanations of a mass above the theory: water, and salts that were not washed out; with what else makes it heavy.
 
 import { parseFormula } from "../../formula";
+import { list } from "../../foundation/wording";
 import { type Quantity, quantity } from "../../quantity";
 import type { PlanningName } from "../data/planning";
 import { exact, planned } from "../planning/exact";
@@ -152,7 +153,7 @@ function saltsInCake(evidence: Evidence, over: Quantity, inBand: boolean): Findi
     isShown && measured === undefined ? likelihoodWithin(over, exact("0 g"), most.times(planned("dripping"))) : 0;
   const likelihood = Math.max(drained, dripping);
   const state = done === 0 ? "an unwashed cake" : `a cake washed ${done} ${done === 1 ? "time" : "times"}`;
-  const names = salts.join(" and ");
+  const names = list(salts);
   return [
     {
       code: "unwashed",

@@ -1,11 +1,12 @@
 // Explanations of a mass that fits, and of one that is too small: the liquor, handling, a reagent that ran short.
 
 import { parseFormula } from "../../formula";
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { ignitionDecides } from "../identity/by-ignition";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
 import { goneByItselfIn } from "../planning/in-the-crucible";
-import { atMost, list } from "../procedure/words";
+import { atMost } from "../procedure/words";
 import { belief, clearlyAbove, isTooCoarse, likelihoodWithin, percent } from "./difference";
 import {
   atTheFilter,
@@ -203,7 +204,7 @@ export function fits(
   const after = losses.length === 0 ? "handling" : "handling and what was lost on the way";
   const byLoss =
     others.length > 0
-      ? `, but ignition says ${others.join(" or ")}`
+      ? `, but ignition says ${list(others, "or")}`
       : isOther
         ? ", but ignition fits no single formula"
         : isStated

@@ -1,10 +1,10 @@
 // Another formula in place of the one asked for: what the mass, ignition and titration say of each candidate.
 
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import type { IdentityCandidate } from "../identity/types";
 import { exact, lessThanAll, planned } from "../planning/exact";
 import { standsInPlace } from "../planning/in-place";
-import { list } from "../procedure/words";
 import { type Candidate, isOnBooksOnly } from "../reaction/candidates";
 import type { Setting } from "../request/setting";
 import { nextByFire } from "./by-fire";

@@ -1,6 +1,7 @@
 // What was seen and not only weighed: spills, drops of reagent in filtrate and last wash. What is seen goes before what a mass
 // may mean.
 
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { asVolumeOfWater, exact, planned } from "../planning/exact";
 import { kindOf } from "../procedure/kind";
@@ -102,7 +103,7 @@ export function knownUnwashed(evidence: Evidence, standing: Standing): Finding[]
   const salt = (inCake.compare(dry) > 0 ? dry : inCake).to("g");
   if (seen !== true && salt.dividedBy(dry).compare(planned("saltsShow")) < 0) return [];
   const pure = dry.minus(salt).to("g");
-  const names = salts.join(" and ");
+  const names = list(salts);
   const counted = `${grams(salt)} of ${names} is in a cake washed ${washes} ${washes === 1 ? "time" : "times"}: without it ${grams(pure)} is left, ${percent(pure.dividedBy(expected))} of what is expected`;
   const tested = `the last wash still shows ${names}`;
   return [

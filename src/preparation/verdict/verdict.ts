@@ -1,6 +1,7 @@
 // Reading a dry mass: every explanation that the numbers allow, with its figure, ordered by how well it fits, and what to
 // do next to decide. A weight is the likelihood of the figures, from their uncertainties, times the belief of the table.
 
+import { list } from "../../foundation/wording";
 import { type Quantity, quantity } from "../../quantity";
 import { mayIgnite } from "../identity/by-ignition";
 import { residueOf } from "../identity/ignition";
@@ -120,7 +121,7 @@ export function notWeighed(
       ? ""
       : identity.remaining.length === 0
         ? "; ignition fits none of the formulas considered"
-        : `; ignition leaves ${identity.remaining.join(" or ")}`;
+        : `; ignition leaves ${list(identity.remaining, "or")}`;
   return [
     {
       code: "not-weighed",

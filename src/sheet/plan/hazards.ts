@@ -1,5 +1,6 @@
 // Hazards of what is handled, by the strength that is really used, and what protects.
 import { parseFormula } from "../../formula";
+import { capital } from "../../foundation/wording";
 import type { Plan } from "../../preparation";
 import { ALCOHOL, gasesThatMayCome, grindingOf, isFreeHalogen } from "../../preparation/internal";
 import type { SubstanceCautions } from "../../substance";
@@ -12,7 +13,7 @@ import {
   protectionFor,
 } from "../../substance/internal";
 import type { Block, Cell } from "../document/blocks";
-import { capital, pretty } from "../figures";
+import { pretty } from "../figures";
 import { pictogram } from "../pictures/pictogram";
 import { filled, type SheetWords } from "../words";
 import { type OnPaper, weighedAs } from "./context";

@@ -1,6 +1,7 @@
 // The head of a sheet: what is made, from what, and the figures that are looked for first.
+import { list } from "../../foundation/wording";
 import type { Plan } from "../../preparation";
-import { gasesThatMayCome, leadOf, list } from "../../preparation/internal";
+import { gasesThatMayCome, leadOf } from "../../preparation/internal";
 import { type Quantity, quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { about, handy, sentence, sizeOf } from "../figures";

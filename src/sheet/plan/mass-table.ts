@@ -1,5 +1,6 @@
 // What the mass found says: a row for every range that means something else, and one for every other formula.
 import { parseFormula } from "../../formula";
+import { list } from "../../foundation/wording";
 import type { Plan } from "../../preparation";
 import {
   firstCropOf,
@@ -11,7 +12,6 @@ import {
   isGel,
   keepsSaltOfLiquor,
   leftOnIgnition,
-  list,
   massInCrop,
   mayLeaveCrucible,
   mayStayInCake,

@@ -1,9 +1,10 @@
 // What is left at the end: each vessel with how much is in it and what is put to it, what is worth keeping, what becomes of the packs.
 import { molarMass, parseFormula } from "../../formula";
+import { capital, list } from "../../foundation/wording";
 import type { WasteVessel } from "../../preparation";
-import { isMetal, isPoisonInWaste, list } from "../../preparation/internal";
+import { isMetal, isPoisonInWaste } from "../../preparation/internal";
 import type { Block } from "../document/blocks";
-import { capital, pretty, sentence } from "../figures";
+import { pretty, sentence } from "../figures";
 import { filled, type SheetWords } from "../words";
 import { handFor, instrumentsOf, type OnPaper } from "./context";
 import { asksForIgnition } from "./mass-table";

@@ -2,6 +2,7 @@
 // it, and a hydrate takes its crystal water out of the liquor as it precipitates.
 import { molarMass } from "../../formula";
 import { once } from "../../foundation/memo";
+import { list } from "../../foundation/wording";
 import { type Quantity, quantity } from "../../quantity";
 import { hundredGrams } from "../curves/figure";
 import { anhydrousMolarMass, type Solute, soluteOf } from "../curves/solute";
@@ -177,7 +178,7 @@ export function settleSalts(
 function setsSolid(names: readonly string[]): SolubilityError {
   return new SolubilityError(
     "solubility.no-liquor",
-    `${names.join(" and ")} bind all the water: the solution sets as a whole and leaves no liquor`,
+    `${list(names)} bind all the water: the solution sets as a whole and leaves no liquor`,
     { hint: "use more water", details: { solids: names } },
   );
 }

@@ -3,6 +3,7 @@
 
 import type { MassLike, TemperatureLike } from "../../amount";
 import { type Formula, molarMass } from "../../formula";
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { type Solute, soluteOf } from "../curves/solute";
@@ -107,7 +108,7 @@ export function needNoOther(
   const at = expectDimension(temperature, "temperature", "temperature").to("°C").format({ uncertainty: "none" });
   throw new SolubilityError(
     "solubility.other-solid",
-    `${third.stays === "no" ? "" : "perhaps "}${third.solidPhase} precipitates from these ions at ${at}, so the pair does not part as ${own.map(({ anhydrous }) => anhydrous).join(" and ")}`,
+    `${third.stays === "no" ? "" : "perhaps "}${third.solidPhase} precipitates from these ions at ${at}, so the pair does not part as ${list(own.map(({ anhydrous }) => anhydrous.toString()))}`,
     {
       hint: third.why,
       details: {

@@ -2,6 +2,7 @@
 // neighbours, width of the gap, disagreement of sources. Plain numbers; solubility.ts makes them a quantity.
 
 import { parseFormula } from "../../formula";
+import { list } from "../../foundation/wording";
 import type { SolubilityBasis, SolubilityRow } from "../data/curves";
 import type { SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
@@ -111,7 +112,7 @@ function refuseUnread(row: SolubilityRow, celsius: number, { solid, knots }: Bra
       : points.length === 1
         ? `the only figure for ${formula} is at ${points[0]![0]} °C; ${celsius} °C is too far from it`
         : `${formula} is known from ${points[0]![0]} to ${points.at(-1)![0]} °C; a figure at ${celsius} °C${over} is missing`;
-  const figures = `nearest: ${nearest.map(({ text }) => text).join(" and ")}`;
+  const figures = `nearest: ${list(nearest.map(({ text }) => text))}`;
   const ask = lone
     ? `ask within ${nearOf(row, celsius)} K of ${from} °C, or measure`
     : `solubilities are not extrapolated, but for ${NEAR} K below the coldest figure; measure, or pass your own figure`;

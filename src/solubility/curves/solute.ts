@@ -6,6 +6,7 @@ import { byDryRatio, splitWater } from "../../formula/internal";
 import { ownRow } from "../../foundation/facts";
 import type { Fraction } from "../../foundation/fraction";
 import { memoised } from "../../foundation/memo";
+import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { SOLUBILITY, type SolubilityRow } from "../data/curves";
@@ -44,10 +45,10 @@ function readSolute(text: string): Solute {
   }
   const { readings, anhydrousIdentity } = constitutionOf(anhydrous);
   if (readings.length > 1) {
-    throw new SolubilityError("solubility.ambiguous-formula", `${anhydrous} may be ${readings.join(" or ")}`, {
+    throw new SolubilityError("solubility.ambiguous-formula", `${anhydrous} may be ${list(readings, "or")}`, {
       input: text,
       position: 0,
-      hint: `write which is meant: ${readings.join(" or ")}`,
+      hint: `write which is meant: ${list(readings, "or")}`,
       details: { readings },
     });
   }

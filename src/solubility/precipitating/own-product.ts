@@ -3,6 +3,7 @@
 
 import { SOLUBILITY_PRODUCTS } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { type Solute, soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
@@ -52,7 +53,7 @@ export function ionsOfOwn(given: string | Parameters<typeof soluteOf>[0], form: 
     const both = SOLUBILITY_PRODUCTS().filter(({ solid }) => soluteOf(solid).key === solute.key);
     const ways = [...new Set(both.map((each) => shown(ionsOf(each))))];
     throw new SolubilityError("solubility.missing-option", `which ions is your Ksp of ${solute.formula} for?`, {
-      hint: `a sulfide's is printed for S^2- or for HS- and OH-, seven powers of ten apart and more: name ions, ${[...new Set([...ways, freeSulfide(solute)])].join(" or ")}`,
+      hint: `a sulfide's is printed for S^2- or for HS- and OH-, seven powers of ten apart and more: name ions, ${list([...new Set([...ways, freeSulfide(solute)])], "or")}`,
       details: { solid: solute.formula.toString(), ions: ways },
     });
   }

@@ -1,5 +1,6 @@
 // What is said where no classification was found.
 import { byElements } from "../../formula/internal";
+import { list } from "../../foundation/wording";
 import { anhydrousKey, type Notation, readNotation, textOf } from "../../ion/internal";
 import { FOOD_ADDITIVES } from "../data/food-additives";
 import { DISPOSAL, HAZARD_FIELD_SOURCES } from "../data/hazards";
@@ -72,7 +73,7 @@ const DEADLY: Readonly<Record<string, string>> = {
 
 /** A text that is no name and no formula known here. */
 export function unread(material: string, nearest: readonly string[]): SubstanceCautions {
-  const near = nearest.length === 0 ? [] : [`did you mean ${nearest.join(" or ")}`];
+  const near = nearest.length === 0 ? [] : [`did you mean ${list(nearest, "or")}`];
   return {
     material,
     status: "not read",

@@ -4,6 +4,7 @@ import { type Formula, parseFormula, tryParseFormula } from "../../formula";
 import { withRemarks } from "../../formula/internal";
 import { attempt, type Result } from "../../foundation/error";
 import { slips } from "../../foundation/slips";
+import { list } from "../../foundation/wording";
 import { readNotation } from "../../ion/internal";
 import { readableText, SubstanceError, type SubstanceRefusal } from "../error";
 import { kinOf, registryNames } from "../registry/registry-index";
@@ -79,7 +80,7 @@ export function unknownNameError(text: string): SubstanceError {
     input: text,
     hint:
       near.length > 0
-        ? `did you mean ${near.join(" or ")}`
+        ? `did you mean ${list(near, "or")}`
         : (formulaHint(text) ?? "give the formula on the label, or its systematic name"),
     details: { nearest: near },
   });

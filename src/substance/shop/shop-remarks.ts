@@ -1,6 +1,7 @@
 // What the word on a pack hides: crystal water, other forms of the good, and how strong a solution is.
 
 import { byElements } from "../../formula/internal";
+import { list } from "../../foundation/wording";
 import { anhydrousKey, readNotation, textOf } from "../../ion/internal";
 import { SHOP_NAMES } from "../data/shop-materials";
 import { addTo } from "../names/multimap";
@@ -21,7 +22,7 @@ const soldByCore = /* @__PURE__ */ byElements(
 /** A name that tells its water itself hides none. */
 const TELLS_WATER = /hydrate|anhydrous|h2o|water/;
 
-const listed = (formulas: readonly string[]): string => formulas.join(" or ");
+const listed = (formulas: readonly string[]): string => list(formulas, "or");
 
 /**
  * Remarks on a name with one meaning.
