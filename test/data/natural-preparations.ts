@@ -205,7 +205,10 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       scale: { material: "bluestone", portion: "25 g" },
     },
     // the spirit that was asked for brings it out, and no other is offered beside it
-    says: [/Add the 100 mL of spirit slowly, stirring: it brings the product out/, /a little more ammonia/],
+    says: [
+      /Add the 100 mL of spirit slowly, stirring, once it is cold: it brings the product out/,
+      /a little more ammonia/,
+    ],
     // 4 % stands as hydroxide by the equilibrium until more ammonia takes it
   },
   {

@@ -21,7 +21,13 @@ const LOSSES: readonly (readonly [formula: string, at: number, least: number, mo
   ["CaSO4·2H2O", 800, 18, 22, "British Pharmacopoeia, calcium sulfate dihydrate"],
   ["KAl(SO4)2·12H2O", 400, 43, 46, "USP 32, potassium alum"],
   ["ZnSO4·7H2O", 100, 37, 38, "USP of 1905, zinc sulfate: the sixth water at 100 °C, 6 × 18.015 of 287.54"],
-  ["MgSO4·7H2O", 120, 43, 44.5, "The Merck Index: 6 of 7 H2O at 120 °C, 6 × 18.015 of 246.47; a book of 1888: nearly 44 %"],
+  [
+    "MgSO4·7H2O",
+    120,
+    43,
+    44.5,
+    "The Merck Index: 6 of 7 H2O at 120 °C, 6 × 18.015 of 246.47; a book of 1888: nearly 44 %",
+  ],
 ];
 
 const massOf = (formula: string) => Number(molarMass(parseFormula(formula)).value);

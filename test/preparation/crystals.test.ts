@@ -148,7 +148,8 @@ describe("a rinse", () => {
     planPreparation(request).steps.find(({ operation }) => operation === "rinse")!;
 
   it("with ice water where that takes little", () => {
-    expect(rinsed(MOHR).text).toMatch(/ice-cold water, in two portions/);
+    // of iron(II) with a drop of its acid: neutral water takes the acid out that keeps it from air
+    expect(rinsed(MOHR).text).toMatch(/ice-cold water with a drop of dilute sulfuric acid, in two portions/);
   });
 
   it("with its own solution where water would take a fifth of it: how much, how it is made, what it leaves and what it saves", () => {

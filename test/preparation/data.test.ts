@@ -8,7 +8,7 @@ import { constitutionOf } from "../../src/ion";
 import { ABSORBENTS } from "../../src/preparation/data/absorbents";
 import { AGENTS, THROUGH_HALOGEN } from "../../src/preparation/data/agents";
 import { CHANGED_IN_AIR } from "../../src/preparation/data/air";
-import { ANTISOLVENT } from "../../src/preparation/data/antisolvent";
+import { ANTISOLVENT, STANDS_WITH_ALCOHOL } from "../../src/preparation/data/antisolvent";
 import { BELIEFS } from "../../src/preparation/data/beliefs";
 import {
   COUPLES,
@@ -68,6 +68,8 @@ import {
   RUNS_BY_ITSELF,
   SLOW_IN_ACID,
   SLOW_IN_THE_COLD,
+  WARM_FOR_AMMINE,
+  WARM_FOR_METAL,
   WARM_IN_ACID,
   WET_GRINDING,
 } from "../../src/preparation/data/firing";
@@ -112,6 +114,7 @@ import { ANHYDRIDES, COATING, FIRED_OXIDES } from "../../src/preparation/data/un
 import { VESSELS } from "../../src/preparation/data/vessels";
 import {
   ACID_ANIONS,
+  AMMINE_LEFT,
   CYANIDOFERRATE_LEFT,
   FREE_HALOGENS,
   FREED_FROM_EXCESS,
@@ -135,6 +138,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   AGAINST_COLLOID: [AGAINST_COLLOID],
   AGENTS,
   ANTISOLVENT,
+  STANDS_WITH_ALCOHOL: [STANDS_WITH_ALCOHOL],
   BASIC_SALTS,
   BEARS_OVEN: [BEARS_OVEN],
   GOES_IN_AIR: [GOES_IN_AIR],
@@ -163,6 +167,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   CLEARED: [CLEARED],
   HALATES: [HALATES],
   ACID_ANIONS: [ACID_ANIONS],
+  AMMINE_LEFT: [AMMINE_LEFT],
   CYANIDOFERRATE_LEFT: [CYANIDOFERRATE_LEFT],
   FREED_FROM_EXCESS,
   HELD_BY_CYANIDE: [HELD_BY_CYANIDE],
@@ -245,6 +250,8 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   MONODENTATE,
   SLOW_COMPLEXES,
   SEEN_IN_GLASSES,
+  WARM_FOR_AMMINE: [WARM_FOR_AMMINE],
+  WARM_FOR_METAL: [WARM_FOR_METAL],
   WARM_IN_ACID: [WARM_IN_ACID],
   SLOW_IN_ACID: [SLOW_IN_ACID],
   LOOSE,

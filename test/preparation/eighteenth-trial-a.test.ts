@@ -76,3 +76,57 @@ describe("an ammine that alcohol brings out of its liquor", () => {
     expect(waste.isLeftAsItIs).toBe(false);
   });
 });
+
+describe("Mohr's salt in one pot", () => {
+  const request: PlanRequest = {
+    equation: "Fe + H2SO4 + (NH4)2SO4 + 6 H2O -> (NH4)2Fe(SO4)2·6H2O + H2",
+    product: "(NH4)2Fe(SO4)2·6H2O",
+    materials: [
+      { name: "iron filings", form: "Fe", assay: "98 %" },
+      { name: "dilute sulfuric acid", form: "H2SO4", strength: "20 %", excess: "10 %" },
+      { name: "ammonium sulfate", form: "(NH4)2SO4", assay: "99 %" },
+    ],
+    scale: { product: "50 g" },
+  };
+  const all = texts(request);
+
+  it("has its acid warm before the first iron, not boiling, and no flame under the hydrogen", () => {
+    const at = all.findIndex((text) =>
+      /^Warm the contents to 60 to 70 °C, in a bath of hot water with no flame/.test(text),
+    );
+    expect(all[at]).toMatch(/never to the boil: cold acid hardly takes it/);
+    expect(all[at + 1]).toMatch(/^Add the 7\.3 g of iron filings/);
+    expect(all[at + 2]).toMatch(/^Keep it at 60 to 70 °C, loosely covered, an hour or two/);
+  });
+
+  it("leaves an acid alone that the reaction warms by more than 40 K: 53 K from strong hydrochloric acid", () => {
+    const chloride = texts({
+      equation: "Fe + 2 HCl + 4 H2O -> FeCl2·4H2O + H2",
+      product: "FeCl2·4H2O",
+      materials: [
+        { name: "iron", form: "Fe", excess: "5 %" },
+        { name: "acid", form: "HCl", strength: "20 %" },
+      ],
+      scale: { material: "iron", portion: "10 g" },
+    }).join("\n");
+    expect(chloride).not.toMatch(/60 to 70 °C/);
+  });
+
+  it("crystallises in ice, in one crop: air changes a liquor that is boiled down once more", () => {
+    expect(all.join("\n")).toMatch(/in ice and water to 5 °C: 39\.\d g/);
+    expect(all.join("\n")).not.toMatch(/second crop/);
+    // 36.4 g of the salt without its water in 49.8 g of water; 20.1 g in 100 g at 5 °C between 17.8 g at 0 °C and 26.9 g at 20 °C.
+    // x g of crystals take 284.05/392.14 of the salt and 108.09/392.14 of water: 36.4 - 0.7244 x = 0.201 (49.8 - 0.2756 x)
+    expect((36.4 - 0.201 * 49.8) / (0.7244 - 0.201 * 0.2756)).toBeCloseTo(39.5, 0);
+  });
+
+  it("is rinsed with slightly acid water first, and with alcohol after", () => {
+    const rinse = planPreparation(request).steps.find(({ operation }) => operation === "rinse")!;
+    expect(rinse.text).toMatch(
+      /ice-cold water with a drop of dilute sulfuric acid, in two portions.*, then with 15 mL of alcohol, in two portions/,
+    );
+    expect(rinse.alcohol!.toNumber("mL")).toBeGreaterThan(10);
+    expect(sheet(request).match(/a little dilute sulfuric acid/g)).toHaveLength(1);
+    expect(all.join("\n")).toMatch(/Let the alcohol leave it, covered with filter paper/);
+  });
+});

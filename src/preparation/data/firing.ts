@@ -172,6 +172,23 @@ export const WARM_IN_ACID = {
   source: "commonPractice",
 } as const;
 
+/** Metals that dilute acid takes slowly in the cold: it is warm before the first portion, and never boils. */
+export const WARM_FOR_METAL = {
+  metals: ["Fe", "Ni", "Co"],
+  acid: "H2SO4",
+  at: "60 °C",
+  kept: "60 to 70 °C",
+  time: "an hour or two",
+  source: "commonPractice",
+} as const satisfies {
+  metals: readonly string[];
+  acid: string;
+  at: string;
+  kept: string;
+  time: string;
+  source: SourceKey;
+};
+
 /** Where a solid goes into acid, and what comes of it crystallises in the cold: in a crust on the solid, with gas shut in. */
 export const KEPT_DISSOLVED = {
   /** Warm enough, the coldest of these that keeps all of it dissolved, or the last. */

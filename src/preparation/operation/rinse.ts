@@ -59,9 +59,9 @@ export function rinse(
   );
 }
 
-/** A rinse that one portion of another liquid follows. */
-export function rinsedAgain(first: Done, liquid: Pot): Done {
-  const second = rinse(first.after, liquid, undefined, 1);
+/** A rinse that another follows in the same step. */
+export function rinsedAgain(first: Done, again: (pot: Pot) => Done): Done {
+  const second = again(first.after);
   const [one, other] = [first, second].map(({ left }) => left[0]!.pot) as [Pot, Pot];
   return done(
     "rinse",

@@ -7,6 +7,8 @@ import type { Quantity } from "../../quantity";
 import { type Entry, massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
+import { crystallised } from "../contents/react";
+import type { Done } from "../operation/operation";
 import { displaceWater } from "../operation/rinse";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
@@ -14,6 +16,7 @@ import { isAntisolvent } from "../reaction/fluids";
 import { withAlcohol } from "../reaction/with-alcohol";
 import { densityAt } from "../shelf/strength";
 import { type Bench, POT } from "./bench";
+import { limited } from "./coming";
 import { isAgent, isHarshOxidiser } from "./roles";
 
 /** Formula of what is sold as alcohol. */
@@ -64,11 +67,23 @@ export function antisolventFor(bench: Bench): Antisolvent {
   return { volume: bench.pot.volume as Quantity<"volume"> };
 }
 
+/** Alcohol that takes the water of a cake or of crystals along. */
+export const lastAlcoholFor = ({ books }: Pot): Quantity<"volume"> =>
+  books.water.times(planned("lastAlcohol")).dividedBy(exact("1 g/mL")).to("mL") as Quantity<"volume">;
+
+/** Alcohol over rinsed crystals: of the liquor that they keep it brings their salt out, with its water. */
+export function displacedFrom(bench: Bench, pot: Pot, product: Formula, volume: Quantity): Done {
+  const matter = matterOf(product);
+  const own = pot.books.dissolved.find((one) => one.matter.key === matter.core.key);
+  const coming = own === undefined ? [] : limited(pot, [{ matter, amount: own.amount }]);
+  const brought = coming.reduce((all, one) => crystallised(all, one.matter, one.amount), pot);
+  return displaceWater(brought, alcoholOf(bench, volume));
+}
+
 /** The last wash of a cake: alcohol takes its water along, unless some that stands on the table did so. */
 export function washWithAlcohol(bench: Bench, airless: boolean): void {
-  const { water } = bench.pot.books;
-  if (!water.isPositive() || isWetWithAlcohol(bench.pot)) return;
-  const volume = water.times(planned("lastAlcohol")).dividedBy(exact("1 g/mL")).to("mL") as Quantity<"volume">;
+  if (!bench.pot.books.water.isPositive() || isWetWithAlcohol(bench.pot)) return;
+  const volume = lastAlcoholFor(bench.pot);
   bench.did(POT, displaceWater(bench.pot, alcoholOf(bench, volume)), {
     amounts: [volume],
     alcohol: volume,

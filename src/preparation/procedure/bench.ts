@@ -89,6 +89,8 @@ export interface KeptDissolved {
   readonly byItself: boolean;
   /** What else would become of it, in words. */
   readonly why: string;
+  /** A metal that cold acid hardly takes; warm for that from the first portion. */
+  readonly isSlow?: true;
 }
 
 /** Name of the vessel the work is done in. */

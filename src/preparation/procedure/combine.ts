@@ -22,7 +22,7 @@ import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask
 import { isSlowMetal } from "./feed-single";
 import { putInto, putWater } from "./filling";
 import { againstIron, takeIronOut } from "./iron-out";
-import { asInTheRoom, keptDissolved, warmedToKeep } from "./kept-dissolved";
+import { asInTheRoom, keepWarm } from "./kept-dissolved";
 import { isAcidSalt } from "./kind";
 import { warmedForStart } from "./late-start";
 import { escapes, gasIsIn, type Led, leading, stopsByPaper } from "./leading";
@@ -151,10 +151,7 @@ export function combine(bench: Bench): void {
     if (isLast && roles.includes("acid") && isOneOf(bench.material(i).form, ...WARM_IN_ACID.formulas))
       warmed(bench, bench.name(i));
     if (isLast && isSlowMetal(bench.material(i), setting)) warmed(bench, bench.name(i), SLOW_IN_ACID.at);
-    if (isLast && stage === undefined) {
-      bench.keptDissolved = keptDissolved(bench, i, open);
-      if (bench.keptDissolved !== undefined) warmedToKeep(bench, i, bench.keptDissolved);
-    }
+    if (isLast && stage === undefined) keepWarm(bench, i, open);
     const own = vesselOf(bench, i);
     const giving = stage !== undefined && roles[i] === "metal";
     const shared =

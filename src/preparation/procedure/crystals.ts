@@ -22,6 +22,7 @@ import { secondCrop } from "./second-crop";
 import { seedLiquor } from "./seeding";
 import { makeNeutral } from "./sour-cyanide";
 import { standCold } from "./standing-cold";
+import { hasCooled } from "./tempering";
 import { celsius, percent } from "./words";
 
 export function isolateCrystals(bench: Bench): void {
@@ -51,14 +52,6 @@ export function isolateCrystals(bench: Bench): void {
   const crystals = water === undefined ? undefined : crystalsFrom(bench, bench.pot, cold);
   if (crystals === undefined) evaporate(bench, "missing" in cooling ? cooling.missing : undefined);
   else growCrystals(bench, crystallising, crystals);
-}
-
-/** Something was put to it since it was hot: what it is now nobody knows. */
-function hasCooled({ drafts }: Bench): boolean {
-  const inPot = drafts.filter(({ vessel }) => vessel === POT);
-  const isHeated = ({ operation }: (typeof inPot)[number]): boolean => operation === "heat" || operation === "dissolve";
-  const last = inPot.map(isHeated).lastIndexOf(true);
-  return inPot.slice(last + 1).some(({ operation, put }) => operation === "add" && put.some((pot) => !pot.isEmpty));
 }
 
 function warm(bench: Bench, hot: Quantity<"temperature">): void {

@@ -19,7 +19,7 @@ import { bottling } from "./bottling";
 import { dryingIn, lostToAir } from "./drying";
 import { isGel } from "./isolation";
 import { restOf } from "./kiln-masses";
-import { isAirless, isWashedWithAlcohol, protectionOf } from "./protection";
+import { isAirless, isKeptCovered, isWashedWithAlcohol, protectionOf } from "./protection";
 import { saturatedAt } from "./settling";
 import { celsius } from "./words";
 
@@ -34,7 +34,8 @@ export function finish(bench: Bench): void {
   const care = kept === undefined ? "" : `; ${kept}`;
   rinseWithAlcohol(bench);
   putTheRest(bench);
-  if (isWashedWithAlcohol(product.formula)) washWithAlcohol(bench, isAirless(product.formula));
+  if (bench.frame.isolation.how === "precipitate" && isWashedWithAlcohol(product.formula))
+    washWithAlcohol(bench, isAirless(product.formula));
   const own = matterOf(product.formula).core.key;
   // no curve goes beyond the boil, and no crystal water that is gone hot comes back hotter
   const hot = planned("hot");
@@ -84,7 +85,7 @@ function howToDry(bench: Bench, product: Formula, warmth: string): string {
     ? "in a desiccator, or in a closed jar with dried calcium chloride beside it (damp it oxidises in air)"
     : warmth;
   return isAlcoholic(bench)
-    ? `Let the alcohol leave it, ${isAirless(product) ? "covered with filter paper" : "spread thin"}, in moving air at room temperature until it no longer smells of alcohol; only then dry it ${where}`
+    ? `Let the alcohol leave it, ${isAirless(product) || isKeptCovered(product) ? "covered with filter paper" : "spread thin"}, in moving air at room temperature until it no longer smells of alcohol; only then dry it ${where}`
     : `Dry ${where}`;
 }
 

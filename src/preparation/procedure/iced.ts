@@ -3,6 +3,7 @@
 import type { Quantity } from "../../quantity";
 import { planned } from "../planning/exact";
 import { type Cooling, coolingOf } from "./cooling";
+import { isKeptCovered } from "./protection";
 import { balanceOf, type Salt, saturatedAt } from "./settling";
 
 type Temperature = Quantity<"temperature">;
@@ -26,7 +27,11 @@ function isWorthIce(self: Salt, besides: readonly Salt[], { cold: room, cooling 
   if (besides.some(isBlind)) return false;
   const water = cooling.totalWater.toNumber("g");
   const [less, more] = [room, ice].map((at) => balanceOf([self], matter, water, at)?.dry[0]);
-  return less !== undefined && more !== undefined && more - less >= planned("worthIce").toNumber("") * dry;
+  return (
+    less !== undefined &&
+    more !== undefined &&
+    more - less >= planned(isKeptCovered(matter.formula) ? "worthIceInAir" : "worthIce").toNumber("") * dry
+  );
 }
 
 /** The cooling in ice; undefined where it is not worth it, or a run is not put into ice as its plan was not. */

@@ -1,28 +1,30 @@
 // A solid that goes into acid warm, so that what forms stays dissolved: cold it would crystallise on what has not reacted.
 
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
-import { KEPT_DISSOLVED } from "../data/firing";
+import { KEPT_DISSOLVED, WARM_FOR_METAL } from "../data/firing";
 import { type Outcome, type Reaction, reacted } from "../operation/add";
 import { heat } from "../operation/heat";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { absorbentOf } from "../reaction/absorbing";
+import { burns } from "../reaction/fluids";
 import { heatOf } from "../reaction/heat";
 import { type Bench, type KeptDissolved, POT } from "./bench";
 import { solutesOf } from "./coming";
 import { startsLate } from "./late-start";
 import { spoiltByBoiling } from "./not-warm";
 import { saturatedAt } from "./settling";
-import { fumesWarm, warmestAsAdded } from "./tempering";
+import { fumesWarm, isStillAt, warmestAsAdded } from "./tempering";
 import { gasesIn } from "./trap";
 import { celsius } from "./words";
 
 type Temperature = Quantity<"temperature">;
 
 /** How warm the vessel is kept as a solid comes into it; undefined where the room is warm enough, or nothing tells. */
-export function keptDissolved(bench: Bench, i: number, reactions: readonly Reaction[]): KeptDissolved | undefined {
+function keptDissolved(bench: Bench, i: number, reactions: readonly Reaction[]): KeptDissolved | undefined {
   const { setting, kind, isolation, feeds, account } = bench.frame;
   const { product, temperature: room } = setting;
   if (isolation.how !== "crystallise" || (kind !== "neutralisation" && kind !== "metal and acid")) return undefined;
@@ -64,14 +66,45 @@ export const asInTheRoom =
     return { ...done, pot: done.pot.with({ temperature }) };
   };
 
-/** Warm the vessel for it, unless the reaction does. */
-export function warmedToKeep(bench: Bench, i: number, { at, byItself, why }: KeptDissolved): void {
-  if (byItself || bench.pot.books.temperature.compare(at) >= 0) return;
+/** Is it a metal that cold acid hardly takes, and does its reaction leave room to warm the acid before? */
+function isSlowWhenCold(bench: Bench, i: number, reactions: readonly Reaction[]): boolean {
+  const { setting, kind, account, feeds } = bench.frame;
+  const { metals, acid, at } = WARM_FOR_METAL;
+  if (kind !== "metal and acid" || !isOneOf(setting.materials[i]!.form, ...metals)) return false;
+  if (!setting.materials.some(({ form }) => isOneOf(form, acid))) return false;
+  if (warmestAsAdded(bench, i)?.compare(exact(at)) === -1) return false;
+  const { pot } = reacted(bench.pot.plusAll(bench.in(bench.pack(bench.name(i)))), reactions);
+  const found = heatOf(setting, account, feeds, [pot.mass]);
+  return !("rise" in found) || found.rise.rise.compare(planned("needsCooling")) <= 0;
+}
+
+/** How warm the vessel is as a solid comes into it, and the step that warms it, unless the reaction does. */
+export function keepWarm(bench: Bench, i: number, reactions: readonly Reaction[]): void {
+  const own = keptDissolved(bench, i, reactions);
+  const least = exact(WARM_FOR_METAL.at) as Temperature;
+  const kept = isSlowWhenCold(bench, i, reactions)
+    ? { at: least, byItself: false, why: own?.why ?? "", isSlow: true as const }
+    : own;
+  bench.keptDissolved = kept;
+  if (kept !== undefined) warmedToKeep(bench, i, kept);
+}
+
+function warmedToKeep(bench: Bench, i: number, { at, byItself, why, isSlow }: KeptDissolved): void {
+  if (byItself || isStillAt(bench, at)) return;
   const fumes = fumesWarm(bench.pot);
+  const isFuel = bench.frame.setting.products.some(({ formula }) => burns(formula));
   bench.did(POT, heat(bench.pot, at), {
     target: at,
     ...(fumes ? { apparatus: "fume hood" as const } : {}),
-    say: () =>
-      `Warm the contents to ${celsius(at)}${fumes ? ", loosely covered and under a hood: it fumes," : ""} and keep them there as the ${bench.name(i)} comes, warmer where crystals show: ${why}.`,
+    ...(isFuel ? { atHand: ["hot-water bath" as const] } : {}),
+    say: () => {
+      const to = isSlow ? WARM_FOR_METAL.kept : celsius(at);
+      const bath = isFuel ? ", in a bath of hot water with no flame under it," : "";
+      const hood = fumes ? ", loosely covered and under a hood: it fumes," : "";
+      const reasons = isSlow
+        ? `, never to the boil: cold acid hardly takes it${why === "" ? "" : `, and ${why}`}`
+        : `, warmer where crystals show: ${why}`;
+      return `Warm the contents to ${to}${bath}${hood} and keep them there as the ${bench.name(i)} comes${reasons}.`;
+    },
   });
 }

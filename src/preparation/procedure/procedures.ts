@@ -5,7 +5,7 @@ import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { isStranger } from "../contents/solids-standing";
-import { MIXED_HOT, SLOW_IN_ACID } from "../data/firing";
+import { MIXED_HOT, SLOW_IN_ACID, WARM_FOR_METAL } from "../data/firing";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact, isFromRounding, planned } from "../planning/exact";
@@ -115,7 +115,9 @@ function untilDissolved(bench: Bench, byLye: boolean): void {
         : "Stir until the white hydroxide that forms at first has dissolved again; a haze that stays goes with a few drops more of the acid."
       : slow
         ? `Keep it at ${SLOW_IN_ACID.at}, loosely covered, ${SLOW_IN_ACID.time}, until no more gas rises; what steams off is acid: under a hood, and what of it leaves makes no ${setting.product.name}.`
-        : `Let it stand until no more gas rises${allDissolves(bench)}, warming it at the end${isFuel ? ", in a bath of hot water with no flame under it," : ""} if it has become slow.`,
+        : bench.keptDissolved?.isSlow
+          ? `Keep it at ${WARM_FOR_METAL.kept}, loosely covered, ${WARM_FOR_METAL.time}, until no more gas rises${allDissolves(bench)}.`
+          : `Let it stand until no more gas rises${allDissolves(bench)}, warming it at the end${isFuel ? ", in a bath of hot water with no flame under it," : ""} if it has become slow.`,
     isTested ? { atHand: ["indicator paper"] } : isFuel ? { atHand: ["hot-water bath"] } : {},
   );
 }

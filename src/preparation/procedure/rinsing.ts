@@ -13,20 +13,21 @@ import { Pot } from "../contents/pot";
 import { PlanError } from "../error";
 import { filterCake } from "../operation/filter";
 import { hold } from "../operation/hold";
-import { afterRinse, leftAfter, rinse, rinsedAgain } from "../operation/rinse";
+import { afterRinse, rinse, rinsedAgain } from "../operation/rinse";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { dissolvedBy } from "../reaction/fate";
 import { isVolatile } from "../reaction/fluids";
 import type { Rinse } from "../request/request";
 import type { Setting } from "../request/setting";
-import { ALCOHOL, alcoholOf, bearsLastAlcohol } from "./alcohol";
+import { ALCOHOL, alcoholOf, bearsLastAlcohol, displacedFrom, lastAlcoholFor } from "./alcohol";
 import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
 import { testCrystals } from "./crystal-test";
+import { iceRinseFor, type Rinsing, takenBy } from "./ice-rinse";
 import type { Isolation } from "./isolation";
 import { isRecrystallised } from "./kind";
-import { dropsFor, isTurnedByWater, losesAmmonia } from "./protection";
+import { dropOfOwnAcid, dropsFor, isTurnedByWater, isWashedWithAlcohol, losesAmmonia } from "./protection";
 import { useOf } from "./use";
 import { atMost, celsius, nearly } from "./words";
 
@@ -103,49 +104,6 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
   if (how !== "none") testCrystals(bench, product);
 }
 
-/** Waters of a rinse, in what the crystals keep of their liquor, and in how many portions: the least that leaves little enough. */
-const WATERS = [
-  { times: 1, portions: 2 },
-  { times: 2, portions: 2 },
-  { times: 3, portions: 3 },
-] as const;
-
-/** A rinse with ice water. */
-interface IceRinse {
-  readonly water: Quantity;
-  readonly portions: number;
-  /** What it takes of the crystals at most. */
-  readonly taken: Quantity | undefined;
-}
-
-/** As much ice water as brings the other salts down to what may stay, as long as it takes little of the crystals. */
-function iceRinseFor({ product, crop, water, cold, taken, others }: Rinsing): IceRinse {
-  const most = crop.times(planned("rinsedFor"));
-  const enough = crop.times(planned("residue"));
-  let rinse: IceRinse = { water, portions: 2, taken };
-  for (const { times, portions } of WATERS) {
-    if (times > 1) {
-      const all = water.times(exact(`${times}`)).to("g");
-      const takes = takenBy(product, all, crop, cold);
-      if (takes === undefined || takes.compare(most) > 0) break;
-      rinse = { water: all, portions, taken: takes };
-    }
-    const left = leftAfter(1, times / portions, portions);
-    if (others.times(quantity(left.toPrecision(4))).compare(enough) <= 0) break;
-  }
-  return rinse;
-}
-
-/** What so much ice water takes of crystals at most; by the figure of the liquor where none is known so cold. */
-const takenBy = (
-  product: Formula,
-  water: Quantity,
-  crop: Quantity,
-  cold: Quantity<"temperature">,
-): Quantity<"mass"> | undefined =>
-  dissolvedBy(product, water, planned("ice") as Quantity<"temperature">, crop) ??
-  dissolvedBy(product, water, cold, crop);
-
 /** What dries off crystals and spoils what it stands beside: nitric and hydrochloric acid, not vinegar's. */
 const isMineralAcid = (formula: Formula): boolean => isAcid(formula) && !madeOf(formula).organic;
 
@@ -165,19 +123,6 @@ const mayHoldMore = ({ frame: { setting } }: Bench, pot: Pot, product: Formula):
   pot.books.other.isPositive() ||
   isRecrystallised(setting.reactants, setting.products);
 
-/** What crystals are rinsed with, and what of them ice water would take at most. */
-interface Rinsing {
-  readonly product: Formula;
-  readonly crop: Quantity;
-  /** As much liquid as the crystals keep of their liquor. */
-  readonly water: Quantity;
-  readonly cold: Quantity<"temperature">;
-  readonly taken: Quantity | undefined;
-  readonly takesMuch: boolean;
-  /** Other salts in what the crystals keep of their liquor. */
-  readonly others: Quantity;
-}
-
 const empty = ({ frame: { setting } }: Bench): Pot => Pot.empty(setting.temperature, setting.pressure);
 
 /** Less than this is no portion that can be poured twice. */
@@ -195,15 +140,26 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
     const { water, portions, taken } = iceRinseFor(rinsing);
     const matter = matterOf(product);
     const lost = taken === undefined ? undefined : { matter, amount: taken.dividedBy(matter.molarMass).to("mol") };
-    bench.did(POT, rinse(bench.pot, empty(bench).plusWater(water), lost, portions), {
-      amounts: [water],
-      say: () =>
-        `Rinse the crystals with ${inPortions(bench, water, "ice-cold water", portions)} ${
-          taken === undefined
-            ? "(how much of them it dissolves is not known: use no more)"
-            : `(it dissolves ${atMost(taken, bench.hand.grams)} of them)`
-        }.`,
-    });
+    const first = rinse(bench.pot, empty(bench).plusWater(water), lost, portions);
+    const drop = dropsFor(product, "crystallising") === undefined ? undefined : dropOfOwnAcid(product);
+    const liquid = drop === undefined ? "ice-cold water" : `ice-cold water with a drop of ${drop}`;
+    const isFree = bench.frame.setting.request.washing?.rinse === undefined;
+    const alcohol = isFree && isWashedWithAlcohol(product) ? lastAlcoholFor(first.after) : undefined;
+    bench.did(
+      POT,
+      alcohol === undefined ? first : rinsedAgain(first, (pot) => displacedFrom(bench, pot, product, alcohol)),
+      {
+        amounts: alcohol === undefined ? [water] : [water, alcohol],
+        ...(drop === undefined ? {} : { atHand: [drop] }),
+        ...(alcohol === undefined ? {} : { alcohol }),
+        say: () =>
+          `Rinse the crystals with ${inPortions(bench, water, liquid, portions)} ${
+            taken === undefined
+              ? "(how much of them it dissolves is not known: use no more)"
+              : `(it dissolves ${atMost(taken, bench.hand.grams)} of them)`
+          }${alcohol === undefined ? "" : `, then with ${bench.hand.litres(alcohol)} of alcohol, in two portions, which takes the water along`}.`,
+      },
+    );
   },
   "own solution": (bench, { product, water: held, cold, taken, takesMuch }) => {
     const matter = matterOf(product);
@@ -238,7 +194,7 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
     const last = isLast
       ? `; then once, briefly, with ${bench.hand.litres(half)} of alcohol alone, which takes the water along`
       : "";
-    bench.did(POT, isLast ? rinsedAgain(first, alcoholOf(bench, half)) : first, {
+    bench.did(POT, isLast ? rinsedAgain(first, (pot) => rinse(pot, alcoholOf(bench, half), undefined, 1)) : first, {
       amounts: isLast ? [water, half] : [water],
       ...(isAmmine ? { atHand: ["strong ammonia"] } : {}),
       alcohol: (isLast ? half.times(2) : half).to("mL") as Quantity<"volume">,

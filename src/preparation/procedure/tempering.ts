@@ -46,6 +46,18 @@ export function warmedForProduct(bench: Bench): void {
   });
 }
 
+/** Something was put to it since it was hot: what it is now nobody knows. */
+export function hasCooled({ drafts }: Bench): boolean {
+  const inPot = drafts.filter(({ vessel }) => vessel === POT);
+  const isHeated = ({ operation }: (typeof inPot)[number]): boolean => operation === "heat" || operation === "dissolve";
+  const last = inPot.map(isHeated).lastIndexOf(true);
+  return inPot.slice(last + 1).some(({ operation, put }) => operation === "add" && put.some((pot) => !pot.isEmpty));
+}
+
+/** Is it as warm as that, with nothing put to it since? */
+export const isStillAt = (bench: Bench, at: Temperature): boolean =>
+  bench.pot.books.temperature.compare(at) >= 0 && !hasCooled(bench);
+
 /** Is a volatile acid in it that is more than dilute? */
 export const fumesWarm = ({ books, mass }: Bench["pot"]): boolean =>
   books.dissolved.some(
@@ -58,7 +70,7 @@ export const fumesWarm = ({ books, mass }: Bench["pot"]): boolean =>
 /** Acid that hardly takes an oxide in the cold. */
 export function warmed(bench: Bench, name: string, to: string = WARM_IN_ACID.at): void {
   const at = exact(to) as Quantity<"temperature">;
-  if (bench.pot.books.temperature.compare(at) >= 0) return;
+  if (isStillAt(bench, at)) return;
   const fumes = fumesWarm(bench.pot);
   bench.did(POT, heat(bench.pot, at), {
     target: at,

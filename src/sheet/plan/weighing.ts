@@ -206,6 +206,7 @@ export function kitOf(on: OnPaper): string[] {
   const evaporates = steps.some(isInDish);
   const tests = steps.filter(({ blank }) => blank === "tests.lastWash");
   const trap = trapOf(plan);
+  const acids = besides(on);
   return [
     filled(words.balance, { step: String(instruments.mass) }),
     ...(measures ? [filled(words.cylinder, { step: String(instruments.volume) })] : []),
@@ -223,7 +224,7 @@ export function kitOf(on: OnPaper): string[] {
     ...droppingFunnel(on),
     ...gasSources(on),
     ...washBottles(on),
-    ...besides(on),
+    ...acids,
     ...(trap === undefined ? [] : [filled(words.trap, { volume: handFor(on).litres(trap) })]),
     ...jugs(on),
     ...steps.flatMap((step) =>
@@ -234,7 +235,7 @@ export function kitOf(on: OnPaper): string[] {
     ...(does("dissolve", "suspend", "add") && vessel !== undefined ? [words.stirrer] : []),
     ...(warm || does("concentrate") ? [keepsFlamesOff(plan) ? words.flameless : words.hotPlate] : []),
     ...(warm || (vessel !== undefined && !("missing" in plan.heat)) ? [words.thermometer] : []),
-    ...smallThings(on),
+    ...smallThings(on).filter((one) => !acids.includes(one)),
     ...(evaporates ? [emptied(words.dish, isInDish)] : []),
     ...(does("filter") ? [words.filter] : []),
     ...(byMass.some((step) => step.vessel !== POT) ? [emptied(words.motherDish, ({ vessel }) => vessel !== POT)] : []),
