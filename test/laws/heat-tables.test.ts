@@ -90,14 +90,6 @@ describe("with the thermal steps agree", () => {
     }
     expect(compared).toBeGreaterThan(90);
     // the physical data print where a slow change begins that the steps of an open crucible pass over
-    expect(apart.sort()).toEqual([
-      "Al2(SO4)3·18H2O",
-      "CuC2O4",
-      "K3C6H5O7·H2O",
-      "K3[Fe(C2O4)3]·3H2O",
-      "MnCO3",
-      "NH4MgPO4·6H2O",
-      "Zn5(OH)6(CO3)2",
-    ]);
+    expect(apart.sort()).toEqual(["K3C6H5O7·H2O", "K3[Fe(C2O4)3]·3H2O", "MnCO3", "NH4MgPO4·6H2O"]);
   });
 });
