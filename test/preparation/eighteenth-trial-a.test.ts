@@ -130,3 +130,27 @@ describe("Mohr's salt in one pot", () => {
     expect(all.join("\n")).toMatch(/Let the alcohol leave it, covered with filter paper/);
   });
 });
+
+describe("the heat of an acid that a pack has besides, on the metal", () => {
+  const heatWith = (acid: string) =>
+    planPreparation({
+      equation: "CuSO4 + Zn -> Cu + ZnSO4",
+      product: "Cu",
+      materials: [
+        { name: "vitriol", form: "CuSO4·5H2O", also: [{ form: acid, share: "5 %" }], excess: "5 %" },
+        { name: "zinc", form: "Zn" },
+      ],
+      scale: { material: "vitriol", portion: "20 g" },
+    });
+
+  it("counts where it is known, and is said where it is not: no enthalpy of a sulfamate is in the tables", () => {
+    expect("rise" in heatWith("H2SO4").heat).toBe(true);
+    const unknown = heatWith("HSO3NH2");
+    const said = /HSO3NH2 takes some of the zinc: no enthalpy of formation/;
+    expect("missing" in unknown.heat && unknown.heat.missing).toMatch(said);
+    expect(unknown.unknown.join("\n")).toMatch(said);
+    const adding = unknown.steps.find(({ text }) => /^Add the .* of zinc/.test(text))!;
+    expect(adding.cautions.map(({ text }) => text).join("\n")).toMatch(/how warm it gets is not known/i);
+    expect(adding.text).not.toMatch(/it warms by/);
+  });
+});

@@ -109,13 +109,14 @@ export function heatOf(
     };
   const enthalpy = remembered(equation, () => attempt(() => reactionEnthalpy(equation)));
   if (!enthalpy.ok) return { missing: `heat of the reaction: ${enthalpy.error.message.split("\n")[0]}` };
+  const ofAcids = heatOfAcids(setting, account);
+  if ("missing" in ofAcids) return ofAcids;
   // Crystal water moved to another side may leave coefficients that are not the batch's: scaled by the first species.
   const scale = scaleTo(setting, enthalpy.value.terms[0]!);
   const extent = account.extent.times(scale);
   const mass = sum(inThePot).to("g");
-  const ofAcids = heatOfAcids(setting, account);
   const rise = temperatureRise({
-    enthalpy: enthalpy.value.enthalpy.plus(ofAcids.dividedBy(extent).to("kJ/mol")) as Quantity<"molar energy">,
+    enthalpy: enthalpy.value.enthalpy.plus(ofAcids.heat.dividedBy(extent).to("kJ/mol")) as Quantity<"molar energy">,
     amount: extent,
     mass,
     start: setting.temperature,
@@ -128,22 +129,32 @@ export function heatOf(
   };
 }
 
-/** Heat of the acid of a liquor on the metal that it takes beside the reaction, where it is known. */
-function heatOfAcids({ materials }: Setting, { supplied }: Account): Quantity {
+/** Heat of the acid of a liquor on the metal that it takes beside the reaction, or why it is not known. */
+function heatOfAcids(
+  { materials }: Setting,
+  { supplied }: Account,
+): { readonly heat: Quantity } | { readonly missing: string } {
   const taker = bringsAcid(materials) ? acidTakerAmong(materials) : undefined;
   const acids =
     taker === undefined || !isMetal(taker.form)
       ? []
       : materials.flatMap((material, i) => acidsIn(material, supplied[i]!.portion));
-  return acids.reduce((all, { acid, amount }) => {
+  let heat = exact("0 kJ") as Quantity;
+  for (const { acid, amount } of acids) {
     const own = neutralisation(taker!.form, acid);
-    const found = own && enthalpyOfTaking(own.terms);
-    return found === undefined ? all : all.plus(found.times(amount).dividedBy(exact(String(own!.acids))));
-  }, exact("0 kJ") as Quantity);
+    if (own === undefined) continue;
+    const found = enthalpyOfTaking(own.terms);
+    if (!found.ok)
+      return {
+        missing: `heat of the reaction: ${acid} takes some of the ${taker!.shelf.name}: ${found.error.message.split("\n")[0]}`,
+      };
+    heat = heat.plus(found.value.enthalpy.times(amount).dividedBy(exact(String(own.acids))));
+  }
+  return { heat };
 }
 
 /** Of a metal that goes into an acid, for each mole of the equation. */
-function enthalpyOfTaking(terms: readonly ChangeTerm[]): Quantity | undefined {
+function enthalpyOfTaking(terms: readonly ChangeTerm[]): Result<ReturnType<typeof reactionEnthalpy>> {
   const side = (sign: 1n | -1n): string =>
     terms
       .filter(({ count }) => count * sign > 0n)
@@ -153,8 +164,7 @@ function enthalpyOfTaking(terms: readonly ChangeTerm[]): Quantity | undefined {
       })
       .join(" + ");
   const equation = `${side(-1n)} -> ${side(1n)}`;
-  const found = remembered(equation, () => attempt(() => reactionEnthalpy(equation)));
-  return found.ok ? found.value.enthalpy : undefined;
+  return remembered(equation, () => attempt(() => reactionEnthalpy(equation)));
 }
 
 function scaleTo(setting: Setting, term: Pick<EnthalpyTerm, "stoichiometricNumber">): Quantity {
