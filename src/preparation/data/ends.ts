@@ -41,6 +41,13 @@ export const METAL_GONE = {
   source: SourceKey;
 };
 
+/** Metals whose salts plain water makes basic: what is left of such a salt clouds it. */
+export const SALT_GONE = {
+  metals: ["Bi", "Sb"],
+  test: "a drop of the clear liquor gives no white cloud in a glass of water",
+  source: "commonPractice",
+} as const satisfies { metals: readonly string[]; test: string; source: SourceKey };
+
 /** A base that is left where a gas makes an acid salt of it, by the anion of that salt. */
 export const BASE_LEFT: readonly {
   readonly anion: string;

@@ -104,6 +104,12 @@ export const WARM_FOR_AMMINE = {
   source: "commonPractice",
 } as const satisfies { at: string; cooledTo: string; why: string; source: SourceKey };
 
+/** Acids whose hydrogen those metals take. */
+export const ACIDS_ON_METAL = { acids: ["HCl", "HBr", "H2SO4"], source: "commonPractice" } as const satisfies {
+  acids: readonly string[];
+  source: SourceKey;
+};
+
 /** Metals that dilute sulfuric acid leaves alone. */
 export const ACID_LEAVES = {
   metals: ["Cu", "Ag", "Au", "Hg", "Pt", "Pd", "Bi", "Sb"],

@@ -97,6 +97,7 @@ export const PLANNING = {
   roomInLiquor: { value: "90 %", what: "of what cold water keeps of a salt beside the product is the most that is planned to stay in it, where the crop allows it", source: "commonPractice" },
   cleanCrop: { value: "95 %", what: "of the product and more is a first crop: what is beside it stays dissolved or goes on the hot filter, where there is a way", source: "commonPractice" },
   leastCrop: { value: "20 %", what: "of the product and more is a crop that is worth a clean way", source: "commonPractice" },
+  acidOnMetal: { value: "12 %", what: "by mass and less is acid in which a metal hangs: it keeps a basic salt dissolved, and fumes little", source: "commonPractice" },
   putOnAcid: { value: "20 %", what: "by mass is the acid in which a salt is dissolved that water makes basic", source: "commonPractice" },
   stripOver: { value: "100 %", what: "over the need and more of a metal strip that displaces another: less of it crumbles", source: "commonPractice" },
   hardlyShown: { value: "3", what: "steps of the balance, below which a mass is stated in milligrams where two are compared", source: "commonPractice" },

@@ -22,6 +22,7 @@ export type WorkCondition =
   | "strong ammonia"
   | "dissolving warms"
   | "mixing warms"
+  | "hung metal warms"
   | "boils"
   | "heat not known"
   | "heat of a gas not known"
@@ -78,6 +79,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "dissolving", when: "dissolving warms", text: "the water warms as it dissolves: in portions, in a vessel that stands heat", source: "commonPractice" },
   { step: "mixing", when: "diluted acid", text: "diluted acid is hot: let it cool before anything goes in, or to the warmth that a step says", source: "commonPractice" },
   { step: "mixing", when: "mixing warms", text: "mixing gives heat: add slowly and keep cold water at hand", source: "commonPractice" },
+  { step: "mixing", when: "hung metal warms", text: "it gives heat: lift the metal out while the vessel is too warm to hold, and keep cold water at hand", source: "commonPractice" },
   { step: "mixing", when: "boils", text: "added all at once it would boil over: small portions, cooled in between", source: "commonPractice" },
   { step: "mixing", when: "heat not known", text: "how warm it gets is not known: try a spoonful first", source: "commonPractice" },
   { step: "mixing", when: "heat of a gas not known", text: "how warm it gets is not known: a slow stream, stopped while the vessel is too warm to hold", source: "commonPractice" },

@@ -14,6 +14,7 @@ import type { Bench } from "../procedure/bench";
 import { completenessOf } from "../procedure/completeness";
 import { crystallisingOf } from "../procedure/crystallising";
 import { mixedHotAt } from "../procedure/digestion";
+import { hangsMetal } from "../procedure/displaced";
 import { dropTestFor } from "../procedure/drop-test";
 import { feedsOf } from "../procedure/feeds";
 import { isolationOf, type WashSchedule } from "../procedure/isolation";
@@ -217,7 +218,10 @@ export function batchOf(
         !isByLye(setting, roles());
       if (!setting.wet) return undefined;
       const { mass, missing } = full();
-      return missing.length > 0 ? undefined : vesselFor([mass], temperature, batch.gas, intoAcid, request.vesselFactor);
+      // from a strip that hangs gas comes by and by, without foam
+      const gas = hangsMetal(setting) ? batch.gas.filter(({ key }) => key !== "H2") : batch.gas;
+      const foams = intoAcid && gas.length > 0;
+      return missing.length > 0 ? undefined : vesselFor([mass], temperature, gas, foams, request.vesselFactor);
     },
     additionRate: () =>
       paceOf(

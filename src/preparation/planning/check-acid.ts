@@ -2,6 +2,7 @@
 // leaves the product.
 
 import { molarMass } from "../../formula";
+import { baseInAcid, metalGone } from "../procedure/base-in-acid";
 import { acidTakes, isSaltOver, signOfMetalGone } from "../procedure/displaced";
 import { isAcidSalt } from "../procedure/kind";
 import { acidKeptWith } from "../procedure/protection";
@@ -169,6 +170,21 @@ function takenByAcid({ setting: { materials }, batch }: Watched, { material }: F
   ];
 }
 
+/** Acid that is more than its base takes goes to the metal. */
+function takenByFreeAcid({ setting, batch }: Watched, { material }: Feeding): Check[] {
+  const hydrogen = batch.gas.find(({ key }) => key === "H2");
+  const sour = baseInAcid(setting);
+  if (hydrogen === undefined || sour === undefined) return [];
+  const { form: acid, shelf } = setting.materials[sour.acid]!;
+  const taken = metalGone(hydrogen.amount, material.form, acid);
+  return [
+    check(
+      `the ${shelf.name} that is over takes up to ${shown(taken, 2)} of the ${material.shelf.name}, and gives ${shown(hydrogen.volume)} of hydrogen: no flame, in moving air`,
+      hydrogen.volume,
+    ),
+  ];
+}
+
 /** What a metal that displaces another is watched for. */
 export function displacement(watched: Watched): Check[] {
   const metal = feedingsOf(watched).find(({ material }) => isMetal(material.form));
@@ -189,9 +205,11 @@ export function displacement(watched: Watched): Check[] {
         check(`${shown(leftOf(metal))} of ${name} is left over: ${whatTakes(watched, metal)}`, leftOf(metal)),
         ...thin,
         ...takenByAcid(watched, metal),
+        ...takenByFreeAcid(watched, metal),
       ]
     : [
         ...takenByAcid(watched, metal),
+        ...takenByFreeAcid(watched, metal),
         check(
           isSaltOver(watched.setting, watched.batch.materialBalance.supplied)
             ? `it is done when ${signOfMetalGone(watched.setting, watched.setting.materials.indexOf(material))}; salt is over and stays in the liquor: add no more of the ${name}`

@@ -4,17 +4,18 @@ import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { NOT_WETTED } from "../data/firing";
+import type { Done } from "../operation/operation";
 import { planned } from "../planning/exact";
 import type { Material } from "../shelf/material";
-import { isInLongPieces } from "../shelf/pieces";
 import { type Bench, type Look, POT } from "./bench";
 import { isClosed } from "./closed-flask";
+import { isHung } from "./displaced";
 import { vesselIn } from "./filling";
 import { nextPortion } from "./late-start";
 import { goesInAir } from "./not-warm";
 import { isHeldBack } from "./paper-end";
 import { warmWhileReduced } from "./slow-complex";
-import { gasesIn, notCaught } from "./trap";
+import { gasesIn, gasInRoom, notCaught } from "./trap";
 import { asRead } from "./weighing";
 import { about, asSolution, celsius, lasting, litres } from "./words";
 
@@ -29,8 +30,7 @@ export const hasVessel = (bench: Bench, i: number): boolean => {
 
 const isVeryWarm = ({ heat }: Look): boolean => "rise" in heat && heat.rise.rise.compare(planned("needsCooling")) > 0;
 
-const isHungIn = (bench: Bench, i: number): boolean =>
-  bench.frame.feeds[i]!.how === "solid" && bench.frame.kind === "displacement" && isInLongPieces(bench.material(i));
+const isHungIn = ({ frame: { setting } }: Bench, i: number): boolean => isHung(setting, setting.materials[i]!);
 
 /** Is it cooled in a bath between two portions? */
 export const coolsBetween = (bench: Bench, i: number, look: Look): boolean =>
@@ -40,6 +40,13 @@ export const coolsBetween = (bench: Bench, i: number, look: Look): boolean =>
 export const alsoAdding = (bench: Bench, i: number): string =>
   `${bench.frame.feeds[i]!.how === "solid" ? `Add the ${asRead(bench.frame.setting, bench.frame.portions[i]!)} of` : "Pour in the"} ${bench.name(i)} in the same way.`;
 
+/** A base into the acid that dissolves it, before the metal comes. */
+export function intoAcid(bench: Bench, i: number, done: Done): string {
+  const gas = gasesIn(done).map(({ matter, amount }) => `${litres(gasInRoom(bench, amount))} of ${matter.name}`);
+  const foam = gas.length === 0 ? "" : `, each once the foam of the last has subsided: ${list(gas)} in all`;
+  return `Add the ${asRead(bench.frame.setting, bench.frame.portions[i]!)} of ${bench.name(i)} in small portions, stirring: it warms${foam}.`;
+}
+
 /** The last material comes in, and everything reacts. */
 export function adding(
   bench: Bench,
@@ -48,11 +55,14 @@ export function adding(
   {
     isLast,
     warmest,
+    gone,
   }: {
     /** Everything reacts with it. */
     readonly isLast: boolean;
     /** How warm the vessel may get. */
     readonly warmest: Quantity<"temperature"> | undefined;
+    /** Gas that has left before. */
+    readonly gone?: string | undefined;
   },
 ): string {
   const { feeds, roles, portions, setting } = bench.frame;
@@ -69,7 +79,8 @@ export function adding(
       ? `the ${what} in from the dropping funnel`
       : `the ${what} into the vessel${hot === undefined ? "" : `, kept at ${hot},`}`;
   if (!isLast) return `${verb} ${into}, ${solid ? "" : "slowly and "}stirring.`;
-  const { gas, additionRate, heat: warming } = look;
+  const { additionRate, heat: warming } = look;
+  const gas = look.gas.filter(({ key }) => key !== gone);
   const room = vesselIn(look);
   const cool =
     roles[i] === "oxidiser" || (roles[i] === "reducer" && warmest !== undefined)

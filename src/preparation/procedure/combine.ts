@@ -15,8 +15,9 @@ import { isGas, isLedIn } from "../reaction/fluids";
 import { meetsCyanide } from "../reaction/sour-cyanide";
 import type { Species } from "../reaction/species";
 import type { Material } from "../shelf/material";
-import { adding, alsoAdding, coolsBetween, hasVessel, isWettedFirst } from "./adding";
+import { adding, alsoAdding, coolsBetween, hasVessel, intoAcid, isWettedFirst } from "./adding";
 import { putAsides, putCatalyst } from "./asides";
+import { acidOnMetal, baseInAcid, dissolvedInAcid, gasOfBase } from "./base-in-acid";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask";
 import { isSlowMetal } from "./feed-single";
@@ -120,11 +121,23 @@ export function combine(bench: Bench): void {
     if (host !== undefined) putInto(bench, i, vesselOf(bench, host));
   }
   const stage = lyeStage(bench);
+  const sour = bench.frame.kind === "displacement" ? baseInAcid(setting) : undefined;
+  const inAcid = sour && {
+    ...dissolvedInAcid(setting, bench.frame.account, sour),
+    gas: gasOfBase(sour),
+    base: sour.base,
+  };
   const main = mainReaction(bench);
-  const asStaged: Reaction[] =
-    stage === undefined
-      ? [main]
-      : [stage.back, { ...main, terms: main.terms.filter(({ matter }) => matter.key !== stage.gas.key) }];
+  const apartFrom = (back: Reaction, gas: string | undefined): Reaction[] => [
+    back,
+    { ...main, terms: main.terms.filter(({ matter }) => matter.key !== gas) },
+  ];
+  const asStaged =
+    stage !== undefined
+      ? apartFrom(stage.back, stage.gas.key)
+      : inAcid !== undefined
+        ? apartFrom(inAcid.back, inAcid.gas)
+        : [main];
   const reactions = [...acidsUsed(bench), ...asStaged, ...baseLeft(bench), ...peroxideLeft(bench), ...gasLeft(bench)];
   const settle = (pot: Pot): Pot =>
     asInTheRoom(bench, (one) => ({ pot: settled(bench, one), left: [], taken: [] }))(pot).pot;
@@ -148,21 +161,23 @@ export function combine(bench: Bench): void {
     if (isLast) warmedForStart(bench, i);
     if (isLast) warmedForProduct(bench);
     if (isLast && roles[i] === "metal salt") warmedLigand(bench);
-    if (isLast && roles.includes("acid") && isOneOf(bench.material(i).form, ...WARM_IN_ACID.formulas))
+    const dissolves = inAcid?.base === i;
+    if ((isLast || dissolves) && roles.includes("acid") && isOneOf(bench.material(i).form, ...WARM_IN_ACID.formulas))
       warmed(bench, bench.name(i));
     if (isLast && isSlowMetal(bench.material(i), setting)) warmed(bench, bench.name(i), SLOW_IN_ACID.at);
     if (isLast && stage === undefined) keepWarm(bench, i, open);
     const own = vesselOf(bench, i);
-    const giving = stage !== undefined && roles[i] === "metal";
+    const giving = dissolves || (stage !== undefined && roles[i] === "metal");
     const shared =
       !isLast && stage === undefined && alike(i)
         ? split(open, bench.material(i).species, amountOf(bench, i))
         : undefined;
     if (shared !== undefined) open = shared.rest;
-    const now = giving ? [stage.first] : (shared?.first ?? []);
+    const now = dissolves ? [inAcid.first] : giving ? [stage!.first] : (shared?.first ?? []);
     const speaks = stage === undefined ? i === speaker : giving;
     const [before, other] = [bench.pot, bench.in(own)];
     const joined = before.plusAll(other);
+    if (isLast && bench.frame.kind === "displacement") open = [...open, ...acidOnMetal(reacted(joined, open).pot)];
     const outcome = isLast
       ? asInTheRoom(bench, (pot) => withOtherSolids(bench, pot, open))(joined)
       : reacted(joined, now);
@@ -186,7 +201,9 @@ export function combine(bench: Bench): void {
           ? leading(bench, i, look, led)
           : stage === undefined && i !== speaker && alike(i)
             ? alsoAdding(bench, i)
-            : adding(bench, i, look, { isLast: speaks, warmest }),
+            : dissolves
+              ? intoAcid(bench, i, done)
+              : adding(bench, i, look, { isLast: speaks, warmest, gone: inAcid?.gas }),
       ...(hasVessel(bench, i) ? {} : { materials: [bench.name(i)], amounts: [bench.frame.portions[i]!] }),
       ...(isLast && isClosed(bench) && bench.frame.feeds[i]!.how !== "solid" && !isLedIn(bench.material(i))
         ? { apparatus: "dropping funnel" as const }
@@ -200,7 +217,7 @@ export function combine(bench: Bench): void {
       ],
       from: own,
       adds: !hasVessel(bench, i) && !bench.material(i).isSolution ? "solid" : "liquid",
-      ...(isLast || giving ? { care: "mixing" as const } : {}),
+      ...(isLast || (giving && (!dissolves || gases.length > 0)) ? { care: "mixing" as const } : {}),
       ...(isLast ? { limit: (look: Look) => look.additionRate?.leastTime } : {}),
     };
     bench.did(POT, done, telling);
@@ -211,7 +228,9 @@ export function combine(bench: Bench): void {
     if (giving)
       bench.did(POT, hold(bench.pot), {
         say: () =>
-          `Let it stand until no more gas rises and the ${bench.name(i)} has gone into solution, warming at the end if it has become slow; filter it if it is not clear: what the metal has beside it would dissolve in the acid. Only then comes the acid.`,
+          dissolves
+            ? `Stir until the ${bench.name(i)} has dissolved${inAcid.gas === undefined ? "" : " and no more gas rises"}, and filter it if it is not clear: what does not dissolve would be in the product. Only then comes the metal.`
+            : `Let it stand until no more gas rises and the ${bench.name(i)} has gone into solution, warming at the end if it has become slow; filter it if it is not clear: what the metal has beside it would dissolve in the acid. Only then comes the acid.`,
       });
   });
   if (rest.length === 0 || isLedLast) {

@@ -4,10 +4,11 @@ import { balance } from "../../equation";
 import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
+import { type Quantity, sum } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { type Term, termsOf } from "../contents/react";
-import { METAL_GONE, STAYS_IN_NITRIC_ACID } from "../data/ends";
+import { METAL_GONE, SALT_GONE, STAYS_IN_NITRIC_ACID } from "../data/ends";
 import { ACID_LEAVES, ACID_TAKES, type AcidTakesRow } from "../data/firing";
 import { add } from "../operation/add";
 import { done } from "../operation/operation";
@@ -20,7 +21,9 @@ import type { Material } from "../shelf/material";
 import { isInLongPieces, isInPieces, isPowder } from "../shelf/pieces";
 import { acidAtHand } from "./acid-at-hand";
 import type { AtHand } from "./at-hand";
+import { baseInAcid } from "./base-in-acid";
 import { type Bench, POT } from "./bench";
+import { kindOf } from "./kind";
 import { litres } from "./words";
 
 interface Taking {
@@ -30,6 +33,13 @@ interface Taking {
 }
 
 const remembered = /* @__PURE__ */ remembering<Taking>(20);
+
+/** Does a strip of this metal hang in the liquor whose metal it displaces? */
+export const isHung = (setting: Setting, material: Material): boolean =>
+  isMetal(material.form) && isInLongPieces(material) && kindOf(setting) === "displacement";
+
+/** Is metal hung into the liquor? */
+export const hangsMetal = (setting: Setting): boolean => setting.materials.some((one) => isHung(setting, one));
 
 /** The metal into sulfuric acid: terms, and how many atoms and acids are in them. */
 const takingOf = ({ metal, sulfate }: AcidTakesRow): Taking =>
@@ -56,8 +66,10 @@ const powderLeft = (bench: Bench, i: number): string =>
     : "";
 
 /** A feed of which hardly any is dissolved at a time: its liquor tells nothing of the end. */
-const sparingFeed = ({ materials, temperature }: Setting): Material | undefined =>
-  materials.find(({ form }) => !isMetal(form) && fateOf(form, temperature).precipitated === true);
+const sparingFeed = (setting: Setting): Material | undefined =>
+  baseInAcid(setting) === undefined
+    ? setting.materials.find(({ form }) => !isMetal(form) && fateOf(form, setting.temperature).precipitated === true)
+    : undefined;
 
 /** Salt of the product's metal that is in excess on purpose: some stays in the liquor, and a bright piece of the other metal never stays bright. */
 export const isSaltOver = ({ product, materials }: Setting, supplied: readonly Pick<Supplied, "excess">[]): boolean =>
@@ -91,19 +103,26 @@ export function endOfDisplacement(bench: Bench, over: number): string {
     over < 0 || isPowder(bench.material(over))
       ? ""
       : ` Shake or brush the ${name} off what is left ${isInPieces(bench.material(over)) ? `of the ${bench.name(over)}` : "in pieces"}${powderLeft(bench, over)}.`;
-  const isHung = over >= 0 && isInLongPieces(bench.material(over));
   const sparing = sparingFeed(setting);
   if (sparing !== undefined) return `${endOfSparing(bench, sparing, over)}${shake}`;
   if (over < 0 && isSaltOver(setting, bench.frame.account.supplied)) return endOfMetal(bench);
-  return over < 0
-    ? "Stir until the added metal is gone; a bright piece of the same metal held in a drop of the clear liquor stays bright: where it does not, a little more of the metal is needed."
-    : `Stir until a bright piece of the same metal as the ${bench.name(over)} stays bright in a drop of the clear liquor: where it turns dull, it takes longer${isHung ? ", an hour or more: shake or brush off what coats it" : ""}; more of it is needed only where none is left.${shake}`;
+  const clouds = saltClouds(setting);
+  if (over < 0)
+    return `Stir until the added metal is gone; ${clouds ? SALT_GONE.test : "a bright piece of the same metal held in a drop of the clear liquor stays bright"}: where it ${clouds ? "clouds" : "does not"}, a little more of the metal is needed.`;
+  const end = clouds
+    ? `${SALT_GONE.test}: where it clouds, it takes longer`
+    : `a bright piece of the same metal as the ${bench.name(over)} stays bright in a drop of the clear liquor: where it turns dull, it takes longer`;
+  return `Stir until ${end}${isHung(setting, bench.material(over)) ? ", an hour or more" : ""}; more of it is needed only where none is left.${shake}`;
 }
+
+/** Does a drop of the liquor cloud water while salt of the product's metal is left? */
+const saltClouds = ({ product }: Setting): boolean => SALT_GONE.metals.some((metal) => isOneOf(product.formula, metal));
 
 /** What that end is tested with. */
 export function atEndOfDisplacement(bench: Bench, over: number): readonly AtHand[] {
   const { setting, account } = bench.frame;
   if (sparingFeed(setting) !== undefined) return [];
+  if (saltClouds(setting)) return [];
   if (over >= 0 || !isSaltOver(setting, account.supplied)) return ["bright piece of the metal"];
   const metal = setting.materials.findIndex(({ form }) => isMetal(form));
   return acidTakes(setting, metal) === undefined ? [] : ["dilute acid for a test"];
@@ -123,17 +142,30 @@ function endOfSparing(bench: Bench, { form, shelf }: Material, over: number): st
   return `Stir${start} until all of the ${shelf.name} has changed its colour through and through${test}; its liquor tells nothing, for hardly any of it is dissolved.`;
 }
 
+/** What is left of a metal; undefined where nothing is. */
+export function leftInVessel({ pot, frame: { setting } }: Bench, i: number): Quantity | undefined {
+  const { key } = matterOf(setting.materials[i]!.form);
+  const own = pot.books.solids.filter(({ matter }) => matter.key === key).map(({ amount }) => amount);
+  const all = sum([exact("0 mol"), ...own]);
+  return all.isPositive() ? all : undefined;
+}
+
+/** A strip of twice the need and more leaves no crumbs. */
+const staysWhole = (bench: Bench, i: number): boolean =>
+  isInLongPieces(bench.material(i)) && bench.frame.account.supplied[i]!.excess.compare(planned("stripOver")) >= 0;
+
 /** Take what is left of a metal out of the product, where dilute acid does. */
 export function takeOutMetal(bench: Bench, i: number): void {
-  const { setting, account } = bench.frame;
-  const { name } = setting.product;
+  const { name } = bench.frame.setting.product;
   const row = acidTakes(bench.frame.setting, i);
-  if (row === undefined) {
+  const left = leftInVessel(bench, i);
+  if (left === undefined) return;
+  if (row === undefined || staysWhole(bench, i)) {
     if (isInPieces(bench.material(i))) liftOut(bench, i);
     return;
   }
   const { terms, metals, acids } = takingOf(row);
-  const extent = account.supplied[i]!.left.dividedBy(exact(String(metals)));
+  const extent = left.dividedBy(exact(String(metals)));
   // Metal powder coats itself: the liquor is made sour enough to eat through, whatever the sum asks for.
   const sour = bench.pot.mass
     .times(planned("cementSour"))

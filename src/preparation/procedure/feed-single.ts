@@ -8,9 +8,10 @@ import { PlanError } from "../error";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
-import { isGas, isLedIn } from "../reaction/fluids";
+import { isGas, isLedIn, isVolatile } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
+import { baseInAcid } from "./base-in-acid";
 import { type Dilution, type Feed, type Feeding, waterToAdd } from "./feed";
 import { dissolved } from "./feed-dissolved";
 import { isPurifiedHot } from "./isolation";
@@ -35,6 +36,10 @@ export const isSlowMetal = ({ form }: Material, { materials }: Setting): boolean
 /** The acid that such a metal is dissolved in. */
 const isForSlowMetal = ({ form }: Material, setting: Setting): boolean =>
   isOneOf(form, SLOW_IN_ACID.acid) && setting.materials.some((one) => isSlowMetal(one, setting));
+
+/** How strong an acid is before anything is put into it. */
+const acidStrength = ({ form }: Material, setting: Setting): Quantity =>
+  planned(isVolatile(form) && baseInAcid(setting) !== undefined ? "acidOnMetal" : "dilutedAcid");
 
 /** Strong solutions are poured into water first; thin ones, ammonia for a complex and peroxide are not; and what is asked for is done. */
 function dilutionOf(material: Material, i: number, feeding: Feeding): Dilution | undefined {
@@ -69,7 +74,7 @@ function dilutionOf(material: Material, i: number, feeding: Feeding): Dilution |
   const water =
     !crystals && (role === "precipitant" || isSalt)
       ? amount.dividedBy(planned("feedStrength")).minus(own).to("g")
-      : mass.times(w.dividedBy(planned("dilutedAcid")).minus(exact("1"))).to("g");
+      : mass.times(w.dividedBy(acidStrength(material, setting)).minus(exact("1"))).to("g");
   return water.isPositive() ? dilutedBy(mass, w, water) : undefined;
 }
 

@@ -17,7 +17,7 @@ import { putBoundAcid } from "./asides";
 import { Bench, type Frame, POT, type Telling, type Work } from "./bench";
 import { isClosed } from "./closed-flask";
 import { combine } from "./combine";
-import { atEndOfDisplacement, endOfDisplacement, liftOut, takeOutMetal } from "./displaced";
+import { atEndOfDisplacement, endOfDisplacement, leftInVessel, liftOut, takeOutMetal } from "./displaced";
 import { endOf, keptForLigands, keptToItsEnd } from "./end-seen";
 import { isSlowMetal } from "./feed-single";
 import { finish } from "./finish";
@@ -125,7 +125,8 @@ function untilDissolved(bench: Bench, byLye: boolean): void {
 function displacement(bench: Bench): void {
   const { setting, account } = bench.frame;
   const over = setting.materials.findIndex(
-    ({ form }, i) => isMetal(form) && !isFromRounding(account.supplied[i]!.excess),
+    ({ form }, i) =>
+      isMetal(form) && !isFromRounding(account.supplied[i]!.excess) && leftInVessel(bench, i) !== undefined,
   );
   until(bench, () => endOfDisplacement(bench, over), { atHand: atEndOfDisplacement(bench, over) });
   if (over >= 0) takeOutMetal(bench, over);

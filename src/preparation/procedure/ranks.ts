@@ -11,6 +11,7 @@ import { isLedIn, staysInWater } from "../reaction/fluids";
 import { gelRow } from "../reaction/gel";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
+import { baseInAcid } from "./base-in-acid";
 import { isBase } from "./kind";
 import { inTheWay } from "./mixed-hot";
 import { isPouredInto } from "./protection";
@@ -37,6 +38,8 @@ const FIRST = -1;
 const AFTER_LIGAND = 3.5;
 /** After the anion and before what reduces. */
 const AFTER_ANION = 4.5;
+/** After the base that the acid dissolves, or the acid is spent on it. */
+const AFTER_BASE = 4.5;
 /** After the metal is dissolved. */
 const AFTER_LYE = 5;
 /** A little at a time into all that is dissolved: brown gas comes of each drop. */
@@ -100,6 +103,7 @@ interface Together {
   readonly byLye: boolean;
   readonly hot: boolean;
   readonly carbonated: boolean;
+  readonly fromBase: boolean;
   readonly throughHalogen: readonly boolean[];
 }
 
@@ -115,6 +119,7 @@ const PLACES = /* @__PURE__ */ once((): readonly Place[] => [
   { rank: 0, holds: (all, i) => all.carbonated && (isAmmonia(formAt(all, i)) || sharesCarbonate(formAt(all, i))) },
   { rank: AFTER_LIGAND, holds: ({ carbonated, roles }, i) => carbonated && roles[i] === "metal salt" },
   { rank: 0, holds: (all, i) => all.byLye && isLye(formAt(all, i)) },
+  { rank: AFTER_BASE, holds: ({ fromBase, roles }, i) => fromBase && roles[i] === "metal" },
   { rank: AFTER_LYE, holds: ({ byLye, setting, roles }, i) => byLye && isAcidOf(setting, roles, i) },
   { rank: LATE, holds: ({ roles, setting }, i) => roles[i] === "acid" && isNitriteThere(setting) },
   { rank: FIRST, holds: ({ setting, roles }, i) => isBeforeAll(setting, roles, i) },
@@ -137,6 +142,7 @@ export function ranksOf(setting: Setting, roles: readonly Role[]): readonly numb
     byLye: isByLye(setting, roles),
     hot: inTheWay(setting, roles) !== undefined,
     carbonated: isCarbonated(setting),
+    fromBase: baseInAcid(setting) !== undefined,
     throughHalogen: setting.materials.map((one) => isThroughHalogen(setting, one)),
   };
   return roles.map((role, i) => PLACES().find(({ holds }) => holds(all, i))?.rank ?? RANKS[role]);

@@ -1,6 +1,6 @@
 // Washes with a little acid in their water: all of them for a product that plain water turns, the first one of a metal whose liquor
 // keeps a salt that plain water makes basic.
-import { parseFormula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import type { WashAdvice, WashPlan } from "../../solubility";
 import type { Entry } from "../contents/entry";
@@ -12,6 +12,7 @@ import { wash } from "../operation/wash";
 import { exact, planned } from "../planning/exact";
 import { densityAt } from "../shelf/strength";
 import type { AcidDiluted } from "./acid-diluted";
+import { baseInAcid } from "./base-in-acid";
 import type { Bench } from "./bench";
 import { acidOfFirstWash } from "./protection";
 
@@ -58,6 +59,14 @@ function diluted(bench: Bench, { formula, name, strength, sold }: Sour, water: Q
   };
 }
 
+/** The salt that acid made of the base a metal is won from: a trace of it is left in the cake. */
+function saltOfBase({ frame: { setting } }: Bench): Formula[] {
+  const made = baseInAcid(setting)?.reaction.terms.filter(
+    ({ count, whereto }) => count > 0n && whereto === "dissolved",
+  );
+  return made?.map(({ matter }) => matter.formula) ?? [];
+}
+
 /** The acid in the washes of a cake; undefined for plain ones. */
 export function sourWashOf(
   bench: Bench,
@@ -71,7 +80,7 @@ export function sourWashOf(
     const text = ` of ${called} (${into} for ${n === 1 ? "it" : "all of them"}; ${advice.because})`;
     return { acid, taken, isAll: true, text };
   }
-  const salts = before.books.dissolved.map(({ matter }) => matter.formula);
+  const salts = [...before.books.dissolved.map(({ matter }) => matter.formula), ...saltOfBase(bench)];
   const first = acidOfFirstWash(bench.frame.setting.product.formula, salts);
   if (first === undefined) return undefined;
   const sold = planned("putOnAcid").format({ unit: "%", uncertainty: "none" });

@@ -16,6 +16,7 @@ import {
 import { isHeatSensitive } from "../identity/by-ignition";
 import type { BatchFigures } from "../planning/batch-figures";
 import { planned } from "../planning/exact";
+import { hangsMetal } from "../procedure/displaced";
 import { dryingOf } from "../procedure/drying";
 import { grindingOf } from "../procedure/grinding";
 import { fumesFired, isReducedInFire } from "../procedure/kiln-fume";
@@ -136,7 +137,8 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong alkali": ({ setting }) => packsOf(setting).some(isStrongAlkali),
   "strong ammonia": ({ setting }) => packsOf(setting).some(isAmmoniaWater),
   "dissolving warms": ({ batch }) => batch.dissolvingHeat.some((one) => "rise" in one && isWarm(one.rise.rise)),
-  "mixing warms": ({ batch: { heat } }) => "rise" in heat && isWarm(heat.rise.rise),
+  "mixing warms": ({ setting, batch: { heat } }) => "rise" in heat && isWarm(heat.rise.rise) && !hangsMetal(setting),
+  "hung metal warms": ({ setting, batch: { heat } }) => "rise" in heat && isWarm(heat.rise.rise) && hangsMetal(setting),
   // a gas comes in a stream, whatever it would do at once
   boils: (given) => !isLed(given) && "rise" in given.batch.heat && given.batch.heat.rise.boils === true,
   "heat not known": (given) => !isLed(given) && isHeatUnknown(given),
