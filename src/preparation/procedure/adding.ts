@@ -2,7 +2,7 @@
 
 import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import { NOT_WETTED } from "../data/firing";
 import type { Done } from "../operation/operation";
 import { planned } from "../planning/exact";
@@ -116,7 +116,7 @@ export function adding(
   const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
   const portion = alone ? ` (${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))})` : "";
   const back = isHeldBack(bench, i) ? "; hold the last portion back until paper shows the pH" : "";
-  return `${verb} ${into}${wetted} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${back}${otherwise}${cool}${room}: ${volumesOf(gas)} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}${staysWarm}.`;
+  return `${verb} ${into}${wetted} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${back}${otherwise}${cool}${room}: ${volumesOf(gas)} in all, ${litres(sum(gas.map(({ volume }) => volume)).dividedBy(additionRate.portions))} from one portion${hood}${staysWarm}.`;
 }
 
 const volumesOf = (gas: Look["gas"]): string =>
