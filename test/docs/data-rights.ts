@@ -211,6 +211,8 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   vanadateHeatingFirst: "article",
   manganeseOxides1981: "article",
   kanari2004First: "article",
+  egyptianBlueFirst: "page",
+  crcHumidity: "compilation",
   calciumSulfateNote: "page",
   frostburgSodaFirst: "page",
   friendChromium: "publicDomain",

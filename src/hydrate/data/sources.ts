@@ -19,7 +19,7 @@ export const hydrateSources = {
   hydrateThesis: { title: "thesis on changes of phase of hydrates (unsigned), appendix 14.1, transition points with their literature" },
 } as const satisfies Sources;
 
-/** What heat does to substances, which only its own tables carry. */
+/** What heat and the water of the air do to substances, which only their own tables carry. */
 export const heatingSources = {
   merckIndex: { title: "The Merck Index, monographs" },
   merckIndexFirst: { title: "The Merck Index, monographs; some limits of the steps recalled", fromMemory: "partly" },
@@ -48,6 +48,8 @@ export const heatingSources = {
   vanadateHeatingFirst: { title: "Thermal decomposition of ammonium metavanadate supported on Al2O3, by DTA, TG and X-ray diffraction; where it ends recalled", fromMemory: "partly" },
   manganeseOxides1981: { title: "temperatures and heats of decomposition of MnO2 and Mn2O3, Trans. Japan Inst. Met. 22, 253", year: 1981 },
   kanari2004First: { title: "Kanari, Mishra, Gaballah and Dupré, Thermal decomposition of zinc carbonate hydroxide, Thermochim. Acta 410, 93; where it ends recalled", year: 2004, doi: "10.1016/S0040-6031(03)00396-4", fromMemory: "partly" },
+  egyptianBlueFirst: { title: "Pigments through the Ages (webexhibits.org), Egyptian blue; what spoils it recalled", fromMemory: "partly" },
+  crcHumidity: { title: "CRC Handbook of Chemistry and Physics, Constant Humidity Solutions" },
   calciumSulfateNote: { title: "application note of a maker of thermal balances, calcium sulfate dihydrate" },
   frostburgSodaFirst: { title: "Senese, General Chemistry Online, Frostburg State University, What happens when sodium bicarbonate is heated?; where it begins recalled", fromMemory: "partly" },
 } as const satisfies Sources;
@@ -93,6 +95,8 @@ export const hydrateAccess = {
   vanadateHeatingFirst: "abstract: 225 to 250 and 335 to 360 °C",
   manganeseOxides1981: "abstract: 843 and 1263 K in air",
   kanari2004First: "abstract: begins at about 150 °C, fast above 200 °C, one step to the oxide",
+  egyptianBlueFirst: "page read: 900 °C, then 800 °C for 10 to 100 hours; an article on its making has 850 to 950 °C",
+  crcHumidity: "two public copies of the table: air over the saturated solution at 25 °C from 6 % of saturation (sodium hydroxide) to 53 % (magnesium nitrate)",
   calciumSulfateNote: "page read: sulfate to oxide above 1250 °C",
   frostburgSodaFirst: "page read: water and carbon dioxide from around 100 °C, all of it by 200 °C; the slow beginning from memory",
 } as const satisfies Access<typeof hydrateSources & typeof heatingSources>;

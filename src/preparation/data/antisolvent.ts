@@ -37,7 +37,8 @@ export const ANTISOLVENT: readonly AntisolventRow[] = [
   { groups: ["sulfate"], alcohol: "brings it out", source: "simmondsAlcohol" },
   // chlorides
   { cations: ["Sn^2+"], groups: ["chloride"], alcohol: "dissolves it", source: "pharmacopoeiaTin" },
-  { cations: ["Zn^2+"], groups: ["chloride"], alcohol: "dissolves it", source: "bruntonZinc" },
+  { cations: ["Zn^2+"], groups: ["chloride", "iodide"], alcohol: "dissolves it", source: "bruntonZinc" },
+  { cations: ["Fe^3+"], groups: ["chloride"], alcohol: "dissolves it", source: "bruntonZinc" },
   { cations: ["Mg^2+", "Ca^2+", "Sr^2+", "Al^3+", "Fe^2+", "Fe^3+", "Cu^2+", "Co^2+", "Ni^2+", "Mn^2+", "Cr^3+", "Hg^2+", "Sn^4+"], groups: ["chloride", "bromide", "iodide"], alcohol: "dissolves it", source: "memory" },
   { cations: ["Zn^2+", "Cd^2+", "Sn^2+"], groups: ["chloride", "bromide", "iodide"], alcohol: "dissolves it", source: "memory" },
   { cations: ["Ba^2+"], groups: ["chloride"], alcohol: "brings it out", source: "memory" },

@@ -37,7 +37,7 @@ export const FIRING: readonly FiringRow[] = [
   { formula: "CaSiO3", at: "1200", source: "memory" },
   { formula: "Na2SiO3", at: "1050", source: "memory" },
   // 850 to 950; from some 1000 on it goes to a dark glass
-  { formula: "CaCuSi4O10", at: "900", below: "1000", source: "memory" },
+  { formula: "CaCuSi4O10", at: "900", below: "1000", source: "egyptianBlueFirst" },
 ];
 
 /** A solid that takes up oxygen of the air in the fire, and the temperature at which it does, °C. */

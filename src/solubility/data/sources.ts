@@ -34,7 +34,7 @@ export const solubilitySources = {
   talbot: { title: "Talbot, An Introductory Course of Quantitative Chemical Analysis, precipitation, and phosphate as magnesium ammonium phosphate", fromMemory: "partly" },
   simmondsAlcohol: { title: "Simmonds, Alcohol: its production, properties, chemistry, and industrial applications, alcohol as a solvent, with figures of Turner and Bissett", year: 1919, fromMemory: "partly" },
   pharmacopoeiaTin: { title: "European Pharmacopoeia, monograph on stannous chloride dihydrate, characters" },
-  bruntonZinc: { title: "Brunton, A Text-book of Pharmacology, Therapeutics and Materia Medica, zinc chloride" },
+  bruntonZinc: { title: "Brunton, A Text-book of Pharmacology, Therapeutics and Materia Medica, zinc chloride and iodide, ferric chloride" },
   cyclopaediaCopper: { title: "The American Cyclopædia, nitrates, nitrate of copper", year: 1879, where: "vol. XII, p. 464" },
   cooleyCopper: { title: "Cooley's Cyclopaedia of Practical Receipts, 6th edition, volume I, neutral acetate of copper", year: 1880 },
 } as const satisfies Sources;
@@ -64,7 +64,7 @@ export const solubilityAccess = {
   talbot: "two pages of a stored copy read: colloids are washed with a volatile salt in the water, magnesium ammonium phosphate stands some hours and is washed with dilute ammonia; its 2.5 % from memory",
   simmondsAlcohol: "page of a public copy: grams of eight alkali halides in 100 g of ethanol at 25 °C; hydroxides of the alkali metals dissolve, their carbonates and the sulfates do not; author, title and year of the book from memory",
   pharmacopoeiaTin: "characters as a maker prints them: freely soluble in ethanol (96 per cent)",
-  bruntonZinc: "page of a public copy: soluble almost entirely in water, alcohol and ether",
+  bruntonZinc: "pages of a public copy: soluble almost entirely or freely in water, alcohol and ether (the iodide: water and alcohol); very deliquescent",
   cyclopaediaCopper: "transcribed page: very soluble in alcohol",
   cooleyCopper: "stored page: crystals dissolve in 14 parts of cold and 5 parts of boiling water, converted; a homoeopathic pharmacopoeia has the same for cold water",
 } as const satisfies Access<typeof solubilitySources>;
