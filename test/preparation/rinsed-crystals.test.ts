@@ -65,9 +65,10 @@ describe("their own solution of an earlier batch", () => {
     const [water, salt] = step.amounts.map(grams);
     expect(water! + salt!).toBeCloseTo(2 * 0.2 * solid, 6);
     expect(brought / salt!).toBeCloseTo(((1 - left) * keeps) / poured, 6);
-    // 129 g of Cu(NO3)2 in 100 g at 20 °C; 187.55 of 295.65 g is Cu(NO3)2, 108.09 g water: 1 g of water takes
-    // 1.29 / (0.6344 - 1.29 · 0.3656) g of the crystals
-    expect(salt! / water!).toBeCloseTo(1.29 / (0.63439 - 1.29 * 0.36561), 1);
+    // in ice, for the liquor has the water that lets its crystals be stirred, and ice brings a tenth more of them: 90 g of Cu(NO3)2
+    // in 100 g at 5 °C, between 82.5 at 0 and 99.2 at 10 °C; 187.55 of 295.65 g is Cu(NO3)2, 108.09 g water: 1 g of water takes
+    // 0.90 / (0.6344 - 0.90 · 0.3656) g of the crystals
+    expect(salt! / water!).toBeCloseTo(0.9 / (0.63439 - 0.9 * 0.36561), 1);
   });
 
   it("is no yield: expected are the crystals, with it they weigh so much more", () => {
@@ -83,10 +84,13 @@ describe("their own solution of an earlier batch", () => {
     expect(text).toMatch(new RegExp(`${own} to ${high} g +as expected, with what the rinse leaves`));
   });
 
-  it("is no water left in them, where it makes them heavier than the theory", () => {
+  // above the theory it makes them no more, for crystals that fill 60 % of the vessel leave a third in the liquor, which is said
+  it("is no water left in them, where it makes them heavier than what the steps bring", () => {
     const { verdict } = evaluateRun(plan, { dried: `${Math.round(10 * (crystals + brought)) / 10} g` });
-    expect(crystals + brought).toBeGreaterThan(grams(plan.product.theoreticalYield));
-    expect(verdict[0]!.code).toBe("consistent");
+    expect(crystals + brought).toBeGreaterThan(1.1 * crystals);
+    const codes = verdict.map(({ code }) => code);
+    expect(codes[0]).toBe("loss-explained");
+    for (const alarm of ["wet", "unwashed", "too-heavy", "boiled-further"]) expect(codes).not.toContain(alarm);
   });
 
   it("is not missed by the verdict: who did not rinse has lost nothing", () => {

@@ -193,7 +193,7 @@ describe("a gas that is led in", () => {
     });
     // 12.4 L by 0.1 L a minute
     expect(saying(bicarbonate, /^Lead/)).toMatch(
-      /about 100 mL a minute \(2\.1 h\), through the empty bottle and a wide tube/,
+      /about 100 mL a minute \(2\.1 h\), through the wash bottle \(count its bubbles\), the empty bottle and a wide tube/,
     );
   });
 });

@@ -166,7 +166,7 @@ describe("a salt pair: saltpetre", () => {
 
   it("boils down, filters the sodium chloride hot, and cools the saltpetre out", () => {
     expect(operations(steps)).toBe(
-      "weigh weigh dissolve dissolve concentrate filter cool filter rinse concentrate filter cool dry collect",
+      "weigh weigh dissolve dissolve concentrate filter cool filter rinse wash concentrate filter cool dry collect",
     );
     // 101.1 / 1.70 = 59.5 g of water at 80 °C just dissolve all the saltpetre, 6 % more passes a filter; 38.0 g in 100 g keep 24.0 g of
     // 58.5 g NaCl

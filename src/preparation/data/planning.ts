@@ -114,7 +114,7 @@ export const PLANNING = {
   sparingHot: { value: "2.5", what: "times what cold water dissolves of a sparing salt, and more, is what hot water must, for it to be recrystallised", source: "commonPractice" },
   saltOnFilter: { value: "25 %", what: "of the mass of a salt on a hot filter, pressed, is the liquor that it keeps", source: "commonPractice" },
   pairFilter: { value: "1.05", what: "times the water that just dissolves a salt hot, where another goes on the hot filter before it: a little less it crystallises in the funnel", source: "commonPractice" },
-  boiledOn: { value: "5 %", what: "more of a product and no less is worth boiling a liquor on after its hot filter", source: "commonPractice" },
+  boiledOn: { value: "5 %", what: "more of a product and no less is worth boiling a liquor on after its hot filter, or down for a second crop", source: "commonPractice" },
   hotFilter: { value: "1.15", what: "times the water that just dissolves a salt hot, where the hot solution is filtered: a little less it crystallises in the funnel", source: "commonPractice" },
   nearlySaturated: { value: "90 %", what: "of what a hot liquor can keep of its product and more is filtered near the boil where that keeps more, made up to what it weighed, through a warmed funnel", source: "commonPractice" },
   nearTheBoil: { value: "95 °C", what: "is a liquor that is taken from the boil to a filter", source: "commonPractice" },

@@ -76,11 +76,19 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
           ? whyInto(crystallising, crystalsFrom(bench, done.after, cold), product)
           : isBelow
             ? `; ${celsius(hot)} dissolves more of it than the boil, which would bring part of it out`
-            : less === undefined
-              ? ""
-              : `: ${less}`
+            : less !== undefined
+              ? `: ${less}`
+              : isThick(bench, done.after, cold)
+                ? ": with less water the crystals would hold all the liquor"
+                : ""
       }${saidHot(bench, beside)}${kept}.`,
   });
+}
+
+/** Are the crystals of a cold liquor about as many as can be stirred in it? */
+function isThick(bench: Bench, pot: Pot, cold: Quantity<"temperature">): boolean {
+  const crystals = crystalsFrom(bench, pot, cold);
+  return crystals !== undefined && massOf(crystals.own).compare(pot.mass.times(planned("setsToBlock"))) > 0;
 }
 
 /** How a liquor is evaporated that would bring its product out at the boil, from where it is boiled before to what it weighs then. */

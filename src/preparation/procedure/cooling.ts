@@ -76,7 +76,10 @@ export function bestCooling(formula: Formula, theory: Quantity<"mass">, usual: T
   return { hot, cooling };
 }
 
-/** The same with more water, where the hot solution is filtered, or another hydrate would crystallise first and most comes all the same. */
+/**
+ * The same with more water, where the hot solution is filtered, another hydrate would crystallise first, or the crystals would hold all
+ * of the liquor, and most comes all the same.
+ */
 export function inMoreWater(
   setting: Setting,
   theory: Quantity<"mass">,
@@ -86,11 +89,45 @@ export function inMoreWater(
   const { formula } = setting.product;
   if ("missing" in cooling) return { times: 1, cooling };
   const filtered = forTheFilter(setting);
-  for (const times of new Set([Math.max(filtered, belowItsChange(formula, hot, cold)), filtered])) {
-    if (times === 1) break;
-    const thinner = coolingOf(formula, theory, hot, cold, times);
-    if (!("missing" in thinner) && thinner.crop.share.compare(planned("mostly")) >= 0)
-      return { times, cooling: thinner };
+  for (const times of new Set([Math.max(filtered, belowItsChange(formula, hot, cold)), filtered, 1])) {
+    const thinner = times === 1 ? cooling : coolingOf(formula, theory, hot, cold, times);
+    if (isMost(thinner)) return untilStirred(formula, theory, { hot, cold, times, cooling: thinner });
   }
   return { times: 1, cooling };
 }
+
+/** A cooling, and the water that it is made in. */
+interface InWater {
+  readonly hot: Temperature;
+  readonly cold: Temperature;
+  /** Times the least hot water. */
+  readonly times: number;
+  readonly cooling: Crystallisation;
+}
+
+/** In so much more water that the crystals can be stirred, where most comes all the same. */
+export function untilStirred(
+  formula: Formula,
+  theory: Quantity<"mass">,
+  { hot, cold, times, cooling }: InWater,
+): Pick<InWater, "times" | "cooling"> {
+  if (isStirred(cooling)) return { times, cooling };
+  for (let more = times * FINER; more < times * MOST_THINNED; more *= FINER) {
+    const stirred = coolingOf(formula, theory, hot, cold, more);
+    if (!isMost(stirred)) break;
+    if (isStirred(stirred)) return { times: more, cooling: stirred };
+  }
+  return { times, cooling };
+}
+
+/** Steps in which water is added until the crystals can be stirred, and no more than so much. */
+const FINER = 1.05;
+const MOST_THINNED = 2;
+
+/** Does most of the product crystallise? */
+const isMost = (cooling: Cooling): cooling is Crystallisation =>
+  !("missing" in cooling) && cooling.crop.share.compare(planned("mostly")) >= 0;
+
+/** Is so much of what is in the vessel liquor, when it is cold, that the crystals can be stirred and drained? */
+const isStirred = ({ crop, leftInLiquor, liquorWater }: Crystallisation): boolean =>
+  crop.mass.dividedBy(crop.mass.plus(leftInLiquor).plus(liquorWater)).compare(planned("stirred")) <= 0;

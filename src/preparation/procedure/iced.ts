@@ -2,7 +2,7 @@
 
 import type { Quantity } from "../../quantity";
 import { planned } from "../planning/exact";
-import { type Cooling, coolingOf } from "./cooling";
+import { type Cooling, coolingOf, untilStirred } from "./cooling";
 import { isKeptCovered } from "./protection";
 import { balanceOf, type Salt, saturatedAt } from "./settling";
 
@@ -44,6 +44,9 @@ export function coolingInIce(
 ): Pick<Cooled, "cold" | "cooling"> | undefined {
   const ice = planned("iced") as Temperature;
   if (!(isPlanned ?? isWorthIce(self, besides, inRoom, ice))) return undefined;
-  const cooling = coolingOf(self.matter.formula, theory, inRoom.hot, ice, inRoom.times);
-  return "missing" in cooling ? undefined : { cold: ice, cooling };
+  const { formula } = self.matter;
+  const { hot, times } = inRoom;
+  const cooling = coolingOf(formula, theory, hot, ice, times);
+  if ("missing" in cooling) return undefined;
+  return { cold: ice, cooling: untilStirred(formula, theory, { hot, cold: ice, times, cooling }).cooling };
 }

@@ -2,7 +2,7 @@
 // dissolved or goes on the hot filter.
 
 import { list } from "../../foundation/wording";
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { poisonsIn } from "../contents/poisons";
@@ -72,13 +72,15 @@ function isWorthIt({ frame: { setting, theory, crystallising } }: Bench, { boile
   const mass = massOf(crystals.own);
   const off = boiled.before.books.water.minus(boiled.after.books.water);
   if (crystals.purity.compare(planned("crystalPurity")) < 0) return false;
+  // boiled down so far they would hold all of the liquor
+  if (sum(crystals.all.map(massOf)).dividedBy(boiled.after.mass).compare(planned("stirred")) > 0) return false;
   if (mass.compare(off.times(planned("cropPerWater"))) < 0) return false;
   const isSeen = off.compare(asMassOfWater(setting.steps.volume).times(planned("leastMarks"))) >= 0;
   // a poison is not boiled for little, nor what ice left
   const isForLittle = isSeen && crystallising?.inIce !== true && poisonsIn(boiled.before).length === 0;
   return (
     off.compare(setting.steps.mass.times(planned("leastSteps"))) >= 0 &&
-    mass.compare(theory.times(planned(isForLittle ? "littleMore" : "goodSecond"))) >= 0
+    mass.compare(theory.times(planned(isForLittle ? "boiledOn" : "goodSecond"))) >= 0
   );
 }
 
