@@ -130,6 +130,7 @@ export type MeetingCondition =
   | "strong acid"
   | "concentrated acid"
   | "strong peroxide"
+  | "weak peroxide"
   | "strong"
   | "both strong"
   | "solid lye"
@@ -154,6 +155,8 @@ export interface ConditionRow {
   readonly of?: readonly HazardClass[];
   /** Mass % up to which it is ruled out; 10 unless given. */
   readonly above?: number;
+  /** Mass % up to which it holds, and not where none is stated: the other way round. */
+  readonly upTo?: number;
 }
 
 const ACIDS: readonly HazardClass[] = ["acid", "sulfuric acid", "nitric acid", "hydrochloric acid", "hydrobromic acid"];
@@ -162,6 +165,7 @@ export const CONDITIONS: Readonly<Record<MeetingCondition, ConditionRow>> = {
   "strong acid": { by: "strength", of: ACIDS },
   "concentrated acid": { by: "strength", of: ["sulfuric acid"], above: 50 },
   "strong peroxide": { by: "strength", of: ["peroxide"] },
+  "weak peroxide": { by: "strength", of: ["peroxide"], upTo: 10 },
   strong: { by: "strength" },
   "both strong": { by: "strength" },
   "solid lye": { by: "strength", of: ["lye", "strong base"] },
@@ -226,7 +230,9 @@ export const INCOMPATIBILITIES = /* @__PURE__ */ once((): readonly Incompatibili
   { code: "permanganate-peroxide", a: ["permanganate"], b: ["peroxide"], what: "violent oxygen", products: ["O2"], severity: "warn", conditions: ["strong peroxide"], source: "memory" },
   { code: "permanganate-fuel", a: ["permanganate"], b: ["sulfur", "sulfide", "ammonium", "metal powder", "carbon", "phosphorus"], what: "fire or explosion", products: ["N2"], severity: "forbid", conditions: ["dry"], source: "reactionSummariesFirst" },
   { code: "peroxide-ketone", a: ["peroxide"], b: ["ketone"], what: "makes explosive peroxides", severity: "forbid", source: "incompatibilityLists" },
-  { code: "peroxide-catalyst", a: ["peroxide"], b: ["decay metal", "metal powder", "manganese", "silver", "silver salt", "iodide"], what: "decays fast and hot", products: ["O2"], severity: "warn", source: "incompatibilityLists" },
+  { code: "peroxide-catalyst", a: ["peroxide"], b: ["decay metal", "metal powder", "manganese", "silver", "silver salt", "iodide"], what: "decays fast and hot", products: ["O2"], severity: "warn", conditions: ["strong peroxide"], source: "incompatibilityLists" },
+  // all of 10 % warms its water by some 70 K, of 3 % by 20 K: 98 kJ/mol
+  { code: "weak-peroxide-catalyst", a: ["peroxide"], b: ["decay metal", "metal powder", "manganese", "silver", "silver salt", "iodide"], what: "foams with oxygen: open vessel, in portions", products: ["O2"], severity: "warn", conditions: ["weak peroxide"], source: "memory" },
   { code: "peroxide-organic", a: ["peroxide"], b: ["alcohol", "acetic acid", "formic acid", "sugar", "strong amine", "organic"], what: "fire, or peracids", severity: "forbid", conditions: ["strong peroxide"], source: "incompatibilityLists" },
   { code: "peroxide-base", a: ["peroxide"], b: ["strong base"], what: "decays fast", products: ["O2"], severity: "warn", source: "memory" },
   { code: "percarbonate-fuel", a: ["percarbonate"], b: ["organic", "acid", "metal powder"], what: "oxygen and pressure", products: ["O2"], severity: "warn", source: "memory" },

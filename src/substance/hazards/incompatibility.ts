@@ -130,9 +130,11 @@ function inWords(conditions: readonly MeetingCondition[]): string {
 
 type State = "met" | "not stated" | "ruled out";
 
-/** By the strength of those it is about: any that is dilute rules it out, and all must be strong. */
-function byStrength({ of, above = DILUTE }: ConditionRow, pair: readonly ClassedMaterial[]): State {
+/** By the strength of those it is about: any that is dilute rules it out, and all must be strong; or one must be weak. */
+function byStrength({ of, above = DILUTE, upTo }: ConditionRow, pair: readonly ClassedMaterial[]): State {
   const about = of === undefined ? pair : pair.filter((one) => hasAny(one, of));
+  if (upTo !== undefined)
+    return about.some(({ percent }) => percent !== undefined && percent <= upTo) ? "met" : "ruled out";
   if (about.some(({ percent }) => percent !== undefined && percent <= above)) return "ruled out";
   return about.every(({ percent }) => percent !== undefined) ? "met" : "not stated";
 }
