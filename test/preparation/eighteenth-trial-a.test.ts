@@ -1,6 +1,6 @@
 // What independent readers objected to in printed sheets, as rules; the preparations are theirs. Facts of the bench are common
 // practice, no source.
-import { type PlanRequest, parseFormula, planPreparation } from "preparative";
+import { cautionsForFormulas, type PlanRequest, parseFormula, planPreparation } from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
 import { bearsLastAlcohol } from "../../src/preparation/procedure/alcohol";
@@ -152,5 +152,57 @@ describe("the heat of an acid that a pack has besides, on the metal", () => {
     const adding = unknown.steps.find(({ text }) => /^Add the .* of zinc/.test(text))!;
     expect(adding.cautions.map(({ text }) => text).join("\n")).toMatch(/how warm it gets is not known/i);
     expect(adding.text).not.toMatch(/it warms by/);
+  });
+});
+
+describe("hazards that are those of kin", () => {
+  const spinel: PlanRequest = {
+    equation: "CoCO3 + Al2O3 -> CoAl2O4 + CO2",
+    product: "CoAl2O4",
+    materials: [
+      { name: "cobalt carbonate", form: "CoCO3" },
+      { name: "alumina", form: "Al2O3" },
+    ],
+    scale: { product: "20 g" },
+  };
+
+  it("are said to be so, where they stand: a spinel has no entry, and cobalt carbonate its own", () => {
+    expect(sheet(spinel).match(/Taken as for cobalt compounds\./g)).toHaveLength(1);
+    expect(sheet(spinel)).toMatch(/CoAl₂O₄ Pictogram.*H410\)\. Taken as for cobalt compounds/);
+  });
+
+  it("names what the firing is done in among what protects", () => {
+    expect(sheet(spinel)).toMatch(/\[ \] goggles .*\[ \] kiln vented outdoors .*First aid/);
+    const lead = sheet({
+      equation: "2 PbO + SnO2 -> Pb2SnO4",
+      product: "Pb2SnO4",
+      materials: [
+        { name: "litharge", form: "PbO" },
+        { name: "tin dioxide", form: "SnO2" },
+      ],
+      scale: { product: "20 g" },
+    });
+    expect(lead).toMatch(/\[ \] fume hood .*First aid/);
+  });
+});
+
+describe("peroxide and what makes it decay", () => {
+  const found = (massPercent: number) =>
+    cautionsForFormulas([{ formula: "H2O2", massPercent }, "MnO2"]).incompatibilities.map(({ code }) => code);
+
+  // 98.2 kJ/mol / 34.01 g/mol: 3 % gives 87 J/g, 21 K in water of 4.18 J/(g·K); 12 % gives 346 J/g, 83 K, to the boil from 20 °C
+  it("decays hot where it is strong, and foams where it is weak", () => {
+    expect(found(30)).toEqual(["peroxide-catalyst"]);
+    expect(found(12)).toEqual(["peroxide-catalyst"]);
+    expect(found(3)).toEqual(["weak-peroxide-catalyst"]);
+    const [weak] = cautionsForFormulas([{ formula: "H2O2", massPercent: 3 }, "MnO2"]).incompatibilities;
+    expect([weak!.what, weak!.condition, weak!.state]).toEqual([
+      "foams with oxygen: open vessel, in portions",
+      "weak peroxide",
+      "met",
+    ]);
+    // nobody said how strong: the stronger of the two, and that it is not stated
+    const unstated = cautionsForFormulas(["H2O2", "MnO2"]).incompatibilities;
+    expect(unstated.map(({ code, state }) => [code, state])).toEqual([["peroxide-catalyst", "not stated"]]);
   });
 });

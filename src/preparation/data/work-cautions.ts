@@ -67,6 +67,8 @@ export interface WorkCautionRow {
   readonly step: WorkStep;
   readonly when: WorkCondition;
   readonly text: string;
+  /** What the work is done in for it. */
+  readonly asks?: "fume hood" | "vented kiln";
   readonly source: SourceKey;
 }
 
@@ -99,10 +101,10 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "heating", when: "gas", text: "gas is given off: never in a closed vessel; heat slowly", source: "commonPractice" },
   { step: "heating", when: "gas for the hood", text: "the gas is poisonous: under a hood that works, or outdoors with nobody downwind, or not at all; no kiln catches it", source: "commonPractice" },
   { step: "heating", when: "flammable gas", text: "the gas burns: no open flame for heating", source: "commonPractice" },
-  { step: "heating", when: "metal fume", text: "hot it gives off poisonous fume of its metal, which no dust mask holds: under a hood that works, or in a kiln with a flue outdoors, with nobody near; the crucible serves for nothing else after", source: "commonPractice" },
-  { step: "heating", when: "reduced in fire", text: "in an electric kiln or a clear flame with air to spare, vented outdoors; never in reduction or with carbon, which takes the oxygen from the metal", source: "commonPractice" },
+  { step: "heating", when: "metal fume", text: "hot it gives off poisonous fume of its metal, which no dust mask holds: under a hood that works, or in a kiln with a flue outdoors, with nobody near; the crucible serves for nothing else after", asks: "fume hood", source: "commonPractice" },
+  { step: "heating", when: "reduced in fire", text: "in an electric kiln or a clear flame with air to spare, vented outdoors; never in reduction or with carbon, which takes the oxygen from the metal", asks: "vented kiln", source: "commonPractice" },
   { step: "heating", when: "oxygen", text: "oxygen is given off: nothing that burns near or in the dish", source: "commonPractice" },
-  { step: "heating", when: "ammonia", text: "ammonia is given off: under a hood or outdoors", source: "commonPractice" },
+  { step: "heating", when: "ammonia", text: "ammonia is given off: under a hood or outdoors", asks: "fume hood", source: "commonPractice" },
   { step: "isolating", when: "antisolvent", text: "alcohol and acetone are very flammable: no flame, no hot plate, in moving air", source: "commonPractice" },
   { step: "isolating", when: "crystallising", text: "hot salt solution scalds and spits near the end: goggles on, never boil it dry", source: "commonPractice" },
   { step: "isolating", when: "heat sets it off", text: "it decomposes violently when it is heated dry: evaporate it on a water bath, never over a flame, never to the end; nothing that burns, no ammonium salt, acid or metal powder nearby", source: "commonPractice" },

@@ -30,6 +30,8 @@ export interface StepCaution {
   readonly citation: string;
   /** Which adding it belongs to: where diluted acid is met, a solid goes into acid, gas leaves, or alcohol goes in; undefined for each that reacts. */
   readonly adding?: "acid" | "solid" | "gas" | "alcohol";
+  /** What the step is done in for it; undefined where it asks for neither. */
+  readonly asks?: "fume hood" | "vented kiln";
 }
 
 /** A step of the work and what to mind in it. */
@@ -73,6 +75,7 @@ function ofWork(row: WorkCautionRow, given: Given): StepCaution[] {
   return about.map((name) => ({
     ...caution(name, row.text, row.source),
     ...(adding === undefined ? {} : { adding }),
+    ...(row.asks === undefined ? {} : { asks: row.asks }),
   }));
 }
 

@@ -1,5 +1,6 @@
 // Hazards of what is handled, by the strength that is really used, and what protects.
 import { parseFormula } from "../../formula";
+import { attempt } from "../../foundation/error";
 import { capital } from "../../foundation/wording";
 import type { Plan } from "../../preparation";
 import { ALCOHOL, gasesThatMayCome, grindingOf, isFreeHalogen } from "../../preparation/internal";
@@ -39,6 +40,10 @@ function isHandled(plan: Plan, one: SubstanceCautions): boolean {
 export const statementsOf = ({ statements }: SubstanceCautions): string =>
   statements.map(({ code, paraphrase }) => `${officialText(code) ?? capital(paraphrase)} (${code}).`).join(" ");
 
+/** The group of compounds whose classification stands in for a formula without an entry; undefined for an entry of its own. */
+const kinOf = ({ classifiedAs }: SubstanceCautions): string | undefined =>
+  classifiedAs === undefined || attempt(() => parseFormula(classifiedAs)).ok ? undefined : classifiedAs;
+
 /** What the classification says, in one sentence. */
 function hazardOf(one: SubstanceCautions, words: SheetWords): string {
   if (one.status === "food")
@@ -47,7 +52,8 @@ function hazardOf(one: SubstanceCautions, words: SheetWords): string {
   if (one.status === "not looked up" || one.status === "not read") return words.notLookedUp;
   if (one.status === "not classified")
     return one.strength === undefined && one.dissolved !== true ? words.noClass : words.dilute;
-  const statements = statementsOf(one);
+  const kin = kinOf(one);
+  const statements = `${statementsOf(one)}${kin === undefined ? "" : ` ${filled(words.takenAs, { kin })}`}`;
   return one.signalWord === undefined
     ? statements
     : `${one.signalWord === "Danger" ? words.dangerWord : words.warningWord}: ${statements}`;
@@ -145,7 +151,9 @@ function protection({ plan, words }: OnPaper): string[] {
   const isOfDust = kinds.has("dust");
   const ground = isFired(plan) && plan.weighings.length > 1 ? howGround(plan) : undefined;
   const dust = ground === "wet" ? words.dustOfSlip : isFired(plan) ? words.dryDust : words.dust;
+  const asks = new Set(plan.steps.flatMap(({ cautions }) => cautions.map((one) => one.asks)));
   const hood =
+    asks.has("fume hood") ||
     plan.gas.some((one) => one.hood) ||
     plan.steps.some(({ apparatus }) => apparatus === "fume hood") ||
     kinds.has("hood") ||
@@ -157,6 +165,7 @@ function protection({ plan, words }: OnPaper): string[] {
     ...(kinds.has("gloves") ? [words.gloves] : []),
     ...(kinds.has("apron") ? [words.apron] : []),
     ...(hood ? [words.hood] : airs ? [givesFuel(plan) ? words.airOfFuel : isOfDust ? words.airOfDust : words.air] : []),
+    ...(asks.has("vented kiln") ? [words.ventedKiln] : []),
     ...(keepsFlamesOff(plan) ? [words.flame] : []),
     ...(kinds.has("fuel") ? [words.fuel] : []),
     ...(kinds.has("dust") ? [dust] : []),
