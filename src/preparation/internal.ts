@@ -24,6 +24,7 @@ export {
 } from "./planning/in-the-crucible";
 export { ALCOHOL } from "./procedure/alcohol";
 export { changedByAir } from "./procedure/bottling";
+export { isWashedOfChromate } from "./procedure/chromate-wash";
 export { dryingIn } from "./procedure/drying";
 export { isInRoom } from "./procedure/finish";
 export { grindingOf } from "./procedure/grinding";

@@ -195,7 +195,7 @@ function computed(plan: Plan, planned: Before, observations: Observations, store
             ...candidatesOf(observed, judged),
             observed,
             dry: dryMass,
-            grams: handOf(observed.setting.steps).grams,
+            grams: handOf(observed.setting.steps, !observed.setting.wet).grams,
             losses,
             expected: whole,
             dryness,

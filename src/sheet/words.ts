@@ -232,6 +232,8 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   unknownStrength: "strength not known",
   notAbove: "do not warm above {temperature}",
   keepDark: "keep in the dark",
+  withBeside: "with {formulas} in it",
+  chromateWashed: "chromate was washed out, traces may stay: no dust",
   keepClosed: "keep tightly closed",
   keepAirOut: "keep tightly closed: air oxidises it",
   deviations: "Deviations and remarks",

@@ -209,9 +209,9 @@ describe("read as a bench worker", () => {
     // 100 g of loose powder at 0.7 g/mL fill 143 mL; half full asks for the double
     expect(step("lime", /^Spread/).text).toMatch(/at least 286 mL/);
     const last = trial("lime").steps.at(-1)!;
-    // 97 g of 100 g of limestone give 54.3 g, and fire leaves the other 3 g as they are
+    // 97 g of 100 g of limestone give 54.35 g, and fire leaves the other 3 g as they are; the balance shows 0.01 g
     expect(last.text).toMatch(
-      /54\.3 g at 100 % yield; 57\.3 g with the 3\.00 g of what the pack has besides, which stays in it unless it is water/,
+      /54\.35 g at 100 % yield; 57\.35 g with the 3\.00 g of what the pack has besides, which stays in it unless it is water/,
     );
     expect(step("barium titanate", /^Heat slowly/).text).toMatch(/to 1200 °C/);
     expect(textOf("barium titanate")).toMatch(/fire it again/);

@@ -267,10 +267,11 @@ describe("a kiln: quicklime from 500.0 g of marble, 97 %", () => {
     portion: "500.0 g",
   });
 
-  it("ends at 287 g: 485 g give 271.7 g, and 15 g stay unless they are water", () => {
+  // to the step of the balance, for the mass decides whether it is fired again
+  it("ends at 286.7 g: 485 g give 271.7 g, and 15 g stay unless they are water", () => {
     expect(operations(steps)).toBe("weigh add fire cool collect");
-    expect(step(steps, "fire").text).toContain("stands still at 287 g, from 500 g, with 15.0 g in it");
-    expect(step(steps, "fire").text).toContain("(272 g if that is only water)");
+    expect(step(steps, "fire").text).toContain("stands still at 286.7 g, from 500.0 g, with 15.0 g in it");
+    expect(step(steps, "fire").text).toContain("(271.7 g if that is only water)");
     expect(step(steps, "collect").text).toContain("slakes");
     expect(step(steps, "cool").text).toContain("closed");
   });

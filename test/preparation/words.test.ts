@@ -35,7 +35,7 @@ describe("figures at the bench", () => {
   it("are as fine as the balance", () => {
     expect(handOf({ mass: q("0.01 g"), volume: q("1 mL") }).grams(q("1.236 g"))).toBe("1.24 g");
     expect(handOf({ mass: q("5 g"), volume: q("1 mL") }).grams(q("112 g"))).toBe("110 g");
-    expect(handOf({ mass: q("1 g"), volume: q("1 mL") }, (mass) => `under ${mass}`).grams(q("0.4 g"))).toBe(
+    expect(handOf({ mass: q("1 g"), volume: q("1 mL") }, false, (mass) => `under ${mass}`).grams(q("0.4 g"))).toBe(
       "under 1 g",
     );
   });

@@ -33,6 +33,8 @@ export type WorkCondition =
   | "flammable gas"
   | "metal fume"
   | "reduced in fire"
+  | "chromium fired"
+  | "chromium and tin fired"
   | "vapour"
   | "oxygen"
   | "solid into acid"
@@ -103,6 +105,8 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "heating", when: "flammable gas", text: "the gas burns: no open flame for heating", source: "commonPractice" },
   { step: "heating", when: "metal fume", text: "hot it gives off poisonous fume of its metal, which no dust mask holds: under a hood that works, or in a kiln with a flue outdoors, with nobody near; the crucible serves for nothing else after", asks: "fume hood", source: "commonPractice" },
   { step: "heating", when: "reduced in fire", text: "in an electric kiln or a clear flame with air to spare, vented outdoors; never in reduction or with carbon, which takes the oxygen from the metal", asks: "vented kiln", source: "commonPractice" },
+  { step: "heating", when: "chromium fired", text: "chromium leaves it as vapour and turns tin-white ware pink: none of that in the same kiln, nor in the next firing", source: "commonPractice" },
+  { step: "heating", when: "chromium and tin fired", text: "no zinc near it, in the charge, the kiln or a glaze: it turns the pink brown", source: "commonPractice" },
   { step: "heating", when: "oxygen", text: "oxygen is given off: nothing that burns near or in the dish", source: "commonPractice" },
   { step: "heating", when: "ammonia", text: "ammonia is given off: under a hood or outdoors", asks: "fume hood", source: "commonPractice" },
   { step: "isolating", when: "antisolvent", text: "alcohol and acetone are very flammable: no flame, no hot plate, in moving air", source: "commonPractice" },

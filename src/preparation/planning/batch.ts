@@ -9,8 +9,10 @@ import type { Quantity } from "../../quantity";
 import { looksOf } from "../../substance/internal";
 import type { Contents } from "../contents/contents";
 import type { Pot } from "../contents/pot";
+import { CHROMATE_FROM_FIRE } from "../data/kiln";
 import { alternativesOf } from "../feasibility/oxide-or-hydroxide";
 import type { Bench } from "../procedure/bench";
+import { leavesChromate, mostChromate } from "../procedure/chromate-wash";
 import { completenessOf } from "../procedure/completeness";
 import { crystallisingOf } from "../procedure/crystallising";
 import { mixedHotAt } from "../procedure/digestion";
@@ -35,6 +37,7 @@ import { keyed } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { StepCautions } from "../safety/step-cautions";
 import { wasteOf } from "../safety/waste";
+import { notSpent } from "../safety/waste-metals";
 import { type Cost, costOf } from "../shelf/cost";
 import { isSlowInPieces } from "../shelf/pieces";
 import type { BatchFigures } from "./batch-figures";
@@ -267,10 +270,11 @@ export function batchOf(
     waste: () =>
       wasteOf(
         setting,
-        setting.wet ? potsLeft(work()) : [],
-        full().missing.length > 0 || !setting.wet ? undefined : liquidsLeft(work(), batch.isolation.how === "liquor"),
+        leavesLiquid ? potsLeft(work()) : [],
+        full().missing.length > 0 || !leavesLiquid ? undefined : liquidsLeft(work(), batch.isolation.how === "liquor"),
         batch.alcohol,
         batch.isolation.how === "unknown" ? { species: product, amount: formed.amount } : undefined,
+        leavesChromate(setting) ? [notSpent(CHROMATE_FROM_FIRE.metal, mostChromate(setting, portions))] : [],
       ),
     cost: () => sums?.cost ?? costOf(materials, account.supplied, theoreticalYield, formed.amount),
     unknown: () => [
@@ -284,6 +288,7 @@ export function batchOf(
       ...batch.dissolvingHeat.flatMap((one) => ("missing" in one ? [`${one.material}: ${one.missing}`] : [])),
     ],
   };
+  const leavesLiquid = setting.wet || leavesChromate(setting);
   const batch: Batch = lazily(parts, {}, PRINTING, (): Pot | undefined => mixed().reacted);
   return batch;
 }

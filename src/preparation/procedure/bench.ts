@@ -167,7 +167,7 @@ export class Bench {
   readonly hand: Hand;
 
   constructor(readonly frame: Frame) {
-    this.hand = handOf(frame.setting.steps);
+    this.hand = handOf(frame.setting.steps, !frame.setting.wet);
   }
 
   /** What is in a vessel now. */

@@ -130,7 +130,9 @@ export function weighProduct(bench: Bench, bottle: string): void {
   const beside = others.map((one) => `${bench.hand.grams(massOf(one))} of ${one.matter.name}`);
   const known = sum([mass, ...others.map(massOf)]);
   const isInert = other.compare(mass.times(planned("worthAWord"))) > 0;
-  const all = isInert ? known.plus(other) : known;
+  const isFired = bench.frame.isolation.how === "residue";
+  // what a fire leaves is weighed to the step: the little over the need as well
+  const all = isInert ? (isFired ? bench.pot.mass : known.plus(other)) : known;
   const isLess = mass.compare(theory.times(exact("99 %"))) < 0;
   const inPlace = matter.core.key !== matterOf(setting.product.formula).core.key;
   const isOpen = bench.frame.isolation.how === "unknown" && !isOther;
@@ -149,7 +151,6 @@ export function weighProduct(bench: Bench, bottle: string): void {
         : `${bench.hand.grams(theory)} at 100 % yield${more}`;
   const together = beside.length === 0 ? "" : `, and with it ${list(beside)}, ${bench.hand.grams(known)} in all`;
   const fired = bench.drafts.find(({ operation }) => operation === "fire");
-  const isFired = bench.frame.isolation.how === "residue";
   const isWater = fired !== undefined && restOf(bench.drafts, fired, theory).water.isPositive();
   const inert = !isInert
     ? ""

@@ -102,7 +102,7 @@ function unchanged(before: Pot, product: Formula, at: Heat) {
 }
 
 /** What to look for in a charge of several solids, and what is done about it. */
-export function lookFor(bench: Bench, before: Pot, at: Heat, how: Grinding): string {
+export function lookFor(bench: Bench, before: Pot, at: Heat, how: Grinding | "washed"): string {
   const { setting } = bench.frame;
   const product = setting.product.formula;
   const fired = bench.drafts.find(({ operation }) => operation === "fire");
@@ -129,11 +129,13 @@ export function lookFor(bench: Bench, before: Pot, at: Heat, how: Grinding): str
     dry: "Crush it",
     wet: "Crush it wet, under a little water,",
     closed: "Crush it closed, in a bag or jar,",
+    washed: "Crush it wet, under a little water,",
   };
   const again = {
     dry: "grind it and fire it again",
     wet: `grind it wet, dry it at ${WET_GRINDING.driedAt} and fire it again`,
     closed: "grind it closed and fire it again",
+    washed: `grind it wet, dry it at ${WET_GRINDING.driedAt} and fire it again`,
   };
   const end = how === "wet" ? ` Dry it at ${WET_GRINDING.driedAt} at the end.` : "";
   if (look !== undefined && formulas.length > 0 && same.length === formulas.length) {

@@ -21,10 +21,11 @@ import { looseDensityOf } from "../reaction/loose";
 import { putTheRest } from "./asides";
 import { type Bench, POT } from "./bench";
 import { bottlingFired } from "./bottling";
+import { leavesChromate, washChromateOut } from "./chromate-wash";
 import { dryingOf } from "./drying";
 import { weighProduct } from "./finish";
 import { firedBeside } from "./fired-beside";
-import { grindingOf } from "./grinding";
+import { chargeGrinding, chargeOf } from "./grinding";
 import { crucibleFor, fillingOf, groundWords, lookFor, paceOf } from "./kiln-charge";
 import { fumesFired } from "./kiln-fume";
 import { leaving, notKnown, standsStill, untold } from "./kiln-masses";
@@ -80,16 +81,20 @@ function dryFirst(bench: Bench): void {
 }
 
 export function kiln(bench: Bench): void {
-  const { setting, theory, account } = bench.frame;
+  const { setting, theory, account, portions } = bench.frame;
   weighAll(bench);
   const runs = setting.materials.some(({ form }) => isOneOf(form, ...RUNS_BY_ITSELF.formulas));
   const { at, below } = plateauOf(bench);
   const forms = setting.materials.map(({ form }) => form);
-  const ground = grindingOf([...forms, setting.product.formula]);
-  const full = fillingOf(setting.materials);
+  const solids = chargeOf(setting);
+  const ground = chargeGrinding(setting);
+  const full = fillingOf(solids);
   let filled: Quantity = exact("0 mL");
-  setting.materials.forEach(({ form }, i) => {
-    const name = bench.name(i);
+  solids.forEach((material, i) => {
+    const { form, shelf } = material;
+    const { name } = shelf;
+    bench.takesAside(material);
+    const portion = portions[setting.materials.indexOf(material)] ?? material.asideTaken()?.portion;
     const done = add(bench.pot, bench.in(bench.pack(name)), []);
     filled = filled.plus(done.after.mass.minus(done.before.mass).dividedBy(looseDensityOf(form)));
     const powder = filled;
@@ -100,12 +105,12 @@ export function kiln(bench: Bench): void {
     };
     bench.did(POT, done, {
       materials: [name],
-      amounts: [bench.frame.portions[i]!],
+      amounts: portion === undefined ? [] : [portion],
       from: bench.pack(name),
-      ...(ground === "wet" && i > 0 && i + 1 === setting.materials.length ? { atHand: ["drying oven"] } : {}),
+      ...(ground === "wet" && i > 0 && i + 1 === solids.length ? { atHand: ["drying oven"] } : {}),
       say: () =>
-        setting.materials.length > 1
-          ? i + 1 < setting.materials.length
+        solids.length > 1
+          ? i + 1 < solids.length
             ? `${i === 0 ? `Put the ${name} into ${ground === "closed" ? "a jar or mill that closes" : "a mortar"}` : `Put the ${name} to it`}.`
             : groundWords(name, ground, crucibleFor(at), full.words, crucible())
           : runs
@@ -158,8 +163,9 @@ export function kiln(bench: Bench): void {
   if (isGas(setting.product.formula, false)) return;
   if (account.supplied.length > 1)
     bench.did(POT, hold(bench.pot), {
-      say: () => lookFor(bench, charge, at, ground),
+      say: () => lookFor(bench, charge, at, leavesChromate(setting) ? "washed" : ground),
     });
+  washChromateOut(bench);
   const { formula } = setting.product;
   weighProduct(bench, bottlingFired(formula, forms, dryingOf(formula).deliquescent));
 }

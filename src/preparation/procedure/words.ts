@@ -22,7 +22,7 @@ export interface Instruments {
   readonly volume: Quantity;
 }
 
-/** Figures as the hand can use them: three at most, and none finer than a step of the instrument. */
+/** Figures as the hand can use them: three at most (of a mass that is fired four), and none finer than a step of the instrument. */
 export interface Hand {
   /** Grams or kilograms, whichever a person would say. */
   readonly grams: (mass: Quantity) => string;
@@ -32,6 +32,8 @@ export interface Hand {
 }
 
 const FIGURES = 3;
+/** What a fire leaves is held against what went in, and decides whether it is fired again. */
+const FIGURES_FIRED = 4;
 /** Fewer steps than this of a cylinder, and a smaller one is taken, of a tenth of the step. */
 const FEWEST_STEPS = 5;
 const FINEST_MILLILITRES = 0.1;
@@ -41,15 +43,19 @@ const decimalsOf = (value: number): number => (/\.(\d+)$/.exec(String(value))?.[
 const magnitudeOf = (value: number): number =>
   value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value) * (1 + 1e-12)));
 
-/** To a step, and to no more than three figures, rounded once. */
-function stepped(value: number, step: number): string {
-  const coarse = Math.max(step, 10 ** (magnitudeOf(value) + 1 - FIGURES));
+/** To a step, and to no more than so many figures, rounded once. */
+function stepped(value: number, step: number, figures = FIGURES): string {
+  const coarse = Math.max(step, 10 ** (magnitudeOf(value) + 1 - figures));
   // a double of exactly half a step may stand a hair below it
   const rounded = Math.round((value / coarse) * (1 + 1e-12)) * coarse;
-  return rounded.toFixed(Math.max(0, Math.min(decimalsOf(step), FIGURES - 1 - magnitudeOf(rounded))));
+  return rounded.toFixed(Math.max(0, Math.min(decimalsOf(step), figures - 1 - magnitudeOf(rounded))));
 }
 
-export function handOf(instruments: Instruments, lessThan = (mass: string): string => `less than ${mass}`): Hand {
+export function handOf(
+  instruments: Instruments,
+  isFired = false,
+  lessThan = (mass: string): string => `less than ${mass}`,
+): Hand {
   const gram = instruments.mass.toNumber("g");
   const cylinder = instruments.volume.toNumber("mL");
   const litres = (liquid: Quantity): string => {
@@ -65,7 +71,7 @@ export function handOf(instruments: Instruments, lessThan = (mass: string): stri
     grams: (mass) => {
       const value = mass.toNumber("g");
       if (Math.abs(value) < gram / 2) return lessThan(`${gram} g`);
-      return value >= 10_000 ? about(mass, "kg") : `${stepped(value, gram)} g`;
+      return value >= 10_000 ? about(mass, "kg") : `${stepped(value, gram, isFired ? FIGURES_FIRED : FIGURES)} g`;
     },
     litres,
     water: (water) => `${litres(water)} of water`,

@@ -112,6 +112,15 @@ function oxidiserNote(row: WasteMetalRow | undefined, amounts: readonly Quantity
   return `${note}; make it sour with dilute sulfuric acid (pH 2), and under a hood stir in sodium disulfite by pinches until ${until}: ${all}`;
 }
 
+/** How the chromate of a wash water is reduced, where nobody knows how much of the metal became that: no more than all of it. */
+export function notSpent(symbol: string, all: Quantity | undefined): string {
+  const row = rowOf(symbol)!;
+  const { note, disulfite, until } = row.oxidising!;
+  const mass = all?.times(exact(disulfite)).times(molarMass("Na2S2O5")).to("g");
+  const most = mass === undefined ? "" : ` (${mass.format({ significant: 2, uncertainty: "none" })} at most)`;
+  return `${note}; make it sour with dilute sulfuric acid (pH 2 to 3), and under a hood stir in sodium disulfite by pinches until ${until}${most}, then soda to pH ${row.pH}; the solid goes to collection`;
+}
+
 /** Ammonium salts give ammonia where the waste is made alkaline, and that holds metals in solution. */
 export function ammoniumNotes(
   metals: readonly DissolvedMetal[],

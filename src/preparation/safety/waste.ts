@@ -207,13 +207,14 @@ const halateNotes = (solutes: readonly Dissolved[], least: Quantity): string[] =
     .filter(({ species, amount }) => amount.times(species.molarMass).compare(least) >= 0)
     .map(({ species }) => HALATES.note.replace("{salt}", species.name));
 
-/** What is left at the end; `open` is the product where no figure tells how much of it stays dissolved. */
+/** What is left at the end; `open` is the product where no figure tells how much of it stays dissolved, `own` what the steps say of it. */
 export function wasteOf(
   setting: Setting,
   left: readonly Left[],
   liquids: Quantity | undefined,
   alcohol: Quantity | undefined,
   open: Dissolved | undefined,
+  own: readonly string[],
 ): Waste {
   const volume = liquids?.to("L").named({
     symbol: "V(waste)",
@@ -232,6 +233,7 @@ export function wasteOf(
   const sour = cyanide ? [] : gasesByAcid(solutes, steps.mass);
   const isLiquor = wet && all !== undefined && fateOf(product.formula, setting.temperature).precipitated !== true;
   const notes = [
+    ...own,
     ...metalNotes(free, solutes, steps.mass),
     ...heldNotes(metals),
     ...(isLeftAsItIs ? [] : ammoniumNotes(free, solutes, steps.mass)),

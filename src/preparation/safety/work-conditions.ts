@@ -18,7 +18,7 @@ import type { BatchFigures } from "../planning/batch-figures";
 import { planned } from "../planning/exact";
 import { hangsMetal } from "../procedure/displaced";
 import { dryingOf } from "../procedure/drying";
-import { grindingOf } from "../procedure/grinding";
+import { chargeGrinding, chargeOf } from "../procedure/grinding";
 import { fumesFired, isReducedInFire } from "../procedure/kiln-fume";
 import { kindOf } from "../procedure/kind";
 import { goesInAir } from "../procedure/not-warm";
@@ -128,8 +128,14 @@ const isNotGround = (given: Given): boolean =>
   (isMetal(given.setting.product.formula) || given.isDustDangerous) && !isGroundWet(given);
 
 /** A charge of several solids is ground again between two firings. */
-const isGroundWet = ({ setting: { wet, materials, product } }: Given): boolean =>
-  !wet && materials.length > 1 && grindingOf([...materials.map(({ form }) => form), product.formula]) === "wet";
+const isGroundWet = ({ setting }: Given): boolean =>
+  !setting.wet && chargeOf(setting).length > 1 && chargeGrinding(setting) === "wet";
+
+/** Are these elements in a charge of several solids? */
+const isFiredTogether = (setting: Setting, ...symbols: readonly string[]): boolean => {
+  const charge = setting.wet ? [] : chargeOf(setting);
+  return charge.length > 1 && symbols.every((symbol) => charge.some(({ form }) => form.count(symbol).n !== 0n));
+};
 
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
@@ -155,6 +161,8 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "flammable gas": ({ batch: { gas } }) => gas.some(({ key }) => burns(formulaFrom(key))),
   "metal fume": ({ setting }) => fumesFired(setting),
   "reduced in fire": ({ setting }) => isReducedInFire(setting),
+  "chromium fired": ({ setting }) => isFiredTogether(setting, "Cr"),
+  "chromium and tin fired": ({ setting }) => isFiredTogether(setting, "Cr", "Sn"),
   vapour: ({ setting: { wet, products, product } }) =>
     wet && products.some((one) => one !== product && boilsLow(one.formula)),
   oxygen: ({ setting }) => setting.products.some(({ formula }) => isOneOf(formula, "O2")),

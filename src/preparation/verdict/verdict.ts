@@ -112,7 +112,7 @@ export function notWeighed(
   steps: Instruments,
 ): Finding[] {
   const { formula } = batch.product;
-  const { grams } = handOf(steps);
+  const { grams } = handOf(steps, batch.isolation.how === "residue");
   const all = expected.plus(staysInCrucible(batch));
   const least = all.minus(mayLeaveCrucible(batch)).times(lessThanAll(handlingLoss));
   const most = all.minus(usuallyWater(batch));

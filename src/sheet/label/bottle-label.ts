@@ -13,7 +13,15 @@ import { officialPrecautions } from "../../substance/internal";
 import type { SheetFormat } from "../document/blocks";
 import { FORMATS, formatGuard, guard, SheetError, type SheetRefusal } from "../error";
 import { about, handy, pretty } from "../figures";
-import { drawsFromAir, expectedOf, handFor, massWithUncertainty, warmestOf, weighedAs } from "../plan/context";
+import {
+  besideOnLabel,
+  drawsFromAir,
+  expectedOf,
+  handFor,
+  massWithUncertainty,
+  warmestOf,
+  weighedAs,
+} from "../plan/context";
 import { ownCautions, statementsOf } from "../plan/hazards";
 import { filled, type SheetWords } from "../words";
 import { wordsInUse } from "../words-in-use";
@@ -112,6 +120,7 @@ function ofProduct(of: Plan | Run, words: SheetWords): Texts {
     lines: [
       ...contentOf(of, words),
       filled(words.madeFrom, { materials: from }),
+      ...besideOnLabel({ plan, words }),
       ...(upTo === undefined
         ? []
         : [filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]),

@@ -1,5 +1,6 @@
 // What the parts of a plan's sheet share: the plan, the words, and figures no finer than the instrument.
 import { parseFormula } from "../../formula";
+import { list } from "../../foundation/wording";
 import type { Plan, ProcedureStep } from "../../preparation";
 import {
   absorbentOf,
@@ -12,13 +13,14 @@ import {
   type Instruments,
   isGas,
   isSecondCrop,
+  isWashedOfChromate,
   mayLeaveCrucible,
   standsInPlace,
   staysInCrucible,
   usuallyWater,
 } from "../../preparation/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
-import { withUncertainty } from "../figures";
+import { pretty, withUncertainty } from "../figures";
 import { filled, type SheetWords } from "../words";
 
 /** A plan on its way to paper. */
@@ -54,7 +56,9 @@ export function instrumentsOf(plan: Plan): Instruments {
 export const handFor = (on: OnPaper): Hand => {
   const known = hands.get(on);
   if (known !== undefined) return known;
-  const hand = handOf(instrumentsOf(on.plan), (mass) => filled(on.words.lessThan, { mass }));
+  const hand = handOf(instrumentsOf(on.plan), on.plan.isolation.how === "residue", (mass) =>
+    filled(on.words.lessThan, { mass }),
+  );
   hands.set(on, hand);
   return hand;
 };
@@ -133,6 +137,19 @@ export const warmestOf = (plan: Plan): Quantity<"temperature"> | undefined => {
   const drying = inPlace ? dryingIn(parseFormula(formula), plan.temperature) : plan.drying;
   return drying.changesAbove && isolation.how !== "liquor" && isolation.how !== "residue" ? drying.upTo : undefined;
 };
+
+/** What a fired product has in it beside itself, for the label of its bottle. */
+export function besideOnLabel({ plan, words }: OnPaper): string[] {
+  if (plan.isolation.how !== "residue") return [];
+  const own = new Set(
+    plan.request.materials.flatMap(({ aside, form }) => (aside === true ? [pretty(String(form))] : [])),
+  );
+  const put = (plan.steps.at(-1)?.after.solids ?? []).filter(({ formula }) => own.has(formula));
+  return [
+    ...(put.length === 0 ? [] : [filled(words.withBeside, { formulas: list(put.map(({ formula }) => formula)) })]),
+    ...(isWashedOfChromate(plan.steps) ? [words.chromateWashed] : []),
+  ];
+}
 
 /** The solid that the sheet says to weigh. */
 interface WeighedAs {

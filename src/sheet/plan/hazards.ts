@@ -140,8 +140,12 @@ export function precautionsOf(on: OnPaper): readonly AskedPrecaution[] {
 }
 
 /** How the solids of a charge are ground together. */
-const howGround = ({ weighings, product }: Plan) =>
-  grindingOf([...weighings.map(({ form }) => parseFormula(form)), parseFormula(product.formula)]);
+const howGround = (plan: Plan) =>
+  grindingOf(
+    [...plan.weighings.map(({ form }) => form), ...asidesOf(plan).keys(), plan.product.formula].map((one) =>
+      parseFormula(one),
+    ),
+  );
 
 /** Protection that the codes of what is handled ask for. */
 function protection({ plan, words }: OnPaper): string[] {

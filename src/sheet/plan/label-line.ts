@@ -5,7 +5,7 @@ import type { Block } from "../document/blocks";
 import { pretty } from "../figures";
 import { liquorOnLabel } from "../label/liquor-label";
 import { filled } from "../words";
-import { drawsFromAir, type OnPaper, warmestOf, weighedAs } from "./context";
+import { besideOnLabel, drawsFromAir, type OnPaper, warmestOf, weighedAs } from "./context";
 
 /** More than this nobody reads in one line. */
 const MOST_STATEMENTS = 3;
@@ -24,6 +24,7 @@ export function labelBlocks(on: OnPaper): Block[] {
   const upTo = warmestOf(plan);
   const { formula } = weighedAs(plan);
   const limit = [
+    ...besideOnLabel(on),
     ...(upTo === undefined
       ? []
       : [filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]),

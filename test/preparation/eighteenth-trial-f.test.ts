@@ -1,0 +1,99 @@
+// What a new independent reader objected to, of a pigment with a colour put to its charge, of the same without it, and of tin in
+// acid, as rules. Facts of the bench are common practice, no source.
+import { evaluateRun, type PlanRequest, planPreparation } from "preparative";
+import { benchSheet, bottleLabel } from "preparative/sheet";
+import { describe, expect, it } from "vitest";
+
+const sheet = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
+const texts = (request: PlanRequest): string[] => planPreparation(request).steps.map(({ text }) => text);
+
+const WHITE: PlanRequest = {
+  equation: "CaCO3 + SnO2 + SiO2 -> CaSnSiO5 + CO2",
+  product: "CaSnSiO5",
+  materials: [
+    { name: "whiting", form: "CaCO3", assay: "98 %" },
+    { name: "tin oxide", form: "SnO2", assay: "99 %" },
+    { name: "flint", form: "SiO2", assay: "99 %" },
+  ],
+  scale: { product: "100 g" },
+};
+const CHROME = { name: "chrome oxide", form: "Cr2O3", assay: "99 %", aside: true, portion: "0.80 g" } as const;
+const PINK: PlanRequest = { ...WHITE, materials: [...WHITE.materials, CHROME] };
+
+describe("what is put to a charge beside the equation", () => {
+  it("is ground in before the last of the solids, and not stirred into the dried cake", () => {
+    const steps = texts(PINK);
+    const at = (what: RegExp): number => steps.findIndex((text) => what.test(text));
+    expect(at(/^Put the chrome oxide to it\./)).toBeGreaterThan(0);
+    expect(at(/^Put the chrome oxide to it\./)).toBeLessThan(at(/^Grind the flint in with it/));
+    expect(steps.join(" ")).not.toContain("into the vessel and stir");
+  });
+
+  it("is ground with a single feed too, unless that is a harsh oxidiser", () => {
+    const fired = (form: string, equation: string, product: string): string =>
+      texts({
+        equation,
+        product,
+        materials: [
+          { name: "feed", form },
+          { name: "flux", form: "Cr2O3", aside: true, portion: "1 g" },
+        ],
+        scale: { product: "10 g" },
+      }).join(" ");
+    expect(fired("CaCO3", "CaCO3 -> CaO + CO2", "CaO")).toMatch(
+      /Put the flux into a mortar\..*Grind the feed in with it/,
+    );
+    expect(fired("KClO3", "2 KClO3 -> 2 KCl + 3 O2", "KCl")).not.toMatch(/Grind|mortar/);
+  });
+});
+
+describe("chromium fired in air with lime or alkali", () => {
+  // 0.80 × 0.99 / 151.99 × 2 = 0.01042 mol of chromium × 0.75 × 190.10 = 1.5 g of disulfite
+  it("leaves chromate, which is washed out, reduced and told by waste and label", () => {
+    const printed = sheet(PINK);
+    expect(printed).toMatch(/Wash it with hot water \(500 mL or more, in portions\) until that runs off colourless\./);
+    expect(printed).toContain("Waste 501 mL (collect)");
+    expect(printed).toContain("Wash water, about 501 mL: chromate (not known).");
+    expect(printed).toMatch(
+      /dilute sulfuric acid \(pH 2 to 3\).* disulfite .*until all of it is green \(1\.5 g at most\)/,
+    );
+    expect(printed).toMatch(/CaSnSiO₅, mass, date, batch, with Cr₂O₃ in it, chromate was washed out/);
+    expect(bottleLabel(planPreparation(PINK))).toContain("chromate was washed out");
+  });
+
+  it("is not looked for without chromium, without lime or alkali, and where chromate is the product", () => {
+    expect(sheet(WHITE)).not.toMatch(/chromate|colourless/i);
+    const spinel: PlanRequest = {
+      equation: "ZnO + Cr2O3 -> ZnCr2O4",
+      product: "ZnCr2O4",
+      materials: [
+        { name: "zinc oxide", form: "ZnO" },
+        { name: "chrome oxide", form: "Cr2O3" },
+      ],
+      scale: { product: "20 g" },
+    };
+    expect(sheet(spinel)).not.toMatch(/runs off colourless/);
+    expect(sheet(spinel)).toContain("turns tin-white ware pink");
+    expect(sheet(spinel)).not.toContain("pink brown");
+  });
+
+  it("leaves the crucible as vapour, and zinc spoils its pink with tin", () => {
+    expect(sheet(PINK)).toMatch(/tin-white ware pink: .* No zinc near it/);
+  });
+});
+
+describe("the mass that a fire leaves", () => {
+  // 38.3 + 57.1 + 22.8 = 118.2 g, less 38.3 × 0.98 / 100.086 × 44.009 = 16.50 g: 101.7 g, and with 0.8 g of colour 102.5 g
+  it("is told to the step of the balance, for it decides whether it is fired again", () => {
+    expect(sheet(WHITE)).toContain("stands still at 101.7 g, from 118.2 g");
+    expect(sheet(WHITE)).toContain("more than 101.7 g not heated through");
+    expect(sheet(PINK)).toContain("stands still at 102.5 g, from 119.0 g");
+    expect(sheet(PINK)).toContain("more than 102.5 g not heated through");
+    expect(sheet(PINK)).toContain("102.5 g with the 1.6 g of what the pack has besides");
+  });
+
+  it("of a perfect batch is not told to be heated again", () => {
+    const { verdict } = evaluateRun(planPreparation(PINK), { dried: "102.5 g" });
+    expect(verdict.map(({ code }) => code)).not.toContain("unreacted");
+  });
+});
