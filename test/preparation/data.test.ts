@@ -77,6 +77,7 @@ import {
 } from "../../src/preparation/data/firing";
 import { CYLINDERS, GASES, GASES_IN_WATER } from "../../src/preparation/data/gases";
 import { AGAINST_COLLOID, GELS, SOAPS } from "../../src/preparation/data/gels";
+import { IF_MIXED } from "../../src/preparation/data/if-mixed";
 import {
   BASIC_BEFORE_HYDROXIDE,
   BASIC_SALTS,
@@ -208,6 +209,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   FIRE_ONLY: [FIRE_ONLY],
   HOT_SULFURIC: [HOT_SULFURIC],
   IGNITION,
+  IF_MIXED,
   IGNITION_FUMES,
   INSOLUBLE_NONMETALS,
   IN_LYE: [IN_LYE],

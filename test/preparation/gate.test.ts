@@ -308,6 +308,18 @@ describe("products that are never made", () => {
     expect(fate({ ...request, acknowledge: all })).toBe("plan.dangerous-product");
   });
 
+  it("say what is done where it is there already", () => {
+    // common practice, no source
+    const hintOf = (request: PlanRequest): string => {
+      const result = tryPlanPreparation(request);
+      return result.ok ? "" : result.error.hint!;
+    };
+    const nitrite = hintOf(asked("NaNO2 + NH4Cl -> NH4NO2 + NaCl", "NH4NO2", ["NaNO2"], ["NH4Cl"]));
+    expect(nitrite).toMatch(/already, do not warm, dry, scratch, make sour or close it/);
+    expect(nitrite).toContain("fire brigade");
+    expect(hintOf(asked("C + H2 + N2 -> CHN", "CHN", ["C"]))).toMatch(/already, leave at once/);
+  });
+
   it("stop a material that is one of them", () => {
     expect(fate(asked("Pb(N3)2 -> Pb + N2", "Pb", ["Pb(N3)2"]))).toBe("plan.dangerous-product");
   });

@@ -2,6 +2,7 @@
 import { list } from "../../foundation/wording";
 import type { Incompatibility } from "../../substance";
 import type { DangerousProduct } from "../../substance/internal";
+import { IF_MIXED } from "../data/if-mixed";
 import { PlanError } from "../error";
 
 /** A product, by-product or material that no plan makes or starts from. */
@@ -10,13 +11,17 @@ export interface Danger extends DangerousProduct {
   readonly as: "product" | "by-product" | "material";
 }
 
+/** What is done where it is there already. */
+const ifMixed = (danger: Danger): string[] =>
+  IF_MIXED.filter(({ code }) => code === danger.code).map(({ text }) => text);
+
 export function refuseDangers(dangers: readonly Danger[]): void {
   const first = dangers[0];
   if (first === undefined) return;
   throw new PlanError("plan.dangerous-product", `${first.formula} (${first.name}) as ${first.as}`, {
     hint: first.opens
       ? `if this is known and meant, acknowledge it by code: acknowledge: ["${first.code}"]`
-      : "explosives and deadly gases are never planned, whatever is acknowledged",
+      : ["explosives and deadly gases are never planned, whatever is acknowledged", ...ifMixed(first)].join("; "),
     details: {
       dangers: dangers.map(({ code, formula, name, as, opens, citation }) => ({
         code,
