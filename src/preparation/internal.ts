@@ -33,7 +33,7 @@ export { dropsFor, isAirless, isInDistilledWater, isKeptDark } from "./procedure
 export { isSecondCrop } from "./procedure/step";
 export { type Hand, handOf, type Instruments } from "./procedure/words";
 export { absorbentOf } from "./reaction/absorbing";
-export { isMetal } from "./reaction/acids";
+export { isAcid, isLye, isMetal } from "./reaction/acids";
 export { fateInRoom } from "./reaction/fate";
 export { burns, isAntisolvent, isGas, staysInWater } from "./reaction/fluids";
 export { heldWaterOf, withGelWater } from "./reaction/held-water";

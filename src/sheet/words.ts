@@ -242,6 +242,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   washWater: "Wash water",
   residue: "Residue on the filter",
   metalLeft: "Metal left over",
+  upToAlcohol: "up to {volume} of alcohol more, where it was put to it",
   poisonTraces: "{inside}; a little {metal} is dissolved in it",
   inTrap: "Gas trap, kept apart from all else",
   liquor: "Liquor in the vessel",

@@ -60,6 +60,14 @@ export const PASSIVE: readonly PassiveRow[] = [
 
 /** Metals that lye dissolves with hydrogen. */
 export const IN_LYE = { metals: ["Al", "Zn", "Ga", "Be", "Sn", "Si"], source: "commonPractice" } as const;
+
+/** Hydroxido complexes that metals go into lye as, with its alkali metal for M. */
+export const LYE_COMPLEXES: readonly { readonly metal: string; readonly complex: string; readonly source: SourceKey }[] = [
+  { metal: "Al", complex: "M[Al(OH)4]", source: "commonPractice" },
+  { metal: "Zn", complex: "M2[Zn(OH)4]", source: "commonPractice" },
+  { metal: "Sn", complex: "M2[Sn(OH)4]", source: "commonPractice" },
+];
+
 /** Metals that take hydrogen from cold water, and one that does so beside whatever else it does. */
 export const IN_WATER = {
   metals: ["Li", "Na", "K", "Rb", "Cs", "Ca", "Sr", "Ba"],

@@ -108,6 +108,22 @@ export const SLOW_COMPLEXES: readonly SlowComplexRow[] = [
   { ion: "Cr^3+", called: "chromium(III)", at: "80 °C", time: "for half an hour", reduced: { groups: ["chromate", "dichromate"], until: "no more gas rises and a drop of it, diluted with water on a white plate, shows neither orange nor yellow", ligandsAt: "60 °C" }, source: "memory" },
 ];
 
+/** A complex that forms over the hydroxide of its metal, which its weak acid takes in the heat only. */
+export interface OverHydroxideRow {
+  readonly metals: readonly string[];
+  readonly anions: readonly string[];
+  readonly from: string;
+  readonly to: string;
+  readonly time: string;
+  /** Of the clear liquor. */
+  readonly pH: string;
+  readonly source: SourceKey;
+}
+
+export const OVER_HYDROXIDE: readonly OverHydroxideRow[] = [
+  { metals: ["Al", "Fe", "Cr"], anions: ["C2O4^2-", "C6H5O7^3-", "C4H4O6^2-"], from: "80 °C", to: "100 °C", time: "20 to 40 minutes", pH: "4 to 6", source: "commonPractice" },
+];
+
 /** Ligands beside which a metal keeps its other places: each takes one. */
 export const MONODENTATE: readonly { readonly formula: string; readonly source: SourceKey }[] = [
   { formula: "NH3", source: "commonPractice" },

@@ -41,6 +41,7 @@ export interface ProtectionRow {
 }
 
 export const PROTECTION: readonly ProtectionRow[] = [
+  { cations: ["Na+", "K+", "Li+"], groups: ["hydroxide"], when: "dissolving", text: "in glass or stainless steel, for lye dissolves aluminium", source: "commonPractice" },
   { cations: ["Fe^2+"], when: "dissolving", drops: true, text: "use boiled-out water with a few drops of {acid}, so that neither air nor water changes it", source: "commonPractice" },
   { cations: ["Sn^2+"], when: "dissolving", drops: true, times: "1", noWater: true, text: "stir it into the acid, warm that until it is clear, and add the water then, boiled out: water alone makes a basic salt of it", source: "commonPractice" },
   { cations: ["Pb^2+"], groups: ["acetate"], when: "dissolving", drops: true, distilled: true, text: "use distilled water with a few drops of {acid} in it, or it stays cloudy with carbonate and basic salt", source: "commonPractice" },

@@ -60,12 +60,14 @@ interface HoldingLigandRow {
   readonly formula: string;
   /** Name of the group in a formula. */
   readonly group: string;
+  /** What takes the ligand out as a solid, out of complexes that come apart. */
+  readonly takenBy?: { readonly reagent: string; readonly called: string; readonly solid: string };
   readonly source: SourceKey;
 }
 
 export const HOLDING_LIGANDS: readonly HoldingLigandRow[] = [
   { name: "ammonia", formula: "NH3", group: "ammine", source: "commonPractice" },
-  { name: "oxalate", formula: "C2O4^2-", group: "oxalate", source: "commonPractice" },
+  { name: "oxalate", formula: "C2O4^2-", group: "oxalate", takenBy: { reagent: "CaCl2", called: "calcium chloride", solid: "calcium oxalate" }, source: "commonPractice" },
   { name: "citrate", formula: "C6H5O7^3-", group: "citrate", source: "commonPractice" },
   { name: "tartrate", formula: "C4H4O6^2-", group: "tartrate", source: "commonPractice" },
   { name: "EDTA", formula: "C10H12N2O8^4-", group: "ethylenediaminetetraacetate", source: "commonPractice" },

@@ -31,6 +31,7 @@ export type WorkCondition =
   | "gas through a trap"
   | "gas for the hood"
   | "flammable gas"
+  | "metal in lye"
   | "metal fume"
   | "reduced in fire"
   | "chromium fired"
@@ -92,6 +93,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "mixing", when: "gas through a trap", text: "gas is given off: its only way out is the tube to the trap, which is never closed; in portions", source: "commonPractice" },
   { step: "mixing", when: "gas for the hood", text: "the gas is poisonous: under a hood that works, or not at all", source: "commonPractice" },
   { step: "mixing", when: "flammable gas", text: "the gas burns: no flame, no spark, no switch nearby", source: "commonPractice" },
+  { step: "mixing", when: "metal in lye", text: "the gas carries a mist of lye, which burns eyes and lungs: loosely covered, no face over it, under a hood or outdoors", source: "commonPractice" },
   { step: "mixing", when: "vapour", text: "what forms beside the product boils near room temperature, and its vapour burns: under a hood, no flame, no spark, warmed by a water bath only", source: "commonPractice" },
   { step: "mixing", when: "oxygen", text: "oxygen is given off: nothing that burns nearby", source: "commonPractice" },
   { step: "mixing", when: "solid into acid", text: "the solid goes into the acid, never the acid onto the solid", source: "commonPractice" },

@@ -37,7 +37,7 @@ export interface BatchFigures {
   readonly vessel: Vessel | undefined;
   /** How fast to add; undefined where no gas is given off. */
   readonly additionRate: Pace | undefined;
-  /** Heat of the reaction and the rise in temperature that it may cause. */
+  /** Heat of the reaction and the rise in temperature that it may cause; of a metal that goes through lye that of its first stage. */
   readonly heat: Heat;
   /** Of each feed that is dissolved, before anything is mixed. */
   readonly dissolvingHeat: readonly DissolvingHeat[];

@@ -21,6 +21,7 @@ import { dropTestFor } from "../procedure/drop-test";
 import { feedsOf } from "../procedure/feeds";
 import { isolationOf, type WashSchedule } from "../procedure/isolation";
 import { kindOf } from "../procedure/kind";
+import { heatInLye, lyeStage } from "../procedure/lye-stage";
 import { notWarmOf } from "../procedure/not-warm";
 import { mixedOf, workOf } from "../procedure/procedures";
 import { ranksOf } from "../procedure/ranks";
@@ -235,6 +236,9 @@ export function batchOf(
         materials.some((one) => isMetal(one.form) && isSlowInPieces(one)),
       ),
     heat: () => {
+      const staged = { setting, roles: roles(), account };
+      const stage = lyeStage(staged);
+      if (stage !== undefined) return heatInLye(stage, staged, batch.feeds);
       const all = work().mixed;
       return heatOf(setting, account, batch.feeds, all === undefined || full().missing.length > 0 ? undefined : [all]);
     },

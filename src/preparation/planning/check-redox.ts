@@ -7,9 +7,9 @@ import { matterOf } from "../contents/matter";
 import { FREED_FROM_EXCESS } from "../data/waste";
 import { POT } from "../procedure/bench";
 import { inTheWay } from "../procedure/mixed-hot";
-import { isPeroxide } from "../procedure/roles";
+import { isByLye, isPeroxide } from "../procedure/roles";
 import { useOf } from "../procedure/use";
-import { isAmmonia } from "../reaction/acids";
+import { isAcid, isAmmonia } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { gasRow, isGas } from "../reaction/fluids";
 import { formulaFrom } from "../reaction/species";
@@ -21,6 +21,8 @@ import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-ove
 /** What keeps a complex whole, in words: its plain salt takes more of the ligand than the usual excess. */
 function wholeBy(ligand: Feeding, { setting, roles }: Watched): string {
   if (isOver(ligand)) return "the excess keeps the complex whole";
+  if (isByLye(setting, roles) && isAcid(ligand.material.form))
+    return "no more is needed: its acid salt would crystallise beside the complex";
   const salt = inTheWay(setting, roles);
   return salt === undefined
     ? `${shown(planned("usualExcess"), 2)} excess is usual, so that the complex stays whole`

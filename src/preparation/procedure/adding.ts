@@ -56,6 +56,7 @@ export function adding(
     isLast,
     warmest,
     gone,
+    warms,
   }: {
     /** Everything reacts with it. */
     readonly isLast: boolean;
@@ -63,6 +64,8 @@ export function adding(
     readonly warmest: Quantity<"temperature"> | undefined;
     /** Gas that has left before. */
     readonly gone?: string | undefined;
+    /** What it does beside the reaction that the vessel is paced by, in words. */
+    readonly warms: string;
   },
 ): string {
   const { feeds, roles, portions, setting } = bench.frame;
@@ -78,7 +81,7 @@ export function adding(
     : closed
       ? `the ${what} in from the dropping funnel`
       : `the ${what} into the vessel${hot === undefined ? "" : `, kept at ${hot},`}`;
-  if (!isLast) return `${verb} ${into}, ${solid ? "" : "slowly and "}stirring.`;
+  if (!isLast) return `${verb} ${into}, ${solid ? "" : "slowly and "}stirring${warms}.`;
   const { additionRate, heat: warming } = look;
   const gas = look.gas.filter(({ key }) => key !== gone);
   const room = vesselIn(look);

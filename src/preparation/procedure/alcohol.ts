@@ -52,6 +52,15 @@ export const bearsAlcohol = ({ pot, frame }: Bench): boolean =>
 export const bearsLastAlcohol = (product: Formula): boolean =>
   !isHarshOxidiser(product) && withAlcohol(product) === "brings it out";
 
+/** The liquor that alcohol goes into: of a complex what stands over its crystals, of other salts that none has come out of. */
+function liquorAtCrystals({ pot, frame: { kind, theory } }: Bench): Quantity<"volume"> {
+  if (kind !== "complex formation") return pot.volume as Quantity<"volume">;
+  const liquor = pot.mass.minus(theory);
+  const least = theory.times(planned("leastLiquor"));
+  const mass = liquor.compare(least) > 0 ? liquor : least;
+  return mass.dividedBy(exact("1 g/mL")).to("mL") as Quantity<"volume">;
+}
+
 /** As much alcohol as liquor, where it brings out the product and nothing else. */
 export function antisolventFor(bench: Bench): Antisolvent {
   const { product } = bench.frame.setting;
@@ -64,7 +73,7 @@ export function antisolventFor(bench: Bench): Antisolvent {
     return {
       why: `it would bring out the ${list(along.map((one) => `${bench.hand.grams(massOf(one))} of ${one.matter.name}`))} as well`,
     };
-  return { volume: bench.pot.volume as Quantity<"volume"> };
+  return { volume: liquorAtCrystals(bench) };
 }
 
 /** Alcohol that takes the water of a cake or of crystals along. */

@@ -27,9 +27,10 @@ import { asInTheRoom, keepWarm } from "./kept-dissolved";
 import { isAcidSalt } from "./kind";
 import { warmedForStart } from "./late-start";
 import { escapes, gasIsIn, type Led, leading, stopsByPaper } from "./leading";
+import { lyeStage, warmedByAcid } from "./lye-stage";
 import { withOtherSolids } from "./other-solid";
 import { inOrder } from "./ranks";
-import { acidsUsed, baseLeft, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
+import { acidsUsed, baseLeft, gasLeft, mainReaction, peroxideLeft, settled } from "./reactions";
 import { sharesAnion } from "./roles";
 import { cooledFor, warmed, warmedForProduct, warmedLigand, warmestAsAdded } from "./tempering";
 import { gasesIn, gasInRoom, trapsFor } from "./trap";
@@ -120,7 +121,7 @@ export function combine(bench: Bench): void {
     const host = hostOf(bench, i);
     if (host !== undefined) putInto(bench, i, vesselOf(bench, host));
   }
-  const stage = lyeStage(bench);
+  const stage = lyeStage(bench.frame);
   const sour = bench.frame.kind === "displacement" ? baseInAcid(setting) : undefined;
   const inAcid = sour && {
     ...dissolvedInAcid(setting, bench.frame.account, sour),
@@ -186,6 +187,7 @@ export function combine(bench: Bench): void {
     const caught = trapsFor(bench, free === undefined ? gases : [...gases, free]);
     const done = added(before, other, outcome, isLast ? settle : undefined);
     const warmest = warmestAsAdded(bench, i);
+    const warms = isLast && stage !== undefined ? warmedByAcid(bench.frame, stage, joined.mass) : "";
     const led: Led | undefined = isLedIn(bench.material(i))
       ? {
           // what a gas has beside it is air, and passes through
@@ -203,7 +205,7 @@ export function combine(bench: Bench): void {
             ? alsoAdding(bench, i)
             : dissolves
               ? intoAcid(bench, i, done)
-              : adding(bench, i, look, { isLast: speaks, warmest, gone: inAcid?.gas }),
+              : adding(bench, i, look, { isLast: speaks, warmest, warms, gone: inAcid?.gas }),
       ...(hasVessel(bench, i) ? {} : { materials: [bench.name(i)], amounts: [bench.frame.portions[i]!] }),
       ...(isLast && isClosed(bench) && bench.frame.feeds[i]!.how !== "solid" && !isLedIn(bench.material(i))
         ? { apparatus: "dropping funnel" as const }
@@ -230,7 +232,7 @@ export function combine(bench: Bench): void {
         say: () =>
           dissolves
             ? `Stir until the ${bench.name(i)} has dissolved${inAcid.gas === undefined ? "" : " and no more gas rises"}, and filter it if it is not clear: what does not dissolve would be in the product. Only then comes the metal.`
-            : `Let it stand until no more gas rises and the ${bench.name(i)} has gone into solution, warming at the end if it has become slow; filter it if it is not clear: what the metal has beside it would dissolve in the acid. Only then comes the acid.`,
+            : `Let it stand until no more gas rises and the ${bench.name(i)} has gone into solution, warming at the end if it has become slow; if it is not clear, filter it through glass wool or synthetic cloth, for lye eats paper, and rinse that with a little water: what the metal has beside it would dissolve in the acid. Only then comes the acid.`,
       });
   });
   if (rest.length === 0 || isLedLast) {

@@ -11,11 +11,12 @@ import { WARM_FOR_AMMINE } from "../data/firing";
 import { PLANNING } from "../data/planning";
 import { WITH_LYE } from "../data/with-lye";
 import { exact, planned } from "../planning/exact";
-import { isLye } from "../reaction/acids";
+import { isAcid, isLye } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { fateInRoom } from "../reaction/fate";
 import type { Material } from "../shelf/material";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
+import { overHydroxide } from "./over-hydroxide";
 import { keptSour, losesAmmonia, thinnedTo } from "./protection";
 import { isAgent } from "./roles";
 import { warmAsReducer } from "./slow-complex";
@@ -198,6 +199,8 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   // Itself it is dissolved no warmer than it is cooled to in between: what water it does not need is not boiled off again.
   const isWarm = forCrystals && oxidises && isAgent(material.form, "oxidiser") && feeding.target !== undefined;
   const asReducer = warmAsReducer(setting, material.form);
+  // Into what is heated next it goes in no more water than it needs there: that would be boiled off again.
+  const joinsHot = roles[i] === "ligand" && isAcid(material.form) && overHydroxide(setting, roles) !== undefined;
   const { shelf, form, formName } = material;
   const { name } = shelf;
   const { amount } = account.supplied[i]!;
@@ -212,7 +215,9 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
           ? exact(asReducer)
           : isWarm
             ? planned("coolsDownTo")
-            : hotEnough(form, amount, feeding)
+            : joinsHot
+              ? planned("hot")
+              : hotEnough(form, amount, feeding)
       : quantity(shelf.dissolve.temperature as Quantity)
   ) as Quantity<"temperature">;
   const least = request.waterFactor ?? PLANNING[crystals ? "hotWaterFactor" : "coldWaterFactor"].value;

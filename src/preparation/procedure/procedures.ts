@@ -10,7 +10,7 @@ import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact, isFromRounding, planned } from "../planning/exact";
 import { massFor } from "../reaction/account";
-import { isAmmonia, isMetal } from "../reaction/acids";
+import { isAcid, isAmmonia, isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { burns, isGas } from "../reaction/fluids";
 import { putBoundAcid } from "./asides";
@@ -26,6 +26,7 @@ import { isolate } from "./isolate";
 import { kiln } from "./kiln";
 import type { ProcedureKind } from "./kinds";
 import { inTheWay } from "./mixed-hot";
+import { overHydroxide } from "./over-hydroxide";
 import { onPaper } from "./paper";
 import { asMeant, givesCarbonDioxide, toCorrect, toExpect, withoutGas } from "./paper-end";
 import { clearPermanganate } from "./permanganate";
@@ -150,7 +151,7 @@ function complexFormation(bench: Bench): void {
   const hot = inTheWay(bench.frame.setting, bench.frame.roles) !== undefined;
   const isKept = keptForLigands(bench);
   if (isKept) putBoundAcid(bench);
-  else
+  else if (!clearedHot(bench))
     until(
       bench,
       stays.length === 0
@@ -159,6 +160,23 @@ function complexFormation(bench: Bench): void {
     );
   isolate(bench);
   finish(bench);
+}
+
+/** The hydroxide that a weak acid takes in the heat only. Was there one? */
+function clearedHot(bench: Bench): boolean {
+  const { setting, roles } = bench.frame;
+  const row = overHydroxide(setting, roles);
+  if (row === undefined) return false;
+  const at = exact(row.from) as Quantity<"temperature">;
+  const acid = setting.materials.find(({ form }) => isAcid(form))!.shelf.name;
+  const until = isByLye(setting, roles) ? "the hydroxide that came first has dissolved" : "the hydroxide has dissolved";
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    atHand: ["indicator paper"],
+    say: () =>
+      `Heat it to ${at.toNumber("°C")} to ${celsius(exact(row.to) as Quantity<"temperature">)} and stir, loosely covered, ${row.time}, until ${until} and the liquor is clear (a cooled drop shows about pH ${row.pH}): the ${matterOf(setting.product.formula).name} is formed then; a haze that stays goes with a little more of the ${acid}, or on a filter.`,
+  });
+  return true;
 }
 
 /** What should be left of a slow solid that is in excess, which tells that all has reacted; nothing of what dissolves. */

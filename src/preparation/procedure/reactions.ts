@@ -1,15 +1,13 @@
-// What reacts in the vessel: the equation, acid that came along, peroxide over the need, a metal in lye; and what the liquor
+// What reacts in the vessel: the equation, acid that came along, peroxide over the need; and what the liquor
 // keeps of the solids that form.
 
-import { tryBalance } from "../../equation";
 import { type Formula, parseFormula } from "../../formula";
 import { list } from "../../foundation/wording";
-import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { keptAtEquilibrium, keptByParts, keptRange } from "../contents/kept-by-liquor";
-import { type Matter, matterOf } from "../contents/matter";
+import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
-import { dissolve as redissolve, type Term, termsOf } from "../contents/react";
+import { dissolve as redissolve, type Term } from "../contents/react";
 import { standsInstead, staysDissolved } from "../contents/solids-standing";
 import type { Reaction } from "../operation/add";
 import { exact, planned } from "../planning/exact";
@@ -20,7 +18,7 @@ import { acidAfterLye, acidsIn, acidTakerAmong, neutralisation } from "../reacti
 import type { Species } from "../reaction/species";
 import type { Bench } from "./bench";
 import { fizzed } from "./other-solid";
-import { isByLye, isPeroxide } from "./roles";
+import { isPeroxide } from "./roles";
 
 /** Where the products go. */
 function wheretoOf(bench: Bench, species: Species): Term["whereto"] {
@@ -123,30 +121,6 @@ export function baseLeft({ frame: { setting, account, portions } }: Bench): Reac
     left(acid).dividedBy(exact(String(found.acids))),
   ];
   return [{ terms: found.terms, extent: byBase.compare(byAcid) < 0 ? byBase : byAcid }];
-}
-
-/** Hydroxido complexes that metals go into lye as, with its alkali metal for M. */
-const IN_LYE: Readonly<Record<string, string>> = { Al: "M[Al(OH)4]", Zn: "M2[Zn(OH)4]", Sn: "M2[Sn(OH)4]" };
-
-/** Lye on a metal before the acid comes: the gas leaves then. */
-export function lyeStage(
-  bench: Bench,
-): { readonly first: Reaction; readonly back: Reaction; readonly gas: Matter } | undefined {
-  const { setting, roles, account } = bench.frame;
-  if (!isByLye(setting, roles)) return undefined;
-  const metal = roles.indexOf("metal");
-  const lye = setting.materials.find(({ form }) => isLye(form))!;
-  const symbol = setting.materials[metal]!.form.symbols[0]!;
-  const complex = IN_LYE[symbol]?.replace("M", lye.form.symbols.find((s) => s !== "O" && s !== "H")!);
-  if (complex === undefined) return undefined;
-  const found = tryBalance(`${symbol} + ${lye.species.formula} + H2O -> ${complex} + H2`);
-  if (!found.ok) return undefined;
-  const size = found.value.reactants.find(({ formula }) => formula.symbols[0] === symbol)!.coefficient;
-  const amount = account.extent.times(setting.materials[metal]!.species.coefficient).dividedBy(size);
-  const terms = termsOf(found.value, (formula) => (isOneOf(formula, "H2") ? "gas" : "dissolved"));
-  const back = terms.filter(({ whereto }) => whereto !== "gas").map((one) => ({ ...one, count: -one.count }));
-  const gas = terms.find(({ whereto }) => whereto === "gas")!.matter;
-  return { first: { terms, extent: amount }, back: { terms: back, extent: amount }, gas };
 }
 
 /** What the water keeps of each solid that forms goes back into it. */

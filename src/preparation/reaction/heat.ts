@@ -143,7 +143,7 @@ function heatOfAcids(
   for (const { acid, amount } of acids) {
     const own = neutralisation(taker!.form, acid);
     if (own === undefined) continue;
-    const found = enthalpyOfTaking(own.terms);
+    const found = enthalpyOfTerms(own.terms);
     if (!found.ok)
       return {
         missing: `heat of the reaction: ${acid} takes some of the ${taker!.shelf.name}: ${found.error.message.split("\n")[0]}`,
@@ -153,13 +153,13 @@ function heatOfAcids(
   return { heat };
 }
 
-/** Of a metal that goes into an acid, for each mole of the equation. */
-function enthalpyOfTaking(terms: readonly ChangeTerm[]): Result<ReturnType<typeof reactionEnthalpy>> {
+/** Of what is written as terms, for each mole of its equation: metals as they are, all else dissolved. */
+export function enthalpyOfTerms(terms: readonly ChangeTerm[]): Result<ReturnType<typeof reactionEnthalpy>> {
   const side = (sign: 1n | -1n): string =>
     terms
       .filter(({ count }) => count * sign > 0n)
       .map(({ matter, count, whereto }) => {
-        const state = whereto === "gas" ? "g" : isMetal(matter.formula) ? "s" : "aq";
+        const state = whereto === "gas" ? "g" : isMetal(matter.formula) ? "s" : isWater(matter.formula) ? "l" : "aq";
         return `${count * sign} ${matter.formula}(${state})`;
       })
       .join(" + ");

@@ -10,6 +10,7 @@ import { cite, type SourceKey } from "../data/sources";
 import type { WorkCautionRow, WorkCondition, WorkStep } from "../data/work-cautions";
 import type { BatchFigures } from "../planning/batch-figures";
 import { isAntisolvent } from "../reaction/fluids";
+import { acidAfterLye } from "../reaction/neutralising";
 import { nameOfFormula } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { type Acknowledged, inWords } from "./combinations";
@@ -60,15 +61,20 @@ const ADDING: Partial<Record<WorkCondition, StepCaution["adding"]>> = {
   "gas through a trap": "gas",
   "gas for the hood": "gas",
   "flammable gas": "gas",
+  "metal in lye": "gas",
   oxygen: "gas",
 };
+
+/** What the metal does in its lye, and not the acid that comes after. */
+const isOfLye = ({ when }: WorkCautionRow, { setting }: Given): boolean =>
+  when === "boils" && acidAfterLye(setting.materials) !== undefined;
 
 /** The cautions of a row that holds: one for each material that it is about, or one for the work. */
 function ofWork(row: WorkCautionRow, given: Given): StepCaution[] {
   const about = concerned(row, given)?.map(({ form }) => nameOfFormula(form)) ?? [undefined];
   const adding =
     row.step === "mixing"
-      ? ADDING[row.when]
+      ? (ADDING[row.when] ?? (isOfLye(row, given) ? "gas" : undefined))
       : row.step === "isolating" && row.when === "antisolvent"
         ? "alcohol"
         : undefined;

@@ -1,13 +1,21 @@
 // Metals dissolved in what is left: how much of each, what precipitates it, and what holds it in solution.
 
-import { molarMass } from "../../formula";
+import { molarMass, parseFormula } from "../../formula";
 import { withLazy } from "../../foundation/lazy";
 import { list } from "../../foundation/wording";
 import { type Quantity, sum } from "../../quantity";
 import { HOLDS_CYANIDE, madeOf } from "../../substance/internal";
 import { complexesOf } from "../contents/complexes";
 import type { Pot } from "../contents/pot";
-import { HELD_BY_AMMONIA, HELD_BY_CYANIDE, LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "../data/waste";
+import {
+  HELD_BY_AMMONIA,
+  HELD_BY_CYANIDE,
+  HOLDING_LIGANDS,
+  LEFT_IN_WASTE,
+  SLOW_METALS,
+  WASTE_METALS,
+  type WasteMetalRow,
+} from "../data/waste";
 import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
 import type { Species } from "../reaction/species";
@@ -134,6 +142,19 @@ export function ammoniumNotes(
   return [
     `the ammonium in it gives ammonia once it is alkaline, which keeps ${list(held.map(({ symbol }) => symbol))} in solution: drive it out warm with caustic soda, under a hood, before anything is precipitated, or dispose of it as it is, as hazardous waste`,
   ];
+}
+
+/** What must happen before soda precipitates a metal out of its complex, in words; with how much of the reagent, where all of the complex is known. */
+export function freedBy(ligand: string, complex: Species | undefined, amount?: Quantity): string {
+  const row = HOLDING_LIGANDS.find(({ name }) => name === ligand);
+  const isSlow = SLOW_METALS.some(({ metals }) => complex?.metals.some(({ symbol }) => metals.includes(symbol)));
+  if (row?.takenBy === undefined || isSlow) return "soda does not precipitate it before the ligand is gone";
+  const { reagent, called, solid } = row.takenBy;
+  const most =
+    complex === undefined || amount === undefined
+      ? ""
+      : ` (up to ${amount.times(complex.formula.count("C").toFraction()).dividedBy(parseFormula(row.formula).count("C").toFraction()).times(planned("overdose")).times(molarMass(reagent)).to("g").format({ decimals: 0, uncertainty: "none" })})`;
+  return `stir in ${called}${most} until no more ${solid} settles, and filter; before that soda does not precipitate it`;
 }
 
 /** Ligands that hold metals of the waste, and in which ions. */

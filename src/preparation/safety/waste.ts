@@ -20,7 +20,7 @@ import { coreOf, type Species, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { ammineLeft } from "./waste-ammine";
 import { cyanidoferrateLeft } from "./waste-cyanidoferrate";
-import { ammoniumNotes, heldNotes, isWasteMetal, metalNotes, metalsIn } from "./waste-metals";
+import { ammoniumNotes, freedBy, heldNotes, isWasteMetal, metalNotes, metalsIn } from "./waste-metals";
 import { type DissolvedMetal, hydronsGivenBy, SODA, type Treatment, treatmentOf, upTo } from "./waste-treatment";
 
 /** What is left in one vessel. */
@@ -181,13 +181,18 @@ const CYANIDE =
 const FLAMMABLE = "with the alcohol in it the liquor burns: closed, labelled as flammable, and away from flames";
 
 /** What the mother liquor of crystals keeps of a metal of the waste. */
-function liquorNotes({ product }: Setting, solutes: readonly Dissolved[], isLeftAsItIs: boolean): string[] {
+function liquorNotes(
+  { product }: Setting,
+  solutes: readonly Dissolved[],
+  isLeftAsItIs: boolean,
+  open: Dissolved | undefined,
+): string[] {
   if (!product.metals.some(({ symbol }) => isWasteMetal(symbol))) return [];
   if (solutes.some(({ species }) => coreOf(species.formula) === coreOf(product.formula)))
     return [`the mother liquor still contains ${product.name}`];
   const ligand = complexIn(matterOf(product.formula))?.ligand;
   return [
-    `how much ${product.name} the mother liquor keeps is not known${ligand === undefined || isLeftAsItIs ? "" : `; it is a complex: ${ligand} keeps its metal in solution, and soda does not precipitate it`}`,
+    `how much ${product.name} the mother liquor keeps is not known${ligand === undefined || isLeftAsItIs ? "" : `; it is a complex: ${ligand} keeps its metal in solution; ${freedBy(ligand, product, open?.amount)}`}`,
   ];
 }
 
@@ -244,7 +249,7 @@ export function wasteOf(
       ? [FLAMMABLE]
       : []),
     ...sourNotes(sour, solutes, steps.mass),
-    ...(isLiquor ? liquorNotes(setting, solutes, isLeftAsItIs) : []),
+    ...(isLiquor ? liquorNotes(setting, solutes, isLeftAsItIs, open) : []),
   ];
   const treatment =
     all === undefined || isLeftAsItIs ? [] : treatmentUpTo(all, solutes, open, cyanide || sour.length > 0);

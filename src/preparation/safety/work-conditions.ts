@@ -1,11 +1,13 @@
 // When a caution of the work holds, by what is handled and by the figures of the batch, and which materials it is about.
 
 import { ALKALI_METALS } from "../../element/internal";
+import type { Formula } from "../../formula";
 import { once } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
+import { IN_LYE } from "../data/couples";
 import {
   FEEDS_FIRE,
   WORK_CAUTIONS,
@@ -15,7 +17,7 @@ import {
 } from "../data/work-cautions";
 import { isHeatSensitive } from "../identity/by-ignition";
 import type { BatchFigures } from "../planning/batch-figures";
-import { planned } from "../planning/exact";
+import { isFromRounding, planned } from "../planning/exact";
 import { hangsMetal } from "../procedure/displaced";
 import { dryingOf } from "../procedure/drying";
 import { chargeGrinding, chargeOf } from "../procedure/grinding";
@@ -27,7 +29,7 @@ import { boundBy } from "../procedure/slow-complex";
 import { useOf } from "../procedure/use";
 import { drivesAmmonia } from "../procedure/warmest";
 import { absorbentOf } from "../reaction/absorbing";
-import { isAcid, isAmmonia, isAnionOfStrongAcid, isMetal } from "../reaction/acids";
+import { isAcid, isAmmonia, isAnionOfStrongAcid, isLye, isMetal } from "../reaction/acids";
 import { boilsLow, burns, isGas, isLedIn } from "../reaction/fluids";
 import { puffsUp } from "../reaction/puffing";
 import { meetsCyanide } from "../reaction/sour-cyanide";
@@ -137,6 +139,9 @@ const isFiredTogether = (setting: Setting, ...symbols: readonly string[]): boole
   return charge.length > 1 && symbols.every((symbol) => charge.some(({ form }) => form.count(symbol).n !== 0n));
 };
 
+const goesIntoLye = (form: Formula): boolean =>
+  isMetal(form) && IN_LYE.metals.some((symbol) => form.symbols.includes(symbol));
+
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong acid": ({ setting }) => packsOf(setting).some(isStrongAcid),
@@ -159,6 +164,11 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "gas through a trap": (given) => given.setting.wet && isTrapped(given),
   "gas for the hood": ({ batch }) => batch.gas.some((gas) => gas.hood),
   "flammable gas": ({ batch: { gas } }) => gas.some(({ key }) => burns(formulaFrom(key))),
+  "metal in lye": ({ setting: { wet, materials }, batch: { gas } }) =>
+    wet &&
+    gas.length > 0 &&
+    materials.some(({ form }) => isLye(form)) &&
+    materials.some(({ form }) => goesIntoLye(form)),
   "metal fume": ({ setting }) => fumesFired(setting),
   "reduced in fire": ({ setting }) => isReducedInFire(setting),
   "chromium fired": ({ setting }) => isFiredTogether(setting, "Cr"),
@@ -193,7 +203,9 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "acid left": ({ setting, batch }) =>
     setting.wet &&
     (setting.asides.some(({ form }) => isAcid(form)) ||
-      setting.materials.some(({ form }, i) => isAcid(form) && batch.materialBalance.supplied[i]!.left.isPositive())),
+      setting.materials.some(
+        ({ form }, i) => isAcid(form) && !isFromRounding(batch.materialBalance.supplied[i]!.excess),
+      )),
   "metals left": ({ setting, batch }) =>
     batch.waste.metals.some((metal) => metal.precipitate && mostOf(metal).compare(setting.steps.mass) >= 0),
   "puffs up": ({ handling }) => puffsUp(handling.product.formula),

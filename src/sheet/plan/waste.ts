@@ -2,7 +2,7 @@
 import { molarMass, parseFormula } from "../../formula";
 import { capital, list } from "../../foundation/wording";
 import type { WasteVessel } from "../../preparation";
-import { isMetal, isPoisonInWaste } from "../../preparation/internal";
+import { isAcid, isFromRounding, isLye, isMetal, isPoisonInWaste } from "../../preparation/internal";
 import type { Block } from "../document/blocks";
 import { pretty, sentence } from "../figures";
 import { filled, type SheetWords } from "../words";
@@ -50,7 +50,12 @@ function contentsLine(on: OnPaper, vessel: WasteVessel): string {
     filled(words.massOf, { mass: hand.grams(mass), formula }),
   );
   const missing = vessel.contents.unknown.map((what) => `${what} (${words.unknown})`);
-  const all = [...known, ...missing];
+  const isLiquor = vessel.vessel === "mother liquor" || vessel.vessel === "filtrate";
+  const offered = isLiquor
+    ? on.plan.steps.find(({ operation, alcohol }) => operation === "cool" && alcohol !== undefined)
+    : undefined;
+  const alcohol = offered === undefined ? [] : [filled(words.upToAlcohol, { volume: hand.litres(offered.alcohol!) })];
+  const all = [...known, ...missing, ...alcohol];
   return all.length === 0 ? words.hardlyAnything : all.join(", ");
 }
 
@@ -139,7 +144,13 @@ function wasteItems(on: OnPaper): string[] {
   const kept = byProducts
     .filter(({ where, worthKeeping }) => where === "in the liquor" && worthKeeping)
     .map(({ mass, formula, why }) => filled(words.worthKeeping, { mass: hand.grams(mass), formula, why }));
-  const handled = new Set(plan.weighings.map(({ form }) => form));
+  // of an acid or a lye that is used up nothing is there to be neutralised
+  const isUsedUp = (form: string): boolean => {
+    const formula = parseFormula(form);
+    const own = plan.materialBalance.supplied.filter((one) => one.form === form);
+    return (isAcid(formula) || isLye(formula)) && own.length > 0 && own.every(({ excess }) => isFromRounding(excess));
+  };
+  const handled = new Set(plan.weighings.map(({ form }) => form).filter((form) => !isUsedUp(form)));
   // of what is left as it is nothing else is said
   const disposal = (waste.isLeftAsItIs ? [] : cautions.substances)
     .filter(({ material, status }) => status === "classified" && handled.has(pretty(material)))
