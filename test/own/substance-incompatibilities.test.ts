@@ -38,7 +38,7 @@ const SETS: Record<string, readonly string[]> = {
   "permanganate-fuel": ["KMnO4", "S"],
   "peroxide-ketone": ["H2O2", "acetone"],
   "peroxide-catalyst": ["H2O2", "MnO2"],
-  "weak-peroxide-catalyst": ["peroxide 3 %", "MnO2"],
+  "peroxide-catalyst-weak": ["peroxide 3 %", "MnO2"],
   "peroxide-organic": ["H2O2", "ethanol"],
   "peroxide-base": ["H2O2", "NaOH"],
   "percarbonate-fuel": ["oxygen bleach", "citric acid"],

@@ -194,10 +194,10 @@ describe("peroxide and what makes it decay", () => {
   it("decays hot where it is strong, and foams where it is weak", () => {
     expect(found(30)).toEqual(["peroxide-catalyst"]);
     expect(found(12)).toEqual(["peroxide-catalyst"]);
-    expect(found(3)).toEqual(["weak-peroxide-catalyst"]);
+    expect(found(3)).toEqual(["peroxide-catalyst-weak"]);
     const [weak] = cautionsForFormulas([{ formula: "H2O2", massPercent: 3 }, "MnO2"]).incompatibilities;
     expect([weak!.what, weak!.condition, weak!.state]).toEqual([
-      "foams with oxygen: open vessel, in portions",
+      "foams: open vessel, in portions",
       "weak peroxide",
       "met",
     ]);

@@ -147,16 +147,14 @@ export type MeetingCondition =
 /** How it can be determined whether a condition is met. */
 export interface ConditionRow {
   /**
-   * `strength`: by the strength of the materials of these classes; `dryness`: not where one of the two comes in much water;
-   * `heat`: by the temperature; `work`: by how the work is done, which nothing in a list of materials tells.
+   * `strength`: by the strength of the materials of these classes; `weakness`: where that is ruled out; `dryness`: not where one of
+   * the two comes in much water; `heat`: by the temperature; `work`: by how the work is done, which nothing in a list of materials tells.
    */
-  readonly by: "strength" | "dryness" | "heat" | "work";
+  readonly by: "strength" | "weakness" | "dryness" | "heat" | "work";
   /** Classes whose strength counts; all where none are named. */
   readonly of?: readonly HazardClass[];
   /** Mass % up to which it is ruled out; 10 unless given. */
   readonly above?: number;
-  /** Mass % up to which it holds, and not where none is stated: the other way round. */
-  readonly upTo?: number;
 }
 
 const ACIDS: readonly HazardClass[] = ["acid", "sulfuric acid", "nitric acid", "hydrochloric acid", "hydrobromic acid"];
@@ -165,7 +163,7 @@ export const CONDITIONS: Readonly<Record<MeetingCondition, ConditionRow>> = {
   "strong acid": { by: "strength", of: ACIDS },
   "concentrated acid": { by: "strength", of: ["sulfuric acid"], above: 50 },
   "strong peroxide": { by: "strength", of: ["peroxide"] },
-  "weak peroxide": { by: "strength", of: ["peroxide"], upTo: 10 },
+  "weak peroxide": { by: "weakness", of: ["peroxide"] },
   strong: { by: "strength" },
   "both strong": { by: "strength" },
   "solid lye": { by: "strength", of: ["lye", "strong base"] },
@@ -232,7 +230,7 @@ export const INCOMPATIBILITIES = /* @__PURE__ */ once((): readonly Incompatibili
   { code: "peroxide-ketone", a: ["peroxide"], b: ["ketone"], what: "makes explosive peroxides", severity: "forbid", source: "incompatibilityLists" },
   { code: "peroxide-catalyst", a: ["peroxide"], b: ["decay metal", "metal powder", "manganese", "silver", "silver salt", "iodide"], what: "decays fast and hot", products: ["O2"], severity: "warn", conditions: ["strong peroxide"], source: "incompatibilityLists" },
   // all of 10 % warms its water by some 70 K, of 3 % by 20 K: 98 kJ/mol
-  { code: "weak-peroxide-catalyst", a: ["peroxide"], b: ["decay metal", "metal powder", "manganese", "silver", "silver salt", "iodide"], what: "foams with oxygen: open vessel, in portions", products: ["O2"], severity: "warn", conditions: ["weak peroxide"], source: "memory" },
+  { code: "peroxide-catalyst-weak", a: ["peroxide"], b: ["decay metal", "metal powder", "manganese", "silver", "silver salt", "iodide"], what: "foams: open vessel, in portions", products: ["O2"], severity: "warn", conditions: ["weak peroxide"], source: "memory" },
   { code: "peroxide-organic", a: ["peroxide"], b: ["alcohol", "acetic acid", "formic acid", "sugar", "strong amine", "organic"], what: "fire, or peracids", severity: "forbid", conditions: ["strong peroxide"], source: "incompatibilityLists" },
   { code: "peroxide-base", a: ["peroxide"], b: ["strong base"], what: "decays fast", products: ["O2"], severity: "warn", source: "memory" },
   { code: "percarbonate-fuel", a: ["percarbonate"], b: ["organic", "acid", "metal powder"], what: "oxygen and pressure", products: ["O2"], severity: "warn", source: "memory" },

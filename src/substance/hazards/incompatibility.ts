@@ -130,11 +130,9 @@ function inWords(conditions: readonly MeetingCondition[]): string {
 
 type State = "met" | "not stated" | "ruled out";
 
-/** By the strength of those it is about: any that is dilute rules it out, and all must be strong; or one must be weak. */
-function byStrength({ of, above = DILUTE, upTo }: ConditionRow, pair: readonly ClassedMaterial[]): State {
+/** By the strength of those it is about: any that is dilute rules it out, and all must be strong. */
+function byStrength({ of, above = DILUTE }: ConditionRow, pair: readonly ClassedMaterial[]): State {
   const about = of === undefined ? pair : pair.filter((one) => hasAny(one, of));
-  if (upTo !== undefined)
-    return about.some(({ percent }) => percent !== undefined && percent <= upTo) ? "met" : "ruled out";
   if (about.some(({ percent }) => percent !== undefined && percent <= above)) return "ruled out";
   return about.every(({ percent }) => percent !== undefined) ? "met" : "not stated";
 }
@@ -147,6 +145,8 @@ function stateOf(condition: MeetingCondition, pair: readonly ClassedMaterial[], 
       const state = byStrength(row, pair);
       return state === "not stated" && planned ? "met" : state;
     }
+    case "weakness":
+      return byStrength(row, pair) === "ruled out" ? "met" : "ruled out";
     case "dryness":
       return wet ? "ruled out" : planned ? "met" : "not stated";
     case "heat":
