@@ -187,6 +187,13 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   keepsUnknown:
     "may be right: how much of the {formula} the liquor keeps is not known; where this is little, leave the liquor in the cold for more",
   keepsMore: "much is still in the liquor: take a second crop from it, as the step says that keeps it",
+  keepsMoreOfDouble: "{means}; about {mass} is usual for the first crop of a double salt",
+  lessOfDouble: "the theory; the first crop of a double salt is usually about half, {mass}",
+  heatTakes: "a sample loses {loss}",
+  heatTells: "{formula}, dry: {mass} heated to constant mass{where}",
+  losesLess: "; less: {solids} in it",
+  losesMore: "; more: {solids} in it, or still wet",
+  losing: "{formula} ({loss})",
   above: "more than {mass}",
   below: "less than {mass}",
   within: "{low} to {high}",

@@ -5,7 +5,7 @@ export { staysSupersaturated } from "./crystallising/crystallise";
 export { type DrawnPoint, drawnCurve } from "./curves/drawn";
 export { soluteOf } from "./curves/solute";
 export type { SolubilityRow } from "./data/curves";
-export { DOUBLE_SALTS } from "./data/double-salts";
+export { DOUBLE_SALTS, type DoubleSaltRow } from "./data/double-salts";
 export {
   APART_IN_LYE,
   NEVER_IN_WATER,

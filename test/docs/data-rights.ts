@@ -226,6 +226,8 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   bruntonZinc: "publicDomain",
   cyclopaediaCopper: "publicDomain",
   cooleyCopper: "publicDomain",
+  picromerite2010: "article",
+  magnesiumSulfates: "page",
   britishPharmacopoeia: "publicDomain",
   biltzBiltz: "publicDomain",
   cooleyCyclopaedia: "publicDomain",

@@ -3,6 +3,7 @@
 import {
   attempt,
   benchSheet,
+  crystalWater,
   evaluateRun,
   identifyByMassLoss,
   isPreparativeError,
@@ -72,6 +73,19 @@ const heated = (formula: string) => {
 const leftByHeat = (formula: string): Quantity[] =>
   heated(formula).map(({ expectedLoss }) => quantity("100 %").minus(expectedLoss));
 
+/** Half of the theory, a sample of a hundred steps of 0.1 g, and the water in 100 g of the crystals and of what they came from. */
+function ofDoubleSalt({ product, weighings }: Plan): Quantity[] {
+  const water = (formula: string): Quantity =>
+    crystalWater(formula).waters.n === 0n
+      ? quantity("0 %")
+      : molarMass("H2O").times(crystalWater(formula).waters).dividedBy(molarMass(formula)).to("%");
+  return [
+    product.theoreticalYield.dividedBy(2),
+    quantity("10 g"),
+    ...[product.formula, ...weighings.map(({ form }) => form)].map(water),
+  ];
+}
+
 /** The figures of a plan that a sheet has a place for. */
 function figuresOf(plan: Plan): Quantity[] {
   const kept = quantity("1").minus(plan.handlingLoss);
@@ -132,6 +146,7 @@ function figuresOf(plan: Plan): Quantity[] {
       seconds.map((mass) => theoreticalYield.times(mass.plus(last.after.mass).dividedBy(theory)).to("g")),
     ),
     ...plan.candidates.flatMap(({ formula }) => leftByHeat(formula)),
+    ...(plan.isolation.how === "unknown" && plan.procedure.kind === "double salt" ? ofDoubleSalt(plan) : []),
     ...plan.waste.metals.flatMap(({ mass, most }) => [mass, ...some(most)]),
     ...plan.waste.vessels.flatMap(({ volume, contents, treatment }) => [
       contents.mass,

@@ -19,6 +19,7 @@ export const IGNITION: readonly IgnitionRow[] = [
   { formula: "KHCO3", residue: "K2CO3", source: "commonPractice" },
   { formula: "CuSO4·5H2O", residue: "CuSO4", condition: "220 to 250 °C", source: "commonPractice" },
   { formula: "KAl(SO4)2·12H2O", residue: "KAl(SO4)2", source: "commonPractice" },
+  { formula: "K2Mg(SO4)2·6H2O", residue: "K2Mg(SO4)2", condition: "at 200 °C", source: "memory" },
   { formula: "Na2CO3", residue: "Na2CO3", condition: "below 850 °C: nothing is lost", source: "commonPractice" },
   { formula: "K2CO3", residue: "K2CO3", condition: "below 890 °C: nothing is lost", source: "commonPractice" },
   { formula: "BaCO3", residue: "BaCO3", condition: "below 1000 °C: nothing is lost", source: "commonPractice" },

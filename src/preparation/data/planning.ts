@@ -90,6 +90,7 @@ export const PLANNING = {
   burns: { value: "10 %", what: "of alcohol by volume and more make a waste that burns, or nearly", source: "commonPractice" },
   boiledTo: { value: "3", what: "times its theory and no less is what a liquor weighs that is boiled down for crystals of unknown solubility", source: "commonPractice" },
   stirred: { value: "60 %", what: "of what is in a vessel as crystals, all of the product counted, and no more: a liquor of crystals of unknown solubility is boiled down no further, or it can neither be stirred nor drained", source: "commonPractice" },
+  firstDoubleCrop: { value: "50 %", what: "of the theory, about, is what a first crop of a double salt of unknown solubility usually is", source: "commonPractice" },
   worthOnceMore: { value: "80 %", what: "of the theory and less of crystals of unknown solubility is worth boiling their liquor down once more", source: "commonPractice" },
   muchMore: { value: "1.5", what: "times that and more is much liquor, which is boiled down before alcohol comes to it", source: "commonPractice" },
   alcoholRinse: { value: "1 mL/g", what: "of crystals of a complex is alcohol that wets all of them on a filter, in two portions", source: "commonPractice" },

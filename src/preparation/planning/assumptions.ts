@@ -3,7 +3,8 @@
 import { PLANNING, type PlanningName } from "../data/planning";
 import { cite, type SourceKey } from "../data/sources";
 import type { Feed } from "../procedure/feed";
-import { AT_THE_END } from "../procedure/feeds";
+import { AS_ASKED } from "../procedure/feed-dissolved";
+import { AT_THE_END, SHARED } from "../procedure/feeds";
 import { type Setting, usualLossOf } from "../request/setting";
 import { type Acknowledged, inWords } from "../safety/combinations";
 import type { Batch } from "./batch";
@@ -20,8 +21,19 @@ export interface Assumption {
   readonly citation: string;
 }
 
+/** Does what was chosen for the water of a feed begin so? */
+const isSaid = (feed: Feed, said: string): boolean => feed.how === "dissolve" && feed.why.startsWith(said);
+
 /** Is the water of a feed what dissolves it? */
-const isSaturated = (feed: Feed): boolean => feed.how === "dissolve" && feed.why !== AT_THE_END;
+const isSaturated = (feed: Feed): boolean =>
+  feed.how === "dissolve" && (feed.why === SHARED || isSaid(feed, `${PLANNING.hotWaterFactor.value} times`));
+
+/** Is a feed thinner than hot water for crystals is, by nothing but the planning values? */
+const isThin = (feed: Feed): boolean =>
+  feed.how === "dissolve" &&
+  ![SHARED, AT_THE_END, AS_ASKED].includes(feed.why) &&
+  !isSaid(feed, `${PLANNING.hotWaterFactor.value} times`) &&
+  !isSaid(feed, PLANNING.baseStrength.value);
 
 /** Values in force: those of the frame that the request leaves open, and those of what is really done. */
 function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds }: Batch): PlanningName[] {
@@ -29,7 +41,8 @@ function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds
   const { room, readability, washing } = request;
   const foam = gas.length === 0 ? "foamWithoutGas" : vessel?.intoAcid === true ? "foamIntoAcid" : "foamWithGas";
   const crystals = isolation.how === "crystallise";
-  const dissolves = feeds.some((feed) => feed.how === "dissolve");
+  const isFree = request.waterFactor === undefined;
+  const thin = feeds.filter(isThin);
   const when: readonly (readonly [boolean, PlanningName])[] = [
     [request.temperature === undefined, "temperature"],
     [request.pressure === undefined && gas.length > 0, "pressure"],
@@ -37,9 +50,10 @@ function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds
     [readability?.volume === undefined && materials.some((m) => m.isSolution), "volumeStep"],
     [room?.volume === undefined && additionRate !== undefined, "roomVolume"],
     [room?.airChanges === undefined && additionRate !== undefined, "airChanges"],
-    [request.waterFactor === undefined && dissolves && !crystals, "feedStrength"],
-    [request.waterFactor === undefined && dissolves && !crystals, "coldWaterFactor"],
-    [request.waterFactor === undefined && crystals && feeds.some(isSaturated), "hotWaterFactor"],
+    [isFree && thin.some((feed) => feed.how === "dissolve" && feed.why.endsWith(" of water")), "feedStrength"],
+    [isFree && feeds.some((feed) => isSaid(feed, PLANNING.baseStrength.value)), "baseStrength"],
+    [isFree && thin.length > 0, "coldWaterFactor"],
+    [isFree && (crystals || isolation.how === "unknown") && feeds.some(isSaturated), "hotWaterFactor"],
     [feeds.some((feed) => feed.how === "unknown"), "thinFeed"],
     [feeds.some((feed) => feed.how === "solution" && feed.dilution !== undefined) && crystals, "dilutedAcid"],
     [wet, "precipitatesBelow"],

@@ -17,6 +17,7 @@ import { completenessOf } from "../procedure/completeness";
 import { crystallisingOf } from "../procedure/crystallising";
 import { mixedHotAt } from "../procedure/digestion";
 import { hangsMetal } from "../procedure/displaced";
+import { waterBelowTurning } from "../procedure/double-salt";
 import { dropTestFor } from "../procedure/drop-test";
 import { feedsOf } from "../procedure/feeds";
 import { isolationOf, type WashSchedule } from "../procedure/isolation";
@@ -191,7 +192,9 @@ export function batchOf(
         target:
           batch.isolation.how === "crystallise"
             ? waterAtFirst(setting, batch.crystallising, batch.isolation.waterToSaturate)
-            : undefined,
+            : batch.isolation.how === "unknown"
+              ? waterBelowTurning(setting, account)
+              : undefined,
         planned:
           before === undefined
             ? undefined

@@ -11,6 +11,7 @@ import { changesOf } from "../reaction/change-of-solid";
 import { staysInWater } from "../reaction/fluids";
 import type { Bench } from "./bench";
 import { timesTheWater } from "./common-ion";
+import { leastWarmthOf, turningOf } from "./double-salt";
 
 type Temperature = Quantity<"temperature">;
 
@@ -85,7 +86,11 @@ export function boiledByEye(bench: Bench): ByEye {
   const off = isByOther ? first.off : stirred;
   if (isMuch(off)) {
     const why = isByOther ? `${first.name} crystallises with it` : "the crystals can no longer be stirred";
-    return { isBoiled: true, off, text: `; no more than ${hand.water(off)} boiled off in all, or ${why}` };
+    return {
+      isBoiled: true,
+      off,
+      text: `; no more than ${hand.water(off)} ${turningOf(frame.setting.product.formula) === undefined ? "boiled " : ""}off in all, or ${why}`,
+    };
   }
   if (first === undefined || isMuch(first.off))
     return {
@@ -111,6 +116,8 @@ export function mayStandInIce(bench: Bench): boolean {
     const change = exact(`${celsius} °C`);
     return change.compare(ice) > 0 && change.compare(room) <= 0;
   };
+  const least = leastWarmthOf(product.formula);
+  if (least !== undefined && least.compare(ice) > 0) return false;
   if (changesOf(product.formula).some(({ celsius }) => isOnTheWay(celsius))) return false;
   const free = freeWater(bench);
   return besideIn(bench, ice).every(({ least }) => least !== undefined && least.compare(free) <= 0);

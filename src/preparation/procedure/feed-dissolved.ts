@@ -46,7 +46,7 @@ function thinly(material: Material, amount: Quantity, product: Formula): Quantit
 }
 
 /** Why a feed has the water that the request says. */
-const AS_ASKED = "as asked for";
+export const AS_ASKED = "as asked for";
 
 /** Materials whose way of dissolving is given, as the request says. */
 function asStated(
@@ -97,13 +97,17 @@ function warmEnough(
   return undefined;
 }
 
-/** Does the water of a feed dissolve it at its temperature? Undefined where no figure is known. */
-export function isTooLittle(feed: Feed, material: Material, amount: Quantity): boolean {
-  if (feed.how !== "dissolve" || feed.why !== AS_ASKED) return false;
+/** Is there less water with a feed than just dissolves it at its temperature? Not where no figure is known. */
+export function isShort(feed: Feed, material: Material, amount: Quantity): boolean {
+  if (feed.how !== "dissolve") return false;
   const mass = amount.times(molarMass(material.form)).to("g");
   const least = leastWater(material.form, mass, feed.at);
   return least !== undefined && least.water.compare(feed.dissolving.water) > 0;
 }
+
+/** Is it the water that the request gives? */
+export const isTooLittle = (feed: Feed, material: Material, amount: Quantity): boolean =>
+  feed.how === "dissolve" && feed.why === AS_ASKED && isShort(feed, material, amount);
 
 /**
  * A salt whose product comes out as it forms, so that all water costs some of it, and which a lye of the plan turns into one that

@@ -41,7 +41,7 @@ function withWaterOf(plan: Feed, now: Feed): Feed {
 }
 
 /** Why a feed has the water of the whole pot, or none of its own. */
-const SHARED = "one hot water for all that goes into the pot";
+export const SHARED = "one hot water for all that goes into the pot";
 
 /** Why a feed has more water than dissolves it. */
 export const AT_THE_END = "as much water as the liquor is to have at the end";
@@ -97,6 +97,7 @@ function sharing(
   const crystal = sum(group.map((i) => crystalWaterOf(materials[i]!, account.supplied[i]!.amount)));
   const water = total.minus(crystal).to("g");
   if (!water.isPositive()) return feeds;
+  const why = target !== undefined && total.compare(target) === 0 ? AT_THE_END : SHARED;
   return feeds.map((feed, i): Feed => {
     if (feed.how !== "dissolve" || !group.includes(i)) return feed;
     const own =
@@ -109,7 +110,7 @@ function sharing(
     const totalWater = (i === group[0] ? water.plus(crystal) : exact("0 g")) as Quantity<"mass">;
     return {
       ...feed,
-      why: SHARED,
+      why,
       shares: true,
       dissolving: { ...feed.dissolving, water: own, totalWater, meltsInOwnWater: false },
     };

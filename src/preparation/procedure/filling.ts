@@ -20,7 +20,7 @@ import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { acidAtHand } from "./acid-at-hand";
 import { type Bench, type Look, POT } from "./bench";
-import { cooledFirst, isTooLittle } from "./feed-dissolved";
+import { cooledFirst, isShort, isTooLittle } from "./feed-dissolved";
 import { asWarmsIt, dilutionHeat, hotWater } from "./felt-warmth";
 import { keepsItsWater } from "./first-hydrate";
 import { notWarmOf } from "./not-warm";
@@ -124,7 +124,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
             ? `Add the ${name} to it and stir${warm}: ${list(falling())} precipitates, and all else dissolves${care}.`
             : `Add the ${name} to it and stir${warm} until it is clear${isHot ? ", with a little more hot water if it needs that" : ""}${care}.`
           : first
-            ? `Stir the ${name} into ${bench.hand.water(of)}${warm}${care}${room(look)}.`
+            ? `Stir the ${name} into ${bench.hand.water(of)}${warm}${isShort(feed, bench.material(i), bench.frame.account.supplied[i]!.amount) ? "; the last of it dissolves only when the next is in" : ""}${care}${room(look)}.`
             : needsNone
               ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
               : short

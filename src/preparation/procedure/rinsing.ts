@@ -24,6 +24,7 @@ import { ALCOHOL, alcoholOf, bearsLastAlcohol, displacedFrom, lastAlcoholFor } f
 import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
 import { testCrystals } from "./crystal-test";
+import { apartInWater } from "./double-salt";
 import { iceRinseFor, type Rinsing, takenBy } from "./ice-rinse";
 import type { Isolation } from "./isolation";
 import { isRecrystallised } from "./kind";
@@ -91,14 +92,17 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
   const hasAlcohol =
     bench.frame.setting.asides.some((one) => useOf(one, product) === "alcohol") ||
     bench.drafts.some(({ alcohol }) => alcohol !== undefined);
+  const apart = apartInWater(product);
   const best: Rinse =
     isTurnedByWater(product) || (isVain && !hasAlcohol)
       ? "none"
-      : takesMuch
-        ? "own solution"
-        : taken === undefined && (madeOf(product).ammonia || hasAlcohol)
-          ? "alcohol"
-          : "water";
+      : apart !== undefined
+        ? apart.how
+        : takesMuch
+          ? "own solution"
+          : taken === undefined && (madeOf(product).ammonia || hasAlcohol)
+            ? "alcohol"
+            : "water";
   const how = washing?.rinse ?? best;
   RINSES[how](bench, { product, crop, water, cold, taken, takesMuch, others });
   if (how !== "none") testCrystals(bench, product);
@@ -186,7 +190,12 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
     const isComplex = bench.frame.kind === "complex formation";
     const water = isComplex ? crop.times(planned("alcoholRinse")).times(exact("1 g/mL")).to("g") : held;
     const isAmmine = losesAmmonia(product);
-    const liquid = isAmmine ? "a mixture of alcohol and strong ammonia, half and half" : "50 % alcohol";
+    const apart = apartInWater(product);
+    const liquid = isAmmine
+      ? "a mixture of alcohol and strong ammonia, half and half"
+      : apart === undefined
+        ? "50 % alcohol"
+        : "ice-cold 50 % alcohol";
     const why = isAmmine ? "; without ammonia in it they lose some of theirs" : "";
     const half = water.dividedBy(exact("2 g/mL")).to("mL") as Quantity<"volume">;
     const isLast = isComplex && bearsLastAlcohol(product);
@@ -200,17 +209,30 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
       alcohol: (isLast ? half.times(2) : half).to("mL") as Quantity<"volume">,
       say: () =>
         `Rinse the crystals with ${inPortions(bench, water, liquid)}${why}; plain water ${
-          takesMuch ? "would dissolve too much of them" : "dissolves more of them"
-        }, and what this dissolves is not known${last}.`,
+          apart !== undefined
+            ? `would take them apart and leave ${apart.leaves}`
+            : takesMuch
+              ? "would dissolve too much of them"
+              : "dissolves more of them"
+        }, and what this dissolves is not known${last}${apart === undefined ? "" : `; then press them ${pressedOn(product)}`}.`,
     });
   },
   none: (bench) => {
     bench.did(POT, hold(bench.pot), {
       say: () =>
-        `Do not rinse${isTurnedByWater(bench.frame.setting.product.formula) ? ", water would turn them basic" : ", nothing but the product is in their liquor"}: press the crystals ${pressedOn(bench.frame.setting.product.formula)}; what liquor they keep dries into them.`,
+        `Do not rinse${notRinsed(bench.frame.setting.product.formula)}: press the crystals ${pressedOn(bench.frame.setting.product.formula)}; what liquor they keep dries into them.`,
     });
   },
 };
+
+/** Why crystals are not rinsed, in words. */
+function notRinsed(product: Formula): string {
+  const apart = apartInWater(product);
+  if (isTurnedByWater(product)) return ", water would turn them basic";
+  return apart === undefined
+    ? ", nothing but the product is in their liquor"
+    : `, water and alcohol would take them apart and leave ${apart.leaves}`;
+}
 
 /** What makes two portions of a product's own solution, each as much as the crystals keep of their liquor; the water alone where no figure is known. */
 function twoPortions(product: Formula, held: Quantity, cold: Quantity<"temperature">) {

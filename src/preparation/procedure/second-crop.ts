@@ -29,7 +29,7 @@ const SHARES = [0.5, 0.6, 0.7, 0.8, 0.9] as const;
 export function keepLiquor(bench: Bench, missing: string, again?: string): void {
   const liquor = bench.in(MOTHER);
   if (liquor.isEmpty) return;
-  const after = liquor.with({ unknown: [...liquor.books.unknown, missing] });
+  const after = liquor.with({ unknown: [...new Set([...liquor.books.unknown, missing])] });
   const below = bench.frame.theory.times(planned("worthOnceMore")).to("g") as Quantity<"mass">;
   bench.did(
     MOTHER,

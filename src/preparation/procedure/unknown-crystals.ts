@@ -13,6 +13,7 @@ import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
 import { type ByEye, boiledByEye, mayStandInIce } from "./by-eye";
 import { filterFlocks, filterHot, lookThrough } from "./clearing";
+import { cooledBelow, evaporatedBelow, leastWarmthOf, type Turning, turningOf } from "./double-salt";
 import { keptFrom } from "./keeping";
 import { inTheWay } from "./mixed-hot";
 import { isEvaporated, spoiltByBoiling } from "./not-warm";
@@ -68,18 +69,22 @@ function otherwise(bench: Bench, antisolvent: Antisolvent, inIce: boolean): Othe
       text: "if nothing crystallises, evaporate it slowly in an open dish on a water bath until a skin forms or a drop of it crystallises on cold glass, and cool it again, never with alcohol: it is an oxidiser",
     };
   const eye = spoilt === undefined ? boiledByEye(bench) : undefined;
+  const turning = turningOf(formula);
   const isBoiled = eye?.isBoiled === true;
   const said = eye?.text ?? never;
   if (antisolvent.volume !== undefined)
     return {
-      text: `if nothing crystallises, ${isBoiled ? "boil it down, or " : ""}add up to ${bench.hand.litres(antisolvent.volume)} of alcohol, as much as there is liquor, slowly and stirring, once it is cold${said}`,
+      text: `if nothing crystallises, ${isBoiled ? `${shrunk(turning)}, or ` : ""}add up to ${bench.hand.litres(antisolvent.volume)} of alcohol, as much as there is liquor, slowly and stirring, once it is cold${said}`,
       again: "add up to as much alcohol as there is liquor, unless some is in it already",
     };
   const not = antisolvent.why === undefined ? "" : `; no alcohol: ${antisolvent.why}`;
   if (isBoiled)
     return {
-      text: `if nothing crystallises, boil it down a little at a time, until a drop of it crystallises on cold glass, and cool it again${said}${not}`,
-      again: isHeatSensitive(formula) || isAirless(formula) || isEvaporated(formula) ? undefined : boiledOn(bench, eye),
+      text: `if nothing crystallises, ${shrunk(turning)} a little at a time, until a drop of it crystallises on cold glass, and cool it again${said}${not}`,
+      again:
+        isHeatSensitive(formula) || isAirless(formula) || isEvaporated(formula)
+          ? undefined
+          : boiledOn(bench, eye, turning),
     };
   const cold = inIce ? "leave it in the cold overnight, covered, and" : "cool it in ice to 0 to 5 °C, covered,";
   const then = inIce ? "" : ", and leave it overnight";
@@ -88,11 +93,16 @@ function otherwise(bench: Bench, antisolvent: Antisolvent, inIce: boolean): Othe
   };
 }
 
-/** Boiling the mother liquor down for a second crop, in words; undefined where hardly any water may go. */
-function boiledOn({ pot, hand }: Bench, { off, text }: ByEye): string | undefined {
-  if (off === undefined) return text === "" ? "boil it down to about half" : undefined;
+/** Making less of a liquor, in words. */
+const shrunk = (turning: Turning | undefined): string =>
+  turning === undefined ? "boil it down" : `evaporate it ${evaporatedBelow(turning)}`;
+
+/** Making less of the mother liquor for a second crop, in words; undefined where hardly any water may go. */
+function boiledOn({ pot, hand }: Bench, { off, text }: ByEye, turning: Turning | undefined): string | undefined {
+  const way = shrunk(turning);
+  if (off === undefined) return text === "" ? `${way} to about half` : undefined;
   const isHalf = off.compare(pot.books.water.dividedBy(2)) >= 0;
-  return `boil it down${isHalf ? " to about half" : ""}, no more than ${hand.water(off)} off in all with what went before`;
+  return `${way}${isHalf ? " to about half" : ""}, no more than ${hand.water(off)} off in all with what went before`;
 }
 
 /** The alcohol of the plan comes to a cold liquor. */
@@ -115,14 +125,22 @@ export function isolateUnknown(bench: Bench): void {
   const isBrought = hasAlcohol(bench);
   if (isBrought) bringOut(bench, room);
   const inIce = mayStandInIce(bench);
-  const cold = inIce ? (planned("iced") as Quantity<"temperature">) : room;
+  const least = leastWarmthOf(product.formula);
+  const cold = inIce
+    ? (planned("iced") as Quantity<"temperature">)
+    : least !== undefined && least.compare(room) > 0
+      ? least
+      : room;
   const crop = matterOf(product.formula);
   const there = bench.pot.books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;
   const coming = there === undefined ? [] : [{ matter: crop, amount: there }];
   const cooled = cool(bench.pot, cold, coming);
-  const unknown = [...new Set([...cooled.after.books.unknown, isolation.missing])];
+  const kept = `what it still contains of ${product.name}`;
+  const unknown = [...new Set([...cooled.after.books.unknown, kept])];
   const slowly = inTheWay(setting, roles) === undefined ? "" : "slowly, undisturbed, ";
-  const to = `${celsius(room)}${inIce ? `, then in ice and water to ${celsius(cold)},` : ""}`;
+  const turning = turningOf(product.formula);
+  const cools = turning === undefined ? `Let it cool ${slowly}` : `${cooledBelow(turning, product.name)} let it cool `;
+  const to = `${celsius(inIce ? room : cold)}${inIce ? `, then in ice and water to ${celsius(cold)},` : ""}`;
   const antisolvent = antisolventFor(bench);
   const rest = otherwise(bench, antisolvent, inIce);
   const way = `${rest.text}${keptFrom(bench)}`;
@@ -135,11 +153,11 @@ export function isolateUnknown(bench: Bench): void {
       ...(inIce ? { atHand: ["ice" as const] } : {}),
       say: () =>
         isBrought
-          ? `Let it stand ${inIce ? `in ice and water at ${celsius(cold)}` : `at ${to}`}, covered, for ${STANDS_WITH_ALCOHOL.time} or more; what of the ${product.name} the alcohol leaves dissolved is not known (${isolation.missing} missing).`
-          : `Let it cool ${slowly}to ${to} and stand; how the ${product.name} crystallises is not known (${isolation.missing} missing): ${way}.`,
+          ? `Let it stand ${inIce ? `in ice and water at ${celsius(cold)}` : `at ${to}`}, covered, for ${STANDS_WITH_ALCOHOL.time} or more; what of the ${product.name} the alcohol leaves dissolved is in no table.`
+          : `${cools}to ${to} and stand; how much ${product.name} crystallises is in no table: ${way}.`,
       ...(isBrought || antisolvent.volume === undefined ? {} : { alcohol: antisolvent.volume }),
     },
   );
   filterAndRinse(bench, product.formula, theory, cold);
-  keepLiquor(bench, `what it still contains of ${product.name}`, isBrought ? undefined : rest.again);
+  keepLiquor(bench, kept, isBrought ? undefined : rest.again);
 }

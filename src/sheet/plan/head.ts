@@ -1,7 +1,7 @@
 // The head of a sheet: what is made, from what, and the figures that are looked for first.
 import { list } from "../../foundation/wording";
 import type { Plan } from "../../preparation";
-import { gasesThatMayCome, leadOf } from "../../preparation/internal";
+import { gasesThatMayCome, leadOf, usualFirstCrop } from "../../preparation/internal";
 import { type Quantity, quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { about, handy, sentence, sizeOf } from "../figures";
@@ -113,11 +113,15 @@ function outcomeCell(on: OnPaper) {
       note: words.theoryInLiquor,
     };
   const looks = plan.product.looks === undefined || weighedAs(plan).inPlace ? "" : `, ${plan.product.looks}`;
+  const usual = usualFirstCrop(plan);
   if (expectedOf(plan).isOpen)
     return {
       label: words.expected,
       value: `${filled(words.atMost, { mass: rangeOf(on).high })}${looks}`,
-      note: filled(words.lessUnknown, { formula: plan.product.formula }),
+      note:
+        usual === undefined
+          ? filled(words.lessUnknown, { formula: plan.product.formula })
+          : filled(words.lessOfDouble, { mass: grams(usual) }),
     };
   const { value, note } = expectedInWords(on);
   return { label: words.expected, value: `${value}${looks}`, note };

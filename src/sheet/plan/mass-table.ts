@@ -12,10 +12,12 @@ import {
   isGel,
   keepsSaltOfLiquor,
   leftOnIgnition,
+  lossOfDoubleSalt,
   massInCrop,
   mayLeaveCrucible,
   mayStayInCake,
   staysInCrucible,
+  usualFirstCrop,
   usuallyWater,
   withGelWater,
   yieldOfSteps,
@@ -23,7 +25,17 @@ import {
 import type { Quantity } from "../../quantity";
 import { about } from "../figures";
 import { filled } from "../words";
-import { bare, expectedOf, gasesLedIn, handFor, type OnPaper, rangeInWords, rangeOf, weighedAs } from "./context";
+import {
+  bare,
+  expectedOf,
+  gasesLedIn,
+  handFor,
+  instrumentsOf,
+  type OnPaper,
+  rangeInWords,
+  rangeOf,
+  weighedAs,
+} from "./context";
 
 /** May a heated sample tell which formula it is, where the work itself fires nothing? */
 export const asksForIgnition = (plan: Plan): boolean =>
@@ -210,18 +222,52 @@ function keyRows(on: OnPaper): string[][] {
   ];
 }
 
+/** A sample of so many steps of the balance shows one part in a hundred. */
+const STEPS_OF_SAMPLE = 100;
+
+/** What heat tells of the crystals of a double salt, from what it came from and its lower hydrate. */
+function heatRows({ plan, words }: OnPaper): string[][] {
+  const told = lossOfDoubleSalt(plan);
+  if (told === undefined) return [];
+  const { loss, condition, less, more } = told;
+  const share = (one: Quantity): string => about(one, "%");
+  const named = (solids: typeof less): string =>
+    list(
+      solids.map(({ formula, loss: own }) =>
+        own.isZero() ? formula : filled(words.losing, { formula, loss: share(own) }),
+      ),
+      "or",
+    );
+  const mass = about(instrumentsOf(plan).mass.times(STEPS_OF_SAMPLE), "g", 2);
+  const where = condition === undefined ? "" : ` (${condition})`;
+  const tells = [
+    filled(words.heatTells, { formula: plan.product.formula, mass, where }),
+    less.length === 0 ? "" : filled(words.losesLess, { solids: named(less) }),
+    more.length === 0 ? "" : filled(words.losesMore, { solids: named(more) }),
+  ];
+  return [[filled(words.heatTakes, { loss: share(loss) }), tells.join("")]];
+}
+
 /** What the mass of crystals says where it is not known how much of them the liquor keeps. */
 function openRows(on: OnPaper, high: string): string[][] {
   const { plan, words } = on;
   const { formula } = plan.product;
   const more = plan.steps.find(({ onceMoreBelow }) => onceMoreBelow !== undefined)?.onceMoreBelow;
   const wet = [filled(words.above, { mass: high }), words.wet];
-  if (more === undefined) return [wet, [filled(words.atMost, { mass: high }), filled(words.keepsUnknown, { formula })]];
+  if (more === undefined)
+    return [wet, [filled(words.atMost, { mass: high }), filled(words.keepsUnknown, { formula })], ...heatRows(on)];
+  const usual = usualFirstCrop(plan);
   const low = handFor(on).grams(more);
   return [
     wet,
     [filled(words.within, { low: bare(low), high }), filled(words.keepsSome, { formula })],
-    [filled(words.below, { mass: low }), words.keepsMore],
+    [
+      filled(words.below, { mass: low }),
+      usual === undefined
+        ? words.keepsMore
+        : filled(words.keepsMoreOfDouble, { means: words.keepsMore, mass: handFor(on).grams(usual) }),
+    ],
+    ...heatRows(on),
   ];
 }
 

@@ -36,6 +36,8 @@ export const solubilitySources = {
   pharmacopoeiaTin: { title: "European Pharmacopoeia, monograph on stannous chloride dihydrate, characters" },
   bruntonZinc: { title: "Brunton, A Text-book of Pharmacology, Therapeutics and Materia Medica, zinc chloride and iodide, ferric chloride" },
   cyclopaediaCopper: { title: "The American Cyclopædia, nitrates, nitrate of copper", year: 1879, where: "vol. XII, p. 464" },
+  picromerite2010: { title: "Solid-liquid phase equilibria in the system K2SO4-MgSO4-H2O at 318 K, Fluid Phase Equilibria 291, 151-153, abstract", year: 2010 },
+  magnesiumSulfates: { title: "text on the sulfates of magnesium, blödite and its change into löweite (unsigned)" },
   cooleyCopper: { title: "Cooley's Cyclopaedia of Practical Receipts, 6th edition, volume I, neutral acetate of copper", year: 1880 },
 } as const satisfies Sources;
 
@@ -66,6 +68,8 @@ export const solubilityAccess = {
   pharmacopoeiaTin: "characters as a maker prints them: freely soluble in ethanol (96 per cent)",
   bruntonZinc: "pages of a public copy: soluble almost entirely or freely in water, alcohol and ether (the iodide: water and alcohol); very deliquescent",
   cyclopaediaCopper: "transcribed page: very soluble in alcohol",
+  picromerite2010: "abstract on a stored page: picromerite and leonite between 314.15 and 320.65 K, both at 318 K beside 0.618 mol/kg of K2SO4 and 3.030 mol/kg of MgSO4",
+  magnesiumSulfates: "stored page: blödite between 22 and 71 °C, 59 °C beside magnesium sulfate",
   cooleyCopper: "stored page: crystals dissolve in 14 parts of cold and 5 parts of boiling water, converted; a homoeopathic pharmacopoeia has the same for cold water",
 } as const satisfies Access<typeof solubilitySources>;
 

@@ -1,0 +1,93 @@
+// What an eighteenth round of independent readings found of double salts, pairs of salts and thiosulfate, as rules; the preparations are
+// the readers', chosen before any sheet was printed. Facts of the bench are common practice, no source.
+import { type PlanRequest, planPreparation } from "preparative";
+import { benchSheet } from "preparative/sheet";
+import { describe, expect, it } from "vitest";
+
+const texts = (request: PlanRequest): string[] => planPreparation(request).steps.map(({ text }) => text);
+const stepWith = (request: PlanRequest, part: string | RegExp): string =>
+  texts(request).find((text) => (typeof part === "string" ? text.includes(part) : part.test(text))) ?? "";
+const sheet = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
+
+describe("a double salt that warmth and water take apart", () => {
+  const schoenite: PlanRequest = {
+    equation: "K2SO4 + MgSO4.7H2O -> K2Mg(SO4)2.6H2O + H2O",
+    product: "K2Mg(SO4)2.6H2O",
+    materials: [
+      { name: "sulfate of potash", form: "K2SO4", assay: "96.2 %" },
+      { name: "Epsom salt", form: "MgSO4.7H2O", assay: "99.5 %", excess: "50 %" },
+    ],
+    scale: { product: "60 g" },
+  };
+
+  // leonite comes from 41 °C on; at 45 °C both stand beside 0.618 mol of K2SO4 and 3.030 mol of MgSO4 in a kilogram of water (Fluid
+  // Phase Equilibria 291, 151): 1.236² × 3.030 × 3.648² = 61.6. Of 0.2981 mol of K+, 0.2237 mol of Mg2+ and 0.3727 mol of SO4 2-:
+  // 0.2981² × 0.2237 × 0.3727² = 2.761 × 10⁻³, and (2.761 × 10⁻³ / 61.6)^(1/5) = 0.1350 kg, of which the Epsom salt brings 28.2 g
+  it("has so much water that its crystals begin below the change, and is seeded there", () => {
+    expect(stepWith(schoenite, /^Stir the sulfate of potash/)).toContain("into 107 mL of water");
+    const cooled = stepWith(schoenite, /^Let it cool, stirring/);
+    expect(cooled).toContain("at 38 °C, or a drop dried on glass");
+    expect(cooled).toContain("if crystals come above 41 °C, they are K₂Mg(SO₄)₂·4H₂O: add a little water");
+  });
+
+  // 107 mL × 21.5 g/100 g at 80 °C = 23.0 g of 26.0 g
+  it("says that a salt which shares its water dissolves only with the next", () => {
+    expect(stepWith(schoenite, /^Stir the sulfate of potash/)).toContain(
+      "the last of it dissolves only when the next is in",
+    );
+  });
+
+  it("is never boiled down, but evaporated below the change", () => {
+    for (const text of texts(schoenite)) expect(text).not.toContain("boil it down");
+    expect(stepWith(schoenite, /^Keep the mother liquor/)).toContain(
+      "evaporate it in a wide dish below 41 °C to about half",
+    );
+  });
+
+  it("is rinsed with alcohol in water, and pressed", () => {
+    const rinse = stepWith(schoenite, /^Rinse/);
+    expect(rinse).toContain("12 mL of ice-cold 50 % alcohol");
+    expect(rinse).toContain("plain water would take them apart and leave K₂SO₄");
+  });
+
+  // 6 × 18.015 / 402.703 = 26.84 %, 4 × 18.015 / 366.673 = 19.65 %, 7 × 18.015 / 246.466 = 51.17 %
+  it("is told from its lower hydrate and its salts by what heat takes, and a first crop of half is usual", () => {
+    const text = sheet(schoenite);
+    expect(text).toContain("a sample loses 26.8 %");
+    expect(text).toContain("less: K₂Mg(SO₄)₂·4H₂O (19.7 %) or K₂SO₄ in it; more: MgSO₄·7H₂O (51.2 %) in it");
+    expect(text).toContain("the first crop of a double salt is usually about half, 30.0 g");
+  });
+
+  it("assumes nothing of a precipitation, nor of the least hot water", () => {
+    const assumed = planPreparation(schoenite).assumptions.map(({ what }) => what);
+    expect(assumed.filter((what) => what.includes("precipitation") || what.startsWith("times the water"))).toEqual([]);
+  });
+
+  // alcohol dissolves magnesium chloride and leaves potassium chloride
+  it("is only pressed where alcohol takes it apart as well", () => {
+    const carnallite: PlanRequest = {
+      equation: "KCl + MgCl2.6H2O -> KMgCl3.6H2O",
+      product: "KMgCl3.6H2O",
+      materials: [
+        { name: "potassium chloride", form: "KCl" },
+        { name: "magnesium chloride flakes", form: "MgCl2.6H2O", excess: "100 %" },
+      ],
+      scale: { product: "50 g" },
+    };
+    expect(stepWith(carnallite, /^Do not rinse/)).toContain("water and alcohol would take them apart and leave KCl");
+  });
+
+  // the table of double salts: bloedite from 21 °C on, löweite from 59 °C on
+  it("is cooled no further than where it still forms", () => {
+    const bloedite: PlanRequest = {
+      equation: "Na2SO4 + MgSO4.7H2O -> Na2Mg(SO4)2.4H2O + 3 H2O",
+      product: "Na2Mg(SO4)2.4H2O",
+      materials: [
+        { name: "sodium sulfate", form: "Na2SO4" },
+        { name: "Epsom salt", form: "MgSO4.7H2O" },
+      ],
+      scale: { product: "50 g" },
+    };
+    expect(stepWith(bloedite, /^Let it cool/)).toContain("let it cool to 24 °C and stand");
+  });
+});
