@@ -136,7 +136,10 @@ describe("a second crop", () => {
     expect(wordsOf(plan)).not.toMatch(/second crop/);
   });
 
-  it("stops where Glauber's salt would come: 37 g of Na2SO4 asks for 193 g of water (19.23 g in 100 g)", () => {
+  // 13.6 g of H3BO3 (4.72 g in 100 g) stay in 283 g of water, and the Na2SO4, 37 g, asks for 193 g (19.23 g in 100 g): what is left
+  // to boil off brings a little more than 4 g at the most, with Glauber's salt in it, and a part of that, as pure as crystals are
+  // to be, less than 5 % of the 64.9 g of the theory
+  it("is not boiled for where Glauber's salt would come before it is worth it", () => {
     const plan = planPreparation({
       equation: "Na2B4O7 + H2SO4 + H2O -> H3BO3 + Na2SO4",
       product: "H3BO3",
@@ -146,12 +149,7 @@ describe("a second crop", () => {
       ],
       scale: { material: "borax", portion: "100 g" },
     });
-    const second = cooled(plan, "mother liquor")!;
-    const sulfate = second.before.dissolved.find(({ formula }) => formula === "Na₂SO₄")!;
-    const asks = (sulfate.amount.in("mol").toNumber() * 142.04) / 0.1923;
-    expect(grams(second.before.water)).toBeGreaterThan(0.95 * asks);
-    const { "H₃BO₃": own, ...others } = crystals(second);
-    expect(own!).toBeGreaterThan(4 * Object.values(others).reduce((all, one) => all + one, 0));
+    expect(wordsOf(plan)).not.toMatch(/second crop/);
   });
 });
 

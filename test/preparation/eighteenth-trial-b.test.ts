@@ -121,7 +121,7 @@ describe("rinsed crystals of a salt pair", () => {
   it("have a sample tested for the other anion, so thin that what the rinse leaves does not show", () => {
     const step = planPreparation(PAIR).steps.find(({ text }) => /^Test 1 g of the crystals/.test(text))!;
     expect(step.text).toMatch(
-      /in 100 mL of distilled water, 1 mL of that thinned with more of it to 18 mL, for Cl⁻ \(silver nitrate with dilute nitric acid:.*more than 0\.52 % of NaCl/,
+      /in 100 mL of distilled water, 1 mL of that diluted with more of it to 18 mL, for Cl⁻ \(silver nitrate with dilute nitric acid:.*more than 0\.52 % of NaCl/,
     );
     expect(step.blank).toBe("tests.lastWash");
     expect(sheet(PAIR)).toMatch(/reagents for the test in step \d/);

@@ -45,7 +45,7 @@ describe("a metal from its base in acid", () => {
     expect(plan.gas.map(({ key }) => key)).toEqual(["H2"]);
     expect(plan.gas[0]!.volume.toNumber("L")).toBeCloseTo(2.51, 2);
     // 0.1042 mol × 55.845 g/mol
-    expect(plan.checks.map(({ text }) => text).join()).toContain("takes up to 5.8 g of the steel strip");
+    expect(plan.checks.map(({ text }) => text).join()).toContain("takes as much as 5.8 g of the steel strip");
     // zinc that is over: 12.5 g × 99 % / 65.38 - 0.1573 = 0.0320 mol; free acid 116 × 20 % / 98.07 - 0.1573 = 0.0793 mol
     const [hydrogen] = planPreparation(copper).gas;
     expect(hydrogen!.amount.toNumber("mol")).toBeCloseTo(0.032, 3);

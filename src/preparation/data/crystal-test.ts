@@ -5,7 +5,7 @@ import type { SourceKey } from "./sources";
 export const CRYSTAL_TEST = {
   sample: "1 g",
   water: "100 mL",
-  /** As much of that is thinned. */
+  /** As much of that is diluted. */
   taken: "1 mL",
   of: [
     { ion: "Cl-", beside: ["NO3-", "NO2-", "HCO3-", "CO3^2-", "SO4^2-", "ClO3-", "ClO4-", "CH3COO-", "HCOO-"] },

@@ -55,7 +55,7 @@ export const BASE_LEFT: readonly {
   readonly atHand: "magnesium sulfate solution";
   readonly source: SourceKey;
 }[] = [
-  { anion: "HCO3-", text: "put some magnesium sulfate solution to a few drops of the clear liquor, thinned with ten times as much cold water: a cloud is carbonate, and more gas is needed (hydrogencarbonate gives none cold)", atHand: "magnesium sulfate solution", source: "commonPractice" },
+  { anion: "HCO3-", text: "put some magnesium sulfate solution to a few drops of the clear liquor, diluted with ten times as much cold water: a cloud is carbonate, and more gas is needed (hydrogencarbonate gives none cold)", atHand: "magnesium sulfate solution", source: "commonPractice" },
 ];
 
 export const STAYS_IN_NITRIC_ACID: readonly StaysInAcidRow[] = [

@@ -235,7 +235,7 @@ export const GIVES_OFF_GAS = { entropy: "180 J/(K mol)", hottestKiln: "1500 °C"
 /** How warm a salt with much crystal water is dried before it is fired. */
 export const DRIED_FIRST: { readonly at: string; readonly source: SourceKey } = { at: "100 to 150 °C", source: "commonPractice" };
 
-/** Hydrates that swell to a froth as heat drives their water out: borates, alums and sulfates of their kind, and whatever has so much water. */
+/** Hydrates that swell to a foam as heat drives their water out: borates, alums and sulfates of their kind, and whatever has so much water. */
 export const PUFFS_UP = {
   kinds: [{ anions: ["B4O7^2-", "BO2-"] }, { cations: ["Al^3+", "Fe^3+", "Cr^3+"], anions: ["SO4^2-"] }],
   waters: "10",

@@ -179,7 +179,7 @@ function takenByFreeAcid({ setting, batch }: Watched, { material }: Feeding): Ch
   const taken = metalGone(hydrogen.amount, material.form, acid);
   return [
     check(
-      `the ${shelf.name} that is over takes up to ${shown(taken, 2)} of the ${material.shelf.name}, and gives ${shown(hydrogen.volume)} of hydrogen: no flame, in moving air`,
+      `the ${shelf.name} that is over takes as much as ${shown(taken, 2)} of the ${material.shelf.name}, and gives ${shown(hydrogen.volume)} of hydrogen: no flame, in moving air`,
       hydrogen.volume,
     ),
   ];

@@ -76,7 +76,7 @@ export function acidOnMetal({ books: { solids, dissolved } }: Pot): Reaction[] {
   return [{ terms: found.terms, extent }];
 }
 
-/** Mass of the metal that goes into an acid where so much hydrogen comes off. */
+/** Mass of the metal that goes into an acid where so much hydrogen is given off. */
 export function metalGone(hydrogen: Quantity, metal: Formula, acid: Formula): Quantity {
   const { terms } = neutralisation(metal, acid)!;
   const count = (isIt: (formula: Formula) => boolean): Quantity =>

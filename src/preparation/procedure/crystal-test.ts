@@ -1,4 +1,4 @@
-// Rinsed crystals tested for a salt that forms beside them: so far thinned that what the rinse leaves does not show, and twice that
+// Rinsed crystals tested for a salt that forms beside them: so far diluted that what the rinse leaves does not show, and twice that
 // does.
 
 import type { Formula } from "../../formula";
@@ -64,9 +64,9 @@ export function testCrystals(bench: Bench, product: Formula): void {
     .times(ionsIn(salt, test.ion))
     .dividedBy(salt.molarMass)
     .dividedBy(exact(water));
-  const thinned = strength.dividedBy(exact(test.showsFrom!)).toNumber("");
-  const to = exact(taken).times(quantity(thinned.toPrecision(2)));
-  const thin = thinned <= 1 ? "" : `, ${taken} of that thinned with more of it to ${bench.hand.litres(to)},`;
+  const times = strength.dividedBy(exact(test.showsFrom!)).toNumber("");
+  const to = exact(taken).times(quantity(times.toPrecision(2)));
+  const thin = times <= 1 ? "" : `, ${taken} of that diluted with more of it to ${bench.hand.litres(to)},`;
   const why = twice.compare(least) > 0 ? ", twice what the rinse leaves" : "";
   bench.did(POT, testWash(bench.pot), {
     blank: "tests.lastWash",
