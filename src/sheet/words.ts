@@ -239,6 +239,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   unknownStrength: "strength not known",
   notAbove: "do not warm above {temperature}",
   keepDark: "keep in the dark",
+  firingUnknown: "how hot {formula} is fired is not known here: look it up before anything is weighed",
   withBeside: "with {formulas} in it",
   chromateWashed: "chromate was washed out, traces may stay: no dust",
   keepClosed: "keep tightly closed",

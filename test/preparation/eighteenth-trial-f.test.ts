@@ -97,3 +97,49 @@ describe("the mass that a fire leaves", () => {
     expect(verdict.map(({ code }) => code)).not.toContain("unreacted");
   });
 });
+
+describe("a charge of several solids", () => {
+  const strange: PlanRequest = {
+    equation: "La2(CO3)3 + Al2O3 -> 2 LaAlO3 + 3 CO2",
+    product: "LaAlO3",
+    materials: [
+      { name: "lanthanum carbonate", form: "La2(CO3)3" },
+      { name: "alumina", form: "Al2O3" },
+    ],
+    scale: { product: "20 g" },
+  };
+
+  it("of which nobody knows how hot it is fired says so at the head, and cools in the shut kiln", () => {
+    const printed = sheet(strange);
+    const said = printed.indexOf(
+      "CHECK: How hot LaAlO₃ is fired is not known here: look it up before anything is weighed",
+    );
+    expect(said).toBeGreaterThan(0);
+    expect(said).toBeLessThan(printed.indexOf("Hazards and protection"));
+    expect(printed.match(/look it up/g)).toHaveLength(1);
+    expect(printed).toContain("a weighed crucible of alumina or fireclay");
+    expect(printed).toContain("Let it cool in the closed kiln");
+  });
+
+  // 1250 to 1300 °C from memory of the trade; an article found wollastonite and cassiterite left at 1400 °C
+  it("of calcium tin silicate is fired at 1250 °C, and slowly", () => {
+    const printed = sheet(WHITE);
+    expect(printed).toContain("Heat slowly to 1250 °C");
+    expect(printed).toContain("without a mineraliser tin oxide may be left even at 1400 °C");
+    expect(printed).toContain("Let it cool in the closed kiln");
+    expect(printed).not.toMatch(/look it up|firing temperature of/);
+  });
+
+  it("shows lime that is free by its alkali, and chalk that is left by its gas", () => {
+    expect(sheet(WHITE)).toMatch(
+      /look for what has not reacted \(.*a pinch of it, wetted, turns indicator paper deep blue \(pH 11 and more\) where CaO is free, and fizzes in dilute acid where whiting is left\)/,
+    );
+    expect(sheet(strange)).not.toContain("a pinch of it");
+  });
+
+  it("that is ground wet is stirred as it dries, and sieved loosely into its crucible", () => {
+    expect(sheet(WHITE)).toMatch(
+      /dry it on a plate, stirring until it is stiff .* crumble it damp through a sieve loosely/,
+    );
+  });
+});

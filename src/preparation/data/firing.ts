@@ -8,6 +8,8 @@ interface FiringRow {
   readonly at: string;
   /** Where heat takes it apart again, °C; undefined where that is not known. */
   readonly below?: string;
+  /** What is known besides, in words. */
+  readonly note?: string;
   readonly source: SourceKey;
 }
 
@@ -36,6 +38,8 @@ export const FIRING: readonly FiringRow[] = [
   { formula: "Zn2SiO4", at: "1250", source: "memory" },
   { formula: "CaSiO3", at: "1200", source: "memory" },
   { formula: "Na2SiO3", at: "1050", source: "memory" },
+  // an article on chromium in it found wollastonite and cassiterite left at 1400
+  { formula: "CaSnSiO5", at: "1250", note: "1250 to 1300 °C is usual; it forms slowly, and without a mineraliser tin oxide may be left even at 1400 °C", source: "memory" },
   // 850 to 950; from some 1000 on it goes to a dark glass
   { formula: "CaCuSi4O10", at: "900", below: "1000", source: "egyptianBlueFirst" },
 ];

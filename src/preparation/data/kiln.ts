@@ -24,3 +24,10 @@ export const CHROMATE_FROM_FIRE = {
   text: string;
   source: SourceKey;
 };
+
+/** Lime and its like that a fire leaves free show by their alkali, their carbonates by their gas; cements are alkaline by themselves. */
+export const FREE_BASE = {
+  metals: ["Ca", "Sr", "Ba"],
+  alkaline: ["Ca3SiO5", "Ca2SiO4", "Ca3Al2O6", "CaAl2O4", "Ca12Al14O33", "BaAl2O4", "SrAl2O4", "Sr3Al2O6"],
+  source: "commonPractice",
+} as const satisfies { metals: readonly string[]; alkaline: readonly string[]; source: SourceKey };

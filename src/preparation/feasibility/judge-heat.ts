@@ -109,7 +109,9 @@ export function judgeHeat(c: Case): Ruling {
           text:
             steps.length === 0
               ? `missing: what heat does to ${feed.species.name}, step by step`
-              : `missing: a step in which ${feed.species.name} gives ${c.product.species.name}; by itself it leaves ${steps.map((s) => s.remains.map((one) => one.formula).join(" + ")).join(", then ")}`,
+              : c.put.length > 1
+                ? `missing: what heat makes of this charge; by itself the ${feed.species.name} in it leaves ${steps.map((s) => s.remains.map((one) => one.formula).join(" + ")).join(", then ")}`
+                : `missing: a step in which ${feed.species.name} gives ${c.product.species.name}; by itself it leaves ${steps.map((s) => s.remains.map((one) => one.formula).join(" + ")).join(", then ")}`,
           source: steps[0]?.source ?? "commonPractice",
         },
       ],

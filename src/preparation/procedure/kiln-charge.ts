@@ -16,6 +16,7 @@ import { puffsUp } from "../reaction/puffing";
 import type { Material } from "../shelf/material";
 import type { Bench } from "./bench";
 import { firedBeside } from "./fired-beside";
+import { shownByPinch } from "./free-base";
 import type { Grinding } from "./grinding";
 import { restOf } from "./kiln-masses";
 import { celsius } from "./words";
@@ -27,7 +28,8 @@ type Heat = Quantity<"temperature"> | undefined;
 
 /** A weighed crucible, and what it must be made of for so much heat. */
 export function crucibleFor(at: Heat): string {
-  const row = CRUCIBLES.find(({ upTo }) => upTo === undefined || at === undefined || at.compare(exact(upTo)) <= 0);
+  // how hot is not known: as for the most heat
+  const row = CRUCIBLES.find(({ upTo }) => upTo === undefined || (at !== undefined && at.compare(exact(upTo)) <= 0));
   return row === undefined || row.of === "" ? "a weighed crucible" : `a weighed crucible of ${row.of}`;
 }
 
@@ -42,7 +44,7 @@ export function fillingOf(materials: readonly Material[]): { readonly share: str
 /** The last of the powders goes to the others, and all into the crucible. */
 export function groundWords(name: string, how: Grinding, crucible: string, full: string, room: string): string {
   if (how === "wet")
-    return `Grind the ${name} in with it under just as much water as makes a slip, so that nothing dusts, until no specks show; pour it into ${crucible}, ${full} when it is dry (${room}), and dry it there at ${WET_GRINDING.driedAt} until two weighings show the same: damp it would spit.`;
+    return `Grind the ${name} in with it under just as much water as makes a slip, so that nothing dusts, until no specks show; dry it on a plate, stirring until it is stiff (left alone it settles in layers), crumble it damp through a sieve loosely into ${crucible}, ${full} (${room}), and dry it there at ${WET_GRINDING.driedAt} until two weighings show the same: damp it would spit.`;
   if (how === "closed")
     return `Grind the ${name} in with it, closed and under a hood (water would change the charge), until no specks show; let the dust settle before it is opened, then fill ${crucible} ${full} (${room}).`;
   return `Grind the ${name} in with it until no specks show, then fill ${crucible} ${full} (${room}).`;
@@ -110,10 +112,13 @@ export function lookFor(bench: Bench, before: Pot, at: Heat, how: Grinding | "wa
   const { formulas, mass } = unchanged(before, product, at);
   const same = formulas.filter((one) => colourOf(one) === colourOf(product));
   const named = formulas.filter((one) => looksOf(one) !== undefined && !same.includes(one));
-  const shows =
+  const pinch = shownByPinch(setting);
+  const looks =
     look === undefined || named.length === 0
-      ? ""
-      : ` (it is ${look} through and through where it has; specks and streaks of ${list(named.map(withLook))} have not)`;
+      ? []
+      : [`it is ${look} through and through where it has; specks and streaks of ${list(named.map(withLook))} have not`];
+  const signs = [...looks, ...(pinch === "" ? [] : [pinch])];
+  const shows = signs.length === 0 ? "" : ` (${signs.join("; ")})`;
   const rest = fired && restOf(bench.drafts, fired, bench.frame.theory);
   const least = fired && rest && fired.after.mass.minus(rest.water);
   const isInBand =
@@ -142,7 +147,7 @@ export function lookFor(bench: Bench, before: Pot, at: Heat, how: Grinding | "wa
     const isMute = fired !== undefined && fired.left.length === 0;
     const mute = isMute ? ", and nothing leaves it, so the mass does not either" : "";
     const names = `${list(formulas.map((one) => one.toUnicode()))} ${formulas.length === 1 ? "is" : "are"}`;
-    return `${crush[how].replace(/,$/, "")}: the look does not tell what has not reacted, for ${names} ${colourOf(product)} as well${mute}. ${capital(again[how])} ${isMute ? "once" : "until the mass no longer changes"}.${weighs}${end}`;
+    return `${crush[how].replace(/,$/, "")}: the look does not tell what has not reacted, for ${names} ${colourOf(product)} as well${mute}${pinch === "" ? "" : `; but ${pinch}`}. ${capital(again[how])} ${isMute ? "once" : "until the mass no longer changes"}.${weighs}${end}`;
   }
   return `${crush[how]} and look for what has not reacted${shows}: ${again[how]} until mass and colour no longer change.${weighs}${end}`;
 }

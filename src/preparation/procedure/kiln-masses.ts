@@ -5,7 +5,7 @@ import { type Quantity, sum } from "../../quantity";
 import { massOf, type SolidEntry } from "../contents/entry";
 import type { Done } from "../operation/operation";
 import { type PackRest, restOfPacks } from "../planning/basic-pack";
-import { exact, isWorthAWord, planned } from "../planning/exact";
+import { exact, isWorthAWord } from "../planning/exact";
 import { isGas } from "../reaction/fluids";
 import { goneByItself } from "../reaction/mute-mass";
 import type { Bench, Look } from "./bench";
@@ -61,14 +61,13 @@ export const restOf = (drafts: readonly Done[], { before, after }: Done, theory:
   });
 
 /** When it is done, by its mass; nothing where that does not change. */
-export function standsStill(bench: Bench, done: Done, at: Quantity<"temperature"> | undefined): string {
+export function standsStill(bench: Bench, done: Done, isGlowing: boolean): string {
   const { grams } = bench.hand;
   const { before, after } = done;
   const { rest, water } = restOf(bench.drafts, done, bench.frame.theory);
   const end = after.mass.minus(water);
   const [first, last] = [before.mass, end].map(grams);
   if (first === last) return "";
-  const isGlowing = at !== undefined && at.compare(planned("glows")) > 0;
   const stone = rest.minus(water);
   const besides = stone.isPositive()
     ? `, with ${grams(stone)} in it of what the pack has besides (${grams(end.minus(stone))} if that is only water)`

@@ -3,7 +3,7 @@
 
 import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
-import { list } from "../../foundation/wording";
+import { capital, list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
@@ -25,6 +25,7 @@ import { leavesChromate, washChromateOut } from "./chromate-wash";
 import { dryingOf } from "./drying";
 import { weighProduct } from "./finish";
 import { firedBeside } from "./fired-beside";
+import { shownByPinch } from "./free-base";
 import { chargeGrinding, chargeOf } from "./grinding";
 import { crucibleFor, fillingOf, groundWords, lookFor, paceOf } from "./kiln-charge";
 import { fumesFired } from "./kiln-fume";
@@ -37,6 +38,8 @@ import { celsius } from "./words";
 interface Plateau {
   readonly at: Quantity<"temperature"> | undefined;
   readonly below: Quantity<"temperature"> | undefined;
+  /** What is known of the firing besides. */
+  readonly note?: string | undefined;
 }
 
 const remembered = /* @__PURE__ */ remembering<Plateau>(128);
@@ -49,7 +52,8 @@ function plateauOf({ frame: { setting } }: Bench): Plateau {
     const fired = FIRING.find((row) => matterOf(parseFormula(row.formula)).key === matterOf(wanted).key);
     const degrees = (text: string | undefined) =>
       text === undefined ? undefined : (exact(`${text} °C`) as Quantity<"temperature">);
-    if (setting.materials.length > 1) return { at: degrees(fired?.at), below: degrees(fired?.below) };
+    if (setting.materials.length > 1)
+      return { at: degrees(fired?.at), below: degrees(fired?.below), note: fired?.note };
     const steps = heatingOf(material.form);
     const found = steps.findIndex(({ remains, leaves }) =>
       [...remains, ...leaves].some(({ formula }) => parseFormula(formula).hasSameComposition(wanted)),
@@ -84,7 +88,7 @@ export function kiln(bench: Bench): void {
   const { setting, theory, account, portions } = bench.frame;
   weighAll(bench);
   const runs = setting.materials.some(({ form }) => isOneOf(form, ...RUNS_BY_ITSELF.formulas));
-  const { at, below } = plateauOf(bench);
+  const { at, below, note } = plateauOf(bench);
   const forms = setting.materials.map(({ form }) => form);
   const solids = chargeOf(setting);
   const ground = chargeGrinding(setting);
@@ -134,8 +138,10 @@ export function kiln(bench: Bench): void {
   const bound = below === undefined ? "" : `not to ${celsius(below)}, where it changes again`;
   const warm =
     at === undefined
-      ? `(how hot is not known, look it up before anything is weighed: no firing temperature of ${setting.product.name} is tabulated${bound === "" ? "" : `; ${bound}`})`
+      ? `(how hot is not known: no firing temperature of ${setting.product.name} is tabulated${bound === "" ? "" : `; ${bound}`})`
       : `to ${celsius(at)}${bound === "" ? "" : `, and ${bound}${air === "" ? "," : ""}`}`;
+  // solids that react with each other glow, as far as anybody knows
+  const glows = at === undefined ? solids.length > 1 : at.compare(planned("glows")) > 0;
   const pace = paceOf(bench, at);
   const missing = at === undefined ? [`firing temperature of ${setting.product.name}`] : [];
   const after = done.after.with({ unknown: [...done.after.books.unknown, ...missing] });
@@ -149,13 +155,13 @@ export function kiln(bench: Bench): void {
       care: "heating",
       blank: "ignition",
       say: (look) =>
-        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${pace === "" ? `${warm}${air}` : `${`${warm}${air}`.replace(/,$/, "")}${pace}`} ${at !== undefined && at.compare(planned("glows")) > 0 ? "and keep it there for one to three hours" : "and keep it there"}${standsStill(bench, done, at)}${leaving(bench, look, done)}.${notKnown(bench, beside.unknown)}${untold(bench, done, at)}`,
+        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${pace === "" ? `${warm}${air}` : `${`${warm}${air}`.replace(/,$/, "")}${pace}`} ${glows ? "and keep it there for one to three hours" : "and keep it there"}${standsStill(bench, done, glows)}${leaving(bench, look, done)}.${notKnown(bench, beside.unknown)}${untold(bench, done, at)}${note === undefined ? "" : ` ${capital(note)}.`}`,
     },
   );
   bench.did(POT, cool(bench.pot, setting.temperature), {
     target: setting.temperature,
     say: () =>
-      at !== undefined && at.compare(planned("glows")) > 0
+      glows
         ? `Let it cool in the closed kiln until that shows less than ${KILN_OPENED.below}, and to ${celsius(setting.temperature)} in a closed vessel or a desiccator.`
         : `Let it cool to ${celsius(setting.temperature)} in the closed vessel or a desiccator.`,
   });
@@ -163,6 +169,7 @@ export function kiln(bench: Bench): void {
   if (isGas(setting.product.formula, false)) return;
   if (account.supplied.length > 1)
     bench.did(POT, hold(bench.pot), {
+      atHand: shownByPinch(setting) === "" ? [] : ["indicator paper", "dilute acid for a test"],
       say: () => lookFor(bench, charge, at, leavesChromate(setting) ? "washed" : ground),
     });
   washChromateOut(bench);

@@ -184,5 +184,10 @@ export function stripBlock(on: OnPaper): Block {
 export function leadBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   const lead = leadOf(plan.feasibility, plan.product.formula, handFor(on).grams);
-  return lead === undefined ? [] : [{ kind: "list", items: [`${words.check}: ${sentence(lead)}`] }];
+  const isHeatOpen = plan.steps.some(({ operation, target }) => operation === "fire" && target === undefined);
+  const said = [
+    ...(lead === undefined ? [] : [lead]),
+    ...(isHeatOpen ? [filled(words.firingUnknown, { formula: plan.product.formula })] : []),
+  ];
+  return said.length === 0 ? [] : [{ kind: "list", items: said.map((one) => `${words.check}: ${sentence(one)}`) }];
 }
