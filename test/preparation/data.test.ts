@@ -98,6 +98,7 @@ import {
   SOLUBLE_OXIDES,
   TAKES_BACK,
 } from "../../src/preparation/data/insoluble";
+import { CHROMATE_FROM_FIRE, FREE_BASE } from "../../src/preparation/data/kiln";
 import { LATE_START } from "../../src/preparation/data/late-start";
 import { LIQUIDS, NOT_MIXING } from "../../src/preparation/data/liquids";
 import { LOOSE } from "../../src/preparation/data/loose";
@@ -204,6 +205,8 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   GASES_IN_WATER,
   GELS,
   GIVES_OFF_GAS: [GIVES_OFF_GAS],
+  CHROMATE_FROM_FIRE: [CHROMATE_FROM_FIRE],
+  FREE_BASE: [FREE_BASE],
   LONG_PIECES: [LONG_PIECES],
   HOLDING_LIGANDS,
   BASIC_BEFORE_HYDROXIDE: [BASIC_BEFORE_HYDROXIDE],

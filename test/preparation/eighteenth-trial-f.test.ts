@@ -143,3 +143,40 @@ describe("a charge of several solids", () => {
     );
   });
 });
+
+describe("tin in hydrochloric acid", () => {
+  const tin: PlanRequest = {
+    equation: "Sn + 2 HCl + 2 H2O -> SnCl2·2H2O + H2",
+    product: "SnCl2·2H2O",
+    materials: [
+      { name: "casting tin", form: "Sn", assay: "99.9 %", excess: "15 %" },
+      { name: "muriatic acid", form: "HCl", strength: "31 %" },
+    ],
+    scale: { product: "50 g" },
+  };
+
+  it("stands in the cold acid, in a form that it takes, and is warmed with it no higher than 60 °C", () => {
+    const steps = texts(tin);
+    const put = steps.findIndex((text) =>
+      /^Put all of the .* of casting tin into the cold acid, granulated/.test(text),
+    );
+    const warm = steps.findIndex((text) => /^Warm it slowly to 50 to 60 °C, no hotter/.test(text));
+    expect(put).toBeGreaterThan(0);
+    expect(warm).toBeGreaterThan(put);
+    expect(steps.join(" ")).not.toMatch(/80 °C|portions \(|over at least/);
+    expect(steps[put]).toMatch(/no solder and no pewter: .* stibine and arsine/);
+    expect(sheet(tin)).not.toMatch(/try a spoonful|in portions, in moving air/);
+  });
+
+  // 52.1 × 0.69 = 35.9 g of water, of which the crystals bind 50 / 225.64 × 36.03 = 8.0 g: 28 g; 1.2 × 50.0 = 60.0 g
+  it("has its free water told, and where the boiling ends", () => {
+    expect(sheet(tin)).toMatch(
+      /28 mL of water in it is no crystal water: gently, until the contents weigh no less than 60\.0 g/,
+    );
+    expect(sheet(tin)).not.toContain("drops at a time");
+  });
+
+  it("dries no warmer than its table says, for it melts at 38 °C", () => {
+    expect(sheet(tin)).toMatch(/Dry in a desiccator.*at no more than 25 °C \(it melts in its water at 38 °C\)/);
+  });
+});

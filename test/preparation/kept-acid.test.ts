@@ -24,11 +24,14 @@ const times = (texts: readonly string[], find: RegExp): number => texts.filter((
 describe("tin in hydrochloric acid", () => {
   const texts = textsOf(TIN_SALT);
 
-  it("goes into the acid as strong as it is, and warm from the start", () => {
+  // warm from the start the acid fumes away before any tin is in it, and cold acid hardly takes it: all of it goes in cold
+  it("goes into the acid as strong as it is and cold, and is warmed in it", () => {
     expect(texts.join("\n")).not.toMatch(/into \d+ mL of water|it is then/);
-    const warm = texts.findIndex((text) => text.startsWith("Warm the contents to 80 °C"));
-    expect(texts[warm + 1]).toMatch(/^Add the 17.4 g of granulated tin/);
-    expect(texts[warm + 2]).toMatch(/^Keep it at 80 °C.*until no more gas rises/);
+    const put = texts.findIndex((text) =>
+      text.startsWith("Put all of the 17.4 g of granulated tin into the cold acid"),
+    );
+    expect(put).toBeGreaterThan(0);
+    expect(texts[put + 1]).toMatch(/^Warm it slowly to 50 to 60 °C.*until no more gas rises/);
   });
 
   it("zinc goes into diluted acid, cold", () => {

@@ -166,11 +166,15 @@ export const NOT_WETTED = { formulas: ["S", "S8"], source: "commonPractice" } as
 /** Solids that go on by themselves once heat has started them, and throw their residue about. */
 export const RUNS_BY_ITSELF = { formulas: ["(NH4)2Cr2O7"], filled: "10 %", source: "commonPractice" } as const;
 
-/** Metals that dilute or cold acid hardly dissolves: the acid is used as strong as it is, and warm. */
+/** Metals that dilute or cold acid hardly dissolves: the acid is used as strong as it is, and warm once the metal is in it. */
 export const SLOW_IN_ACID = {
   metals: ["Sn"],
   acid: "HCl",
-  at: "80 °C",
+  at: "60 °C",
+  /** Hotter, and acid of 30 % boils: at some 87 °C. */
+  range: "50 to 60 °C",
+  as: "granulated (melted and poured into water in a thin stream, the ladle dry, goggles on) or as thin sheet",
+  pure: "Pure metal only, no solder and no pewter: of antimony or arsenic in it acid makes stibine and arsine, very poisonous gases",
   time: "some hours to a day",
   source: "commonPractice",
 } as const;

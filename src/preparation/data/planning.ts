@@ -89,6 +89,7 @@ export const PLANNING = {
   feelsHot: { value: "40 °C", what: "and less is no hot liquor", source: "commonPractice" },
   burns: { value: "10 %", what: "of alcohol by volume and more make a waste that burns, or nearly", source: "commonPractice" },
   boiledTo: { value: "3", what: "times its theory and no less is what a liquor weighs that is boiled down for crystals of unknown solubility", source: "commonPractice" },
+  lastStop: { value: "1.2", what: "times the product, all of it counted, is the least that the contents weigh where a liquor of crystals of unknown solubility has hardly more than them: a mush that is drained, and seeded at each stop before", source: "commonPractice" },
   stirred: { value: "60 %", what: "of what is in a vessel as crystals, all of the product counted, and no more: a liquor of crystals of unknown solubility is boiled down no further, or it can neither be stirred nor drained", source: "commonPractice" },
   firstDoubleCrop: { value: "50 %", what: "of the theory, about, is what a first crop of a double salt of unknown solubility usually is", source: "commonPractice" },
   worthOnceMore: { value: "80 %", what: "of the theory and less of crystals of unknown solubility is worth boiling their liquor down once more", source: "commonPractice" },

@@ -27,6 +27,7 @@ export type WorkCondition =
   | "heat not known"
   | "heat of a gas not known"
   | "gas"
+  | "gas by and by"
   | "gas led in"
   | "gas through a trap"
   | "gas for the hood"
@@ -89,6 +90,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "mixing", when: "heat not known", text: "how warm it gets is not known: try a spoonful first", source: "commonPractice" },
   { step: "mixing", when: "heat of a gas not known", text: "how warm it gets is not known: a slow stream, stopped while the vessel is too warm to hold", source: "commonPractice" },
   { step: "mixing", when: "gas", text: "gas is given off: open vessel, never stoppered, in portions, in moving air", source: "commonPractice" },
+  { step: "mixing", when: "gas by and by", text: "gas is given off for hours: loosely covered, never stoppered, in moving air", source: "commonPractice" },
   { step: "mixing", when: "gas led in", text: "what is not absorbed, or is set free, needs a way out: no closed vessel, moving air; the tube out of the liquid before the valve is closed", source: "commonPractice" },
   { step: "mixing", when: "gas through a trap", text: "gas is given off: its only way out is the tube to the trap, which is never closed; in portions", source: "commonPractice" },
   { step: "mixing", when: "gas for the hood", text: "the gas is poisonous: under a hood that works, or not at all", source: "commonPractice" },

@@ -3,13 +3,14 @@
 import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
-import { NOT_WETTED } from "../data/firing";
+import { NOT_WETTED, SLOW_IN_ACID } from "../data/firing";
 import type { Done } from "../operation/operation";
 import { planned } from "../planning/exact";
 import type { Material } from "../shelf/material";
 import { type Bench, type Look, POT } from "./bench";
 import { isClosed } from "./closed-flask";
 import { isHung } from "./displaced";
+import { isSlowMetal } from "./feed-single";
 import { vesselIn } from "./filling";
 import { nextPortion } from "./late-start";
 import { goesInAir } from "./not-warm";
@@ -96,6 +97,8 @@ export function adding(
     : "";
   if (isHungIn(bench, i))
     return `Hang the ${what} in the liquor, which is to cover it (a narrow vessel helps), in one piece or coiled loosely and not cut up, and shake it now and then, so that what it is coated with falls off${cool}${room}${gas.length === 0 ? "" : `; ${volumesOf(gas)} comes from it by and by`}.`;
+  if (solid && isSlowMetal(bench.material(i), setting))
+    return `Put all of the ${what} into the cold acid, ${SLOW_IN_ACID.as}${room}: cold it hardly dissolves; ${volumesOf(gas)} comes by and by. ${SLOW_IN_ACID.pure}.`;
   const ground = solid && goesInAir(bench.material(i).form) ? ", ground fine just before," : "";
   if (gas.length === 0 || additionRate === undefined)
     return solid || roles[i] === "oxidiser"

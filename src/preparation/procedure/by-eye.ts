@@ -92,12 +92,21 @@ export function boiledByEye(bench: Bench): ByEye {
       text: `; no more than ${hand.water(off)} ${turningOf(frame.setting.product.formula) === undefined ? "boiled " : ""}off in all, or ${why}`,
     };
   }
-  if (first === undefined || isMuch(first.off))
+  if (first === undefined || isMuch(first.off)) {
+    const toMush = pot.mass.minus(frame.theory.times(planned("lastStop"))).to("g");
+    const most = first === undefined || toMush.compare(first.off) < 0 ? toMush : first.off;
+    if (isMuch(most))
+      return {
+        isBoiled: true,
+        off: most,
+        text: `; ${hand.water(free)} in it is no crystal water: gently, until the contents weigh no less than ${hand.grams(pot.mass.minus(most))}, cooled and seeded in between`,
+      };
     return {
       isBoiled: true,
       off: undefined,
       text: "; little water is left in it: no more than some drops at a time, cooled in between",
     };
+  }
   return {
     isBoiled: false,
     off: undefined,

@@ -6,7 +6,7 @@ import { madeOf } from "../../substance/internal";
 import { type Matter, matterOf } from "../contents/matter";
 import { less, Pot } from "../contents/pot";
 import type { Term } from "../contents/react";
-import { SLOW_IN_ACID, WARM_IN_ACID } from "../data/firing";
+import { WARM_IN_ACID } from "../data/firing";
 import { added, type Reaction, reacted } from "../operation/add";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
@@ -20,7 +20,6 @@ import { putAsides, putCatalyst } from "./asides";
 import { acidOnMetal, baseInAcid, dissolvedInAcid, gasOfBase } from "./base-in-acid";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask";
-import { isSlowMetal } from "./feed-single";
 import { putInto, putWater } from "./filling";
 import { againstIron, takeIronOut } from "./iron-out";
 import { asInTheRoom, keepWarm } from "./kept-dissolved";
@@ -165,7 +164,6 @@ export function combine(bench: Bench): void {
     const dissolves = inAcid?.base === i;
     if ((isLast || dissolves) && roles.includes("acid") && isOneOf(bench.material(i).form, ...WARM_IN_ACID.formulas))
       warmed(bench, bench.name(i));
-    if (isLast && isSlowMetal(bench.material(i), setting)) warmed(bench, bench.name(i), SLOW_IN_ACID.at);
     if (isLast && stage === undefined) keepWarm(bench, i, open);
     const own = vesselOf(bench, i);
     const giving = dissolves || (stage !== undefined && roles[i] === "metal");

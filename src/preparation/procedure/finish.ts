@@ -16,7 +16,7 @@ import { isWetWithAlcohol, washWithAlcohol } from "./alcohol";
 import { putTheRest, rinseWithAlcohol } from "./asides";
 import { type Bench, POT } from "./bench";
 import { bottling } from "./bottling";
-import { dryingIn, lostToAir } from "./drying";
+import { dryingIn, dryingOf, lostToAir } from "./drying";
 import { isGel } from "./isolation";
 import { restOf } from "./kiln-masses";
 import { isAirless, isKeptCovered, isWashedWithAlcohol, protectionOf } from "./protection";
@@ -82,7 +82,7 @@ const isAlcoholic = ({ drafts, frame: { setting } }: Bench): boolean =>
 /** Where and how warm, in words: alcohol leaves in open air first, and what air changes damp dries in a closed vessel. */
 function howToDry(bench: Bench, product: Formula, warmth: string): string {
   const where = isAirless(product)
-    ? "in a desiccator, or in a closed jar with dried calcium chloride beside it (damp it oxidises in air)"
+    ? `in a desiccator, or in a closed jar with dried calcium chloride beside it (damp it oxidises in air)${dryingOf(product).changesAbove ? `, ${warmth}` : ""}`
     : warmth;
   return isAlcoholic(bench)
     ? `Let the alcohol leave it, ${isAirless(product) || isKeptCovered(product) ? "covered with filter paper" : "spread thin"}, in moving air at room temperature until it no longer smells of alcohol; only then dry it ${where}`

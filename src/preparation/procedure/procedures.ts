@@ -103,10 +103,25 @@ function allDissolves({ frame: { setting, account } }: Bench): string {
     : "";
 }
 
+/** A metal that cold acid hardly takes, warmed with it: no hotter, for strong acid would leave before the metal has taken it. */
+function keptWarm(bench: Bench): void {
+  const at = exact(SLOW_IN_ACID.at) as Quantity<"temperature">;
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    apparatus: "fume hood",
+    atHand: ["hot-water bath"],
+    say: () =>
+      `Warm it slowly to ${SLOW_IN_ACID.range}, no hotter, in a bath of hot water with no flame under it, and keep it there, loosely covered, ${SLOW_IN_ACID.time}, until no more gas rises; what steams off is acid: under a hood, and what of it leaves makes no ${bench.frame.setting.product.name}.`,
+  });
+}
+
 function untilDissolved(bench: Bench, byLye: boolean): void {
   const { setting } = bench.frame;
-  const slow = setting.materials.some((one) => isSlowMetal(one, setting));
-  const isFuel = !byLye && !slow && setting.products.some(({ formula }) => burns(formula));
+  if (setting.materials.some((one) => isSlowMetal(one, setting))) {
+    keptWarm(bench);
+    return;
+  }
+  const isFuel = !byLye && setting.products.some(({ formula }) => burns(formula));
   const isTested = byLye && bench.frame.isolation.how === "precipitate";
   until(
     bench,
@@ -114,11 +129,9 @@ function untilDissolved(bench: Bench, byLye: boolean): void {
       ? isTested
         ? "Stir until what precipitates is the same all through, and test the liquor with indicator paper: it must be neutral to weakly alkaline, or hydroxide stays dissolved."
         : "Stir until the white hydroxide that forms at first has dissolved again; a haze that stays goes with a few drops more of the acid."
-      : slow
-        ? `Keep it at ${SLOW_IN_ACID.at}, loosely covered, ${SLOW_IN_ACID.time}, until no more gas rises; what steams off is acid: under a hood, and what of it leaves makes no ${setting.product.name}.`
-        : bench.keptDissolved?.isSlow
-          ? `Keep it at ${WARM_FOR_METAL.kept}, loosely covered, ${WARM_FOR_METAL.time}, until no more gas rises${allDissolves(bench)}.`
-          : `Let it stand until no more gas rises${allDissolves(bench)}, warming it at the end${isFuel ? ", in a bath of hot water with no flame under it," : ""} if it has become slow.`,
+      : bench.keptDissolved?.isSlow
+        ? `Keep it at ${WARM_FOR_METAL.kept}, loosely covered, ${WARM_FOR_METAL.time}, until no more gas rises${allDissolves(bench)}.`
+        : `Let it stand until no more gas rises${allDissolves(bench)}, warming it at the end${isFuel ? ", in a bath of hot water with no flame under it," : ""} if it has become slow.`,
     isTested ? { atHand: ["indicator paper"] } : isFuel ? { atHand: ["hot-water bath"] } : {},
   );
 }

@@ -68,8 +68,8 @@ export const fumesWarm = ({ books, mass }: Bench["pot"]): boolean =>
   );
 
 /** Acid that hardly takes an oxide in the cold. */
-export function warmed(bench: Bench, name: string, to: string = WARM_IN_ACID.at): void {
-  const at = exact(to) as Quantity<"temperature">;
+export function warmed(bench: Bench, name: string): void {
+  const at = exact(WARM_IN_ACID.at) as Quantity<"temperature">;
   if (isStillAt(bench, at)) return;
   const fumes = fumesWarm(bench.pot);
   bench.did(POT, heat(bench.pot, at), {

@@ -20,6 +20,7 @@ import type { BatchFigures } from "../planning/batch-figures";
 import { isFromRounding, planned } from "../planning/exact";
 import { hangsMetal } from "../procedure/displaced";
 import { dryingOf } from "../procedure/drying";
+import { isSlowMetal } from "../procedure/feed-single";
 import { chargeGrinding, chargeOf } from "../procedure/grinding";
 import { fumesFired, isReducedInFire } from "../procedure/kiln-fume";
 import { kindOf } from "../procedure/kind";
@@ -142,6 +143,9 @@ const isFiredTogether = (setting: Setting, ...symbols: readonly string[]): boole
 const goesIntoLye = (form: Formula): boolean =>
   isMetal(form) && IN_LYE.metals.some((symbol) => form.symbols.includes(symbol));
 
+/** A metal that cold acid hardly takes lies in it from the first. */
+const isTakenSlowly = ({ setting }: Given): boolean => setting.materials.some((one) => isSlowMetal(one, setting));
+
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong acid": ({ setting }) => packsOf(setting).some(isStrongAcid),
@@ -152,14 +156,16 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "hung metal warms": ({ setting, batch: { heat } }) => "rise" in heat && isWarm(heat.rise.rise) && hangsMetal(setting),
   // a gas comes in a stream, whatever it would do at once
   boils: (given) => !isLed(given) && "rise" in given.batch.heat && given.batch.heat.rise.boils === true,
-  "heat not known": (given) => !isLed(given) && isHeatUnknown(given),
+  "heat not known": (given) => !isLed(given) && !isTakenSlowly(given) && isHeatUnknown(given),
   "heat of a gas not known": (given) => isLed(given) && isHeatUnknown(given),
   "diluted acid": ({ setting, batch }) =>
     setting.materials.some((m, i) => {
       const feed = batch.feeds[i]!;
       return isStrongAcid(m) && feed.how === "solution" && feed.dilution !== undefined && dilutingWarms(m, batch);
     }),
-  gas: (given) => given.batch.gas.length > 0 && (!given.setting.wet || !(isTrapped(given) || isLed(given))),
+  "gas by and by": isTakenSlowly,
+  gas: (given) =>
+    given.batch.gas.length > 0 && !isTakenSlowly(given) && (!given.setting.wet || !(isTrapped(given) || isLed(given))),
   "gas led in": (given) => given.setting.wet && isLed(given) && !isTrapped(given),
   "gas through a trap": (given) => given.setting.wet && isTrapped(given),
   "gas for the hood": ({ batch }) => batch.gas.some((gas) => gas.hood),
