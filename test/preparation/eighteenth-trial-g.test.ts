@@ -47,7 +47,7 @@ describe("a double salt that warmth and water take apart", () => {
   it("is rinsed with alcohol in water, and pressed", () => {
     const rinse = stepWith(schoenite, /^Rinse/);
     expect(rinse).toContain("12 mL of ice-cold 50 % alcohol");
-    expect(rinse).toContain("plain water would take them apart and leave K₂SO₄");
+    expect(rinse).toContain("plain water would decompose them and leave K₂SO₄");
   });
 
   // 6 × 18.015 / 402.703 = 26.84 %, 4 × 18.015 / 366.673 = 19.65 %, 7 × 18.015 / 246.466 = 51.17 %
@@ -74,7 +74,7 @@ describe("a double salt that warmth and water take apart", () => {
       ],
       scale: { product: "50 g" },
     };
-    expect(stepWith(carnallite, /^Do not rinse/)).toContain("water and alcohol would take them apart and leave KCl");
+    expect(stepWith(carnallite, /^Do not rinse/)).toContain("water and alcohol would decompose them and leave KCl");
   });
 
   // the table of double salts: bloedite from 21 °C on, löweite from 59 °C on

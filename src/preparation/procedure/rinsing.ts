@@ -210,7 +210,7 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
       say: () =>
         `Rinse the crystals with ${inPortions(bench, water, liquid)}${why}; plain water ${
           apart !== undefined
-            ? `would take them apart and leave ${apart.leaves}`
+            ? `would decompose them and leave ${apart.leaves}`
             : takesMuch
               ? "would dissolve too much of them"
               : "dissolves more of them"
@@ -231,7 +231,7 @@ function notRinsed(product: Formula): string {
   if (isTurnedByWater(product)) return ", water would turn them basic";
   return apart === undefined
     ? ", nothing but the product is in their liquor"
-    : `, water and alcohol would take them apart and leave ${apart.leaves}`;
+    : `, water and alcohol would decompose them and leave ${apart.leaves}`;
 }
 
 /** What makes two portions of a product's own solution, each as much as the crystals keep of their liquor; the water alone where no figure is known. */
