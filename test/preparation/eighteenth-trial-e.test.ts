@@ -1,6 +1,6 @@
 // What an eleventh independent reader objected to, as rules: a metal that goes through lye, a salt that dissolves less hot than cold,
 // a gas that lags in a cold pot; the preparations are theirs. Facts of the bench are common practice, no source.
-import { type PlanRequest, planPreparation, reactionEnthalpy } from "preparative";
+import { cautionsForFormulas, type PlanRequest, planPreparation, reactionEnthalpy } from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
 
@@ -88,5 +88,58 @@ describe("a metal that is dissolved in lye before its acid comes", () => {
     const waste = sheet.slice(sheet.indexOf("Waste and by-products"), sheet.indexOf("Precautionary statements"));
     expect(waste).not.toMatch(/- KOH:|- H₂C₂O₄·2H₂O:|soda foams with the acid/);
     expect(sheet).toMatch(/times the wood bleach that the formula contains; no more is needed/);
+  });
+});
+
+describe("a salt that dissolves less hot than cold", () => {
+  const plan = planPreparation({
+    equation: "Li2CO3 + H2SO4 -> Li2SO4·H2O + CO2",
+    product: "Li2SO4·H2O",
+    materials: [
+      { name: "lithium carbonate", form: "Li2CO3", assay: "99 %", excess: "3 %" },
+      { name: "battery acid", form: "H2SO4", strength: "37 %" },
+    ],
+    scale: { product: "80 g" },
+  });
+
+  it("has the water that its hot filter asks for, and not the room", () => {
+    // 80 g / 127.95 g/mol × 109.94 g/mol = 68.7 g, of which 100 g of water keeps 31.6 g at 80 °C (CRC): 217.5 g, 1.15 times 250 g
+    const filter = plan.steps.find(({ text }) => /filter it hot|^Filter hot/.test(text))!;
+    expect(filter.before.water.toNumber("g")).toBeGreaterThan(245);
+    expect(filter.before.water.toNumber("g")).toBeLessThan(255);
+  });
+
+  it("of lithium says who is not to handle it", () => {
+    for (const name of ["Li2CO3", "Li2SO4·H2O", "LiCl", "LiOH", "LiBr"])
+      expect(cautionsForFormulas([name]).substances[0]!.cautions.join(" ")).toMatch(
+        /narrow margin.*pregnant or nursing/,
+      );
+  });
+});
+
+describe("carbon dioxide of a precipitation", () => {
+  const request: PlanRequest = {
+    equation: "MnSO4·H2O + 2 NaHCO3 -> MnCO3 + Na2SO4 + CO2 + 2 H2O",
+    product: "MnCO3",
+    materials: [
+      { name: "manganese sulfate", form: "MnSO4·H2O", assay: "98 %" },
+      { name: "baking soda", form: "NaHCO3", assay: "99.5 %", excess: "10 %" },
+    ],
+    scale: { product: "40 g" },
+  };
+  const { steps } = planPreparation(request);
+
+  it("lags in a pot that the reaction cools, which the step says, and is is to be stirred out before it is warmed", () => {
+    // NBS 1982, kJ/mol: MnCO3 -894.1, CO2 -393.5, H2O -285.8, HCO3- -692.0, Mn2+ -220.8, NaHCO3(s) -950.8, Na+ -240.1: +67 for one
+    // of manganese, 23 kJ of 0.348 mol, in 467 g × 4.0 J/(g K): 12 to 13 K
+    expect(steps.find(({ text }) => /^Add the 64\.7 g/.test(text))!.text).toMatch(
+      /it cools by about 1[23] K, and the gas lags behind: stir on until no more rises, and warm it slowly after, for it foams again/,
+    );
+  });
+
+  it("asks for gloves and a mask where a solid harms by long exposure (H373), as for H372", () => {
+    const sheet = sheetOf(request);
+    expect(sheet).toContain("[ ] gloves");
+    expect(sheet).toMatch(/\[ \] no dust: mask for weighing/);
   });
 });

@@ -191,7 +191,7 @@ export function batchOf(
         hot: materials.length === 1 ? batch.crystallising?.hot : undefined,
         target:
           batch.isolation.how === "crystallise"
-            ? waterAtFirst(setting, batch.crystallising, batch.isolation.waterToSaturate)
+            ? waterAtFirst(setting, batch.crystallising, batch.isolation.waterToSaturate, theoreticalYield)
             : batch.isolation.how === "unknown"
               ? waterBelowTurning(setting, account)
               : undefined,

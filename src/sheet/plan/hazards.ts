@@ -172,7 +172,7 @@ function protection({ plan, words }: OnPaper): string[] {
     ...(asks.has("vented kiln") ? [words.ventedKiln] : []),
     ...(keepsFlamesOff(plan) ? [words.flame] : []),
     ...(kinds.has("fuel") ? [words.fuel] : []),
-    ...(kinds.has("dust") ? [dust] : []),
+    ...(isOfDust || kinds.has("mask") ? [dust] : []),
     ...(kinds.has("unborn") ? [words.unborn] : []),
     words.read,
   ];

@@ -45,6 +45,7 @@ export const KIN_ADVICE: readonly KinRow[] = [
   { element: "Ag", text: "silver compounds that are listed harm water life: catch the rinse", disposal: "silverScrap", source: "commonPractice" },
   { element: "Cu", text: "copper compounds that are listed harm water life and are not to be swallowed: catch the rinse", disposal: "precipitateMetal", source: "commonPractice" },
   { element: "Zn", text: "zinc compounds that are listed harm water life: catch the wash water; no dust, and its fume from the fire gives fever", disposal: "precipitateMetal", source: "commonPractice" },
+  { element: "Li", text: "a drug with a narrow margin: not for anybody pregnant or nursing, no vessel for food", disposal: "diluteOrHandIn", source: "commonPractice" },
   { element: "Cr", text: "no dust; oxidisers in hot lye turn it into chromium(VI)", disposal: "precipitateMetal", source: "commonPractice" },
   { element: "Mn", text: "no dust: manganese harms the nerves over years", disposal: "precipitateMetal", source: "commonPractice" },
   { element: "Sn", text: "no dust", disposal: "precipitateMetal", source: "commonPractice" },
