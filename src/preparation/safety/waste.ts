@@ -117,7 +117,7 @@ function sourNotes(sour: readonly Sour[], solutes: readonly Dissolved[], least: 
   return sour.map(({ solute, gas, what }) =>
     acid === undefined
       ? `acid frees ${gas} from the ${solute.name} in it (${what}): keep it alkaline and apart from acid waste`
-      : `it contains ${acid.species.name} beside ${solute.name} and gives off ${gas} (${what}): under the hood, and soda to it before it is stored`,
+      : `it contains ${acid.species.name} beside ${solute.name}, counted as if no ${gas} had left them yet, and gives that off (${what}): under the hood, and soda to it before it is stored`,
   );
 }
 
