@@ -33,7 +33,6 @@ const CuSO4 = Cu + SO4;
 const blueVitriol = CuSO4 + 5 * H2O;
 const alum = K + Al + 2 * SO4 + 12 * H2O;
 const aluminiumSulfate = 2 * Al + 3 * SO4 + 18 * H2O;
-const potassiumSulfate = 2 * K + SO4;
 const ethanol = 2 * C + 6 * H + O;
 const peroxide = 2 * H + 2 * O;
 const aceticAcid = 2 * C + 4 * H + 2 * O;
@@ -112,8 +111,12 @@ const FIGURES: readonly Figure[] = [
 
   [sheet("double-salt"), "Al₂(SO₄)₃·18H₂O # g", (100 / alum / 2) * aluminiumSulfate],
   [sheet("double-salt"), "(100 % = # g)", n4 * 2 * alum],
-  // 131 g of contents less the two dry salts
-  [sheet("double-salt"), "boiled off, # g of water left", 131.0 - n4 * (potassiumSulfate + 2 * Al + 3 * SO4) - 0.0],
+  // 103 g of water keep 5.90 g of KAl(SO4)2 in each 100 g that the crystals leave; 258.2 and 216.2 of 474.4 g are salt and water
+  [
+    sheet("double-salt"),
+    "cooled to 20 °C, # g of KAl(SO₄)₂·12H₂O",
+    (n4 * 2 * 258.2 - 0.059 * 103) / (258.2 / 474.4 - 0.059 * (216.2 / 474.4)),
+  ],
 
   [sheet("metal-and-acid"), "H₂SO₄ # g ______ g 5.0 % excess", acid5],
   [sheet("metal-and-acid"), "into acid): it is then # %", (acid5 * 0.37 * 100) / (acid5 + 48)],

@@ -38,7 +38,7 @@ describe("cobalt chloride, of which the first crop is 18.0 g of 25.0 g", () => {
   });
 });
 
-describe("calcium nitrate, of which the crop is 43.4 g of 50.0 g", () => {
+describe("calcium nitrate, of which the crop is 35.4 g of 50.0 g", () => {
   const { text, verdict } = of({
     equation: "CaCO3 + HNO3 + H2O -> Ca(NO3)2·4H2O + CO2",
     product: "Ca(NO3)2·4H2O",
@@ -49,14 +49,15 @@ describe("calcium nitrate, of which the crop is 43.4 g of 50.0 g", () => {
     scale: { product: "50 g" },
   });
 
-  // 43.4 / 236.15 × 218.13 = 40.1 g, and 10 % of the crop may be lost: 39.1 g is as expected
+  // crystals fill 60 % of the vessel and no more; 35.4 / 236.15 × 218.13 = 32.7 g, and 10 % of the crop may be lost: 31.9 g is as expected
   it("is not told from the trihydrate by the mass, and says so", () => {
     expect(text).toMatch(
-      /about 40\.1 g Ca\(NO₃\)₂·3H₂O, or as expected: the mass alone does not tell; a sample heated/,
+      /about 32\.7 g Ca\(NO₃\)₂·3H₂O, or as expected: the mass alone does not tell; a sample heated/,
     );
-    expect(verdict("40.1 g").map(({ code }) => code)).toEqual(
+    expect(verdict("32.7 g").map(({ code }) => code)).toEqual(
       expect.arrayContaining(["consistent", "other-hydrate-fits"]),
     );
-    expect(verdict("46.2 g").map(({ code }) => code)).not.toContain("other-hydrate-fits");
+    // the crop and 3.7 g of an earlier batch that the rinse leaves
+    expect(verdict("39.1 g").map(({ code }) => code)).not.toContain("other-hydrate-fits");
   });
 });
