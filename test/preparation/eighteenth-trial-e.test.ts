@@ -133,7 +133,7 @@ describe("carbon dioxide of a precipitation", () => {
     // NBS 1982, kJ/mol: MnCO3 -894.1, CO2 -393.5, H2O -285.8, HCO3- -692.0, Mn2+ -220.8, NaHCO3(s) -950.8, Na+ -240.1: +67 for one
     // of manganese, 23 kJ of 0.348 mol, in 467 g × 4.0 J/(g K): 12 to 13 K
     expect(steps.find(({ text }) => /^Add the 64\.7 g/.test(text))!.text).toMatch(
-      /it cools by about 1[23] K, and the gas lags behind: stir on until no more rises, and warm it slowly after, for it foams again/,
+      /it cools by about 1[23] K, and the gas lags: stir on until no more rises, and warm it slowly after, for it foams again/,
     );
   });
 

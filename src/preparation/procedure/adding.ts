@@ -92,7 +92,7 @@ export function adding(
       : "rise" in warming && warming.rise.rise.toNumber("ΔK") >= 10
         ? `; it warms by up to ${about(warming.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once`
         : "rise" in warming && gas.length > 0 && warming.rise.rise.toNumber("ΔK") <= -5
-          ? `; it cools by about ${about(warming.rise.rise.negated(), "ΔK", 2).replace("ΔK", "K")}, and the gas lags behind: stir on until no more rises, and warm it slowly after, for it foams again`
+          ? `; it cools by about ${about(warming.rise.rise.negated(), "ΔK", 2).replace("ΔK", "K")}, and the gas lags: stir on until no more rises, and warm it slowly after, for it foams again`
           : "";
   const wetted = isWettedFirst(bench.material(i))
     ? ", rubbed to a paste with a little water and a drop of washing-up liquid first (dry it floats),"
