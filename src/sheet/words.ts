@@ -34,7 +34,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   open: "{size}, open",
   tubed: "{size}, tube to the gas trap",
   tubedTwice: "{size}, tubes for the gas, in and out",
-  liquid: "or larger; {volume} of liquid",
+  liquid: "or larger; up to {volume} of liquid",
   crucible: "crucible or tray",
   gas: "Gas",
   noneButMay: "none by the equation, but {gases} may be given off",
@@ -204,6 +204,8 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   boiledFurther: "boiled down or cooled further than the steps say",
   cooledFurther: "cooled further than the steps say",
   saltLeft: "salt left in",
+  moreBeside:
+    "{why}; dry, and with the test of the crystals passed, it is none the worse: beside the other salt, whose effect no table has, more of it crystallises",
   materialLeft: "{formula} left in",
   or: "{one}, or {other}",
   ofFirstCrop: "crop 1: {found}",

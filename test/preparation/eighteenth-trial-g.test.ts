@@ -91,3 +91,63 @@ describe("a double salt that warmth and water take apart", () => {
     expect(stepWith(bloedite, /^Let it cool/)).toContain("let it cool to 24 °C and stand");
   });
 });
+
+describe("ammonium chloride from a pair of salts", () => {
+  const salAmmoniac: PlanRequest = {
+    equation: "(NH4)2SO4 + 2 NaCl -> 2 NH4Cl + Na2SO4",
+    product: "NH4Cl",
+    materials: [
+      { name: "sulfate of ammonia", form: "(NH4)2SO4", assay: "99 %" },
+      { name: "pickling salt", form: "NaCl", assay: "99.5 %" },
+    ],
+    scale: { product: "53.5 g" },
+  };
+
+  it("is worked in glass or enamel, and filtered before it cools", () => {
+    expect(stepWith(salAmmoniac, /^Stir the sulfate/)).toContain(
+      "of glass or sound enamel, for it eats copper, brass, aluminium",
+    );
+    expect(stepWith(salAmmoniac, /^Filter at once/)).toContain("no colder than 80 °C, through a warmed funnel");
+  });
+
+  // the figures are those of each salt beside ions that it shares; sodium sulfate salts more of it out (common practice)
+  it("may weigh more than its figures say, where the test of the crystals shows nothing", () => {
+    const text = sheet(salAmmoniac);
+    expect(text).toContain("with the test of the crystals passed, it is none the worse");
+    expect(text.match(/none the worse/g)).toHaveLength(1);
+  });
+});
+
+describe("thiosulfate from sulfite and sulfur", () => {
+  const thiosulfate: PlanRequest = {
+    equation: "Na2SO3 + S + 5 H2O -> Na2S2O3.5H2O",
+    product: "Na2S2O3.5H2O",
+    materials: [
+      { name: "sodium sulfite", form: "Na2SO3", assay: "97 %" },
+      { name: "dusting sulfur", form: "S", assay: "99 %", excess: "25 %" },
+    ],
+    scale: { material: "sodium sulfite", portion: "50 g" },
+  };
+
+  it("is seeded without an earlier batch as well", () => {
+    expect(stepWith(thiosulfate, "put in a few crystals")).toContain("or a drop of the liquor scratched on cold glass");
+  });
+
+  it("judges the sulfur that is left once it is dry, and not the boiling alone", () => {
+    const kept = stepWith(thiosulfate, /^Keep it at 95 °C/);
+    expect(kept).toContain("weighed once it is filtered off, rinsed and dried");
+    expect(kept).toContain("or that the sodium sulfite is weaker than its pack says");
+  });
+
+  it("has no salt of another batch in the range at its head, and a vessel for up to so much liquid", () => {
+    const plan = planPreparation(thiosulfate);
+    const foreign = plan.steps.flatMap(({ ofAnotherBatch }) => ofAnotherBatch ?? [])[0]!.toNumber("g");
+    const dry = plan.steps.at(-1)!.after.solids[0]!.mass.toNumber("g");
+    const again = plan.steps.filter(({ vessel }) => vessel === "mother liquor").flatMap(({ after }) => after.solids);
+    const own = dry - foreign + again.reduce((all, { mass }) => all + mass.toNumber("g"), 0);
+    const text = sheet(thiosulfate);
+    const high = Number(/Expected dry product[^0-9]*[\d.]+ to ([\d.]+) g/.exec(text)![1]);
+    expect(Math.abs(high - own)).toBeLessThan(0.11);
+    expect(text).toContain("or larger; up to 249 mL of liquid");
+  });
+});

@@ -139,7 +139,10 @@ describe("nitrates that take water from the air (deliquescence below 55 % of hum
   it("are dried in dry air and bottled at once, and seeded", () => {
     expect(words(plan)).toMatch(/it is deliquescent: press it between filter paper first, and dry it in dry air/);
     expect(words(plan)).toMatch(/Bottle it at once, tightly closed/);
-    expect(words(plan)).toMatch(/put in a few crystals of Ca\(NO₃\)₂·4H₂O: it stays supersaturated easily/);
+    // a drop scratched on glass seeds as well, where there are no crystals (common practice)
+    expect(words(plan)).toMatch(
+      /put in a few crystals of Ca\(NO₃\)₂·4H₂O, or a drop .*: it stays supersaturated easily/,
+    );
   });
 
   it("make paper burn", () => {

@@ -19,6 +19,9 @@ const isDoubleSalt = ({ isolation, product }: Grown): boolean => {
 export const usualFirstCrop = (plan: Grown): Quantity | undefined =>
   isDoubleSalt(plan) ? plan.product.theoreticalYield.times(planned("firstDoubleCrop")).to("g") : undefined;
 
+/** A sample of so many steps of the balance shows one part in a hundred. */
+export const STEPS_OF_SAMPLE = 100;
+
 /** A solid that crystals may hold, and its share of water. */
 interface Held {
   readonly formula: string;

@@ -3,8 +3,7 @@
 import { PLANNING, type PlanningName } from "../data/planning";
 import { cite, type SourceKey } from "../data/sources";
 import type { Feed } from "../procedure/feed";
-import { AS_ASKED } from "../procedure/feed-dissolved";
-import { AT_THE_END, SHARED } from "../procedure/feeds";
+import { SHARED } from "../procedure/feeds";
 import { type Setting, usualLossOf } from "../request/setting";
 import { type Acknowledged, inWords } from "../safety/combinations";
 import type { Batch } from "./batch";
@@ -28,12 +27,14 @@ const isSaid = (feed: Feed, said: string): boolean => feed.how === "dissolve" &&
 const isSaturated = (feed: Feed): boolean =>
   feed.how === "dissolve" && (feed.why === SHARED || isSaid(feed, `${PLANNING.hotWaterFactor.value} times`));
 
-/** Is a feed thinner than hot water for crystals is, by nothing but the planning values? */
+/** Was a feed made so thin, or with so much more water than dissolves it, that nothing of it crystallises? */
 const isThin = (feed: Feed): boolean =>
   feed.how === "dissolve" &&
-  ![SHARED, AT_THE_END, AS_ASKED].includes(feed.why) &&
-  !isSaid(feed, `${PLANNING.hotWaterFactor.value} times`) &&
+  (isSaid(feed, `${PLANNING.coldWaterFactor.value} times`) || feed.why.endsWith(OF_WATER)) &&
   !isSaid(feed, PLANNING.baseStrength.value);
+
+/** How a strength ends that was chosen for the water of a feed. */
+const OF_WATER = " of water";
 
 /** Values in force: those of the frame that the request leaves open, and those of what is really done. */
 function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds }: Batch): PlanningName[] {
@@ -50,7 +51,7 @@ function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds
     [readability?.volume === undefined && materials.some((m) => m.isSolution), "volumeStep"],
     [room?.volume === undefined && additionRate !== undefined, "roomVolume"],
     [room?.airChanges === undefined && additionRate !== undefined, "airChanges"],
-    [isFree && thin.some((feed) => feed.how === "dissolve" && feed.why.endsWith(" of water")), "feedStrength"],
+    [isFree && thin.some((feed) => feed.how === "dissolve" && feed.why.endsWith(OF_WATER)), "feedStrength"],
     [isFree && feeds.some((feed) => isSaid(feed, PLANNING.baseStrength.value)), "baseStrength"],
     [isFree && thin.length > 0, "coldWaterFactor"],
     [isFree && (crystals || isolation.how === "unknown") && feeds.some(isSaturated), "hotWaterFactor"],

@@ -40,7 +40,7 @@ export function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
   bench.did(POT, done, {
     ...(full === undefined ? {} : { target: full.target }),
     say: () =>
-      `${filtering(bench, hot, full)}${funnel} from the ${names} that is not dissolved${rinsed}${stays ? "" : pressed(bench, done)}; the clear liquor is kept${kept}.`,
+      `${filtering(bench, hot, full, !stays)}${funnel} from the ${names} that is not dissolved${rinsed}${stays ? "" : pressed(bench, done)}; the clear liquor is kept${kept}.`,
   });
 }
 
@@ -99,11 +99,11 @@ function filterAndWash(bench: Bench, hot: Quantity<"temperature">): void {
 }
 
 /** How a liquor is filtered, in words. */
-const filtering = (bench: Bench, hot: Quantity<"temperature">, full: HotFilter | undefined): string =>
+const filtering = (bench: Bench, hot: Quantity<"temperature">, full: HotFilter | undefined, atOnce = false): string =>
   full !== undefined
     ? `${madeUp(bench, full)} and filter it hot (${full.at})`
     : hot.compare(planned("feelsHot")) > 0
-      ? `Filter hot (${celsius(hot)})`
+      ? `Filter ${atOnce ? `at once, no colder than ${celsius(hot)}` : `hot (${celsius(hot)})`}`
       : "Filter";
 
 /** The water that has steamed off put in again, in words. */

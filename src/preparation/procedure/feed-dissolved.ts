@@ -46,7 +46,7 @@ function thinly(material: Material, amount: Quantity, product: Formula): Quantit
 }
 
 /** Why a feed has the water that the request says. */
-export const AS_ASKED = "as asked for";
+const AS_ASKED = "as asked for";
 
 /** Materials whose way of dissolving is given, as the request says. */
 function asStated(

@@ -44,7 +44,7 @@ function withWaterOf(plan: Feed, now: Feed): Feed {
 export const SHARED = "one hot water for all that goes into the pot";
 
 /** Why a feed has more water than dissolves it. */
-export const AT_THE_END = "as much water as the liquor is to have at the end";
+const AT_THE_END = "as much water as the liquor is to have at the end";
 
 /** Water that dissolves each of the other salts that form, hot unless it is said how warm: it is clear only then. What precipitates is filtered off instead. */
 const swapped = (

@@ -2,10 +2,12 @@
 
 import { molarMass } from "../../formula";
 import { list } from "../../foundation/wording";
+import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { massOfWater } from "../contents/matter";
+import { EATS_METAL } from "../data/vessels";
 import { add } from "../operation/add";
 import { dilute } from "../operation/dilute";
 import { dissolve } from "../operation/dissolve";
@@ -44,6 +46,16 @@ export function vesselIn(look: Look): string {
   return size === "" ? "" : ` (vessel: ${size})`;
 }
 
+/** What the vessel of a hot liquor is not made of, in words. */
+function ofWhat({ frame: { setting, isolation } }: Bench): string {
+  const { cations, groups } = constitutionOf(setting.product.formula);
+  const isEating =
+    isolation.how === "crystallise" &&
+    cations.some(({ formula }) => formula === EATS_METAL.cation) &&
+    EATS_METAL.groups.some((one) => groups.includes(one));
+  return isEating ? `, ${EATS_METAL.vessel}` : "";
+}
+
 /** What a pack has beside its salt and water does not dissolve would end up in a precipitate: it is filtered off first. */
 function clearOf(bench: Bench, vessel: string, name: string): void {
   const { solids } = bench.in(vessel).books;
@@ -77,7 +89,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
   const common = { materials: [name], from: bench.pack(name), care: "dissolving" } as const;
   // The step that fills the vessel tells its size; what takes no part in the equation does not fill it.
   const fills = vessel === POT && !bench.hasFeed && !onto;
-  const room = (look: Look): string => (fills ? vesselIn(look) : "");
+  const room = (look: Look): string => (fills ? vesselIn(look).replace(/\)$/, `${ofWhat(bench)})`) : "");
   if (feed.how === "dissolve") {
     const { water: of } = feed.dissolving;
     const isHot = feed.at.compare(setting.temperature) > 0;

@@ -200,7 +200,7 @@ function leftOfIt({ hand, frame: { setting, account } }: Bench, i: number): stri
   const mass = massFor(left, form);
   return mass.compare(setting.steps.mass.times(planned("hardlyShown"))) < 0
     ? ""
-    : `; about ${hand.grams(mass)} of it should be left, filtered off, rinsed and dried: clearly more means that it is not finished`;
+    : `; about ${hand.grams(mass)} of it should be left, weighed once it is filtered off, rinsed and dried: clearly more means that it is not finished (put it back and keep it hot longer), or that the ${account.limiting} is weaker than its pack says, which no heat mends`;
 }
 
 /** A solid element without acid to take it, and a sugar, react near the boil. */

@@ -65,6 +65,6 @@ export function seedLiquor(
   bench.did(POT, seed(liquor), {
     atHand: ["seed crystals"],
     say: () =>
-      `When it has cooled to about ${celsius(seedingAt(liquor, crop, hot, cold))} put in a few crystals of ${crop.name}: it stays supersaturated easily.`,
+      `When it has cooled to about ${celsius(seedingAt(liquor, crop, hot, cold))} put in a few crystals of ${crop.name}, or a drop of the liquor scratched on cold glass until it crystallises: it stays supersaturated easily.`,
   });
 }

@@ -245,10 +245,13 @@ export function rangeInWords(on: OnPaper, { low, high }: Pick<Expected, "low" | 
 export function expectedInWords(on: OnPaper): { readonly value: string; readonly note: string } {
   const own = expectedOf(on.plan);
   const theory = theoryNote(on);
-  if (own.together === undefined) return { value: rangeInWords(on, own), note: theory };
+  const { ofAnotherBatch: foreign } = own;
+  const batch = (one: Pick<Expected, "low" | "high">): string =>
+    rangeInWords(on, foreign === undefined ? one : { low: one.low, high: one.high.minus(foreign) });
+  if (own.together === undefined) return { value: batch(own), note: theory };
   return {
-    value: filled(on.words.inTwoCrops, { mass: rangeInWords(on, own.together) }),
-    note: filled(on.words.firstCropNote, { mass: rangeInWords(on, own), theory }),
+    value: filled(on.words.inTwoCrops, { mass: batch(own.together) }),
+    note: filled(on.words.firstCropNote, { mass: batch(own), theory }),
   };
 }
 

@@ -16,6 +16,7 @@ import {
   massInCrop,
   mayLeaveCrucible,
   mayStayInCake,
+  STEPS_OF_SAMPLE,
   staysInCrucible,
   usualFirstCrop,
   usuallyWater,
@@ -103,7 +104,7 @@ const asHeated = (on: OnPaper, { of }: Crop, means: string, formula: string): st
   of === "both" ? means : meaning(on, means, formula);
 
 /** Why more crystals were found than the steps bring, and dry: what may have gone further, and what may be left in them. */
-function whyMore({ plan, words }: OnPaper): string {
+function whyMore({ plan, words }: OnPaper, { of }: Crop): string {
   const { steps, weighings } = plan;
   const isBoiled = steps.some(({ operation }) => operation === "concentrate");
   const led = gasesLedIn(plan);
@@ -115,10 +116,16 @@ function whyMore({ plan, words }: OnPaper): string {
       filled(words.materialLeft, { formula: form }),
     ),
   ];
-  return filled(words.lessStayed, {
+  const why = filled(words.lessStayed, {
     why: reasons.reduce((one, other) => filled(words.or, { one, other })),
   });
+  return of !== "both" && isTestedPair(plan) ? filled(words.moreBeside, { why }) : why;
 }
+
+/** Do crystals from a pair of salts have a test for the other one? Each salt is counted as if the other only shared ions with it. */
+const isTestedPair = ({ crystallising, steps }: Plan): boolean =>
+  crystallising?.parted !== undefined &&
+  steps.some(({ operation, blank }) => operation === "wash" && blank !== undefined);
 
 /** Is any liquor boiled down or cooled, so that this may go further than the steps say? */
 const wasShrunk = ({ isolation, steps }: Plan): boolean =>
@@ -143,20 +150,17 @@ function candidateRow(on: OnPaper, crop: Crop, other: Plan["candidates"][number]
 }
 
 /** Masses above what is expected that are none the worse for it, from the lowest on, with what they mean. */
-function bandsAbove(
-  on: OnPaper,
-  { range: { high } }: Crop,
-  theory: Quantity,
-): { readonly to: Quantity; readonly means: string }[] {
+function bandsAbove(on: OnPaper, crop: Crop, theory: Quantity): { readonly to: Quantity; readonly means: string }[] {
   const { plan, words } = on;
   const { grams } = handFor(on);
+  const { high } = crop.range;
   const gel = gelMost(plan);
   const isCrop = high.compare(theory) < 0 && grams(high) !== grams(theory);
   const own =
     gel !== undefined
       ? [{ to: gel, means: words.gelWater }]
       : isCrop
-        ? [{ to: theory, means: wasShrunk(plan) ? whyMore(on) : words.lessKept }]
+        ? [{ to: theory, means: wasShrunk(plan) ? whyMore(on, crop) : words.lessKept }]
         : [];
   const rest = mayStayInCake(plan);
   const water = usuallyWater(plan);
@@ -194,7 +198,7 @@ function cropRows(on: OnPaper, crop: Crop, theory: Quantity): string[][] {
     .reverse();
   if (crop.of === "first")
     return [
-      above(high, whyMore(on)),
+      above(high, whyMore(on, crop)),
       ...expectedRows(on, crop, meaning(on, words.consistent, formula)),
       below(words.lostOrLater),
     ];
@@ -221,9 +225,6 @@ function keyRows(on: OnPaper): string[][] {
     ...crops.flatMap((crop) => others.map((other) => candidateRow(on, crop, other))),
   ];
 }
-
-/** A sample of so many steps of the balance shows one part in a hundred. */
-const STEPS_OF_SAMPLE = 100;
 
 /** What heat tells of the crystals of a double salt, from what it came from and its lower hydrate. */
 function heatRows({ plan, words }: OnPaper): string[][] {
