@@ -117,7 +117,7 @@ import { DROPS, FIRST_WASH, IN_THE_DARK, KEPT_SOUR, PROTECTION } from "../../src
 import { SETTLES, SYRUPS } from "../../src/preparation/data/stands";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
 import { ANHYDRIDES, COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
-import { VESSELS } from "../../src/preparation/data/vessels";
+import { EATS_METAL, VESSELS } from "../../src/preparation/data/vessels";
 import {
   ACID_ANIONS,
   AMMINE_LEFT,
@@ -167,6 +167,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   CYLINDERS: [CYLINDERS],
   DECIDING,
   DELIQUESCENT,
+  EATS_METAL: [EATS_METAL],
   EFFLORESCENT,
   DROPS,
   DIGESTED,

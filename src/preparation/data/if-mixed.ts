@@ -9,14 +9,6 @@ interface IfMixedRow {
 }
 
 export const IF_MIXED: readonly IfMixedRow[] = [
-  {
-    code: "explosive",
-    text: "if it is there already, do not warm, dry, scratch, make sour or close it, nor carry it about; keep everybody away and call the fire brigade",
-    source: "commonPractice",
-  },
-  {
-    code: "deadly-gas",
-    text: "if it is there already, leave at once, close the door, warn the others and call the fire brigade from outside; whoever has breathed it needs a doctor, also without complaints",
-    source: "commonPractice",
-  },
+  { code: "explosive", text: "if it is there already, do not warm, dry, scratch, make sour or close it, nor carry it about; keep everybody away and call the fire brigade", source: "commonPractice" },
+  { code: "deadly-gas", text: "if it is there already, leave at once, close the door, warn the others and call the fire brigade from outside; whoever has breathed it needs a doctor, also without complaints", source: "commonPractice" },
 ];
