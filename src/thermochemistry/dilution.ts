@@ -6,6 +6,7 @@ import { isOneOf } from "../ion/internal";
 import { type Quantity, quantity } from "../quantity";
 import { DILUTION, type DilutionRow } from "./data/dilution";
 import { cite } from "./data/sources";
+import { formationEnthalpy } from "./formation";
 import { sulfuricAcidDilution } from "./reaction";
 
 /** Between two rows, and of shop acids whose strength nobody titrated, no figure is better than this. */
@@ -37,6 +38,19 @@ export function heatOfDilution(acid: Formula, from: number, to: number): Quantit
   return before === undefined || after === undefined
     ? undefined
     : stated(before - after, "heat still to come before − after", cite(row.source));
+}
+
+/** Ion that sulfuric acid ends as where both its hydrons are taken. */
+const SULFATE = "SO4^2-";
+
+/**
+ * Heat that a mole of sulfuric acid in so many moles of water gives beside what figures of sulfate in much water say, negative: in
+ * its own water it is hydrogensulfate for the most part.
+ */
+export function heatKeptBySulfuricAcid(water: number): Quantity<"molar energy"> {
+  const [sulfate, acid] = [formationEnthalpy(SULFATE, { state: "aq" }), formationEnthalpy("H2SO4", { state: "l" })];
+  const dilution = sulfuricAcidDilution(Math.min(THOMSEN_ENDS, water).toFixed(4));
+  return sulfate.enthalpy.minus(acid.enthalpy).minus(dilution).to("kJ/mol") as Quantity<"molar energy">;
 }
 
 const stated = (kilojoules: number, rule: string, source: string): Quantity<"molar energy"> =>

@@ -1,4 +1,4 @@
 // What the layers above use of this one and callers do not see.
 export { thermochemistrySources } from "./data/sources";
-export { heatOfDilution } from "./dilution";
+export { heatKeptBySulfuricAcid, heatOfDilution } from "./dilution";
 export type { OwnEnthalpy } from "./formation";

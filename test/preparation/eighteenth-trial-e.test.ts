@@ -3,6 +3,7 @@
 import { cautionsForFormulas, type PlanRequest, planPreparation, reactionEnthalpy } from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
+import { heatKeptBySulfuricAcid } from "../../src/thermochemistry/internal";
 
 const sheetOf = (request: PlanRequest): string => String(benchSheet(planPreparation(request))).replace(/\s+/g, " ");
 
@@ -107,6 +108,13 @@ describe("a salt that dissolves less hot than cold", () => {
     const filter = plan.steps.find(({ text }) => /filter it hot|^Filter hot/.test(text))!;
     expect(filter.before.water.toNumber("g")).toBeGreaterThan(245);
     expect(filter.before.water.toNumber("g")).toBeLessThan(255);
+  });
+
+  it("has the heat of sulfuric acid as strong as it is", () => {
+    // in 16 H2O a mole stands at -814.0 - 67.2 kJ (Thomsen: 17860 n/(n + 1.7983) cal), 28.1 kJ above SO4^2- in much water (-909.3)
+    expect(heatKeptBySulfuricAcid(16).toNumber("kJ/mol")).toBeCloseTo(-28.1, 1);
+    // Li2CO3 and 2 H+ to 2 Li+, CO2 and water are -20.4 kJ (NBS 1982): 0.625 × 48.5 kJ = 30.3 kJ in 350 g of 4.18 J/(g K), 20.7 K
+    expect("rise" in plan.heat && plan.heat.rise.rise.toNumber("ΔK")).toBeCloseTo(20.7, 0);
   });
 
   it("of lithium says who is not to handle it", () => {

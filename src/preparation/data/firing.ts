@@ -192,6 +192,8 @@ export const WARM_FOR_METAL = {
   acid: "H2SO4",
   at: "60 °C",
   kept: "60 to 70 °C",
+  /** Warming, if all were added at once, that slow portions carry off. */
+  upTo: "60 ΔK",
   time: "an hour or two",
   source: "commonPractice",
 } as const satisfies {
@@ -199,6 +201,7 @@ export const WARM_FOR_METAL = {
   acid: string;
   at: string;
   kept: string;
+  upTo: string;
   time: string;
   source: SourceKey;
 };

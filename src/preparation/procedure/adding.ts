@@ -3,7 +3,7 @@
 import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
-import { NOT_WETTED, SLOW_IN_ACID } from "../data/firing";
+import { NOT_WETTED, SLOW_IN_ACID, WARM_FOR_METAL } from "../data/firing";
 import type { Done } from "../operation/operation";
 import { planned } from "../planning/exact";
 import type { Material } from "../shelf/material";
@@ -31,11 +31,14 @@ export const hasVessel = (bench: Bench, i: number): boolean => {
 
 const isVeryWarm = ({ heat }: Look): boolean => "rise" in heat && heat.rise.rise.compare(planned("needsCooling")) > 0;
 
+/** Is it to cool between two portions? Not what is kept warm for a metal that cold acid hardly takes. */
+const coolsDown = ({ keptDissolved }: Bench, look: Look): boolean => keptDissolved?.isSlow !== true && isVeryWarm(look);
+
 const isHungIn = ({ frame: { setting } }: Bench, i: number): boolean => isHung(setting, setting.materials[i]!);
 
 /** Is it cooled in a bath between two portions? */
 export const coolsBetween = (bench: Bench, i: number, look: Look): boolean =>
-  look.gas.length > 0 && look.additionRate !== undefined && isVeryWarm(look) && !isHungIn(bench, i);
+  look.gas.length > 0 && look.additionRate !== undefined && coolsDown(bench, look) && !isHungIn(bench, i);
 
 /** The second pack of what has been added from the first. */
 export const alsoAdding = (bench: Bench, i: number): string =>
@@ -108,7 +111,7 @@ export function adding(
       : `${verb} ${into}, slowly and stirring${cool}${room}.`;
   const time = lasting(additionRate.leastTime);
   // Where heat sets the pace minutes mean nothing: the thermometer says when.
-  const isHot = isVeryWarm(look);
+  const isHot = coolsDown(bench, look);
   const over = time === undefined || isHot ? "" : ` over at least ${time}`;
   const { sign, otherwise } = nextPortion(bench, i);
   const usual = planned("coolsDownTo") as Quantity<"temperature">;
@@ -117,7 +120,7 @@ export function adding(
   const down = warmest !== undefined && warmest.compare(least) < 0 ? warmest : least;
   const wait = isHot
     ? `until ${sign} and it is below ${celsius(down)} again, in a bath of cold water,`
-    : `until ${sign}`;
+    : `until ${sign}${isVeryWarm(look) ? ` and it is at ${WARM_FOR_METAL.kept} again` : ""}`;
   const staysWarm =
     kept === undefined ? "" : `; once half of it is in, keep it no colder than ${celsius(kept.at)}: ${kept.why}`;
   const poison = notCaught(gasesLeft(bench));

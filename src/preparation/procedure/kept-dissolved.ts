@@ -8,7 +8,7 @@ import type { Pot } from "../contents/pot";
 import { KEPT_DISSOLVED, WARM_FOR_METAL } from "../data/firing";
 import { type Outcome, type Reaction, reacted } from "../operation/add";
 import { heat } from "../operation/heat";
-import { exact, planned } from "../planning/exact";
+import { exact } from "../planning/exact";
 import { absorbentOf } from "../reaction/absorbing";
 import { burns } from "../reaction/fluids";
 import { heatOf } from "../reaction/heat";
@@ -69,13 +69,13 @@ export const asInTheRoom =
 /** Is it a metal that cold acid hardly takes, and does its reaction leave room to warm the acid before? */
 function isSlowWhenCold(bench: Bench, i: number, reactions: readonly Reaction[]): boolean {
   const { setting, kind, account, feeds } = bench.frame;
-  const { metals, acid, at } = WARM_FOR_METAL;
+  const { metals, acid, at, upTo } = WARM_FOR_METAL;
   if (kind !== "metal and acid" || !isOneOf(setting.materials[i]!.form, ...metals)) return false;
   if (!setting.materials.some(({ form }) => isOneOf(form, acid))) return false;
   if (warmestAsAdded(bench, i)?.compare(exact(at)) === -1) return false;
   const { pot } = reacted(bench.pot.plusAll(bench.in(bench.pack(bench.name(i)))), reactions);
   const found = heatOf(setting, account, feeds, [pot.mass]);
-  return !("rise" in found) || found.rise.rise.compare(planned("needsCooling")) <= 0;
+  return !("rise" in found) || found.rise.rise.compare(exact(upTo)) <= 0;
 }
 
 /** How warm the vessel is as a solid comes into it, and the step that warms it, unless the reaction does. */

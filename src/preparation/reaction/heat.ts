@@ -15,6 +15,7 @@ import type { Account } from "./account";
 import { isMetal } from "./acids";
 import { fateOf } from "./fate";
 import { isGas } from "./fluids";
+import { heatKeptByAcids } from "./heat-of-dilution";
 import { acidsIn, acidTakerAmong, bringsAcid, neutralisation } from "./neutralising";
 import type { Species } from "./species";
 
@@ -116,7 +117,12 @@ export function heatOf(
   const extent = account.extent.times(scale);
   const mass = sum(inThePot).to("g");
   const rise = temperatureRise({
-    enthalpy: enthalpy.value.enthalpy.plus(ofAcids.heat.dividedBy(extent).to("kJ/mol")) as Quantity<"molar energy">,
+    enthalpy: enthalpy.value.enthalpy.plus(
+      ofAcids.heat
+        .plus(heatKeptByAcids(setting, account, feeds))
+        .dividedBy(extent)
+        .to("kJ/mol"),
+    ) as Quantity<"molar energy">,
     amount: extent,
     mass,
     start: setting.temperature,
