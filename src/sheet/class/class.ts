@@ -4,9 +4,10 @@ import type { Plan } from "../../preparation";
 import { type Quantity, quantity } from "../../quantity";
 import { BLANK, type Block, type Cell } from "../document/blocks";
 import { asRead, expectedInWords, handFor, type OnPaper } from "../plan/context";
+import { kitOf } from "../plan/have-ready";
 import { hazardBlocks } from "../plan/hazards";
 import { planBlocks, type SheetPart } from "../plan/plan";
-import { kitOf, waterSteps } from "../plan/weighing";
+import { waterSteps } from "../plan/weighing";
 import { filled, type SheetWords } from "../words";
 
 /** Groups by number, or by their names. */

@@ -5,11 +5,12 @@ import type { Block } from "../document/blocks";
 import type { SheetWords } from "../words";
 import { basisBlocks } from "./basis";
 import type { OnPaper } from "./context";
+import { readyBlocks } from "./have-ready";
 import { hazardBlocks } from "./hazards";
 import { leadBlocks, stripBlock, titleBlock } from "./head";
 import { recordBlocks } from "./record";
 import { wasteBlocks } from "./waste";
-import { readyBlocks, weighingBlocks } from "./weighing";
+import { weighingBlocks } from "./weighing";
 import { workBlocks } from "./work";
 
 /** Parts of a sheet. */

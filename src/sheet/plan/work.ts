@@ -4,8 +4,8 @@ import type { Blank, Block, StepBlock } from "../document/blocks";
 import { sentence } from "../figures";
 import type { SheetWords } from "../words";
 import { type OnPaper, stepsOnPaper } from "./context";
+import { broughtToMass } from "./have-ready";
 import { blanksFor } from "./observation";
-import { broughtToMass } from "./weighing";
 
 /** What the work itself asks for; the substances have their table. */
 const ownCautions = ({ cautions }: ProcedureStep): string[] => [
