@@ -217,3 +217,23 @@ describe("a gas led into water", () => {
     expect(text).not.toContain("Expected dry product");
   });
 });
+
+describe("what is left in a vessel", () => {
+  it("names a substance once, dissolved and solid together", () => {
+    const sheet = benchSheet(
+      planPreparation({
+        equation: "(NH4)2SO4 + 2 NaCl -> 2 NH4Cl + Na2SO4",
+        product: "NH4Cl",
+        materials: [
+          { name: "sulfate of ammonia", form: "(NH4)2SO4", assay: "99 %" },
+          { name: "pickling salt", form: "NaCl", assay: "99.5 %" },
+        ],
+        scale: { product: "53.5 g" },
+      }),
+    );
+    const residue = /Residue on the filter: [^-]*/.exec(sheet)![0];
+    expect(residue.match(/Na₂SO₄/g)).toHaveLength(1);
+    // 33.6 g and 11.4 g of it on the filter, 2.3 g in the liquor that it holds
+    expect(residue).toMatch(/47\.[234] g of Na₂SO₄/);
+  });
+});

@@ -3,6 +3,7 @@ import { molarMass, parseFormula } from "../../formula";
 import { capital, list } from "../../foundation/wording";
 import type { WasteVessel } from "../../preparation";
 import { isAcid, isFromRounding, isLye, isMetal, isPoisonInWaste } from "../../preparation/internal";
+import type { Quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { pretty, sentence } from "../figures";
 import { filled, type SheetWords } from "../words";
@@ -36,10 +37,15 @@ const MOST_NAMED = 4;
 /** What is in a vessel that is left, heaviest first, as far as a balance shows it and a line names it. */
 function heaviest({ plan }: OnPaper, { contents }: WasteVessel) {
   const step = instrumentsOf(plan).mass;
-  const inside = [
-    ...contents.solids.map(({ formula, mass }) => ({ formula, mass })),
+  const masses = new Map<string, Quantity>();
+  for (const { formula, mass } of [
+    ...contents.solids,
     ...contents.dissolved.map(({ formula, amount }) => ({ formula, mass: amount.times(molarMass(formula)).to("g") })),
-  ].filter(({ mass }) => mass.compare(step) >= 0);
+  ])
+    masses.set(formula, masses.get(formula)?.plus(mass) ?? mass);
+  const inside = [...masses]
+    .map(([formula, mass]) => ({ formula, mass }))
+    .filter(({ mass }) => mass.compare(step) >= 0);
   return inside.sort((one, other) => other.mass.compare(one.mass)).slice(0, MOST_NAMED);
 }
 
