@@ -1,6 +1,6 @@
 // What a new independent reader objected to, of a pigment with a colour put to its charge, of the same without it, and of tin in
 // acid, as rules. Facts of the bench are common practice, no source.
-import { evaluateRun, type PlanRequest, planPreparation } from "preparative";
+import { doesItGo, evaluateRun, type PlanRequest, planPreparation } from "preparative";
 import { benchSheet, bottleLabel } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
 
@@ -178,5 +178,24 @@ describe("tin in hydrochloric acid", () => {
 
   it("dries no warmer than its table says, for it melts at 38 °C", () => {
     expect(sheet(tin)).toMatch(/Dry in a desiccator.*at no more than 25 °C \(it melts in its water at 38 °C\)/);
+  });
+});
+
+describe("a charge whose product is in the table of firings", () => {
+  it("goes, at the temperature of the table", () => {
+    // from memory: 1250 to 1300 °C
+    const { verdict, reasons } = doesItGo({ equation: "CaCO3 + SnO2 + SiO2 -> CaSnSiO5 + CO2", product: "CaSnSiO5" });
+    expect(verdict).toBe("goes");
+    expect(reasons[0]!.text).toBe("CaCO₃, SnO₂ and SiO₂ are usually fired at 1250 °C to CaSnSiO₅");
+  });
+
+  it("is unknown as before where no row has the product, or a salt stays beside it", () => {
+    expect(doesItGo({ equation: "CaCO3 + MgO + 2 SiO2 -> CaMgSi2O6 + CO2", product: "CaMgSi2O6" }).verdict).toBe(
+      "unknown",
+    );
+    const beside = "2 NaCl + CaSiO3 -> Na2SiO3 + CaCl2";
+    expect(doesItGo({ equation: beside, product: "Na2SiO3", procedure: "thermal decomposition" }).verdict).not.toBe(
+      "goes",
+    );
   });
 });

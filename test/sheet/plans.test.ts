@@ -153,6 +153,12 @@ function figuresOf(plan: Plan): Quantity[] {
       ...some(volume, ...treatment.flatMap(({ mass, most, vinegar }) => [mass, most, vinegar])),
       ...contents.solids.map(({ mass }) => mass),
       ...contents.dissolved.map(({ formula, amount }) => amount.times(molarMass(formula)).to("g")),
+      // what is there solid and dissolved stands once, as all of it
+      ...contents.dissolved.flatMap(({ formula, amount }) =>
+        contents.solids
+          .filter((solid) => solid.formula === formula)
+          .map(({ mass }) => mass.plus(amount.times(molarMass(formula)))),
+      ),
     ]),
     ...plan.byProducts.map(({ mass }) => mass),
     plan.temperature,

@@ -9,6 +9,7 @@ import type { ThermalStep } from "../../substance";
 import { reactionEnthalpy } from "../../thermochemistry";
 import { GIVES_OFF_GAS } from "../data/firing";
 import { firedInAir, givesBackFrom } from "../reaction/fired-in-air";
+import { firingRow } from "../reaction/firing-row";
 import { heatingOf } from "../reaction/heating";
 import { sameCore } from "../reaction/species";
 import type { Case, Put } from "./case";
@@ -67,6 +68,29 @@ function madeInAir({ product, put }: Case): Ruling | undefined {
   };
 }
 
+/** A charge of several solids whose product is usually fired, and drives out gas and steam only. */
+function madeOfCharge({ product, put, made }: Case): Ruling | undefined {
+  const solids = put.filter(({ species }) => !isOneOf(species.formula, "O2"));
+  const row = solids.length > 1 ? firingRow(product.species.formula) : undefined;
+  const isLeft = made.some((one) => one.species !== product.species && !one.gas && !one.species.isWater);
+  if (row === undefined || isLeft) return undefined;
+  const { name } = product.species;
+  const at = Number(row.at);
+  return {
+    verdict: "goes",
+    share: 1,
+    solids: [{ formula: name, moles: 1, share: 1 }],
+    reasons: [
+      {
+        code: "thermal",
+        text: `${list(solids.map(({ species }) => species.name))} are usually fired at ${at} °C to ${name}`,
+        figures: [{ value: at, unit: "°C", label: `heat at which ${name} is usually fired` }],
+        source: row.source,
+      },
+    ],
+  };
+}
+
 /** A salt that has crystal water as long as it is the salt. */
 function neverDry({ product }: Case, { feed, steps }: Heated): Ruling | undefined {
   const { name, formula } = product.species;
@@ -99,6 +123,7 @@ export function judgeHeat(c: Case): Ruling {
   return (
     madeBy(c, { feed, steps }) ??
     madeInAir(c) ??
+    madeOfCharge(c) ??
     neverDry(c, { feed, steps }) ??
     tooHot(c) ?? {
       verdict: "unknown",

@@ -7,7 +7,7 @@ import { capital, list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
-import { DRIED_FIRST, FIRING, KILN_OPENED, RUNS_BY_ITSELF } from "../data/firing";
+import { DRIED_FIRST, KILN_OPENED, RUNS_BY_ITSELF } from "../data/firing";
 import { add, reacted } from "../operation/add";
 import { cool } from "../operation/cool";
 import { fire } from "../operation/fire";
@@ -15,6 +15,7 @@ import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
 import { fateOf } from "../reaction/fate";
 import { firedInAir, givesBackFrom } from "../reaction/fired-in-air";
+import { firingRow } from "../reaction/firing-row";
 import { isGas } from "../reaction/fluids";
 import { heatingOf } from "../reaction/heating";
 import { looseDensityOf } from "../reaction/loose";
@@ -49,7 +50,7 @@ function plateauOf({ frame: { setting } }: Bench): Plateau {
   const wanted = setting.product.formula;
   if (material === undefined) return { at: undefined, below: undefined };
   return remembered(`${setting.materials.length} ${material.form} ${wanted}`, () => {
-    const fired = FIRING.find((row) => matterOf(parseFormula(row.formula)).key === matterOf(wanted).key);
+    const fired = firingRow(wanted);
     const degrees = (text: string | undefined) =>
       text === undefined ? undefined : (exact(`${text} °C`) as Quantity<"temperature">);
     if (setting.materials.length > 1)
