@@ -24,25 +24,29 @@ interface Heated {
 const gives = (step: ThermalStep, is: (made: Formula) => boolean): boolean =>
   [...step.remains, ...step.leaves].some((made) => is(parseFormula(made.formula)));
 
+/** It goes, from or at a temperature of a table, °C. */
+const goesAt = (
+  product: Case["product"],
+  at: number,
+  { text, label, source }: Pick<Ruling["reasons"][number], "text" | "source"> & { readonly label: string },
+): Ruling => ({
+  verdict: "goes",
+  share: 1,
+  solids: product.gas ? [] : [{ formula: product.species.name, moles: 1, share: 1 }],
+  reasons: [{ code: "thermal", text, figures: [{ value: at, unit: "°C", label }], source }],
+});
+
 /** A step that ends in the product. A hydrate on the way is not the salt: another solid, hotter. */
 function madeBy({ product }: Case, { feed, steps }: Heated): Ruling | undefined {
   const { name, formula } = product.species;
   const step = steps.find((one) => gives(one, (made) => made.hasSameComposition(formula)));
   if (step === undefined) return undefined;
   const from = step.from.toNumber("°C");
-  return {
-    verdict: "goes",
-    share: 1,
-    solids: product.gas ? [] : [{ formula: name, moles: 1, share: 1 }],
-    reasons: [
-      {
-        code: "thermal",
-        text: `${feed.species.name} gives ${name} from ${from} °C on`,
-        figures: [{ value: from, unit: "°C", label: `heat from which ${name} forms` }],
-        source: step.source,
-      },
-    ],
-  };
+  return goesAt(product, from, {
+    text: `${feed.species.name} gives ${name} from ${from} °C on`,
+    label: `heat from which ${name} forms`,
+    source: step.source,
+  });
 }
 
 /** A solid that takes up oxygen of the air. */
@@ -53,19 +57,11 @@ function madeInAir({ product, put }: Case): Ruling | undefined {
   if (feed === undefined || fired === undefined) return undefined;
   const at = fired.at.toNumber("°C");
   const back = givesBackFrom(formula)?.toNumber("°C");
-  return {
-    verdict: "goes",
-    share: 1,
-    solids: [{ formula: name, moles: 1, share: 1 }],
-    reasons: [
-      {
-        code: "thermal",
-        text: `${feed.species.name} absorbs oxygen of the air at about ${at} °C and gives ${name}${back === undefined ? "" : `, which heat takes apart from ${back} °C on`}`,
-        figures: [{ value: at, unit: "°C", label: `heat at which ${name} forms in air` }],
-        source: fired.source,
-      },
-    ],
-  };
+  return goesAt(product, at, {
+    text: `${feed.species.name} absorbs oxygen of the air at about ${at} °C and gives ${name}${back === undefined ? "" : `, which heat takes apart from ${back} °C on`}`,
+    label: `heat at which ${name} forms in air`,
+    source: fired.source,
+  });
 }
 
 /** A charge of several solids whose product is usually fired, and drives out gas and steam only. */
@@ -76,19 +72,11 @@ function madeOfCharge({ product, put, made }: Case): Ruling | undefined {
   if (row === undefined || isLeft) return undefined;
   const { name } = product.species;
   const at = Number(row.at);
-  return {
-    verdict: "goes",
-    share: 1,
-    solids: [{ formula: name, moles: 1, share: 1 }],
-    reasons: [
-      {
-        code: "thermal",
-        text: `${list(solids.map(({ species }) => species.name))} are usually fired at ${at} °C to ${name}`,
-        figures: [{ value: at, unit: "°C", label: `heat at which ${name} is usually fired` }],
-        source: row.source,
-      },
-    ],
-  };
+  return goesAt(product, at, {
+    text: `${list(solids.map(({ species }) => species.name))} are usually fired at ${at} °C to ${name}`,
+    label: `heat at which ${name} is usually fired`,
+    source: row.source,
+  });
 }
 
 /** A salt that has crystal water as long as it is the salt. */
