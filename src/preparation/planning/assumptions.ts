@@ -2,8 +2,6 @@
 
 import { PLANNING, type PlanningName } from "../data/planning";
 import { cite, type SourceKey } from "../data/sources";
-import type { Feed } from "../procedure/feed";
-import { SHARED } from "../procedure/feeds";
 import { type Setting, usualLossOf } from "../request/setting";
 import { type Acknowledged, inWords } from "../safety/combinations";
 import type { Batch } from "./batch";
@@ -20,22 +18,6 @@ export interface Assumption {
   readonly citation: string;
 }
 
-/** Does what was chosen for the water of a feed begin so? */
-const isSaid = (feed: Feed, said: string): boolean => feed.how === "dissolve" && feed.why.startsWith(said);
-
-/** Is the water of a feed what dissolves it? */
-const isSaturated = (feed: Feed): boolean =>
-  feed.how === "dissolve" && (feed.why === SHARED || isSaid(feed, `${PLANNING.hotWaterFactor.value} times`));
-
-/** Was a feed made so thin, or with so much more water than dissolves it, that nothing of it crystallises? */
-const isThin = (feed: Feed): boolean =>
-  feed.how === "dissolve" &&
-  (isSaid(feed, `${PLANNING.coldWaterFactor.value} times`) || feed.why.endsWith(OF_WATER)) &&
-  !isSaid(feed, PLANNING.baseStrength.value);
-
-/** How a strength ends that was chosen for the water of a feed. */
-const OF_WATER = " of water";
-
 /** Values in force: those of the frame that the request leaves open, and those of what is really done. */
 function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds }: Batch): PlanningName[] {
   const { request, wet, materials } = setting;
@@ -43,7 +25,7 @@ function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds
   const foam = gas.length === 0 ? "foamWithoutGas" : vessel?.intoAcid === true ? "foamIntoAcid" : "foamWithGas";
   const crystals = isolation.how === "crystallise";
   const isFree = request.waterFactor === undefined;
-  const thin = feeds.filter(isThin);
+  const set = new Set(feeds.flatMap((feed) => (feed.how === "dissolve" ? (feed.by ?? []) : [])));
   const when: readonly (readonly [boolean, PlanningName])[] = [
     [request.temperature === undefined, "temperature"],
     [request.pressure === undefined && gas.length > 0, "pressure"],
@@ -51,10 +33,10 @@ function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds
     [readability?.volume === undefined && materials.some((m) => m.isSolution), "volumeStep"],
     [room?.volume === undefined && additionRate !== undefined, "roomVolume"],
     [room?.airChanges === undefined && additionRate !== undefined, "airChanges"],
-    [isFree && thin.some((feed) => feed.how === "dissolve" && feed.why.endsWith(OF_WATER)), "feedStrength"],
-    [isFree && feeds.some((feed) => isSaid(feed, PLANNING.baseStrength.value)), "baseStrength"],
-    [isFree && thin.length > 0, "coldWaterFactor"],
-    [isFree && (crystals || isolation.how === "unknown") && feeds.some(isSaturated), "hotWaterFactor"],
+    [isFree && set.has("feedStrength"), "feedStrength"],
+    [isFree && set.has("baseStrength"), "baseStrength"],
+    [isFree && set.has("coldWaterFactor"), "coldWaterFactor"],
+    [isFree && (crystals || isolation.how === "unknown") && set.has("hotWaterFactor"), "hotWaterFactor"],
     [feeds.some((feed) => feed.how === "unknown"), "thinFeed"],
     [feeds.some((feed) => feed.how === "solution" && feed.dilution !== undefined) && crystals, "dilutedAcid"],
     [wet, "precipitatesBelow"],

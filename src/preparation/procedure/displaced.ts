@@ -24,6 +24,7 @@ import type { AtHand } from "./at-hand";
 import { baseInAcid } from "./base-in-acid";
 import { type Bench, POT } from "./bench";
 import { kindOf } from "./kind";
+import { gasInRoom } from "./trap";
 import { litres } from "./words";
 
 interface Taking {
@@ -176,7 +177,7 @@ export function takeOutMetal(bench: Bench, i: number): void {
   const acid = acidAtHand(bench.pot, parseFormula("H2SO4"), most, planned("cementAcid"));
   const done = add(bench.pot, acid, [{ terms, extent }]);
   const gas = done.left[0]?.pot.books.solids[0]?.amount;
-  const volume = gas?.times(exact("24 L/mol"));
+  const volume = gas === undefined ? undefined : gasInRoom(bench, gas);
   bench.did(POT, done, {
     amounts: [acid.mass],
     later: true,

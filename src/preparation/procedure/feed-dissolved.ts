@@ -224,7 +224,8 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
               : hotEnough(form, amount, feeding)
       : quantity(shelf.dissolve.temperature as Quantity)
   ) as Quantity<"temperature">;
-  const least = request.waterFactor ?? PLANNING[crystals ? "hotWaterFactor" : "coldWaterFactor"].value;
+  const factor = crystals ? "hotWaterFactor" : "coldWaterFactor";
+  const least = request.waterFactor ?? PLANNING[factor].value;
   const found = attempt(() =>
     waterToDissolve({
       formula: form,
@@ -250,13 +251,19 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   const stated = asStated(material, amount, found.value, at);
   if (stated !== undefined) return stated;
   const base = { material: name, how: "dissolve", at } as const;
-  const saturated = { ...base, dissolving: found.value, why: `${least} times what just dissolves it` };
+  const saturated = {
+    ...base,
+    dissolving: found.value,
+    why: `${least} times what just dissolves it`,
+    by: [factor] as const,
+  };
   // A lye as strong as it can be would boil as it is made.
   if (crystals || isWarm || (feeding.cold && !isLye(form)) || request.waterFactor !== undefined) return saturated;
   // A ligand of a complex that stays dissolved is strong: what is made thin has to be boiled off again.
   const isStrong = asReducer === undefined && (feeding.crystals || (roles.includes("ligand") && !feeding.precipitates));
   const isKept = feeding.precipitates && keepsMuch(setting.product.formula);
-  const own = planned(isStrong || feeding.cold || isKept ? "baseStrength" : "feedStrength");
+  const strength = isStrong || feeding.cold || isKept ? "baseStrength" : "feedStrength";
+  const own = planned(strength);
   const aim = feeding.precipitates ? thinnedFor(setting.product.formula, form, own) : own;
   const aimed = amount.dividedBy(aim).to("g");
   if (aimed.compare(found.value.totalWater) <= 0) {
@@ -268,5 +275,7 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
     ...base,
     dissolving: { ...found.value, water, totalWater: aimed as Quantity<"mass">, meltsInOwnWater: false },
     why: `${aim} of water`,
+    // the strength, and that it is no less than what dissolves it
+    by: aim.compare(own) === 0 && strength === "baseStrength" ? [strength] : ["feedStrength", factor],
   };
 }

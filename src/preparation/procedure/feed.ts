@@ -27,6 +27,8 @@ export type Feed =
       /** What it cools to before anything joins it; undefined where it does not wait for that. */
       readonly cooledTo?: Quantity<"temperature">;
       readonly why: string;
+      /** Values of the planning table that set its water. */
+      readonly by?: readonly ("feedStrength" | "baseStrength" | "coldWaterFactor" | "hotWaterFactor")[];
       /** It shares one hot water with the other salts of its pot; the first of them has all of it. */
       readonly shares?: true;
     }

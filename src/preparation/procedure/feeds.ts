@@ -33,7 +33,14 @@ function withWaterOf(plan: Feed, now: Feed): Feed {
     const more = water.minus(now.dissolving.water);
     const totalWater = now.dissolving.totalWater.plus(more) as Quantity<"mass">;
     const shares = plan.shares === true ? { shares: true as const } : {};
-    return { ...now, why: plan.why, at: plan.at, dissolving: { ...now.dissolving, water, totalWater }, ...shares };
+    return {
+      ...now,
+      why: plan.why,
+      by: plan.by ?? [],
+      at: plan.at,
+      dissolving: { ...now.dissolving, water, totalWater },
+      ...shares,
+    };
   }
   if (plan.how === "unknown" && now.how === "unknown") return { ...now, water: plan.water };
   if (plan.how === "solid" && now.how === "solid") return { ...now, water: plan.water };
@@ -41,7 +48,7 @@ function withWaterOf(plan: Feed, now: Feed): Feed {
 }
 
 /** Why a feed has the water of the whole pot, or none of its own. */
-export const SHARED = "one hot water for all that goes into the pot";
+const SHARED = "one hot water for all that goes into the pot";
 
 /** Why a feed has more water than dissolves it. */
 const AT_THE_END = "as much water as the liquor is to have at the end";
@@ -111,6 +118,7 @@ function sharing(
     return {
       ...feed,
       why,
+      by: why === SHARED ? ["hotWaterFactor"] : [],
       shares: true,
       dissolving: { ...feed.dissolving, water: own, totalWater, meltsInOwnWater: false },
     };
@@ -166,6 +174,7 @@ function withMore(feed: Feed, i: number, more: Quantity, { setting, portions }: 
     return {
       ...feed,
       why: AT_THE_END,
+      by: [],
       dissolving: {
         ...feed.dissolving,
         water: waterToAdd(water.plus(more), "water to add = what the liquor needs at the end less all other water"),
