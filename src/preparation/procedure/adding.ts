@@ -29,6 +29,10 @@ export const hasVessel = (bench: Bench, i: number): boolean => {
   return feed.how === "dissolve" || feed.how === "unknown" || (feed.how === "solution" && feed.dilution !== undefined);
 };
 
+/** Where a material waits until it comes in: its solution, or its pack. */
+export const vesselOf = (bench: Bench, i: number): string =>
+  hasVessel(bench, i) ? asSolution(bench.name(i)) : bench.pack(bench.name(i));
+
 const isVeryWarm = ({ heat }: Look): boolean => "rise" in heat && heat.rise.rise.compare(planned("needsCooling")) > 0;
 
 /** Is it to cool between two portions? Not what is kept warm for a metal that cold acid hardly takes. */

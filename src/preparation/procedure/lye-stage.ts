@@ -88,7 +88,7 @@ export function heatInLye({ first }: LyeStage, asked: Asked, feeds: readonly Fee
 /** By how much the acid that comes after warms all that is there, and whether that is the least of it; undefined where no figure is known. */
 function riseByAcid(
   { setting, account, feeds }: Frame,
-  stage: LyeStage,
+  stage: Pick<LyeStage, "first">,
   mass: Quantity,
 ): { readonly rise: Quantity; readonly isLeast: boolean } | undefined {
   const all = heatOf(setting, account, feeds, [mass]);
@@ -112,7 +112,7 @@ function riseByAcid(
 }
 
 /** The same in words, where it is felt. */
-export function warmedByAcid(frame: Frame, stage: LyeStage, mass: Quantity): string {
+export function warmedByAcid(frame: Frame, stage: Pick<LyeStage, "first">, mass: Quantity): string {
   const found = riseByAcid(frame, stage, mass);
   if (found === undefined || found.rise.compare(planned("warm")) < 0) return "";
   return `; it warms by about ${about(found.rise, "ΔK", 2).replace("ΔK", "K")}${found.isLeast ? " or more" : ""}`;
