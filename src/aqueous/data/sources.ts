@@ -14,6 +14,7 @@ export const aqueousSources = {
   ohlinger1998: { title: "Ohlinger, Young and Schroeder, Water Research 32, 3607", year: 1998 },
   sander2023: { title: "Sander, Compilation of Henry's law constants (version 5.0.0) for water as solvent, Atmos. Chem. Phys. 23, 10901", year: 2023, doi: "10.5194/acp-23-10901-2023" },
   langeGases: { title: "Lange's Handbook of Chemistry, Solubility of Gases in Water", edition: "15th", where: "Table 5.1", fromMemory: "partly" },
+  felmyWeare1986: { title: "Felmy and Weare, The prediction of borate mineral equilibria in natural waters, Geochim. Cosmochim. Acta 50, 2771", year: 1986 },
   baesMesmer1976: { title: "Baes and Mesmer, The Hydrolysis of Cations", year: 1976 },
   kayeLaby1941: { title: "Kaye and Laby, Tables of Physical and Chemical Constants, Solubilities of gases in water", year: 1941 },
 } as const satisfies Sources;
@@ -29,6 +30,7 @@ export const aqueousAccess = {
   ohlinger1998: "as quoted in public geochemical input files",
   sander2023: "pages of the compilation for carbon dioxide, ammonia, sulfur dioxide, hydrogen sulfide and oxygen",
   langeGases: "first page of the table and single figures of the next ones read, others recalled; each row says which",
+  felmyWeare1986: "as distributed by the United States Geological Survey",
   baesMesmer1976: "as quoted for aluminium by an encyclopedia, beside two later compilations that differ by 0.1 at most",
   kayeLaby1941: "stored page; volumes at 0 °C converted with the density of the real gas",
 } as const satisfies Access<typeof aqueousSources>;
