@@ -110,6 +110,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   weighedEmpty: "{item}, weighed empty",
   motherDish: "dish for the mother liquor",
   rinse: "{volume} of rinse, cold (step {step})",
+  warmRinse: "{volume} of rinse at {temperature} (step {step})",
   alcoholName: "alcohol",
   sourWash: "{taken} of {acid}, {strength} by mass, for {volume} of wash (step {step}; goggles)",
   diluteAcid: "{mass} of {acid}, {strength} by mass (step {step}; goggles, gloves)",

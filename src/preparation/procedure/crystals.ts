@@ -23,6 +23,7 @@ import { seedLiquor } from "./seeding";
 import { makeNeutral } from "./sour-cyanide";
 import { standCold } from "./standing-cold";
 import { hasCooled } from "./tempering";
+import { dissolvesLessHot } from "./water-rinse";
 import { celsius, percent } from "./words";
 
 export function isolateCrystals(bench: Bench): void {
@@ -110,10 +111,12 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
 
 /** Where it cools to, and how, in words. */
 function coldIn({ frame: { setting, crystallising } }: Bench): string {
-  const { cold, inIce } = crystallising!;
-  return inIce
-    ? `${celsius(setting.temperature)}, then in ice and water to ${celsius(cold)}`
-    : `${celsius(cold)}${noColder(crystallising!) ?? ", overnight if there is time"}`;
+  const { cold, hot, inIce } = crystallising!;
+  if (inIce) return `${celsius(setting.temperature)}, then in ice and water to ${celsius(cold)}`;
+  const wait = dissolvesLessHot(setting.product.formula, hot)
+    ? " (it came as the water went: no need to wait)"
+    : ", overnight if there is time";
+  return `${celsius(cold)}${noColder(crystallising!) ?? wait}`;
 }
 
 /** Do so many crystals come that they enclose all their liquor? */

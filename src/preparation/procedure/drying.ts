@@ -51,13 +51,19 @@ function rows(): Rows {
   return parsed;
 }
 
+/** A limit, before it is known what it is for. */
+interface Limit extends Omit<Drying, "changesAbove"> {
+  /** It is usual, and far below what changes the product. */
+  readonly isOnlyGentle?: true;
+}
+
 const remembered = /* @__PURE__ */ remembering<Drying>(256);
 
 export const dryingOf = (product: Formula): Drying =>
   remembered(product.toString(), () => {
-    const found = belowTurning(product, lookedUp(product));
+    const { isOnlyGentle = false, ...found } = belowTurning(product, lookedUp(product));
     const isOwn = found.upTo !== undefined && !isHeatSensitive(product) && isOfProduct(found.upTo, product);
-    return { ...found, changesAbove: isOwn };
+    return { ...found, changesAbove: isOwn && !isOnlyGentle };
   });
 
 /** Is a limit there for the product's sake: below the boiling point of water, or as near as an oven may be off to where heat changes it? */
@@ -87,6 +93,10 @@ export function losesWaterAt(product: Formula): Quantity<"temperature"> | undefi
   return thermalStepsOf(product)[0]?.from;
 }
 
+/** Has it one water? No hydrate is below that, so that the first loss of the table is the first that happens. */
+const isMonohydrate = (product: Formula): boolean =>
+  !isWater(product) && crystalWater(product).waters.compare(1n) === 0;
+
 /** Where a hydrate that is damp with its own solution turns into a solid with less water; undefined where no curve says. */
 function turning(product: Formula): { readonly celsius: number; readonly into: string } | undefined {
   if (isWater(product) || crystalWater(product).waters.n === 0n) return undefined;
@@ -98,14 +108,15 @@ function turning(product: Formula): { readonly celsius: number; readonly into: s
 }
 
 /** Damp crystals are no warmer than that, whatever a table says of dry ones. */
-function belowTurning(product: Formula, drying: Omit<Drying, "changesAbove">): Omit<Drying, "changesAbove"> {
+function belowTurning(product: Formula, drying: Limit): Limit {
   const turns = turning(product);
   if (turns === undefined) return drying;
   const celsius = Math.floor(turns.celsius - planned("belowTurning").toNumber("Δ°C"));
   const most = quantity({ value: String(celsius), unit: "°C" });
   if (drying.upTo !== undefined && drying.upTo.compare(most) <= 0) return drying;
+  const { isOnlyGentle: _, ...own } = drying;
   return {
-    ...drying,
+    ...own,
     upTo: most,
     why: `damp it turns into ${turns.into} at ${turns.celsius} °C`,
     source: sourceOfCurve(product, most),
@@ -133,7 +144,7 @@ function bearsOven(product: Formula): boolean {
   );
 }
 
-function lookedUp(product: Formula): Omit<Drying, "changesAbove"> {
+function lookedUp(product: Formula): Limit {
   const { limits, deliquescent } = rows();
   const runs = deliquescent.some((f) => sameCore(f, product));
   if (isHeatSensitive(product))
@@ -161,6 +172,14 @@ function lookedUp(product: Formula): Omit<Drying, "changesAbove"> {
   // a cake of what hardly dissolves holds more water, and holds its own better
   const gentle = planned(fateInRoom(product).precipitated === true ? "gentle" : "inAir");
   const losesInAir = crystalWater(product).waters.n !== 0n || losesAmmonia(product);
+  if (isMonohydrate(product) && !losesAmmonia(product) && byHeat !== undefined && byHeat.compare(planned("gentle")) > 0)
+    return {
+      ...base,
+      upTo: planned("gentle") as Quantity<"temperature">,
+      why: `its water goes only from ${first!.from.format({ uncertainty: "none" })} on`,
+      source: cite("commonPractice"),
+      isOnlyGentle: true,
+    };
   if (losesInAir && (byHeat === undefined || byHeat.compare(gentle) > 0))
     return {
       ...base,

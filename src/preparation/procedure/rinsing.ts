@@ -20,16 +20,16 @@ import { dissolvedBy } from "../reaction/fate";
 import { isVolatile } from "../reaction/fluids";
 import type { Rinse } from "../request/request";
 import type { Setting } from "../request/setting";
-import { ALCOHOL, alcoholOf, bearsLastAlcohol, displacedFrom, lastAlcoholFor } from "./alcohol";
+import { ALCOHOL, alcoholOf, bearsAlcohol, bearsLastAlcohol, displacedFrom, lastAlcoholFor } from "./alcohol";
 import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
 import { testCrystals } from "./crystal-test";
 import { apartInWater } from "./double-salt";
-import { iceRinseFor, type Rinsing, takenBy } from "./ice-rinse";
 import type { Isolation } from "./isolation";
 import { isRecrystallised } from "./kind";
 import { dropOfOwnAcid, dropsFor, isTurnedByWater, isWashedWithAlcohol, losesAmmonia } from "./protection";
 import { useOf } from "./use";
+import { type Rinsing, rinseAt, takenBy, waterRinseFor } from "./water-rinse";
 import { atMost, celsius, nearly } from "./words";
 
 /** Salts that give oxygen to what burns. */
@@ -81,7 +81,8 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
     bench.caught(MOTHER, liquor);
   }
   const water = held.times(exact("1 g/mL")).to("g");
-  const taken = takenBy(product, water, crop, cold);
+  const at = rinseAt(product, bench.frame.crystallising);
+  const taken = takenBy(product, water, crop, cold, at);
   const others = othersHeld(liquorBefore, product, held);
   const isVain =
     (taken === undefined || taken.compare(crop.times(planned("spentOnRinsing"))) > 0) &&
@@ -99,12 +100,14 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
       : apart !== undefined
         ? apart.how
         : takesMuch
-          ? "own solution"
+          ? bearsLastAlcohol(product) && bearsAlcohol(bench)
+            ? "alcohol"
+            : "own solution"
           : taken === undefined && (madeOf(product).ammonia || hasAlcohol)
             ? "alcohol"
             : "water";
   const how = washing?.rinse ?? best;
-  RINSES[how](bench, { product, crop, water, cold, taken, takesMuch, others });
+  RINSES[how](bench, { product, crop, water, cold, at, taken, takesMuch, others });
   if (how !== "none") testCrystals(bench, product);
 }
 
@@ -140,13 +143,16 @@ const inPortions = ({ hand }: Bench, water: Quantity, liquid: string, portions =
 
 const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> = {
   water: (bench, rinsing) => {
-    const { product } = rinsing;
-    const { water, portions, taken } = iceRinseFor(rinsing);
+    const { product, at } = rinsing;
+    const { water, portions, taken } = waterRinseFor(rinsing);
     const matter = matterOf(product);
     const lost = taken === undefined ? undefined : { matter, amount: taken.dividedBy(matter.molarMass).to("mol") };
-    const first = rinse(bench.pot, empty(bench).plusWater(water), lost, portions);
+    const isIce = at.compare(planned("ice")) <= 0;
+    const poured = isIce ? empty(bench) : Pot.empty(at, bench.frame.setting.pressure);
+    const first = rinse(bench.pot, poured.plusWater(water), lost, portions);
     const drop = dropsFor(product, "crystallising") === undefined ? undefined : dropOfOwnAcid(product);
-    const liquid = drop === undefined ? "ice-cold water" : `ice-cold water with a drop of ${drop}`;
+    const plain = isIce ? "ice-cold water" : `water of ${celsius(at)}`;
+    const liquid = drop === undefined ? plain : `${plain} with a drop of ${drop}`;
     const isFree = bench.frame.setting.request.washing?.rinse === undefined;
     const alcohol = isFree && isWashedWithAlcohol(product) ? lastAlcoholFor(first.after) : undefined;
     bench.did(
@@ -160,12 +166,12 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
           `Rinse the crystals with ${inPortions(bench, water, liquid, portions)} ${
             taken === undefined
               ? "(how much of them it dissolves is not known: use no more)"
-              : `(it dissolves ${atMost(taken, bench.hand.grams)} of them)`
+              : `(it dissolves ${atMost(taken, bench.hand.grams)} of them${isIce ? "" : bench.frame.crystallising?.notBelow === undefined ? ", cold water more" : ", and colder it would make another hydrate of them"})`
           }${alcohol === undefined ? "" : `, then with ${bench.hand.litres(alcohol)} of alcohol, in two portions, which takes the water along`}.`,
       },
     );
   },
-  "own solution": (bench, { product, water: held, cold, taken, takesMuch }) => {
+  "own solution": (bench, { product, water: held, cold, at, taken, takesMuch }) => {
     const matter = matterOf(product);
     const { water, within } = twoPortions(product, held, cold);
     const made = within === undefined ? empty(bench).plusWater(water) : ownSolution(bench, product, water, within);
@@ -175,7 +181,9 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
     const done = rinse(bench.pot, liquid, undefined);
     const stays = within?.times(quantity(afterRinse(bench.pot, made, 2).clings.toPrecision(12))).to("g");
     const instead =
-      takesMuch && taken !== undefined ? `; as much ice water would dissolve up to ${bench.hand.grams(taken)}` : "";
+      takesMuch && taken !== undefined
+        ? `; as much ${at.compare(planned("ice")) <= 0 ? "ice water" : `water of ${celsius(at)}`} would dissolve up to ${bench.hand.grams(taken)}`
+        : "";
     bench.did(POT, done, {
       amounts: within === undefined ? [water] : [water, within],
       ...(stays === undefined ? {} : { ofAnotherBatch: stays as Quantity<"mass"> }),
@@ -198,7 +206,7 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
         : "ice-cold 50 % alcohol";
     const why = isAmmine ? "; without ammonia in it they lose some of theirs" : "";
     const half = water.dividedBy(exact("2 g/mL")).to("mL") as Quantity<"volume">;
-    const isLast = isComplex && bearsLastAlcohol(product);
+    const isLast = (isComplex || (takesMuch && apart === undefined)) && bearsLastAlcohol(product);
     const first = rinse(bench.pot, halfAlcohol(bench, water, isAmmine), undefined);
     const last = isLast
       ? `; then once, briefly, with ${bench.hand.litres(half)} of alcohol alone, which takes the water along`

@@ -71,7 +71,7 @@ export interface Washing {
   readonly method?: "decantation" | "filter" | undefined;
   /** Volume of one wash. */
   readonly washVolume?: VolumeLike | undefined;
-  /** Of crystals: ice-cold water, or their own saturated solution where water would take a fifth of them, unless given. */
+  /** Of crystals: ice-cold water (hot, of what dissolves less hot); where that takes a fifth of them alcohol, or their own saturated solution; unless given. */
   readonly rinse?: Rinse | undefined;
   /** By-products that may stay in the dry product; 0.5 % unless given. */
   readonly residue?: QuantityLike<"number" | "mass fraction", `${number} %`> | undefined;

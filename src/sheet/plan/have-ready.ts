@@ -51,9 +51,10 @@ function rinses(on: OnPaper): string[] {
     .flatMap((step) => {
       const [liquid] = step.put;
       if (liquid === undefined || !liquid.water.isPositive()) return [];
-      return [
-        filled(words.rinse, { volume: handFor(on).litres(liquid.volume ?? liquid.mass), step: numberOf(plan, step) }),
-      ];
+      const volume = handFor(on).litres(liquid.volume ?? liquid.mass);
+      const isWarm = liquid.temperature.compare(plan.temperature) > 0;
+      const temperature = liquid.temperature.format({ unit: "°C", decimals: 0, uncertainty: "none" });
+      return [filled(isWarm ? words.warmRinse : words.rinse, { volume, temperature, step: numberOf(plan, step) })];
     });
 }
 

@@ -1,0 +1,93 @@
+// What independent readers objected to in printed sheets, as rules; the preparations are theirs. Facts of the bench are common
+// practice, no source.
+import { type PlanRequest, parseFormula, planPreparation } from "preparative";
+import { benchSheet } from "preparative/sheet";
+import { describe, expect, it } from "vitest";
+import { dryingOf } from "../../src/preparation/procedure/drying";
+
+const sheet = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
+
+const stepOf = (request: PlanRequest, operation: string) =>
+  planPreparation(request).steps.find((step) => step.operation === operation)!;
+
+describe("crystals of what dissolves less hot than cold", () => {
+  const lithium: PlanRequest = {
+    equation: "Li2CO3 + H2SO4 -> Li2SO4.H2O + CO2",
+    product: "Li2SO4.H2O",
+    materials: [
+      { name: "lithium carbonate", form: "Li2CO3", assay: "99 %", excess: "3 %" },
+      { name: "battery acid", form: "H2SO4", strength: "37 %" },
+    ],
+    scale: { product: "80 g" },
+  };
+
+  it("are rinsed hot, where water takes less of them", () => {
+    // 14 mL of water; 31.4 g of Li2SO4 in 100 g of it at 80 °C, 35.7 g at 0 °C. x g of the monohydrate bring 0.141 x of water:
+    // 0.859 x = 0.314 (14 + 0.141 x)
+    const taken = (0.314 * 14) / (0.859 - 0.314 * 0.141);
+    expect(taken).toBeCloseTo(5.4, 1);
+    const { text } = stepOf(lithium, "rinse");
+    expect(text).toMatch(/with 14 mL of water of 80 °C.*\(it dissolves at most 5\.[34] g of them, cold water more\)/);
+    expect(sheet(lithium)).toContain("[ ] 14 mL of rinse at 80 °C");
+    expect(stepOf(lithium, "cool").text).toContain("(it came as the water went: no need to wait)");
+  });
+
+  it("that have one water are dried warm below the loss that is known, and the label bans no warmth far below it", () => {
+    const drying = dryingOf(parseFormula("Li2SO4·H2O"));
+    expect(drying.upTo!.toNumber("°C")).toBe(40);
+    expect(drying.changesAbove).toBe(false);
+    expect(stepOf(lithium, "dry").text).toContain("no more than 40 °C (its water goes only from 130 °C on)");
+    expect(sheet(lithium)).not.toContain("do not warm above");
+    // of several waters the first may go below the loss that a table has
+    expect(dryingOf(parseFormula("Na2SO3·7H2O")).upTo!.toNumber("°C")).toBe(25);
+  });
+
+  it("that are kept above a change of hydrate meet no colder water, which would make the other", () => {
+    const nitrate: PlanRequest = {
+      equation: "Cu + 4 HNO3 + 0.5 H2O -> Cu(NO3)2·2.5H2O + 2 NO2",
+      product: "Cu(NO3)2·2.5H2O",
+      materials: [
+        { name: "copper", form: "Cu" },
+        { name: "acid", form: "HNO3", strength: "60 %" },
+      ],
+      scale: { material: "copper", portion: "6.4 g" },
+      washing: { rinse: "water" },
+    };
+    expect(stepOf(nitrate, "rinse").text).toMatch(/of water of 30 °C.*colder it would make another hydrate of them/);
+  });
+});
+
+describe("crystals of which water takes a fifth", () => {
+  const thiosulfate: PlanRequest = {
+    equation: "Na2SO3 + S + 5 H2O -> Na2S2O3.5H2O",
+    product: "Na2S2O3.5H2O",
+    materials: [
+      { name: "sodium sulfite", form: "Na2SO3", assay: "97 %" },
+      { name: "dusting sulfur", form: "S", assay: "99 %", excess: "25 %" },
+    ],
+    scale: { material: "sodium sulfite", portion: "50 g" },
+  };
+
+  it("are rinsed with alcohol where that brings them out, and need no earlier batch", () => {
+    const { text, ofAnotherBatch, alcohol } = stepOf(thiosulfate, "rinse");
+    expect(text).toMatch(/with 13 mL of 50 % alcohol, in two portions.*plain water would dissolve too much of them/);
+    expect(text).toMatch(/then once, briefly, with 7 mL of alcohol alone/);
+    expect(ofAnotherBatch).toBeUndefined();
+    // half of 13.4 mL twice
+    expect(alcohol!.toNumber("mL")).toBeCloseTo(13.4, 0);
+    expect(stepOf(thiosulfate, "dry").text).toContain("until it no longer smells of alcohol");
+  });
+
+  it("are rinsed with their own solution where alcohol dissolves them", () => {
+    const iron: PlanRequest = {
+      equation: "Fe + 2 HCl + 4 H2O -> FeCl2·4H2O + H2",
+      product: "FeCl2·4H2O",
+      materials: [
+        { name: "iron", form: "Fe", excess: "5 %" },
+        { name: "acid", form: "HCl", strength: "20 %" },
+      ],
+      scale: { material: "iron", portion: "10 g" },
+    };
+    expect(stepOf(iron, "rinse").text).toContain("their own solution");
+  });
+});
