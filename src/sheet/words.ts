@@ -113,6 +113,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   warmRinse: "{volume} of rinse at {temperature} (step {step})",
   alcoholName: "alcohol",
   sourWash: "{taken} of {acid}, {strength} by mass, for {volume} of wash (step {step}; goggles)",
+  ownSourWash: "{taken} more of {pack}, for {volume} of wash (step {step}; goggles)",
   diluteAcid: "{mass} of {acid}, {strength} by mass (step {step}; goggles, gloves)",
   alcohol: "{volume} of alcohol (step {step})",
   alcoholUpTo: "up to {volume} of alcohol (step {step})",

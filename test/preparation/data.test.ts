@@ -32,6 +32,7 @@ import {
   SLAKES,
 } from "../../src/preparation/data/drying";
 import {
+  BARE_METAL,
   BASE_LEFT,
   CLEARED,
   ENDS,
@@ -98,7 +99,7 @@ import {
   SOLUBLE_OXIDES,
   TAKES_BACK,
 } from "../../src/preparation/data/insoluble";
-import { CHROMATE_FROM_FIRE, FREE_BASE } from "../../src/preparation/data/kiln";
+import { CHROMATE_FROM_FIRE, FREE_BASE, GROUND_ALIKE } from "../../src/preparation/data/kiln";
 import { LATE_START } from "../../src/preparation/data/late-start";
 import { LIQUIDS, NOT_MIXING } from "../../src/preparation/data/liquids";
 import { LOOSE } from "../../src/preparation/data/loose";
@@ -180,6 +181,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   FREED_FROM_EXCESS,
   HELD_BY_CYANIDE: [HELD_BY_CYANIDE],
   FIRST_WASH: [FIRST_WASH],
+  BARE_METAL: [BARE_METAL],
   METAL_GONE: [METAL_GONE],
   SALT_GONE: [SALT_GONE],
   DEADLY_FROM_WATER,
@@ -207,6 +209,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   GELS,
   GIVES_OFF_GAS: [GIVES_OFF_GAS],
   CHROMATE_FROM_FIRE: [CHROMATE_FROM_FIRE],
+  GROUND_ALIKE: [GROUND_ALIKE],
   FREE_BASE: [FREE_BASE],
   LONG_PIECES: [LONG_PIECES],
   HOLDING_LIGANDS,

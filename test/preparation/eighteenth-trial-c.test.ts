@@ -53,7 +53,7 @@ describe("a metal from its base in acid", () => {
 
   it("lifts a whole strip out, with no second acid, and washes sour first", () => {
     const words = texts(plan).join("\n");
-    expect(words).toContain("Lift out what is left of the steel strip, about 0.6 g");
+    expect(words).toContain("Lift out what is left of the steel strip, 0.6 g or more");
     expect(words).not.toContain("sulfuric acid");
     expect(words).toContain("the first of 1 % hydrochloric acid");
     expect(words).toContain("gives no white cloud in a glass of water");

@@ -51,7 +51,9 @@ describe("chromium fired in air with lime or alkali", () => {
   // 0.80 × 0.99 / 151.99 × 2 = 0.01042 mol of chromium × 0.75 × 190.10 = 1.5 g of disulfite
   it("leaves chromate, which is washed out, reduced and told by waste and label", () => {
     const printed = sheet(PINK);
-    expect(printed).toMatch(/Wash it with hot water \(500 mL or more, in portions\) until that runs off colourless\./);
+    expect(printed).toMatch(
+      /Wash it with hot water \(500 mL or more, in portions\), on a filter, or settling and pouring off, until it runs off colourless\./,
+    );
     expect(printed).toContain("Waste 501 mL (collect)");
     expect(printed).toContain("Wash water, about 501 mL: chromate (not known).");
     expect(printed).toMatch(

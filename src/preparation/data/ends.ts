@@ -45,8 +45,15 @@ export const METAL_GONE = {
 export const SALT_GONE = {
   metals: ["Bi", "Sb"],
   test: "a drop of the clear liquor gives no white cloud in a glass of water",
+  milky: "where the liquor itself turns milky, put a little more of the {acid} to it until it is clear, and test it then",
   source: "commonPractice",
-} as const satisfies { metals: readonly string[]; test: string; source: SourceKey };
+} as const satisfies { metals: readonly string[]; test: string; milky: string; source: SourceKey };
+
+/** What a strip, sheet or wire of metal that is put into a liquor must be. */
+export const BARE_METAL = {
+  text: "with no other metal, paint or grease on it",
+  source: "commonPractice",
+} as const satisfies { text: string; source: SourceKey };
 
 /** A base that is left where a gas makes an acid salt of it, by the anion of that salt. */
 export const BASE_LEFT: readonly {

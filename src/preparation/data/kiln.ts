@@ -8,20 +8,34 @@ import type { SourceKey } from "./sources";
 export const CHROMATE_FROM_FIRE = {
   metal: "Cr",
   name: "chromate",
-  with: ["Li", "Na", "K", "Rb", "Cs", "Ca", "Sr", "Ba"],
+  anion: "CrO4^2-",
+  with: [
+    { symbol: "Na", cation: "Na+" },
+    { symbol: "K", cation: "K+" },
+    { symbol: "Ca", cation: "Ca^2+" },
+    { symbol: "Sr", cation: "Sr^2+" },
+    { symbol: "Ba", cation: "Ba^2+" },
+    { symbol: "Li", cation: "Li+" },
+    { symbol: "Rb", cation: "Rb+" },
+    { symbol: "Cs", cation: "Cs+" },
+  ],
   wanted: ["chromate", "dichromate"],
   /** Hot water for the washing, times the theory. */
   water: "5",
-  /** How the cake is washed, and what it shows. */
-  text: "Yellow is chromate (chromium(VI), poisonous, causes cancer): gloves, no dust of the raw cake, and none of the water down the drain",
+  /** Before the raw cake is touched. */
+  raw: "with gloves on, for the raw cake may hold chromate (chromium(VI), poisonous, causes cancer), crush it wet, under a little water, without dust",
+  /** What the wash water shows. */
+  yellow: "Yellow is chromate: none of that water down the drain",
   source: "commonPractice",
 } as const satisfies {
   metal: string;
   name: string;
-  with: readonly string[];
+  anion: string;
+  with: readonly { readonly symbol: string; readonly cation: string }[];
   wanted: readonly string[];
   water: string;
-  text: string;
+  raw: string;
+  yellow: string;
   source: SourceKey;
 };
 
@@ -31,3 +45,9 @@ export const FREE_BASE = {
   alkaline: ["Ca3SiO5", "Ca2SiO4", "Ca3Al2O6", "CaAl2O4", "Ca12Al14O33", "BaAl2O4", "SrAl2O4", "Sr3Al2O6"],
   source: "commonPractice",
 } as const satisfies { metals: readonly string[]; alkaline: readonly string[]; source: SourceKey };
+
+/** How long powders of one colour are ground together. */
+export const GROUND_ALIKE: { readonly until: string; readonly source: SourceKey } = {
+  until: "for 20 to 30 minutes, scraped together now and then, until no grit is felt (alike in colour, they show no specks)",
+  source: "commonPractice",
+};

@@ -4,6 +4,7 @@ import { molarMass } from "../../formula";
 import { once } from "../../foundation/memo";
 import { matterOf } from "../contents/matter";
 import { ALCOHOL } from "../procedure/alcohol";
+import { chromateBeside } from "../procedure/chromate-wash";
 import { formulaFrom, keyOfFormula, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Handling, TakenBesides } from "../safety/work-conditions";
@@ -50,8 +51,13 @@ function takenBesides(setting: Setting, { steps, alcohol }: Batch): readonly Tak
 /** What is handled in a batch. */
 export function handlingOf(setting: Setting, batch: Batch): Handling {
   const instead = standsInPlace(batch);
+  const chromate = chromateBeside(setting);
   return {
     product: instead === undefined ? setting.product : speciesAside(formulaFrom(instead.formula)),
-    besides: setting.wet ? takenBesides(setting, batch) : [],
+    besides: setting.wet
+      ? takenBesides(setting, batch)
+      : chromate === undefined
+        ? []
+        : [{ species: speciesAside(chromate), strength: undefined }],
   };
 }

@@ -3,10 +3,13 @@
 import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
+import { BARE_METAL } from "../data/ends";
 import { NOT_WETTED, SLOW_IN_ACID, WARM_FOR_METAL } from "../data/firing";
 import type { Done } from "../operation/operation";
 import { planned } from "../planning/exact";
+import { isMetal } from "../reaction/acids";
 import type { Material } from "../shelf/material";
+import { isInLongPieces } from "../shelf/pieces";
 import { type Bench, type Look, POT } from "./bench";
 import { isClosed } from "./closed-flask";
 import { isHung } from "./displaced";
@@ -105,10 +108,11 @@ export function adding(
     ? ", rubbed to a paste with a little water and a drop of washing-up liquid first (dry it floats),"
     : "";
   if (isHungIn(bench, i))
-    return `Hang the ${what} in the liquor, which is to cover it (a narrow vessel helps), in one piece or coiled loosely and not cut up, and shake it now and then, so that what it is coated with falls off${cool}${room}${gas.length === 0 ? "" : `; ${volumesOf(gas)} comes from it by and by`}.`;
+    return `Hang the ${what} in the liquor, which is to cover it (a narrow vessel helps), in one piece or coiled loosely and not cut up, ${BARE_METAL.text}, and shake it now and then, so that what it is coated with falls off${cool}${room}${gas.length === 0 ? "" : `; ${volumesOf(gas)} comes from it by and by`}.`;
   if (solid && isSlowMetal(bench.material(i), setting))
     return `Put all of the ${what} into the cold acid, ${SLOW_IN_ACID.as}${room}: cold it hardly dissolves; ${volumesOf(gas)} comes by and by. ${SLOW_IN_ACID.pure}.`;
   const ground = solid && goesInAir(bench.material(i).form) ? ", ground fine just before," : "";
+  const bare = isInLongPieces(bench.material(i)) && isMetal(bench.material(i).form) ? `, ${BARE_METAL.text},` : "";
   if (gas.length === 0 || additionRate === undefined)
     return solid || roles[i] === "oxidiser"
       ? `${verb} ${into}${wetted}${ground} in small portions, stirring${cool}${room}.`
@@ -131,7 +135,7 @@ export function adding(
   const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
   const portion = alone ? ` (${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))})` : "";
   const back = isHeldBack(bench, i) ? "; hold the last portion back until paper shows the pH" : "";
-  return `${verb} ${into}${wetted} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${back}${otherwise}${cool}${room}: ${volumesOf(gas)} in all, ${litres(sum(gas.map(({ volume }) => volume)).dividedBy(additionRate.portions))} from one portion${hood}${staysWarm}.`;
+  return `${verb} ${into}${wetted}${bare} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${back}${otherwise}${cool}${room}: ${volumesOf(gas)} in all, ${litres(sum(gas.map(({ volume }) => volume)).dividedBy(additionRate.portions))} from one portion${hood}${staysWarm}.`;
 }
 
 const volumesOf = (gas: Look["gas"]): string =>

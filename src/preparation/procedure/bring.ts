@@ -17,12 +17,13 @@ import { putAsides, putCatalyst } from "./asides";
 import { acidOnMetal } from "./base-in-acid";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { ammoniaToDrive, driveAmmonia, driveOut, isClosed } from "./closed-flask";
+import { putInto } from "./filling";
 import { asInTheRoom, keepWarm } from "./kept-dissolved";
 import { warmedForStart } from "./late-start";
 import { gasIsIn, type Led, leading, stopsByPaper } from "./leading";
 import { warmedByAcid } from "./lye-stage";
 import { withOtherSolids } from "./other-solid";
-import type { Stage } from "./stage";
+import { type Stage, waitsForStage } from "./stage";
 import { cooledFor, warmed, warmedForProduct, warmedLigand, warmestAsAdded } from "./tempering";
 import { gasesIn, trapsFor } from "./trap";
 
@@ -75,6 +76,7 @@ function makeReady(course: Course, i: number, open: readonly Reaction[]): void {
   const { bench, rest, stage } = course;
   const { roles } = bench.frame;
   const isLast = i === rest.at(-1);
+  if (waitsForStage(bench.frame, stage, i)) putInto(bench, i, vesselOf(bench, i));
   // Charcoal that is to help an oxidiser along is there before it.
   if (isLast && roles[i] === "oxidiser") {
     putAsides(bench, "charcoal");

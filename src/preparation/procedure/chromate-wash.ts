@@ -1,11 +1,13 @@
 // Chromium fired in air with lime or alkali: the chromate that forms beside the product is washed out, and its water is kept.
 import type { Formula } from "../../formula";
+import { saltFormula } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { WET_GRINDING } from "../data/firing";
 import { CHROMATE_FROM_FIRE } from "../data/kiln";
 import { done, justWater } from "../operation/operation";
 import { exact } from "../planning/exact";
+import { formulaFrom } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { type Bench, POT } from "./bench";
 import { standsWater } from "./grinding";
@@ -22,10 +24,18 @@ export function leavesChromate({ wet, materials, asides, product }: Setting): bo
   return (
     !wet &&
     forms.some((form) => has(form, metal)) &&
-    forms.some((form) => bases.some((symbol) => has(form, symbol))) &&
+    forms.some((form) => bases.some(({ symbol }) => has(form, symbol))) &&
     !wanted.some((name) => groups.has(name)) &&
     standsWater(product.formula)
   );
+}
+
+/** The chromate that may form beside the product, of the first base the table has; undefined where none does. */
+export function chromateBeside(setting: Setting): Formula | undefined {
+  if (!leavesChromate(setting)) return undefined;
+  const forms = [...setting.materials, ...setting.asides].map(({ form }) => form);
+  const base = bases.find(({ symbol }) => forms.some((form) => has(form, symbol)))!;
+  return formulaFrom(saltFormula(base.cation, CHROMATE_FROM_FIRE.anion));
 }
 
 /** All the chromium of a charge, were it chromate; undefined where a portion is not known. */
@@ -57,7 +67,7 @@ export function washChromateOut(bench: Bench): void {
       amounts: [water],
       atHand: ["drying oven"],
       say: () =>
-        `Wash it with hot water (${bench.hand.litres(water)} or more, in portions) until that runs off colourless. ${CHROMATE_FROM_FIRE.text}. Dry it at ${WET_GRINDING.driedAt}.`,
+        `Wash it with hot water (${bench.hand.litres(water)} or more, in portions), on a filter, or settling and pouring off, until it runs off colourless. ${CHROMATE_FROM_FIRE.yellow}. Dry it at ${WET_GRINDING.driedAt}.`,
     },
   );
 }

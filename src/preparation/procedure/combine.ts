@@ -19,7 +19,7 @@ import { isAcidSalt } from "./kind";
 import { inOrder } from "./ranks";
 import { acidsUsed, baseLeft, gasLeft, mainReaction, peroxideLeft, settled } from "./reactions";
 import { sharesAnion } from "./roles";
-import { stageOf } from "./stage";
+import { type Stage, stageOf, waitsForStage } from "./stage";
 
 /**
  * The feed that a base is put to beforehand: a sour reducer, which it makes the salt of, so that no hydroxide precipitates; and the
@@ -40,7 +40,7 @@ function hostOf(bench: Bench, i: number): number | undefined {
 }
 
 /** Fill the vessel with what is there first, and the vessels of the others; what is still to be brought to it, in order. */
-function fill(bench: Bench): readonly number[] {
+function fill(bench: Bench, stage: Stage | undefined): readonly number[] {
   const { ranks, setting, feeds } = bench.frame;
   const order = inOrder(setting, ranks, (i) => feeds[i]!.how === "solid");
   const first = order[0]!;
@@ -70,7 +70,8 @@ function fill(bench: Bench): readonly number[] {
   }
   takeIronOut(bench, against);
   putAsides(bench, "with the first");
-  for (const i of rest) if (hasVessel(bench, i)) putInto(bench, i, vesselOf(bench, i));
+  for (const i of rest)
+    if (hasVessel(bench, i) && !waitsForStage(bench.frame, stage, i)) putInto(bench, i, vesselOf(bench, i));
   for (const i of order) {
     const host = hostOf(bench, i);
     if (host !== undefined) putInto(bench, i, vesselOf(bench, host));
@@ -80,9 +81,9 @@ function fill(bench: Bench): readonly number[] {
 
 /** Fill the vessel, bring the rest to it in order, and let it react with the last. */
 export function combine(bench: Bench): void {
-  const rest = fill(bench);
-  const main = mainReaction(bench);
   const stage = stageOf(bench.frame);
+  const rest = fill(bench, stage);
+  const main = mainReaction(bench);
   const asStaged =
     stage === undefined
       ? [main]

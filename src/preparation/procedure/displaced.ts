@@ -14,7 +14,7 @@ import { add } from "../operation/add";
 import { done } from "../operation/operation";
 import { exact, isFromRounding, planned } from "../planning/exact";
 import type { Supplied } from "../reaction/account";
-import { isMetal } from "../reaction/acids";
+import { isAcid, isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
@@ -110,10 +110,12 @@ export function endOfDisplacement(bench: Bench, over: number): string {
   const clouds = saltClouds(setting);
   if (over < 0)
     return `Stir until the added metal is gone; ${clouds ? SALT_GONE.test : "a bright piece of the same metal held in a drop of the clear liquor stays bright"}: where it ${clouds ? "clouds" : "does not"}, a little more of the metal is needed.`;
+  const acid = clouds ? setting.materials.find(({ form }) => isAcid(form))?.shelf.name : undefined;
+  const milky = acid === undefined ? "" : `; ${SALT_GONE.milky.replace("{acid}", acid)}`;
   const end = clouds
     ? `${SALT_GONE.test}: where it clouds, it takes longer`
     : `a bright piece of the same metal as the ${bench.name(over)} stays bright in a drop of the clear liquor: where it turns dull, it takes longer`;
-  return `Stir until ${end}${isHung(setting, bench.material(over)) ? ", an hour or more" : ""}; more of it is needed only where none is left.${shake}`;
+  return `Stir until ${end}${isHung(setting, bench.material(over)) ? ", an hour or more" : ""}${milky}; more of the ${bench.name(over)} is needed only where none is left.${shake}`;
 }
 
 /** Does a drop of the liquor cloud water while salt of the product's metal is left? */
@@ -200,12 +202,15 @@ export function liftOut(bench: Bench, i: number): void {
     (all, { matter, amount, origin }) => all.plusSolid(matter, amount, origin),
     Pot.empty(temperature, pressure),
   );
+  // acid that is over takes its part only in time
+  const takesLess = (mass: string): string =>
+    baseInAcid(bench.frame.setting) === undefined ? `about ${mass}` : `${mass} or more`;
   bench.did(POT, done("filter", pot, rest, [], [{ what: "residue", pot: lifted }]), {
     say: () =>
       `Lift out what is left of the ${bench.name(i)}, ${
         lifted.mass.compare(bench.frame.setting.steps.mass) < 0
           ? "if any is seen"
-          : `about ${bench.hand.grams(lifted.mass)}`
+          : takesLess(bench.hand.grams(lifted.mass))
       }, and rinse it over the vessel.`,
   });
 }

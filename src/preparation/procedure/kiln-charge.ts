@@ -7,6 +7,7 @@ import { looksOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { CRUCIBLES, FIRED_IN_AIR, GAS_FROM_LIGHT_POWDER, PUFFS_UP, WET_GRINDING } from "../data/firing";
+import { CHROMATE_FROM_FIRE, GROUND_ALIKE } from "../data/kiln";
 import { reacted } from "../operation/add";
 import { exact, planned } from "../planning/exact";
 import { keyElement } from "../reaction/candidates";
@@ -41,13 +42,28 @@ export function fillingOf(materials: readonly Material[]): { readonly share: str
   return { share: PUFFS_UP.filled, words: `no more than a third full, for the ${list(names)} ${verb} up` };
 }
 
+/** Its colour in the cold, without what the registry says besides. */
+const colourOf = (formula: Formula): string | undefined => looksOf(formula)?.appearance?.split(",")[0];
+
+/** Are some of the powders of another colour than the others, so that specks show what is not mixed? */
+const showsSpecks = (charge: readonly Material[]): boolean =>
+  new Set(charge.flatMap(({ form }) => colourOf(form) ?? [])).size > 1;
+
 /** The last of the powders goes to the others, and all into the crucible. */
-export function groundWords(name: string, how: Grinding, crucible: string, full: string, room: string): string {
+export function groundWords(
+  charge: readonly Material[],
+  how: Grinding,
+  crucible: string,
+  full: string,
+  room: string,
+): string {
+  const { name } = charge.at(-1)!.shelf;
+  const until = showsSpecks(charge) ? "until no specks show" : GROUND_ALIKE.until;
   if (how === "wet")
-    return `Grind the ${name} in with it under just as much water as makes a slip, so that nothing dusts, until no specks show; dry it on a plate, stirring until it is stiff (left alone it settles in layers), crumble it damp through a sieve loosely into ${crucible}, ${full} (${room}), and dry it there at ${WET_GRINDING.driedAt} until two weighings show the same: damp it would spit.`;
+    return `Grind the ${name} in with it under just as much water as makes a slip, so that nothing dusts, ${until}; dry it on a plate, stirring until it is stiff (left alone it settles in layers), crumble it damp through a sieve loosely into ${crucible}, ${full} (${room}), and dry it there at ${WET_GRINDING.driedAt} until two weighings show the same: damp it would spit.`;
   if (how === "closed")
-    return `Grind the ${name} in with it, closed and under a hood (water would change the charge), until no specks show; let the dust settle before it is opened, then fill ${crucible} ${full} (${room}).`;
-  return `Grind the ${name} in with it until no specks show, then fill ${crucible} ${full} (${room}).`;
+    return `Grind the ${name} in with it, closed and under a hood (water would change the charge), ${until}; let the dust settle before it is opened, then fill ${crucible} ${full} (${room}).`;
+  return `Grind the ${name} in with it ${until}, then fill ${crucible} ${full} (${room}).`;
 }
 
 /** How fast a light powder is heated while gas leaves it, in words; nothing for others. */
@@ -84,9 +100,6 @@ const withLook = (formula: Formula): string => {
   const look = looksOf(formula)?.appearance;
   return look === undefined ? formula.toUnicode() : `${formula.toUnicode()} (${look})`;
 };
-
-/** Its colour in the cold, without what the registry says besides. */
-const colourOf = (formula: Formula): string | undefined => looksOf(formula)?.appearance?.split(",")[0];
 
 /** What the charge is if nothing of it has reacted: solids, and their mass. */
 function unchanged(before: Pot, product: Formula, at: Heat) {
@@ -134,7 +147,7 @@ export function lookFor(bench: Bench, before: Pot, at: Heat, how: Grinding | "wa
     dry: "Crush it",
     wet: "Crush it wet, under a little water,",
     closed: "Crush it closed, in a bag or jar,",
-    washed: "Crush it wet, under a little water,",
+    washed: `${capital(CHROMATE_FROM_FIRE.raw)},`,
   };
   const again = {
     dry: "grind it and fire it again",

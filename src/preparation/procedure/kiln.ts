@@ -117,7 +117,7 @@ export function kiln(bench: Bench): void {
         solids.length > 1
           ? i + 1 < solids.length
             ? `${i === 0 ? `Put the ${name} into ${ground === "closed" ? "a jar or mill that closes" : "a mortar"}` : `Put the ${name} to it`}.`
-            : groundWords(name, ground, crucibleFor(at), full.words, crucible())
+            : groundWords(solids, ground, crucibleFor(at), full.words, crucible())
           : runs
             ? `Weigh a deep dish that all of the ${name} would fill no more than a tenth (${crucible()}), and keep the ${name} away from the heat.`
             : `Spread the ${name} in a crucible or tray, ${full.words} (${crucible()}); weigh the empty vessel first.`,

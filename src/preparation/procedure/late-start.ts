@@ -8,6 +8,7 @@ import { exact } from "../planning/exact";
 import { isMetal } from "../reaction/acids";
 import { type Bench, POT } from "./bench";
 import { isSlowMetal } from "./feed-single";
+import { isByLye } from "./roles";
 import { celsius } from "./words";
 
 /** The row for what is added to all the rest; undefined where the reaction starts at once, as far as is known. */
@@ -43,6 +44,8 @@ export function nextPortion(bench: Bench, i: number): { readonly sign: string; r
   const { kind } = bench.frame;
   const otherwise = row?.otherwise === undefined ? "" : ` (${row.otherwise})`;
   if (row !== undefined) return { sign: `${row.done} and the foam has subsided`, otherwise };
+  if (isMetal(bench.material(i).form) && isByLye(bench.frame.setting, bench.frame.roles))
+    return { sign: "this portion has gone and the foam has subsided", otherwise };
   // a metal or a redox reaction may take its time: no foam yet is no sign
   const isSlow = kind === "redox" || kind === "metal and acid";
   if (isSlowMetal(bench.material(i), bench.frame.setting))

@@ -1,6 +1,7 @@
 // Washes with a little acid in their water: all of them for a product that plain water turns, the first one of a metal whose liquor
 // keeps a salt that plain water makes basic.
 import { type Formula, parseFormula } from "../../formula";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import type { WashAdvice, WashPlan } from "../../solubility";
 import type { Entry } from "../contents/entry";
@@ -15,6 +16,7 @@ import type { AcidDiluted } from "./acid-diluted";
 import { baseInAcid } from "./base-in-acid";
 import type { Bench } from "./bench";
 import { acidOfFirstWash } from "./protection";
+import { percent } from "./words";
 
 function measuredOut(bench: Bench, volume: Quantity): string {
   if (volume.compare(planned("leastPipetted")) < 0) return "a drop";
@@ -42,20 +44,33 @@ interface Sour {
   readonly sold: string;
 }
 
+/** The acid as it is at hand: of a pack of the plan that is more than dilute, or else as the row takes it. */
+function atHand({ frame: { setting } }: Bench, { formula, sold }: Sour) {
+  const pack = [...setting.materials, ...setting.asides].find(
+    (one) => isOneOf(one.form, formula) && one.massFraction()?.compare(planned("dilute")) === 1,
+  );
+  return pack === undefined
+    ? { pack: undefined, share: exact(sold), called: "acid" }
+    : { pack: pack.shelf.name, share: pack.massFraction()!, called: pack.shelf.name };
+}
+
 /** What of the acid as it is taken goes into how much water. */
-function diluted(bench: Bench, { formula, name, strength, sold }: Sour, water: Quantity) {
+function diluted(bench: Bench, sour: Sour, water: Quantity) {
+  const { formula, name, strength } = sour;
+  const { pack, share, called } = atHand(bench, sour);
   const matter = matterOf(parseFormula(formula));
   const pure = water.times(exact("1 g/mL")).times(exact(strength)).to("g");
-  const density = densityAt(matter.formula, exact(sold));
-  const strong = pure.dividedBy(exact(sold)).to("g");
+  const density = densityAt(matter.formula, share);
+  const strong = pure.dividedBy(share).to("g");
   const volume = density === undefined ? undefined : strong.dividedBy(density).to("mL");
   const measured = volume === undefined ? bench.hand.grams(strong) : measuredOut(bench, volume);
   const portion = (volume ?? strong) as AcidDiluted["portion"];
+  const shown = percent(share);
   return {
     acid: { matter, amount: pure.dividedBy(matter.molarMass).to("mol") },
-    taken: { formula, strength: sold, portion },
+    taken: { formula, pack, strength: shown, portion },
     called: `${strength} ${name}`,
-    into: `${measured} of the acid of ${sold} into ${bench.hand.water(water)}`,
+    into: `${measured} of the ${called} of ${shown} into ${bench.hand.water(water)}`,
   };
 }
 

@@ -46,3 +46,9 @@ export function stageOf({ setting, roles, account, kind }: Frame): Stage | undef
     after: `Stir until the ${nameOf(sour.base)} has dissolved${gas === undefined ? "" : " and no more gas rises"}, and filter it if it is not clear: what does not dissolve would be in the product. Only then comes the metal.`,
   };
 }
+
+/** Is it dissolved hot, and would crystallise in its jug while the stage before it takes its time? */
+export function waitsForStage({ feeds, setting }: Frame, stage: Stage | undefined, i: number): boolean {
+  const feed = feeds[i]!;
+  return stage !== undefined && i !== stage.by && feed.how === "dissolve" && feed.at.compare(setting.temperature) > 0;
+}

@@ -144,7 +144,8 @@ const goesIntoLye = (form: Formula): boolean =>
   isMetal(form) && IN_LYE.metals.some((symbol) => form.symbols.includes(symbol));
 
 /** A metal that cold acid hardly takes lies in it from the first. */
-const isTakenSlowly = ({ setting }: Given): boolean => setting.materials.some((one) => isSlowMetal(one, setting));
+const isTakenSlowly = ({ setting }: Given): boolean =>
+  setting.materials.some((one) => isSlowMetal(one, setting)) || hangsMetal(setting);
 
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {

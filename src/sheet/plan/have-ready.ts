@@ -67,9 +67,10 @@ function sourWashes(on: OnPaper): string[] {
     if (liquid === undefined || acidDiluted === undefined) return [];
     const { litres, grams } = handFor(on);
     const volume = litres(liquid.volume ?? liquid.mass);
-    const { strength, portion, formula } = acidDiluted;
+    const { strength, portion, formula, pack } = acidDiluted;
     const taken = portion.dimension === "volume" ? litres(portion) : grams(portion);
-    return [filled(words.sourWash, { volume, acid: pretty(formula), strength, taken, step: numberOf(plan, step) })];
+    const all = { volume, acid: pretty(formula), pack: pack ?? "", strength, taken, step: numberOf(plan, step) };
+    return [filled(pack === undefined ? words.sourWash : words.ownSourWash, all)];
   });
 }
 
@@ -236,7 +237,7 @@ export function kitOf(on: OnPaper): string[] {
     ...(warm || (vessel !== undefined && !("missing" in plan.heat)) ? [words.thermometer] : []),
     ...smallThings(on).filter((one) => !acids.includes(one)),
     ...(evaporates ? [emptied(words.dish, isInDish)] : []),
-    ...(does("filter") ? [words.filter] : []),
+    ...(does("filter", "wash") ? [words.filter] : []),
     ...(byMass.some((step) => step.vessel !== POT) ? [emptied(words.motherDish, ({ vessel }) => vessel !== POT)] : []),
     ...rinses(on),
     ...sourWashes(on),
