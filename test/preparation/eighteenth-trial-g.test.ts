@@ -107,7 +107,7 @@ describe("ammonium chloride from a pair of salts", () => {
     expect(stepWith(salAmmoniac, /^Stir the sulfate/)).toContain(
       "of glass or sound enamel, for it eats copper, brass, aluminium",
     );
-    expect(stepWith(salAmmoniac, /^Filter at once/)).toContain("no colder than 80 °C, through a warmed funnel");
+    expect(stepWith(salAmmoniac, /^Filter at once/)).toContain("at 90 to 95 °C, through a warmed funnel");
   });
 
   // the figures are those of each salt beside ions that it shares; sodium sulfate salts more of it out (common practice)

@@ -77,7 +77,7 @@ describe("an iron(II) chloride from the metal", () => {
 });
 
 describe("a hot filter", () => {
-  it("is rinsed where what is on it stays, and not where it is a salt for want of water", () => {
+  it("is rinsed with water enough where what is on it stays, and with a little boiling water where it is a salt for want of water", () => {
     const magnesia = texts({
       equation: "MgO + H2SO4 + H2O -> MgSO4·7H2O",
       product: "MgSO4·7H2O",
@@ -98,7 +98,7 @@ describe("a hot filter", () => {
       scale: { material: "Chile saltpetre", portion: "85 g" },
     }).join("\n");
     expect(saltpetre).toMatch(
-      /from the NaCl that is not dissolved, and press it: it keeps about [\d.]+ g of liquor with/,
+      /from the NaCl that is not dissolved, press it, and rinse it with 9 mL of boiling water into the liquor: it keeps about [\d.]+ g of that with/,
     );
   });
 });

@@ -91,3 +91,46 @@ describe("crystals of which water takes a fifth", () => {
     expect(stepOf(iron, "rinse").text).toContain("their own solution");
   });
 });
+
+describe("a pair of salts", () => {
+  const salAmmoniac: PlanRequest = {
+    equation: "(NH4)2SO4 + 2 NaCl -> 2 NH4Cl + Na2SO4",
+    product: "NH4Cl",
+    materials: [
+      { name: "sulfate of ammonia", form: "(NH4)2SO4", assay: "99 %" },
+      { name: "pickling salt", form: "NaCl", assay: "99.5 %" },
+    ],
+    scale: { product: "53.5 g" },
+  };
+  const text = sheet(salAmmoniac);
+
+  it("has the salt that comes hot rinsed into the liquor, which is boiled down by so much further before", () => {
+    const plan = planPreparation(salAmmoniac);
+    const [filter] = plan.steps.filter(({ text }) => text.startsWith("Filter at once"));
+    expect(filter!.text).toMatch(/press it, and rinse it with 8 mL of boiling water into the liquor/);
+    const boiled = plan.steps.find(({ operation }) => operation === "concentrate")!;
+    // 1.06 times the 82.3 g that dissolve 53.5 g at 80 °C (65.0 g in 100 g), less 8.4 g
+    expect(boiled.after.water.toNumber("g")).toBeCloseTo(1.06 * (53.5 / 0.65) - 8.4, 0);
+    // near the boil the rest keeps the product, with a little to spare: 73.3 g in 100 g at 95 °C
+    expect((boiled.after.water.toNumber("g") * 0.733) / 1.05).toBeGreaterThan(53.5);
+    expect(text).toMatch(/water for step 5 H₂O 8 mL/);
+  });
+
+  it("is purified by dissolving it again where the test shows the other salt after a second rinse", () => {
+    // 15.5 g of rinsed crystals, 65.0 g in 100 g at 80 °C and 37.2 g at 20 °C: 1.05 × 23.8 = 25 mL, which keep 9.3 g
+    expect(text).toMatch(
+      /if it shows after that, dissolve them again in 25 mL of water at 80 °C and let that crystallise at 20 °C: 6\.[0-3] g comes back/,
+    );
+  });
+
+  it("says that each is taken as if it were alone in the water, and a single salt does not", () => {
+    expect(text).toContain("NH₄Cl crystallises, 31.6 % of it (each taken as if it were alone in the water)");
+    const alone = sheet({
+      equation: "KNO3 -> KNO3",
+      product: "KNO3",
+      materials: [{ name: "saltpetre", form: "KNO3", assay: "98 %" }],
+      scale: { material: "saltpetre", portion: "50 g" },
+    });
+    expect(alone).not.toContain("as if it were alone");
+  });
+});

@@ -169,11 +169,12 @@ describe("a salt pair: saltpetre", () => {
       "weigh weigh dissolve dissolve concentrate filter cool filter rinse wash concentrate filter cool dry collect",
     );
     // 101.1 / 1.70 = 59.5 g of water at 80 °C just dissolve all the saltpetre, 6 % more passes a filter; 38.0 g in 100 g keep 24.0 g of
-    // 58.5 g NaCl
-    expect(grams(step(steps, "concentrate").after.water)).toBeCloseTo(1.06 * 59.5, 0);
-    expect(solid(step(steps, "concentrate"), "NaCl")).toBeCloseTo(58.5 - 24.0, 0);
-    // 34.5 g of salt keeps 8.6 g of the 188 g of liquor: 0.954 × (101.1 - 0.319 × 63.1) = 77.3 g
-    expect(solid(step(steps, "cool"), "KNO₃")).toBeCloseTo(77.3, 0);
+    // 58.5 g NaCl, and a quarter of the rest, 8.6 g of water, rinses it: so much less before, 54.4 g, which keeps 20.7 g
+    expect(grams(step(steps, "concentrate").after.water)).toBeCloseTo(1.06 * 59.5 - 8.6, 0);
+    expect(solid(step(steps, "concentrate"), "NaCl")).toBeCloseTo(58.5 - 20.7, 0);
+    // 37.8 g of salt keeps 9.45 g of the 176 g of liquor, 5.4 %; with 8.6 g of water and 3.3 g that this dissolves 21.4 g, of which 9.45 g
+    // stays: 98.7 g passes in 0.946 × 54.4 + 0.558 × (2.9 + 8.6) = 57.9 g of water
+    expect(solid(step(steps, "cool"), "KNO₃")).toBeCloseTo(98.7 - 0.319 * 57.9, 0);
   });
 });
 

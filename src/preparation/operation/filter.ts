@@ -2,6 +2,8 @@
 import { type Quantity, sum } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { Pot } from "../contents/pot";
+import { dissolve } from "../contents/react";
+import type { Coming } from "./concentrate";
 import { type Done, done, justWater } from "./operation";
 import { shareFrom } from "./share";
 
@@ -47,6 +49,24 @@ export function filterSalt(before: Pot, clings: Quantity): Done {
   const share = liquid.isPositive() ? salt.times(clings).dividedBy(liquid).toNumber("") : 0;
   const { kept, rest } = before.split(shareFrom(share, "share of the liquor that the salt keeps"));
   return done("filter", before, rest.with({ gas: books.gas }), [], [{ what: "residue", pot: kept.with({ gas: [] }) }]);
+}
+
+/** The same, and the salt is rinsed with hot water, which dissolves so much of it, into the liquor: as much stays in it as before. */
+export function filterSaltRinsed(before: Pot, clings: Quantity, water: Quantity, taken: readonly Coming[]): Done {
+  const parted = filterSalt(before, clings);
+  const cake = parted.left[0]!.pot;
+  const rinsed = taken.reduce((pot, { matter, amount }) => dissolve(pot, matter, amount), cake.plusWater(water));
+  const { kept, rest } = rinsed.split(
+    shareFrom(
+      cake
+        .with({ solids: [] })
+        .mass.dividedBy(rinsed.with({ solids: [] }).mass)
+        .toNumber(""),
+      "what a rinsed salt keeps",
+    ),
+  );
+  const poured = justWater(before, water);
+  return done("filter", before, parted.after.plusAll(rest), [poured], [{ what: "residue", pot: kept }]);
 }
 
 /** The liquor is wanted: what is solid stays on the filter. */

@@ -70,10 +70,14 @@ export function crystallisation({ batch, setting, work }: Watched): Check[] {
       : `from ${shown(water)} of water at ${at(hot)}, cooled to ${at(cold)},`;
   const pure = mass.dividedBy(sum([mass, ...along.map(massOf)])).to("%");
   const beside = along.length === 0 ? "" : `; ${named(along)} crystallises with it: ${shown(pure)} pure`;
+  const alone =
+    crystallising.parted === undefined && onFilter.length + along.length === 0
+      ? ""
+      : " (each taken as if it were alone in the water)";
   const gap = "missing" in cooling ? ` (by what it dissolves cold: ${cooling.missing})` : "";
   return [
     {
-      text: `${from} ${filtered}${shown(mass)} of ${own.matter.name} crystallises, ${shown(share)} of it${beside}${gap}`,
+      text: `${from} ${filtered}${shown(mass)} of ${own.matter.name} crystallises, ${shown(share)} of it${beside}${gap}${alone}`,
       figure: mass,
       about: "crop",
     },

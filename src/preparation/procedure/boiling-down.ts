@@ -12,13 +12,14 @@ import { dissolvesLess } from "../reaction/fate";
 import type { Species } from "../reaction/species";
 import { type Bench, POT } from "./bench";
 import { filterHot } from "./clearing";
-import { type Crystals, crystalsFrom, saidHot, solutesOf } from "./coming";
+import { type Crystals, comingHot, crystalsFrom, saidHot, solutesOf } from "./coming";
 import { isFlat } from "./cooling";
 import type { Crystallising } from "./crystallising";
 import { withLessWater } from "./first-hydrate";
 import { acidAgain, keptFrom } from "./keeping";
 import { isEvaporated, notWarmOf } from "./not-warm";
 import { isKeptCovered } from "./protection";
+import { filterAndRinseSalt, saltRinseFor } from "./salt-rinse";
 import { saturatedAt } from "./settling";
 import { celsius, percent } from "./words";
 
@@ -32,6 +33,13 @@ export function bringToWater(
   const { hot } = crystallising;
   const off = bench.pot.books.water.minus(water);
   const tolerance = water.times(planned("littleMore"));
+  const rinse = saltRinseFor(bench, water, beside, hot);
+  if (rinse !== undefined) {
+    const least = water.minus(rinse);
+    boilOff(bench, off.plus(rinse), crystallising, comingHot(bench, bench.pot, least, hot));
+    filterAndRinseSalt(bench, rinse, hot, keptFrom(bench));
+    return;
+  }
   if (off.compare(tolerance) > 0 || beside.length > 0)
     boilOff(bench, off.isPositive() ? off : exact("0 g"), crystallising, beside);
   else if (off.negated().compare(tolerance) > 0) thin(bench, off.negated(), crystallising);

@@ -1,7 +1,7 @@
 // Rinsed crystals tested for a salt that forms beside them: so far diluted that what the rinse leaves does not show, and twice that
 // does.
 
-import type { Formula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { constitutionOf } from "../../ion";
 import { type Quantity, quantity, sum } from "../../quantity";
@@ -13,7 +13,8 @@ import { testWash } from "../operation/wash";
 import { exact, planned } from "../planning/exact";
 import { formulaFrom } from "../reaction/species";
 import { type Bench, POT } from "./bench";
-import { percent } from "./words";
+import { coolingOf, isFlat } from "./cooling";
+import { celsius, percent } from "./words";
 
 type EndTest = WashAdvice["endTests"][number];
 
@@ -35,6 +36,16 @@ function testOf(product: Formula, salts: readonly Entry[]): EndTest | undefined 
       showsFrom !== undefined && row !== undefined && own.every((anion) => row.beside.some((one) => one === anion))
     );
   });
+}
+
+/** How they are purified where a rinse does not do it, after a semicolon; nothing where no figure tells, or cooling brings little. */
+function dissolvedAgain({ hand, frame: { setting, crystallising } }: Bench, product: Formula, crop: Quantity): string {
+  if (crystallising === undefined) return "";
+  const { hot, notBelow } = crystallising;
+  const cold = notBelow === undefined ? setting.temperature : crystallising.cold;
+  const again = coolingOf(product, crop as Quantity<"mass">, hot, cold, planned("pairFilter").toNumber(""));
+  if ("missing" in again || isFlat(again) || !parseFormula(again.crop.formula).hasSameComposition(product)) return "";
+  return `; if it shows after that, dissolve them again in ${hand.water(again.water)} at ${celsius(hot)} and let that crystallise at ${celsius(cold)}: ${hand.grams(again.crop.mass)} comes back`;
 }
 
 /** A sample of the rinsed crystals tested for the salt that the equation has beside them; nothing where no drop tells. */
@@ -72,6 +83,6 @@ export function testCrystals(bench: Bench, product: Formula): void {
     blank: "tests.lastWash",
     ...(test.boxes === undefined ? {} : { choices: test.boxes }),
     say: () =>
-      `Test ${sample} of the crystals in ${water} of distilled water${thin} for ${formulaFrom(test.ion).toUnicode()} (${test.test}): a cloud tells of more than ${percent(limit.to("%"))} of ${salt.name}${why}: rinse them once more.`,
+      `Test ${sample} of the crystals in ${water} of distilled water${thin} for ${formulaFrom(test.ion).toUnicode()} (${test.test}): a cloud tells of more than ${percent(limit.to("%"))} of ${salt.name}${why}: rinse them once more${dissolvedAgain(bench, product, crop)}.`,
   });
 }
