@@ -131,6 +131,8 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   encyclopediaIronAlum: "shareAlike",
   encyclopediaBenzoicAcid: "shareAlike",
   encyclopediaCitricAcid: "shareAlike",
+  encyclopediaCopperGlycinate: "shareAlike",
+  encyclopediaHazards: "shareAlike",
   encyclopediaCalciumLactate: "shareAlike",
   encyclopediaPerborate: "shareAlike",
   encyclopediaTrisodiumCitrate: "shareAlike",

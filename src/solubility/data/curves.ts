@@ -1,4 +1,4 @@
-// Solubility of 437 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
+// Solubility of 438 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
 // solution (all water, crystal water included), near 1 atm. A curve bends wherever the solid in contact with it changes.
 // Every row keeps its source and how it is known; competing figures are kept beside the chosen ones.
 import { once } from "../../foundation/memo";
@@ -184,6 +184,7 @@ export const SOLUBILITY = /* @__PURE__ */ once((): readonly SolubilityRow[] => [
   { formula: "CuI", name: "copper(I) iodide", solids: [{ waters: "0" }], points: [[25, "2.15e-05"]], source: "crcSolubilityProducts87", knownAs: "converted", weak: true, competing: [{ celsius: 20, value: "2e-05", source: "encyclopediaSolubility" }] },
   { formula: "CuSCN", name: "copper(I) thiocyanate", solids: [{ waters: "0" }], points: [[25, "5.13e-06"]], source: "crcSolubilityProducts87", knownAs: "converted", weak: true, competing: [{ celsius: 20, value: "8.43e-07", source: "encyclopediaSolubility" }] },
   { formula: "Cu(CH3COO)2", name: "copper(II) acetate", solids: [{ waters: "1" }], points: [[20, "6.5"], [100, "17.9"]], source: "cooleyCopper", knownAs: "compiled", weak: true, note: "cold is taken as 20 °C; hot solutions hydrolyse to basic acetate" },
+  { formula: "Cu(NH2CH2COO)2", name: "copper(II) glycinate", solids: [{ waters: "1" }], points: [[0, "0.17"], [25, "0.48"]], source: "encyclopediaCopperGlycinate", knownAs: "compiled", weak: true, note: "figures taken as of the monohydrate, the cis form, and converted" },
   { formula: "CuBr2", name: "copper(II) bromide", solids: [{ waters: "0" }], points: [[25, "126"]], source: "crcSolubility98", knownAs: "evaluated" },
   { formula: "CuCl2", name: "copper(II) chloride", solids: [{ waters: "2" }], points: [[0, "68.9"], [10, "71.5"], [20, "74.2"], [25, "75.7"], [30, "77.6"], [40, "81.2"], [50, "85.2"], [60, "89.4"], [70, "94.2"], [80, "99.6"], [90, "105"], [100, "111"]], source: "crcSolubility98", knownAs: "evaluated", competing: [{ celsius: 40, value: "87.6", source: "encyclopediaSolubility" }, { celsius: 60, value: "96.5", source: "encyclopediaSolubility" }, { celsius: 100, value: "120", source: "encyclopediaSolubility" }] },
   { formula: "CuF2", name: "copper(II) fluoride", solids: [{ waters: "2" }], points: [[25, "0.075"]], source: "crcSolubility98", knownAs: "evaluated" },

@@ -190,6 +190,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "Cu4(OH)6SO4", cas: "1333-22-8", codes: ["H302", "H410"], disposal: "precipitateMetal", index: "029-018-00-7", source: "clpAnnexVI" },
   { formula: "Cu(NO3)2·3H2O", cas: "3251-23-8", classifiedAs: "Cu(NO3)2", codes: ["H272", "H290", "H302", "H314", "H410"], disposal: "precipitateMetal", source: "memory" },
   { formula: "Cu(CH3COO)2·H2O", cas: "142-71-2", classifiedAs: "Cu(CH3COO)2", codes: ["H302", "H314", "H410"], codesFromMemory: ["H410"], disposal: "precipitateMetal", source: "echaDossiers" },
+  { formula: "Cu(NH2CH2COO)2·H2O", cas: "18253-80-0", codes: ["H302", "H315", "H319", "H400"], disposal: "handIn", source: "encyclopediaHazards" },
   { formula: "CuI", cas: "7681-65-4", codes: ["H320", "H335", "H410"], codesFromMemory: ["H410"], disposal: "precipitateMetal", source: "niteGhs" },
   { formula: "CuSCN", cas: "1111-67-7", codes: ["H410", "EUH032"], cautions: ["HCN with strong hot acid"], disposal: "precipitateMetal", index: "029-015-00-0", source: "clpAnnexVI" },
   { formula: "Cu", form: "powder", state: "powder", cas: "7440-50-8", codes: ["H411"], cautions: ["the massive metal is harmless"], disposal: "precipitateMetal", index: "029-024-00-X", source: "clpAnnexVI" },
