@@ -2,7 +2,7 @@
 // for crystals hot and in little more than the least water.
 
 import { type Formula, molarMass, parseFormula } from "../../formula";
-import { attempt } from "../../foundation/error";
+import { attempt, type PreparativeError } from "../../foundation/error";
 import { anhydrousOf } from "../../hydrate";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
@@ -190,6 +190,24 @@ function thinnedFor(product: Formula, form: Formula, strength: Quantity): Quanti
   return atoms === undefined || atoms.compare(1) <= 0 ? strength : strength.dividedBy(exact(atoms.toFraction()));
 }
 
+/** The warmest figure below a temperature at which none is known: as warm as that it is dissolved; undefined where there is none. */
+function atColderFigure(
+  formula: Formula,
+  mass: Quantity,
+  { details }: PreparativeError,
+  { setting: { temperature: room, request } }: Feeding,
+  hot: Quantity<"temperature">,
+): Pick<Extract<Feed, { how: "dissolve" }>, "at" | "dissolving" | "why" | "by"> | undefined {
+  const nearest = (details as { nearest?: readonly { celsius: number }[] }).nearest?.[0]?.celsius;
+  const at = nearest === undefined ? undefined : (exact(`${nearest} °C`) as Quantity<"temperature">);
+  if (at === undefined || at.compare(room) < 0 || at.compare(hot) > 0) return undefined;
+  const waterFactor = request.waterFactor ?? PLANNING.coldWaterFactor.value;
+  const found = attempt(() => waterToDissolve({ formula, mass, temperature: at, waterFactor }));
+  if (!found.ok) return undefined;
+  const why = `${waterFactor} times what just dissolves it there: no figure is known hotter`;
+  return { at, dissolving: found.value, why, by: ["coldWaterFactor"] };
+}
+
 /** A solid in water of its own, as much of it as the work asks for. */
 export function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   const { setting, account, roles } = feeding;
@@ -226,14 +244,10 @@ export function dissolved(material: Material, i: number, feeding: Feeding): Feed
   ) as Quantity<"temperature">;
   const factor = crystals ? "hotWaterFactor" : "coldWaterFactor";
   const least = request.waterFactor ?? PLANNING[factor].value;
-  const found = attempt(() =>
-    waterToDissolve({
-      formula: form,
-      mass: amount.times(molarMass(form)).to("g"),
-      temperature: at,
-      waterFactor: least,
-    }),
-  );
+  const mass = amount.times(molarMass(form)).to("g");
+  const found = attempt(() => waterToDissolve({ formula: form, mass, temperature: at, waterFactor: least }));
+  const colder = found.ok || isStated(material) ? undefined : atColderFigure(form, mass, found.error, feeding, at);
+  if (colder !== undefined) return { material: name, how: "dissolve", ...colder };
   if (!found.ok)
     return {
       material: name,

@@ -25,6 +25,7 @@ import { type Bench, type Look, POT } from "./bench";
 import { cooledFirst, isShort, isTooLittle } from "./feed-dissolved";
 import { asWarmsIt, dilutionHeat, hotWater } from "./felt-warmth";
 import { keepsItsWater } from "./first-hydrate";
+import { isMixedClear } from "./mixed-clear";
 import { notWarmOf } from "./not-warm";
 import { acidPutOn, careOfDiluting, isClearedByAcid, keptSour, protectionOf } from "./protection";
 import { isHarshOxidiser } from "./roles";
@@ -68,6 +69,9 @@ function clearOf(bench: Bench, vessel: string, name: string): void {
       `Filter the solution of the ${name}: ${bench.hand.grams(mass)} of ${names} that the pack has beside it does not dissolve, and would stay with the product.`,
   });
 }
+
+/** What a hot solution takes that is nearly saturated, in words. */
+const MORE_WATER = ", with a little more hot water if it needs that";
 
 /** Dissolve, dilute or pour one material into a vessel. */
 export function putInto(bench: Bench, i: number, vessel: string): void {
@@ -123,7 +127,10 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       !isHarshOxidiser(bench.material(i).form);
     const mud = isMuddy
       ? "; if it stays cloudy, let it settle and filter it: what the pack has besides would end up in the product"
-      : "";
+      : isAlone && !short && !isCloudy && isMixedClear(bench)
+        ? `; if it is not clear, filter it${feed.at.compare(planned("feelsHot")) > 0 ? " hot" : ""} now: mixed, it may give crystals at once`
+        : "";
+    const isTight = isHot && feed.by?.includes("hotWaterFactor") === true && !isCloudy;
     const least = keepsItsWater(bench, made.after);
     bench.did(vessel, made, {
       ...common,
@@ -134,14 +141,14 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
         return joins
           ? falling().length > 0
             ? `Add the ${name} to it and stir${warm}: ${list(falling())} precipitates, and all else dissolves${care}.`
-            : `Add the ${name} to it and stir${warm} until it is clear${isHot ? ", with a little more hot water if it needs that" : ""}${care}.`
+            : `Add the ${name} to it and stir${warm} until it is clear${isHot ? MORE_WATER : ""}${care}.`
           : first
             ? `Stir the ${name} into ${bench.hand.water(of)}${warm}${isShort(feed, bench.material(i), bench.frame.account.supplied[i]!.amount) ? "; the last of it dissolves only when the next is in" : ""}${care}${room(look)}.`
             : needsNone
               ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
               : short
                 ? `Stir the ${name}${into} with ${bench.hand.water(of)}${warm}: it is too little to dissolve all of it.`
-                : `Dissolve the ${name}${into}${onto ? "" : " in"} ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isHot ? "" : asWarmsIt(look, name)}${care}${mud}${cooledFirst(feed)}${least}${room(look)}.`;
+                : `Dissolve the ${name}${into}${onto ? "" : " in"} ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isTight ? MORE_WATER : ""}${isHot ? "" : asWarmsIt(look, name)}${care}${mud}${cooledFirst(feed)}${least}${room(look)}.`;
       },
     });
     if (isAlone && !short) clearOf(bench, vessel, name);

@@ -15,6 +15,7 @@ import { type ByEye, boiledByEye, mayStandInIce } from "./by-eye";
 import { filterFlocks, filterHot, lookThrough } from "./clearing";
 import { cooledBelow, evaporatedBelow, leastWarmthOf, type Turning, turningOf } from "./double-salt";
 import { keptFrom } from "./keeping";
+import { isMixedClear } from "./mixed-clear";
 import { inTheWay } from "./mixed-hot";
 import { isEvaporated, spoiltByBoiling } from "./not-warm";
 import { isAirless } from "./protection";
@@ -105,10 +106,17 @@ function boiledOn({ pot, hand }: Bench, { off, text }: ByEye, turning: Turning |
   return `${way}${isHalf ? " to about half" : ""}, no more than ${hand.water(off)} off in all with what went before`;
 }
 
+/** What crystals are that came before it cooled, in words; empty where none do. */
+const ofProduct = (bench: Bench): string =>
+  isMixedClear(bench) ? " (crystals that came as it was mixed are the product)" : "";
+
 /** The alcohol of the plan comes to a cold liquor. */
 function bringOut(bench: Bench, room: Quantity<"temperature">): void {
   if (bench.pot.books.temperature.compare(planned("feelsHot")) > 0)
-    bench.did(POT, cool(bench.pot, room), { target: room, say: () => `Let it cool to ${celsius(room)}.` });
+    bench.did(POT, cool(bench.pot, room), {
+      target: room,
+      say: () => `Let it cool to ${celsius(room)}${ofProduct(bench)}.`,
+    });
   putAsides(bench, "alcohol");
 }
 
@@ -119,7 +127,7 @@ export function isolateUnknown(bench: Bench): void {
   // What is not wanted, charcoal or a base that is left, goes before anything comes out.
   const { temperature: at } = bench.pot.books;
   if (bench.pot.books.solids.length > 0) filterHot(bench, at);
-  else if (!isComplex(bench) && at.compare(planned("feelsHot")) > 0) lookThrough(bench, at);
+  else if (!isComplex(bench) && !isMixedClear(bench) && at.compare(planned("feelsHot")) > 0) lookThrough(bench, at);
   else if (bench.frame.kind === "metal and acid") filterFlocks(bench);
   boilFirst(bench);
   const isBrought = hasAlcohol(bench);
@@ -154,7 +162,7 @@ export function isolateUnknown(bench: Bench): void {
       say: () =>
         isBrought
           ? `Let it stand ${inIce ? `in ice and water at ${celsius(cold)}` : `at ${to}`}, covered, for ${STANDS_WITH_ALCOHOL.time} or more; what of the ${product.name} the alcohol leaves dissolved is in no table.`
-          : `${cools}to ${to} and stand; how much ${product.name} crystallises is in no table: ${way}.`,
+          : `${cools}to ${to} and stand${ofProduct(bench)}; how much ${product.name} crystallises is in no table: ${way}.`,
       ...(isBrought || antisolvent.volume === undefined ? {} : { alcohol: antisolvent.volume }),
     },
   );
