@@ -6,6 +6,7 @@ export { type DrawnPoint, drawnCurve } from "./curves/drawn";
 export { soluteOf } from "./curves/solute";
 export type { SolubilityRow } from "./data/curves";
 export { DOUBLE_SALTS, type DoubleSaltRow } from "./data/double-salts";
+export { ISOMORPHOUS } from "./data/isomorphous";
 export {
   APART_IN_LYE,
   NEVER_IN_WATER,

@@ -11,13 +11,13 @@ import type { Contents } from "../contents/contents";
 import type { Pot } from "../contents/pot";
 import { CHROMATE_FROM_FIRE } from "../data/kiln";
 import { alternativesOf } from "../feasibility/oxide-or-hydroxide";
+import { waterOfDouble } from "../procedure/alike";
 import type { Bench } from "../procedure/bench";
 import { leavesChromate, mostChromate } from "../procedure/chromate-wash";
 import { completenessOf } from "../procedure/completeness";
 import { crystallisingOf } from "../procedure/crystallising";
 import { mixedHotAt } from "../procedure/digestion";
 import { hangsMetal } from "../procedure/displaced";
-import { waterBelowTurning } from "../procedure/double-salt";
 import { dropTestFor } from "../procedure/drop-test";
 import { feedsOf } from "../procedure/feeds";
 import { isolationOf, type WashSchedule } from "../procedure/isolation";
@@ -189,12 +189,9 @@ export function batchOf(
           (setting.wet && (staysInWater(product.formula) || setting.materials.some(isLedIn))),
         mixedHot: batch.isolation.how === "precipitate" ? mixedHotAt(setting, kind) : undefined,
         hot: materials.length === 1 ? batch.crystallising?.hot : undefined,
-        target:
-          batch.isolation.how === "crystallise"
-            ? waterAtFirst(setting, batch.crystallising, batch.isolation.waterToSaturate, theoreticalYield)
-            : batch.isolation.how === "unknown"
-              ? waterBelowTurning(setting, account)
-              : undefined,
+        ...(batch.isolation.how === "crystallise"
+          ? { target: waterAtFirst(setting, batch.crystallising, batch.isolation.waterToSaturate, theoreticalYield) }
+          : waterOfDouble(setting, account, batch.isolation.how === "unknown")),
         planned:
           before === undefined
             ? undefined

@@ -110,6 +110,12 @@ const filtering = (bench: Bench, hot: Quantity<"temperature">, full: HotFilter |
 const madeUp = ({ hand }: Bench, { target }: HotFilter): string =>
   `Make up what has steamed off with hot water, until the contents weigh ${hand.grams(target)},`;
 
+/** When it is filtered, in words: of what no table tells grains may be product. */
+const unclear = ({ frame: { isolation } }: Bench): string =>
+  isolation.how === "unknown"
+    ? "grains that more hot water dissolves are product, and get it; if it is cloudy even then"
+    : "if it is not clear";
+
 /** Dust and rust go now: once it cools nothing can be filtered from the crystals. */
 export function lookThrough(bench: Bench, hot: Quantity<"temperature">): void {
   const full = nearlySaturated(bench, hot);
@@ -118,7 +124,7 @@ export function lookThrough(bench: Bench, hot: Quantity<"temperature">): void {
     ...(full === undefined ? {} : { target: full.target }),
     say: () =>
       full === undefined
-        ? `Look through the hot liquor: if it is not clear, filter it at ${celsius(hot)} through a warmed funnel, and rinse the filter with a little hot water.`
+        ? `Look through the hot liquor: ${unclear(bench)}, filter it at ${celsius(hot)} through a warmed funnel, and rinse the filter with a little hot water.`
         : `${madeUp(bench, full)} and look through the hot liquor: if it is not clear, filter it at ${full.at} through a warmed funnel, for it is nearly saturated, and rinse the filter with a little hot water.`,
   });
 }

@@ -31,6 +31,8 @@ export type Feed =
       readonly by?: readonly ("feedStrength" | "baseStrength" | "coldWaterFactor" | "hotWaterFactor")[];
       /** It shares one hot water with the other salts of its pot; the first of them has all of it. */
       readonly shares?: true;
+      /** A salt built alike, by whose solubility that water is measured: the product has no figure of its own. */
+      readonly alike?: DissolvingWater;
     }
   | {
       readonly material: string;
@@ -69,7 +71,9 @@ export interface Feeding {
   /** Temperature of the hot liquor, where nothing but the product is dissolved in it. */
   readonly hot: Quantity<"temperature"> | undefined;
   /** All the water the liquor should have at the end, where that is known. */
-  readonly target: Quantity | undefined;
+  readonly target?: Quantity | undefined;
+  /** A salt built alike that this water is measured by. */
+  readonly alike?: DissolvingWater | undefined;
   /** For a run: the feeds of its plan, and which of them nothing changed. A run has the water that the plan prescribes. */
   readonly planned:
     | {

@@ -35,6 +35,7 @@ function withWaterOf(plan: Feed, now: Feed): Feed {
     const shares = plan.shares === true ? { shares: true as const } : {};
     return {
       ...now,
+      ...(plan.alike === undefined ? {} : { alike: plan.alike }),
       why: plan.why,
       by: plan.by ?? [],
       at: plan.at,
@@ -79,7 +80,7 @@ const besidePrecipitate = ({ setting, account, precipitates, mixedHot }: Feeding
 /** Salts that go hot into one pot share its water: as much as the one that needs most, or as what is to crystallise. */
 function sharing(
   feeds: readonly Feed[],
-  { setting, account, roles, crystals, cold, target }: Feeding,
+  { setting, account, roles, crystals, cold, target, alike }: Feeding,
 ): readonly Feed[] {
   if (!crystals || cold || setting.request.waterFactor !== undefined) return feeds;
   const { materials } = setting;
@@ -120,6 +121,7 @@ function sharing(
       why,
       by: why === SHARED ? ["hotWaterFactor"] : [],
       shares: true,
+      ...(i === group[0] && alike !== undefined ? { alike } : {}),
       dissolving: { ...feed.dissolving, water: own, totalWater, meltsInOwnWater: false },
     };
   });

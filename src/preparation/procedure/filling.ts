@@ -1,6 +1,6 @@
 // One material into a vessel: dissolved, diluted, stirred in or poured.
 
-import { molarMass } from "../../formula";
+import { molarMass, parseFormula } from "../../formula";
 import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
@@ -73,6 +73,16 @@ function clearOf(bench: Bench, vessel: string, name: string): void {
 /** What a hot solution takes that is nearly saturated, in words. */
 const MORE_WATER = ", with a little more hot water if it needs that";
 
+/** What is done where hot water does not dissolve what was planned for it, in words. */
+function moreWater({ frame: { feeds } }: Bench): string {
+  const [salt] = feeds.flatMap((feed) =>
+    feed.how === "dissolve" && feed.alike?.solubility ? [feed.alike.solubility] : [],
+  );
+  return salt === undefined
+    ? MORE_WATER
+    : `, with more hot water if it needs that (the water is what ${parseFormula(salt.formula).toUnicode()} takes, which is built alike)`;
+}
+
 /** Dissolve, dilute or pour one material into a vessel. */
 export function putInto(bench: Bench, i: number, vessel: string): void {
   const { setting } = bench.frame;
@@ -141,7 +151,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
         return joins
           ? falling().length > 0
             ? `Add the ${name} to it and stir${warm}: ${list(falling())} precipitates, and all else dissolves${care}.`
-            : `Add the ${name} to it and stir${warm} until it is clear${isHot ? MORE_WATER : ""}${care}.`
+            : `Add the ${name} to it and stir${warm} until it is clear${isHot ? moreWater(bench) : ""}${care}.`
           : first
             ? `Stir the ${name} into ${bench.hand.water(of)}${warm}${isShort(feed, bench.material(i), bench.frame.account.supplied[i]!.amount) ? "; the last of it dissolves only when the next is in" : ""}${care}${room(look)}.`
             : needsNone

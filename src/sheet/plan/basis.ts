@@ -118,7 +118,10 @@ function sourceBlocks(on: OnPaper): Block[] {
   const product = plan.isolation.how === "crystallise" ? [plan.isolation.solubility] : [];
   const named = (one: Solubility | undefined): string[] =>
     one === undefined ? [] : [filled(words.solubilityOf, { formula: pretty(one.formula), source: cite(one.source) })];
-  const figures = dissolving.flatMap(({ dissolving: { solubility, perHundredGramsWater }, at }) =>
+  const taken = dissolving.flatMap(({ dissolving, alike, at }) =>
+    [dissolving, ...(alike ? [alike] : [])].map((one) => ({ ...one, at })),
+  );
+  const figures = taken.flatMap(({ solubility, perHundredGramsWater, at }) =>
     solubility === undefined
       ? []
       : [
