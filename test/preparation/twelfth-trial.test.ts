@@ -133,7 +133,7 @@ describe("copper nitrate", () => {
 });
 
 describe("a hydrate of a liquor that is saturated above its change", () => {
-  it("is left to turn: NiSO4·6H2O above 31 °C (table of solubilities)", () => {
+  it("is left to turn: NiSO4·6H2O above 31.5 °C (Chemical Encyclopedia, nickel sulfate; 31 °C was recalled)", () => {
     const steps = texts({
       equation: "NiCO3 + H2SO4 + 6 H2O -> NiSO4·7H2O + CO2",
       product: "NiSO4·7H2O",
@@ -144,7 +144,7 @@ describe("a hydrate of a liquor that is saturated above its change", () => {
       scale: { product: "30 g" },
     }).join("\n");
     expect(steps).toMatch(
-      /what comes above 31 °C is NiSO₄·6H₂O, which turns slowly: leave it in its liquor below that/,
+      /what comes above 32 °C is NiSO₄·6H₂O, which turns slowly: leave it in its liquor below that/,
     );
     expect(steps).toMatch(/no more solid dissolves, warmer at the end if it has become slow/);
   });
