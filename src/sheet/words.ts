@@ -117,6 +117,8 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   diluteAcid: "{mass} of {acid}, {strength} by mass (step {step}; goggles, gloves)",
   alcohol: "{volume} of alcohol (step {step})",
   alcoholUpTo: "up to {volume} of alcohol (step {step})",
+  sodaLime: "soda lime, or sodium hydroxide in pellets, in a dish",
+  takenLater: "{portion} more in step {step}",
   desiccator: "desiccator, or jar that closes, with dried calcium chloride",
   inOtherUnit: "{portion} is {other}",
   coldBath: "bath of cold water",

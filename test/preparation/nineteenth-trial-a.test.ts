@@ -4,6 +4,7 @@ import { type PlanRequest, parseFormula, planPreparation } from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
 import { dryingOf } from "../../src/preparation/procedure/drying";
+import { colourInAir } from "../../src/preparation/procedure/protection";
 
 const sheet = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
 
@@ -132,5 +133,62 @@ describe("a pair of salts", () => {
       scale: { material: "saltpetre", portion: "50 g" },
     });
     expect(alone).not.toContain("as if it were alone");
+  });
+});
+
+describe("stannous chloride", () => {
+  const request: PlanRequest = {
+    equation: "Sn + 2 HCl + 2 H2O -> SnCl2.2H2O + H2",
+    product: "SnCl2.2H2O",
+    materials: [
+      { name: "lead-free tin", form: "Sn", assay: "99.9 %", excess: "15 %" },
+      { name: "muriatic acid", form: "HCl", strength: "31 %" },
+    ],
+    scale: { product: "50 g" },
+  };
+  const text = sheet(request);
+
+  it("has the acid that its liquor takes later where the acid is weighed: 5 % of 52.1 g", () => {
+    expect(text).toContain("2.6 g more of the muriatic acid first");
+    expect(text).toContain("muriatic acid: 31 % by mass; 52.1 g is 45 mL; 2.6 g more in step 5");
+    const step = planPreparation(request).steps.find(({ operation }) => operation === "filter")!;
+    expect(step.materials).toEqual(["muriatic acid"]);
+  });
+
+  it("dries beside what takes its acid, for calcium chloride does not", () => {
+    expect(stepOf(request, "dry").text).toContain("with dried calcium chloride and a dish of soda lime beside it");
+    expect(text).toContain("[ ] soda lime, or sodium hydroxide in pellets, in a dish");
+  });
+});
+
+describe("a cake that air oxidises", () => {
+  it("is washed with water free of air, and its colour then is said", () => {
+    const carbonate: PlanRequest = {
+      equation: "MnSO4.H2O + 2 NaHCO3 -> MnCO3 + Na2SO4 + CO2 + 2 H2O",
+      product: "MnCO3",
+      materials: [
+        { name: "manganese sulfate fertiliser", form: "MnSO4.H2O", assay: "98 %" },
+        { name: "baking soda", form: "NaHCO3", assay: "99.5 %", excess: "10 %" },
+      ],
+      scale: { product: "40 g" },
+    };
+    expect(stepOf(carbonate, "wash").text).toContain(
+      "with 150 mL of water each, boiled and cooled (brown the cake is oxidised, by air)",
+    );
+    const chalk: PlanRequest = {
+      equation: "CaCl2 + Na2CO3 -> CaCO3 + 2 NaCl",
+      product: "CaCO3",
+      materials: [
+        { name: "calcium chloride", form: "CaCl2" },
+        { name: "soda", form: "Na2CO3" },
+      ],
+      scale: { product: "20 g" },
+    };
+    expect(stepOf(chalk, "wash").text).not.toContain("boiled and cooled");
+  });
+
+  it("of tin shows nothing: it stays white", () => {
+    expect(colourInAir(parseFormula("Sn(OH)2"))).toBeUndefined();
+    expect(colourInAir(parseFormula("Fe(OH)2"))).toBe("brown");
   });
 });

@@ -37,6 +37,8 @@ export interface ProtectionRow {
   readonly distilled?: true;
   /** No air is sucked through it, and it dries in a closed vessel. */
   readonly airless?: true;
+  /** Its colour once air has oxidised it, where that shows. */
+  readonly oxidised?: string;
   readonly source: SourceKey;
 }
 
@@ -57,9 +59,9 @@ export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Zn^2+", "Cu^2+", "Pb^2+", "Al^3+"], groups: ["acetate"], when: "crystallising", acid: "CH3COOH", notBoiled: true, text: "keep it smelling of acetic acid, with a few drops more as the smell goes, and do not boil it: without free acid a basic acetate separates", source: "commonPractice" },
   { cations: ["Bi^3+", "Sb^3+"], when: "dissolving", drops: true, times: "2.5", noWater: true, text: "stir it into the acid until it is clear, and add the water then, a little at a time: water alone makes a basic salt of it", source: "commonPractice" },
   { cations: ["Fe^3+", "Ti^4+", "Sn^4+"], when: "dissolving", drops: true, noWater: true, text: "put a few drops of {acid} into the water first, so that it does not hydrolyse", source: "commonPractice" },
-  { cations: ["Mn^2+", "Co^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
-  { cations: ["Cu+"], groups: ["chloride", "bromide"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
-  { cations: ["Fe^2+", "Sn^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
+  { cations: ["Mn^2+", "Co^2+", "Fe^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, oxidised: "brown", source: "commonPractice" },
+  { cations: ["Cu+"], groups: ["chloride", "bromide"], when: "drying", alcohol: true, airless: true, oxidised: "green", source: "commonPractice" },
+  { cations: ["Sn^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
   { cations: ["Fe^2+"], groups: ["sulfate"], when: "drying", alcohol: true, text: "press it dry between paper, in little air, and bottle it tightly: damp it turns brown", source: "commonPractice" },
   { cations: ["Fe^2+", "Sn^2+", "Cu+"], groups: ["chloride", "bromide"], when: "drying", airless: true, text: "press it between paper before, and bottle it tightly after", source: "commonPractice" },
   { cations: [], elements: ["Cu", "Fe", "Sn", "Bi", "Cd"], when: "drying", alcohol: true, text: "do not leave it damp: metal powder tarnishes in air", source: "commonPractice" },

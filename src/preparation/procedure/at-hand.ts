@@ -17,6 +17,7 @@ export type AtHand =
   | "activated charcoal"
   | "iron(III) chloride solution"
   | "magnesium sulfate solution"
+  | "soda lime"
   | "potassium carbonate"
   | "sodium carbonate"
   | "bright piece of the metal"

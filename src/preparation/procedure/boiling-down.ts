@@ -37,7 +37,7 @@ export function bringToWater(
   if (rinse !== undefined) {
     const least = water.minus(rinse);
     boilOff(bench, off.plus(rinse), crystallising, comingHot(bench, bench.pot, least, hot));
-    filterAndRinseSalt(bench, rinse, hot, keptFrom(bench));
+    filterAndRinseSalt(bench, rinse, hot);
     return;
   }
   if (off.compare(tolerance) > 0 || beside.length > 0)
@@ -52,7 +52,8 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
   const warmest = notWarmOf(product.formula)?.upTo;
   const done = concentrate(bench.pot, off, hot, beside);
   const { mass, books } = done.after;
-  const kept = keptFrom(bench) || acidAgain(bench);
+  const again = acidAgain(bench);
+  const kept = keptFrom(bench);
   // where most comes before it is cool, or nobody knows how much
   const { cooling } = crystallising;
   const isGentle = (intoCrystals && ("missing" in cooling || isFlat(cooling))) || isEvaporated(product.formula);
@@ -74,6 +75,7 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
   const isInDish = isUnboiled && !(isBelow && isCovered);
   const less = withLessWater(done.after, matterOf(product.formula), crystallising);
   bench.did(POT, done, {
+    ...kept.takes,
     care: "isolating",
     ...(isInDish ? { apparatus: "wide dish" as const } : {}),
     target: mass,
@@ -89,7 +91,7 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
               : isThick(bench, done.after, cold)
                 ? ": with less water the crystals would hold all the liquor"
                 : ""
-      }${saidHot(bench, beside)}${kept}.`,
+      }${saidHot(bench, beside)}${kept.text || again}.`,
   });
 }
 

@@ -38,9 +38,10 @@ export function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
   const funnel = stays && full === undefined ? "" : ", through a warmed funnel,";
   const rinsed = isRinsed ? ", and rinse it with a little hot water" : "";
   bench.did(POT, done, {
+    ...kept.takes,
     ...(full === undefined ? {} : { target: full.target }),
     say: () =>
-      `${filtering(bench, hot, full, !stays)}${funnel} from the ${names} that is not dissolved${rinsed}${stays ? "" : pressed(bench, done)}; the clear liquor is kept${kept}.`,
+      `${filtering(bench, hot, full, !stays)}${funnel} from the ${names} that is not dissolved${rinsed}${stays ? "" : pressed(bench, done)}; the clear liquor is kept${kept.text}.`,
   });
 }
 

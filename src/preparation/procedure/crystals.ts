@@ -60,9 +60,10 @@ function warm(bench: Bench, hot: Quantity<"temperature">): void {
   if (isHot && !hasCooled(bench)) return;
   const kept = keptFrom(bench);
   bench.did(POT, heat(bench.pot, hot), {
+    ...kept.takes,
     care: "isolating",
     target: hot,
-    say: () => `Warm the liquor to ${celsius(hot)}${isHot ? " again" : ""}, stirring${kept}.`,
+    say: () => `Warm the liquor to ${celsius(hot)}${isHot ? " again" : ""}, stirring${kept.text}.`,
   });
 }
 

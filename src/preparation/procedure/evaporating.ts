@@ -33,11 +33,12 @@ export function evaporate(
     POT,
     { ...done, after: done.after.with({ unknown }) },
     {
+      ...kept.takes,
       care: "isolating",
       apparatus: "wide dish",
       target: done.after.mass,
       say: () =>
-        `${how}${warmest === undefined ? "" : ` at no more than ${warmest},`}${notBelow === undefined ? "" : ` above ${celsius(notBelow)} all the time,`} until it sets to crystals (${bench.hand.water(off)} in all); ${notBelow !== undefined ? "colder another hydrate would crystallise" : missing === undefined ? "cooling brings little of it" : "how much of it crystallises on cooling is not known"}${kept}.`,
+        `${how}${warmest === undefined ? "" : ` at no more than ${warmest},`}${notBelow === undefined ? "" : ` above ${celsius(notBelow)} all the time,`} until it sets to crystals (${bench.hand.water(off)} in all); ${notBelow !== undefined ? "colder another hydrate would crystallise" : missing === undefined ? "cooling brings little of it" : "how much of it crystallises on cooling is not known"}${kept.text}.`,
     },
   );
 }

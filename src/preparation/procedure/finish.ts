@@ -19,7 +19,7 @@ import { bottling } from "./bottling";
 import { dryingIn, dryingOf, lostToAir } from "./drying";
 import { isGel } from "./isolation";
 import { restOf } from "./kiln-masses";
-import { isAirless, isKeptCovered, isWashedWithAlcohol, protectionOf } from "./protection";
+import { driesWetWithAcid, isAirless, isKeptCovered, isWashedWithAlcohol, protectionOf } from "./protection";
 import { saturatedAt } from "./settling";
 import { celsius } from "./words";
 
@@ -55,6 +55,7 @@ export function finish(bench: Bench): void {
     ...(isAirless(product.formula) || isOneOf(product.formula, ...DRIED_CLOSED.formulas)
       ? { apparatus: "desiccator" as const }
       : {}),
+    ...(isAirless(product.formula) && driesWetWithAcid(product.formula) ? { atHand: ["soda lime" as const] } : {}),
     say: () =>
       lost !== undefined
         ? `Press it between filter paper, let it lie covered with paper at room temperature until it looks dry${isAlcoholic(bench) ? " and no longer smells of alcohol" : ""}, a few hours at most, and bottle it tightly then: ${lost}${care}.`
@@ -82,7 +83,7 @@ const isAlcoholic = ({ drafts, frame: { setting } }: Bench): boolean =>
 /** Where and how warm, in words: alcohol leaves in open air first, and what air changes damp dries in a closed vessel. */
 function howToDry(bench: Bench, product: Formula, warmth: string): string {
   const where = isAirless(product)
-    ? `in a desiccator, or in a closed jar with dried calcium chloride beside it (damp it oxidises in air)${dryingOf(product).changesAbove ? `, ${warmth}` : ""}`
+    ? `in a desiccator, or in a closed jar with dried calcium chloride${driesWetWithAcid(product) ? " and a dish of soda lime" : ""} beside it (damp it oxidises in air${driesWetWithAcid(product) ? ", and calcium chloride does not take the acid that it is wet with" : ""})${dryingOf(product).changesAbove ? `, ${warmth}` : ""}`
     : warmth;
   return isAlcoholic(bench)
     ? `Let the alcohol leave it, ${isAirless(product) || isKeptCovered(product) ? "covered with filter paper" : "spread thin"}, in moving air at room temperature until it no longer smells of alcohol; only then dry it ${where}`

@@ -5,16 +5,29 @@ import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { planned } from "../planning/exact";
 import { isMetal } from "../reaction/acids";
-import type { Bench } from "./bench";
+import type { Bench, Telling } from "./bench";
 import { acidKeptWith, isKeptCovered, protectionOf } from "./protection";
 import { asRead } from "./weighing";
 
+/** What a liquor is kept from, and what of a pack that takes beside what is weighed. */
+interface Kept {
+  /** After a semicolon; nothing where that was said before, or nothing is known. */
+  readonly text: string;
+  readonly takes: Pick<Telling, "materials" | "amounts">;
+}
+
+const only = (text: string): Kept => ({ text, takes: {} });
+
 /** How much more of an acid that the equation uses up keeps the liquor acid; nothing where some is over, or none is there. */
-function acidMore({ frame: { setting, portions, account } }: Bench, acid: string): string {
+function acidMore({ frame: { setting, portions, account } }: Bench, acid: string): Kept {
   const i = setting.materials.findIndex(({ form }) => isOneOf(form, acid));
-  if (i < 0 || account.supplied[i]!.excess.isPositive()) return "";
+  if (i < 0 || account.supplied[i]!.excess.isPositive()) return only("");
   const more = portions[i]!.times(planned("usualExcess"));
-  return ` (${asRead(setting, more)} more of the ${setting.materials[i]!.shelf.name} first)`;
+  const { name } = setting.materials[i]!.shelf;
+  return {
+    text: ` (${asRead(setting, more)} more of the ${name} first)`,
+    takes: { materials: [name], amounts: [more] },
+  };
 }
 
 /** Metal that is left in a vessel; it would take an acid. */
@@ -31,18 +44,19 @@ export const acidAgain = (bench: Bench): string =>
     ? "; acid that leaves with the water is put in again"
     : "";
 
-/** What the liquor is kept from, after a semicolon; nothing where that was said before, or nothing is known. */
-export function keptFrom(bench: Bench, pot: Pot = bench.pot): string {
+/** What the liquor is kept from. */
+export function keptFrom(bench: Bench, pot: Pot = bench.pot): Kept {
   const { formula } = bench.frame.setting.product;
   const text = protectionOf(formula, "crystallising");
-  if (text === undefined || bench.isKeepingSaid) return "";
+  if (text === undefined || bench.isKeepingSaid) return only("");
   const guard = metalIn(pot);
   if (guard !== undefined) {
-    if (bench.isGuardSaid || !isKeptCovered(formula)) return "";
+    if (bench.isGuardSaid || !isKeptCovered(formula)) return only("");
     bench.isGuardSaid = true;
-    return `; leave what is left of the ${guard.name} in it: it keeps the liquor from turning in air`;
+    return only(`; leave what is left of the ${guard.name} in it: it keeps the liquor from turning in air`);
   }
   bench.isKeepingSaid = true;
   const acid = acidKeptWith(formula);
-  return `; ${text}${acid === undefined ? "" : acidMore(bench, acid)}`;
+  const more = acid === undefined ? only("") : acidMore(bench, acid);
+  return { ...more, text: `; ${text}${more.text}` };
 }

@@ -122,6 +122,13 @@ export const isKeptDark = (formula: Formula): boolean => protecting(formula, "dr
 /** Does air change it as long as it is damp? */
 export const isAirless = (formula: Formula): boolean => protecting(formula, "drying")?.airless === true;
 
+/** The colour it has once air has changed it; undefined where none is known. */
+export const colourInAir = (formula: Formula): string | undefined => protecting(formula, "drying")?.oxidised;
+
+/** Is it wet with hydrochloric acid as it dries: crystals of a liquor that was kept strongly acid, and not rinsed? */
+export const driesWetWithAcid = (formula: Formula): boolean =>
+  isTurnedByWater(formula) && ownAcid(formula)?.formula === "HCl";
+
 /** What to mind as a strong solution is poured into water, in brackets. */
 export function careOfDiluting(material: Material): string {
   if (isAcid(material.form)) return " (acid into water, never water into acid)";

@@ -10,6 +10,7 @@ import { filterSalt, filterSaltRinsed } from "../operation/filter";
 import { exact, planned } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { limited, solutesOf } from "./coming";
+import { keptFrom } from "./keeping";
 import { isEvaporated } from "./not-warm";
 import { isTurnedByWater } from "./protection";
 import { saturatedAt } from "./settling";
@@ -43,7 +44,7 @@ export function saltRinseFor(
 }
 
 /** The salt filtered off near the boil, pressed and rinsed into the liquor. */
-export function filterAndRinseSalt(bench: Bench, water: Quantity<"mass">, hot: Temperature, kept: string): void {
+export function filterAndRinseSalt(bench: Bench, water: Quantity<"mass">, hot: Temperature): void {
   const { pot, hand, frame } = bench;
   const taken = pot.books.solids.map(({ matter }): Coming => {
     const mass = saturatedAt(matter, hot)!.perHundredGramsWater.times(water).dividedBy(exact("100 g"));
@@ -56,9 +57,11 @@ export function filterAndRinseSalt(bench: Bench, water: Quantity<"mass">, hot: T
   const names = list([...new Set(pot.books.solids.map(({ matter }) => matter.name))]);
   const boil = planned("nearTheBoil") as Temperature;
   const from = boil.minus(exact("5 Δ°C"));
+  const kept = keptFrom(bench, done.after);
   bench.did(POT, done, {
-    amounts: [water],
+    ...kept.takes,
+    amounts: [water, ...(kept.takes.amounts ?? [])],
     say: () =>
-      `Filter at once, at ${celsius(from).replace(" °C", "")} to ${celsius(boil)}, through a warmed funnel, from the ${names} that is not dissolved, press it, and rinse it with ${hand.litres(water)} of boiling water into the liquor: it keeps about ${hand.grams(residue.with({ solids: [] }).mass)} of that${own === undefined ? "" : ` with ${hand.grams(massOf(own))} of ${core.name} in it`}; the clear liquor is kept${kept}.`,
+      `Filter at once, at ${celsius(from).replace(" °C", "")} to ${celsius(boil)}, through a warmed funnel, from the ${names} that is not dissolved, press it, and rinse it with ${hand.litres(water)} of boiling water into the liquor: it keeps about ${hand.grams(residue.with({ solids: [] }).mass)} of that${own === undefined ? "" : ` with ${hand.grams(massOf(own))} of ${core.name} in it`}; the clear liquor is kept${kept.text}.`,
   });
 }

@@ -41,10 +41,12 @@ function boilFirst(bench: Bench): void {
   const off = pot.mass.minus(to).to("g");
   // beside much of other salts there is not so much water to boil off
   if (pot.books.water.minus(off).compare(frame.theory) < 0) return;
+  const kept = keptFrom(bench);
   bench.did(POT, concentrate(pot, off, planned("hot") as Quantity<"temperature">), {
+    ...kept.takes,
     care: "isolating",
     target: to,
-    say: () => `Boil the liquor down, stirring, until the contents weigh about ${hand.grams(to)}${keptFrom(bench)}.`,
+    say: () => `Boil the liquor down, stirring, until the contents weigh about ${hand.grams(to)}${kept.text}.`,
   });
 }
 
@@ -143,19 +145,21 @@ export function isolateUnknown(bench: Bench): void {
   const there = bench.pot.books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;
   const coming = there === undefined ? [] : [{ matter: crop, amount: there }];
   const cooled = cool(bench.pot, cold, coming);
-  const kept = `what it still contains of ${product.name}`;
-  const unknown = [...new Set([...cooled.after.books.unknown, kept])];
+  const contains = `what it still contains of ${product.name}`;
+  const unknown = [...new Set([...cooled.after.books.unknown, contains])];
   const slowly = inTheWay(setting, roles) === undefined ? "" : "slowly, undisturbed, ";
   const turning = turningOf(product.formula);
   const cools = turning === undefined ? `Let it cool ${slowly}` : `${cooledBelow(turning, product.name)} let it cool `;
   const to = `${celsius(inIce ? room : cold)}${inIce ? `, then in ice and water to ${celsius(cold)},` : ""}`;
   const antisolvent = antisolventFor(bench);
   const rest = otherwise(bench, antisolvent, inIce);
-  const way = `${rest.text}${keptFrom(bench)}`;
+  const kept = keptFrom(bench);
+  const way = `${rest.text}${kept.text}`;
   bench.did(
     POT,
     { ...cooled, after: cooled.after.with({ unknown }) },
     {
+      ...kept.takes,
       target: cold,
       care: "isolating",
       ...(inIce ? { atHand: ["ice" as const] } : {}),
@@ -167,5 +171,5 @@ export function isolateUnknown(bench: Bench): void {
     },
   );
   filterAndRinse(bench, product.formula, theory, cold);
-  keepLiquor(bench, kept, isBrought ? undefined : rest.again);
+  keepLiquor(bench, contains, isBrought ? undefined : rest.again);
 }

@@ -22,7 +22,7 @@ import { gelRow } from "../reaction/gel";
 import { formulaFrom } from "../reaction/species";
 import { type Bench, type Look, POT } from "./bench";
 import { isGel } from "./isolation";
-import { isAirless } from "./protection";
+import { colourInAir, isAirless } from "./protection";
 import { sourWashOf, washes } from "./sour-wash";
 import { times, vesselSize } from "./words";
 
@@ -73,6 +73,13 @@ function between({ hand, frame: { setting } }: Bench, one: Quantity, other: Quan
   return a === b || isSmall ? [milligrams(one), milligrams(other)] : [a, b];
 }
 
+/** Water for what air changes, in words: what brown or green means stands beside it. */
+function freeOfAir(product: Formula): string {
+  if (!isAirless(product)) return "";
+  const colour = colourInAir(product);
+  return `, boiled and cooled${colour === undefined ? "" : ` (${colour} the cake is oxidised, by air)`}`;
+}
+
 /** Washed as its schedule says, and the last wash tested. */
 export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   const { washing, frame } = bench;
@@ -96,7 +103,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
     sour !== undefined
       ? sour.text
       : liquid === "water"
-        ? ""
+        ? freeOfAir(product.formula)
         : liquid === HOT_WATER
           ? ` of ${liquid} (${because})`
           : ` (better: ${liquid}; ${because})`;

@@ -178,6 +178,7 @@ function smallThings({ plan, words }: OnPaper): string[] {
     "activated charcoal": words.charcoal,
     "iron(III) chloride solution": words.ironChloride,
     "magnesium sulfate solution": words.epsomSalt,
+    "soda lime": words.sodaLime,
     "potassium carbonate": words.potash,
     "sodium carbonate": words.soda,
     "bright piece of the metal": words.brightPiece,

@@ -39,6 +39,24 @@ function otherUnit(on: OnPaper, material: string): string[] {
   return [filled(on.words.inOtherUnit, { portion: asRead(plan, portion), other: shown })];
 }
 
+/** What a step takes of a pack beside what is weighed of it at first. */
+function takenLater(on: OnPaper, material: string): string[] {
+  const { plan, words } = on;
+  return plan.steps
+    .filter(
+      ({ operation, materials, put }) => BESIDE.includes(operation) && materials.includes(material) && put.length === 0,
+    )
+    .flatMap((step) => {
+      const portion = step.amounts.at(-1);
+      return portion === undefined
+        ? []
+        : [filled(words.takenLater, { portion: asRead(plan, portion), step: numberOf(plan, step) })];
+    });
+}
+
+/** Work that something of a pack goes into beside, to keep a liquor as it is. */
+const BESIDE: readonly ProcedureStep["operation"][] = ["concentrate", "cool", "filter", "heat"];
+
 const unitOf = (shown: string): string => shown.split(" ").at(-1)!;
 
 /** Of an excess of as much again the third figure is a whole percent. */
@@ -76,6 +94,7 @@ export function weighingBlocks(on: OnPaper): Block[] {
     const known = [
       ...(assay === undefined ? [] : [isBare ? filled(words.byMass, { share: String(assay) }) : String(assay)]),
       ...otherUnit(on, material),
+      ...takenLater(on, material),
       ...(note === undefined ? [] : [note]),
     ];
     return known.length === 0 ? [] : [`${material}: ${known.join("; ")}`];
