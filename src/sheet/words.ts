@@ -195,6 +195,8 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   lessOfDouble: "the theory; the first crop of a double salt is usually about half, {mass}",
   heatTakes: "a sample loses {loss}",
   heatTells: "{formula}, dry: {mass} heated to constant mass{where}",
+  acidLeaves: "leaves {share}",
+  acidTells: "{formula}: a pinch in {acid} leaves so much of its mass as {metal}; nothing: {none}; all of it: {metal}",
   losesLess: "; less: {solids} in it",
   losesMore: "; more: {solids} in it, or still wet",
   losing: "{formula} ({loss})",
@@ -223,6 +225,8 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   restNoWater:
     "only if the {rest} that the pack has besides is not water, which it usually is: look for what has not reacted",
   consistent: "as expected, allowing for handling",
+  lighterFeed:
+    "{means}, if the end was seen as the steps say: {formula} that is left in it weighs less ({mass} for all of it)",
   onlyLeft: "{gases} left the charge, which does not tell that {formula} has formed: look for what has not reacted",
   nothingLeft:
     "nothing was lost, which does not tell that {formula} has formed: the step after the fire says what is done",
@@ -268,7 +272,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
     "{metal} dissolved: at least {mass}, up to {most} if hardly any of the product crystallised; pH at which it precipitates: {pH}.",
   dissolvedUpTo:
     "{metal} dissolved: up to {most} if hardly any of the product crystallised; pH at which it precipitates: {pH}.",
-  vinegarFor: "{volume} of 5 % vinegar, or as much of another dilute acid, {purpose}.",
+  vinegarFor: "Up to {volume} of 5 % vinegar, by paper, or as much of another dilute acid, {purpose}.",
   reagentUpTo: "{reagent} (anhydrous) {purpose}: from {mass} up to {most}, in portions until no more precipitates.",
   reagentFor: "{mass} of {reagent} (anhydrous) {purpose}, 10 % excess.",
   worthKeeping: "{mass} of {formula} may be worth keeping: {why}.",

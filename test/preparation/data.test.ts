@@ -43,7 +43,9 @@ import {
   OVER_HYDROXIDE,
   SALT_GONE,
   SLOW_COMPLEXES,
+  SPLIT_BY_ACID,
   STAYS_IN_NITRIC_ACID,
+  UNDER_GAS,
 } from "../../src/preparation/data/ends";
 import {
   ACID_LEAVES,
@@ -182,6 +184,8 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   HELD_BY_CYANIDE: [HELD_BY_CYANIDE],
   FIRST_WASH: [FIRST_WASH],
   BARE_METAL: [BARE_METAL],
+  UNDER_GAS: [UNDER_GAS],
+  SPLIT_BY_ACID,
   METAL_GONE: [METAL_GONE],
   SALT_GONE: [SALT_GONE],
   DEADLY_FROM_WATER,

@@ -132,10 +132,20 @@ describe("a charge of several solids", () => {
     expect(printed).not.toMatch(/look it up|firing temperature of/);
   });
 
-  it("shows lime that is free by its alkali, and chalk that is left by its gas", () => {
+  it("shows lime that is free by its alkali: chalk is gone by 900 °C, and lime burnt above 1100 °C slakes slowly", () => {
     expect(sheet(WHITE)).toMatch(
-      /look for what has not reacted \(.*a pinch of it, wetted, turns indicator paper deep blue \(pH 11 and more\) where CaO is free, and fizzes in dilute acid where whiting is left\)/,
+      /look for what has not reacted \(.*a pinch of it, ground fine and ten minutes in a little warm boiled water, turns indicator paper deep blue \(pH 11 and more\) where CaO is free\)/,
     );
+    const strontia: PlanRequest = {
+      equation: "SrCO3 + TiO2 -> SrTiO3 + CO2",
+      product: "SrTiO3",
+      materials: [
+        { name: "strontium carbonate", form: "SrCO3" },
+        { name: "titanium dioxide", form: "TiO2" },
+      ],
+      scale: { product: "20 g" },
+    };
+    expect(sheet(strontia)).toContain("where SrO is free, and fizzes in dilute acid where strontium carbonate is left");
     expect(sheet(strange)).not.toContain("a pinch of it");
   });
 

@@ -128,7 +128,7 @@ describe("a piece of metal that is hung in", () => {
     expect(steps.find((text) => /^Hang/.test(text))).toMatch(/which is to cover it/);
     const until = steps.find((text) => /^Stir until/.test(text));
     expect(until).toMatch(
-      /where it turns dull, it takes longer, an hour or more; more of it is needed only where none is left/,
+      /where it turns dull, it takes longer, an hour or more; more of the copper sheet is needed only where none is left/,
     );
     expect(until).toMatch(/Shake or brush the Ag off what is left of the copper sheet/);
   });

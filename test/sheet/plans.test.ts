@@ -15,6 +15,7 @@ import {
   quantity,
 } from "preparative";
 import { describe, expect, it } from "vitest";
+import { splitByAcid } from "../../src/preparation/internal";
 import { officialText } from "../../src/substance/internal";
 import { BENCH_PREPARATIONS, requestOf } from "../data/bench-preparations";
 
@@ -105,6 +106,7 @@ function figuresOf(plan: Plan): Quantity[] {
   return [
     theory,
     theory.times(kept),
+    ...some(splitByAcid(plan)?.left),
     // a gel at constant mass, a fifth of it water
     theory.dividedBy("0.8"),
     weighed.dividedBy("0.8"),

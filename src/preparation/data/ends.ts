@@ -16,6 +16,8 @@ export interface EndRow {
   readonly atHand?: "iron(III) chloride solution";
   /** What tells that there is enough of the oxidiser, in the line of the test. */
   readonly enough?: string;
+  /** pH and more that paper shows to the end where lye is in the plan, and what comes of less. */
+  readonly alkaline?: { readonly from: string; readonly else: string };
   /** How the clear liquor looks until then. */
   readonly liquor?: string;
   readonly source: SourceKey;
@@ -64,6 +66,23 @@ export const BASE_LEFT: readonly {
 }[] = [
   { anion: "HCO3-", text: "put some magnesium sulfate solution to a few drops of the clear liquor, diluted with ten times as much cold water: a cloud is carbonate, and more gas is needed (hydrogencarbonate gives none cold)", atHand: "magnesium sulfate solution", source: "commonPractice" },
 ];
+
+/** What paper shows under a gas where it has made a carbonate of all hydroxide: what it dissolves of itself is still in the liquor. */
+export const UNDER_GAS = {
+  gas: "CO2",
+  from: "hydroxide",
+  to: "carbonate",
+  below: "9",
+  wait: "five minutes",
+  source: "commonPractice",
+} as const satisfies {
+  gas: string;
+  from: string;
+  to: string;
+  below: string;
+  wait: string;
+  source: SourceKey;
+};
 
 export const STAYS_IN_NITRIC_ACID: readonly StaysInAcidRow[] = [
   { formulas: ["AgCl", "AgBr", "AgI"], looks: "white or yellow", source: "commonPractice" },
@@ -155,7 +174,7 @@ export const ENDS: readonly EndRow[] = [
   { formula: "CuBr", at: "60 °C", until: "the solid is white and neither green nor brown is left in the liquor", liquor: "green or brown", source: "memory" },
   { formula: "CuI", until: "the solid is nearly white and no more iodine colours the liquor brown", source: "commonPractice" },
   // 50 to 60; colder it stays yellow and runs through the paper
-  { formula: "Cu2O", at: "55 °C", until: "no green or blue is left and the solid is brick red, no longer yellow", liquor: "green or blue", source: "memory" },
+  { formula: "Cu2O", at: "55 °C", until: "no green or blue is left and the solid is brick red, no longer yellow", alkaline: { from: "9", else: "with less it stays blue, or goes on to copper metal" }, liquor: "green or blue", source: "memory" },
   // hot it gets dense enough to settle and to be filtered
   { formula: "MnO2", at: "80 °C", until: "neither purple nor pink is left in the clear liquor", short: "if it stays purple", liquor: "purple or pink", source: "commonPractice" },
   { formula: "FeO(OH)", until: "it is brown all through, with no green or black left in it", short: "if it stays green", lacks: "oxidiser", source: "commonPractice" },
@@ -178,3 +197,17 @@ export const MADE_NEUTRAL = {
 
 /** Permanganate that is left beside a dissolved product, in this warmth and after this time. */
 export const CLEARED = { least: "0.01 g", at: "80 °C", time: "for 20 minutes", cold: "for an hour", source: "commonPractice" } as const;
+
+/** A product that acid splits into a metal and its salt: how much of the metal is left tells it from its neighbours. */
+export const SPLIT_BY_ACID: readonly {
+  readonly product: string;
+  /** The acid takes its salt, and leaves the metal. */
+  readonly equation: string;
+  readonly metal: string;
+  readonly acid: string;
+  /** What leaves none of the metal. */
+  readonly none: string;
+  readonly source: SourceKey;
+}[] = [
+  { product: "Cu2O", equation: "Cu2O + H2SO4 -> Cu + CuSO4 + H2O", metal: "Cu", acid: "cold dilute sulfuric acid, which turns blue,", none: "CuO", source: "commonPractice" },
+];

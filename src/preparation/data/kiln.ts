@@ -43,8 +43,15 @@ export const CHROMATE_FROM_FIRE = {
 export const FREE_BASE = {
   metals: ["Ca", "Sr", "Ba"],
   alkaline: ["Ca3SiO5", "Ca2SiO4", "Ca3Al2O6", "CaAl2O4", "Ca12Al14O33", "BaAl2O4", "SrAl2O4", "Sr3Al2O6"],
+  /** Fired hotter it takes up water slowly, and a pinch read at once shows nothing. */
+  deadBurnt: { above: "1100 °C", wetted: "ground fine and ten minutes in a little warm boiled water" },
   source: "commonPractice",
-} as const satisfies { metals: readonly string[]; alkaline: readonly string[]; source: SourceKey };
+} as const satisfies {
+  metals: readonly string[];
+  alkaline: readonly string[];
+  deadBurnt: { above: string; wetted: string };
+  source: SourceKey;
+};
 
 /** How long powders of one colour are ground together. */
 export const GROUND_ALIKE: { readonly until: string; readonly source: SourceKey } = {

@@ -2,6 +2,7 @@
 
 import { PLANNING, type PlanningName } from "../data/planning";
 import { cite, type SourceKey } from "../data/sources";
+import { isLedIn } from "../reaction/fluids";
 import { type Setting, usualLossOf } from "../request/setting";
 import { type Acknowledged, inWords } from "../safety/combinations";
 import type { Batch } from "./batch";
@@ -19,8 +20,11 @@ export interface Assumption {
 }
 
 /** Values in force: those of the frame that the request leaves open, and those of what is really done. */
-function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds }: Batch): PlanningName[] {
+function namesOf(setting: Setting, batch: Batch): PlanningName[] {
+  const { isolation, vessel, additionRate, gas, feeds } = batch;
   const { request, wet, materials } = setting;
+  const inPortions = additionRate !== undefined && !materials.some(isLedIn);
+  const isWashed = batch.washing !== undefined && (!("plan" in batch.washing) || batch.washing.plan.washes > 0);
   const { room, readability, washing } = request;
   const foam = gas.length === 0 ? "foamWithoutGas" : vessel?.intoAcid === true ? "foamIntoAcid" : "foamWithGas";
   const crystals = isolation.how === "crystallise";
@@ -41,10 +45,10 @@ function namesOf(setting: Setting, { isolation, vessel, additionRate, gas, feeds
     [feeds.some((feed) => feed.how === "solution" && feed.dilution !== undefined) && crystals, "dilutedAcid"],
     [wet, "precipitatesBelow"],
     [request.vesselFactor === undefined && vessel !== undefined, foam],
-    [additionRate !== undefined, "leastPortions"],
-    [additionRate !== undefined, "portionLasts"],
+    [inPortions, "leastPortions"],
+    [inPortions, "portionLasts"],
     [additionRate !== undefined, "gasFlow"],
-    [washing?.washVolume === undefined && isolation.how === "precipitate", "washesOf"],
+    [washing?.washVolume === undefined && isolation.how === "precipitate" && isWashed, "washesOf"],
     [washing?.residue === undefined && isolation.how === "precipitate", "residue"],
     [isolation.how === "crystallise", "hot"],
     [request.handlingLoss === undefined, usualLossOf(setting)],

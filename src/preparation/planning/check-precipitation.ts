@@ -7,6 +7,7 @@ import { TAKES_BACK } from "../data/insoluble";
 import { isLye } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { fateOf } from "../reaction/fate";
+import { isLedIn } from "../reaction/fluids";
 import { type Check, check, shown, type Watched } from "./check";
 import { exact, planned } from "./exact";
 import { type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
@@ -55,7 +56,8 @@ export function precipitation(watched: Watched): Check[] {
   const feedings = feedingsOf(watched);
   const precipitant =
     key === undefined ? undefined : feedings.find(({ material }) => material.form.count(key).n === 0n);
-  if (precipitant === undefined) return checks;
+  // how much of a gas is taken up its own step says
+  if (precipitant === undefined || isLedIn(precipitant.material)) return checks;
   const { name } = precipitant.material.shelf;
   const short = carriersOver(key, feedings, setting.temperature);
   if (takesBack(precipitant.material.form, key))

@@ -7,6 +7,7 @@ import { whereItCrystallises } from "../feasibility/form-in-water";
 import { restOf } from "../procedure/kiln-masses";
 import type { ProcedureKind } from "../procedure/kinds";
 import { isMetal } from "../reaction/acids";
+import { isLedIn } from "../reaction/fluids";
 import { ofBasicPack } from "./basic-pack";
 import { type Check, check, shown, type Watched } from "./check";
 import { displacement, metalAndAcid, neutralisation } from "./check-acid";
@@ -16,12 +17,14 @@ import { complexFormation, redox } from "./check-redox";
 import { isWorthAWord, lessThanAll, planned } from "./exact";
 import { feedingsOf } from "./left-over";
 
-/** More than twice the need of anything; what is left of a metal is lifted or filtered out, as its own check says. */
+/** More than twice the need of anything; what is left of a metal is lifted or filtered out, and a gas passes through, as their own words say. */
 const farOver = (watched: Watched): Check[] =>
   feedingsOf(watched)
     .filter(
       ({ material, supplied }) =>
-        supplied.timesStoichiometric.compare(planned("largeExcess")) > 0 && !isMetal(material.form),
+        supplied.timesStoichiometric.compare(planned("largeExcess")) > 0 &&
+        !isMetal(material.form) &&
+        !isLedIn(material),
     )
     .map(({ supplied }) =>
       check(

@@ -5,6 +5,7 @@ import { once } from "../../foundation/memo";
 import { matterOf } from "../contents/matter";
 import { ALCOHOL } from "../procedure/alcohol";
 import { chromateBeside } from "../procedure/chromate-wash";
+import { freeOxideOf } from "../procedure/free-base";
 import { formulaFrom, keyOfFormula, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Handling, TakenBesides } from "../safety/work-conditions";
@@ -51,13 +52,11 @@ function takenBesides(setting: Setting, { steps, alcohol }: Batch): readonly Tak
 /** What is handled in a batch. */
 export function handlingOf(setting: Setting, batch: Batch): Handling {
   const instead = standsInPlace(batch);
-  const chromate = chromateBeside(setting);
+  const fired = [freeOxideOf(setting), chromateBeside(setting)].filter((one) => one !== undefined);
   return {
     product: instead === undefined ? setting.product : speciesAside(formulaFrom(instead.formula)),
     besides: setting.wet
       ? takenBesides(setting, batch)
-      : chromate === undefined
-        ? []
-        : [{ species: speciesAside(chromate), strength: undefined }],
+      : fired.map((one) => ({ species: speciesAside(one), strength: undefined })),
   };
 }

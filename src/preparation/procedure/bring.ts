@@ -1,4 +1,4 @@
-// One material comes into the vessel: what is made ready for it, what reacts, and how it is told.
+// One material comes into the vessel: what is made ready for it, what reacts, and how it is worded.
 
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
@@ -92,7 +92,7 @@ function makeReady(course: Course, i: number, open: readonly Reaction[]): void {
   if (isLast && stage?.setsPace !== true) keepWarm(bench, i, open);
 }
 
-/** What is told of a gas that is led in; undefined for what is poured or put in. */
+/** The words for a gas that is led in; undefined for what is poured or put in. */
 function ledIn({ bench, rest }: Course, i: number, { before, after, put, left }: Done): Led | undefined {
   const { form } = bench.material(i);
   if (!isLedIn(bench.material(i))) return undefined;
@@ -107,7 +107,7 @@ function ledIn({ bench, rest }: Course, i: number, { before, after, put, left }:
   };
 }
 
-/** How a material is told that comes into the vessel. */
+/** The words for a material that comes into the vessel. */
 function tellingOf(course: Course, i: number, done: Done, led: Led | undefined): Telling {
   const { bench, rest, stage } = course;
   const { portions, feeds, setting } = bench.frame;

@@ -7,6 +7,7 @@ import { ENDS, type EndRow } from "../data/ends";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact } from "../planning/exact";
+import { isLye } from "../reaction/acids";
 import { type Bench, POT } from "./bench";
 import { isAgent } from "./roles";
 import { catalystOf, isReducedIn, slowComplexOf } from "./slow-complex";
@@ -49,6 +50,7 @@ export function keptToItsEnd(bench: Bench): void {
       : roles[i] === row.lacks,
   );
   const until = `${row.until}${row.short === undefined ? "" : ` (${row.short}, a little more of the ${taking.map(({ shelf }) => shelf.name).join(" or the ")} is needed)`}`;
+  const lye = row.alkaline === undefined ? undefined : materials.find(({ form }) => isLye(form))?.shelf.name;
   if (row.at === undefined) {
     const atHand = row.atHand === undefined ? {} : { atHand: [row.atHand] };
     bench.did(POT, hold(bench.pot), { ...atHand, say: () => `Stir until ${until}.` });
@@ -57,6 +59,8 @@ export function keptToItsEnd(bench: Bench): void {
   const at = exact(row.at) as Quantity<"temperature">;
   bench.did(POT, heat(bench.pot, at), {
     target: at,
-    say: () => `Warm it to ${celsius(at)} and keep it there, covered and stirred${hood}, until ${until}.`,
+    ...(lye === undefined ? {} : { atHand: ["indicator paper" as const] }),
+    say: () =>
+      `Warm it to ${celsius(at)} and keep it there, covered and stirred${hood}, until ${until}.${lye === undefined ? "" : ` Paper shows pH ${row.alkaline!.from} or more all the time: where it does not, a little more of the ${lye} comes first, for ${row.alkaline!.else}.`}`,
   });
 }

@@ -125,12 +125,12 @@ export function lookFor(bench: Bench, before: Pot, at: Heat, how: Grinding | "wa
   const { formulas, mass } = unchanged(before, product, at);
   const same = formulas.filter((one) => colourOf(one) === colourOf(product));
   const named = formulas.filter((one) => looksOf(one) !== undefined && !same.includes(one));
-  const pinch = shownByPinch(setting);
+  const pinch = shownByPinch(setting, at)?.text;
   const looks =
     look === undefined || named.length === 0
       ? []
       : [`it is ${look} through and through where it has; specks and streaks of ${list(named.map(withLook))} have not`];
-  const signs = [...looks, ...(pinch === "" ? [] : [pinch])];
+  const signs = [...looks, ...(pinch === undefined ? [] : [pinch])];
   const shows = signs.length === 0 ? "" : ` (${signs.join("; ")})`;
   const rest = fired && restOf(bench.drafts, fired, bench.frame.theory);
   const least = fired && rest && fired.after.mass.minus(rest.water);
@@ -160,7 +160,7 @@ export function lookFor(bench: Bench, before: Pot, at: Heat, how: Grinding | "wa
     const isMute = fired !== undefined && fired.left.length === 0;
     const mute = isMute ? ", and nothing leaves it, so the mass does not either" : "";
     const names = `${list(formulas.map((one) => one.toUnicode()))} ${formulas.length === 1 ? "is" : "are"}`;
-    return `${crush[how].replace(/,$/, "")}: the look does not tell what has not reacted, for ${names} ${colourOf(product)} as well${mute}${pinch === "" ? "" : `; but ${pinch}`}. ${capital(again[how])} ${isMute ? "once" : "until the mass no longer changes"}.${weighs}${end}`;
+    return `${crush[how].replace(/,$/, "")}: the look does not tell what has not reacted, for ${names} ${colourOf(product)} as well${mute}${pinch === undefined ? "" : `; but ${pinch}`}. ${capital(again[how])} ${isMute ? "once" : "until the mass no longer changes"}.${weighs}${end}`;
   }
   return `${crush[how]} and look for what has not reacted${shows}: ${again[how]} until mass and colour no longer change.${weighs}${end}`;
 }

@@ -170,7 +170,7 @@ export function kiln(bench: Bench): void {
   if (isGas(setting.product.formula, false)) return;
   if (account.supplied.length > 1)
     bench.did(POT, hold(bench.pot), {
-      atHand: shownByPinch(setting) === "" ? [] : ["indicator paper", "dilute acid for a test"],
+      atHand: shownByPinch(setting, at)?.atHand ?? [],
       say: () => lookFor(bench, charge, at, leavesChromate(setting) ? "washed" : ground),
     });
   washChromateOut(bench);

@@ -2,14 +2,16 @@
 import type { Formula } from "../../formula";
 import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import type { Pot } from "../contents/pot";
-import { BASE_LEFT } from "../data/ends";
+import { BASE_LEFT, UNDER_GAS } from "../data/ends";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
 import { absorbentOf } from "../reaction/absorbing";
 import { acidSaltOfGas } from "../reaction/acid-salt-of-gas";
 import { staysInWater } from "../reaction/fluids";
+import type { Material } from "../shelf/material";
 import { type Bench, type Look, POT } from "./bench";
 import { vesselIn } from "./filling";
 import { notWarmOf } from "./not-warm";
@@ -63,9 +65,26 @@ const acidSaltBeyond = ({ frame: { setting, isolation } }: Bench, i: number, { g
     ? undefined
     : acidSaltOfGas(setting.materials[i]!.form, setting.product.formula);
 
+/** What paper shows where all hydroxide is carbonate, with the gas still in the liquor; grains that are left bring the pH up again. */
+function underGas({ frame: { setting, feeds, isolation } }: Bench, i: number): string | undefined {
+  const { gas, from, to, below, wait } = UNDER_GAS;
+  const { materials, product } = setting;
+  const isFrom = ({ form }: Material): boolean => constitutionOf(form).groups.includes(from);
+  const base = materials.findIndex(isFrom);
+  if (isolation.how !== "precipitate" || base < 0 || !isOneOf(materials[i]!.form, gas)) return undefined;
+  if (!constitutionOf(product.formula).groups.includes(to)) return undefined;
+  const grains =
+    feeds[base]!.how === "solid"
+      ? `, and still does after ${wait} of stirring with the gas shut, for grains of the ${materials[base]!.shelf.name} bring it up again`
+      : "";
+  return `; paper shows pH ${below} or less then${grains}`;
+}
+
 /** What paper shows of the end, after a comma or a semicolon; nothing where it tells nothing. */
 function endOnPaper(bench: Bench, i: number, led: Led): string {
   if (acidSaltBeyond(bench, i, led) !== undefined) return paperOf(led.after);
+  const under = underGas(bench, i);
+  if (under !== undefined) return under;
   return led.gain?.isPositive() === true ? turned(led.before, led.after) : "";
 }
 

@@ -283,12 +283,17 @@ export function passGate(mix: Mix, request: PlanRequest): Passed {
   const isMeant = ({ code, opens, formula }: Danger): boolean =>
     opens && (codes.includes(code) || meant.some(({ products }) => products.includes(formula)));
   const refused = dangers.filter((one) => !isMeant(one));
-  refuseDangers(refused.filter(({ opens }) => !opens));
+  const packs = mix.materials.filter(({ species }) => !species.isWater).map(({ shelf }) => shelf.name);
+  refuseDangers(
+    refused.filter(({ opens }) => !opens),
+    packs,
+    combinations,
+  );
   refuseCombinations(
     combinations.filter((one) => !meant.includes(one)),
     acidsFormed(mix),
   );
-  refuseDangers(refused);
+  refuseDangers(refused, packs, combinations);
   return {
     cautions,
     acknowledged: [

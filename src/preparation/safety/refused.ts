@@ -15,13 +15,30 @@ export interface Danger extends DangerousProduct {
 const ifMixed = (danger: Danger): string[] =>
   IF_MIXED.filter(({ code }) => code === danger.code).map(({ text }) => text);
 
-export function refuseDangers(dangers: readonly Danger[]): void {
+/** The packs that must not meet, whatever is to be made of them, and what is known to come of it. */
+function neverTogether(packs: readonly string[], combinations: readonly Incompatibility[]): string[] {
+  if (packs.length < 2) return [];
+  const [known] = combinations.filter(({ products }) => products.length > 0);
+  const gives = known === undefined ? "" : ` (${known.what}: ${list(known.products)})`;
+  return [`never bring ${list(packs)} together, in any proportion${gives}`];
+}
+
+/** Refuse dangers; `packs` are the materials that were to make them, by name. */
+export function refuseDangers(
+  dangers: readonly Danger[],
+  packs: readonly string[],
+  combinations: readonly Incompatibility[],
+): void {
   const first = dangers[0];
   if (first === undefined) return;
   throw new PlanError("plan.dangerous-product", `${first.formula} (${first.name}) as ${first.as}`, {
     hint: first.opens
       ? `if this is known and meant, acknowledge it by code: acknowledge: ["${first.code}"]`
-      : ["explosives and deadly gases are never planned, whatever is acknowledged", ...ifMixed(first)].join("; "),
+      : [
+          "explosives and deadly gases are never planned, whatever is acknowledged",
+          ...neverTogether(packs, combinations),
+          ...ifMixed(first),
+        ].join("; "),
     details: {
       dangers: dangers.map(({ code, formula, name, as, opens, citation }) => ({
         code,

@@ -153,7 +153,10 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong alkali": ({ setting }) => packsOf(setting).some(isStrongAlkali),
   "strong ammonia": ({ setting }) => packsOf(setting).some(isAmmoniaWater),
   "dissolving warms": ({ batch }) => batch.dissolvingHeat.some((one) => "rise" in one && isWarm(one.rise.rise)),
-  "mixing warms": ({ setting, batch: { heat } }) => "rise" in heat && isWarm(heat.rise.rise) && !hangsMetal(setting),
+  "mixing warms": (given) => {
+    const { heat } = given.batch;
+    return "rise" in heat && isWarm(heat.rise.rise) && !hangsMetal(given.setting) && !isLed(given);
+  },
   "hung metal warms": ({ setting, batch: { heat } }) => "rise" in heat && isWarm(heat.rise.rise) && hangsMetal(setting),
   // a gas comes in a stream, whatever it would do at once
   boils: (given) => !isLed(given) && "rise" in given.batch.heat && given.batch.heat.rise.boils === true,

@@ -37,6 +37,7 @@ import {
   rangeOf,
   weighedAs,
 } from "./context";
+import { acidRows, ifFeedReacted } from "./mass-notes";
 
 /** May a heated sample tell which formula it is, where the work itself fires nothing? */
 export const asksForIgnition = (plan: Plan): boolean =>
@@ -208,7 +209,7 @@ function cropRows(on: OnPaper, crop: Crop, theory: Quantity): string[][] {
       plan.isolation.how !== "residue" ? words.wet : goneByItselfIn(plan)?.length === 0 ? words.damp : words.raw,
     ),
     ...within,
-    ...expectedRows(on, crop, untold(on) ?? asHeated(on, crop, words.consistent, formula)),
+    ...expectedRows(on, crop, untold(on) ?? asHeated(on, crop, ifFeedReacted(on, words.consistent), formula)),
     below(words.lost),
   ];
 }
@@ -223,6 +224,7 @@ function keyRows(on: OnPaper): string[][] {
   return [
     ...crops.flatMap((crop) => cropRows(on, crop, theory)),
     ...crops.flatMap((crop) => others.map((other) => candidateRow(on, crop, other))),
+    ...acidRows(on),
   ];
 }
 

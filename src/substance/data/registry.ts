@@ -581,7 +581,7 @@ export const REGISTRY = /* @__PURE__ */ once((): readonly RegistryRow[] => [
   { formula: "NiO(OH)", name: "nickel(III) hydroxide oxide", nameSource: "redBook2005", otherNames: ["nickel oxide hydroxide", "nickel hydroxide oxide", "nickel oxyhydroxide"], appearance: "black", source: "memory" },
   { formula: "Bi(NO3)3·5H2O", name: "bismuth(III) nitrate pentahydrate", nameSource: "redBook2005", appearance: "colourless", source: "memory" },
   { formula: "BaTiO3", name: "barium titanate", nameSource: "redBook2005", otherNames: ["barium titanium oxide"], appearance: "white", source: "memory" },
-  { formula: "CaTiO3", name: "calcium titanate", nameSource: "redBook2005", otherNames: ["perovskite"], appearance: "white to dark", source: "memory" },
+  { formula: "CaTiO3", name: "calcium titanate", nameSource: "redBook2005", otherNames: ["perovskite"], appearance: "white", source: "memory" },
   { formula: "Zn2SiO4", name: "zinc silicate", nameSource: "redBook2005", otherNames: ["willemite"], appearance: "white", source: "memory" },
   { formula: "MgAl2O4", name: "magnesium aluminate", systematic: ["dialuminium magnesium tetroxide"], nameSource: "redBook2005", otherNames: ["spinel"], appearance: "colourless to red", source: "memory" },
   { formula: "As2S3", name: "diarsenic trisulfide", nameSource: "redBook2005", otherNames: ["orpiment"], appearance: "yellow", source: "memory" },
