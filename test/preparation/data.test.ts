@@ -124,6 +124,7 @@ import { EATS_METAL, VESSELS } from "../../src/preparation/data/vessels";
 import {
   ACID_ANIONS,
   AMMINE_LEFT,
+  CHELATE_LEFT,
   CYANIDOFERRATE_LEFT,
   FREE_HALOGENS,
   FREED_FROM_EXCESS,
@@ -179,6 +180,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   HALATES: [HALATES],
   ACID_ANIONS: [ACID_ANIONS],
   AMMINE_LEFT: [AMMINE_LEFT],
+  CHELATE_LEFT: [CHELATE_LEFT],
   CYANIDOFERRATE_LEFT: [CYANIDOFERRATE_LEFT],
   FREED_FROM_EXCESS,
   HELD_BY_CYANIDE: [HELD_BY_CYANIDE],

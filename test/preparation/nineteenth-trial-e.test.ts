@@ -71,3 +71,88 @@ describe("a hot feed in just the water that dissolves it", () => {
     expect(all.join(" ")).toContain("until it is clear, with a little more hot water if it needs that");
   });
 });
+
+describe("a waste", () => {
+  const nickel: PlanRequest = {
+    equation: "Ni(CH3COO)2.4H2O + 2 NH2CH2COOH -> Ni(NH2CH2COO)2.2H2O + 2 CH3COOH + 2 H2O",
+    product: "Ni(NH2CH2COO)2.2H2O",
+    materials: [
+      { name: "nickel acetate", form: "Ni(CH3COO)2.4H2O", assay: "98 %" },
+      { name: "glycine", form: "NH2CH2COOH", assay: "98.5 %", excess: "5 %" },
+      { name: "spirit", form: "C2H5OH", strength: "94 %", aside: true, portion: "60 mL" },
+    ],
+    acknowledge: ["does-not-go"],
+    scale: { product: "10 g" },
+  };
+
+  it("in which an amino acid holds the metal is collected as it is: no soda precipitates that", () => {
+    for (const request of [nickel, glycinate]) {
+      const printed = sheet(request);
+      expect(planPreparation(request).waste.treatment).toEqual([]);
+      expect(printed).toMatch(/Glycinate keeps the (Ni|Cu) in solution, and soda precipitates hardly any of it/);
+      expect(printed).not.toMatch(/Na₂CO₃|precipitate (the metal|them)|pH at which it precipitates/);
+    }
+  });
+
+  it("with more than a tenth of alcohol burns, whoever put it in", () => {
+    // 60 mL of spirit, 94 %, in some 170 mL
+    expect(sheet(nickel)).toContain("the liquor burns: closed, labelled as flammable, away from flames and hot plates");
+  });
+
+  it("does not list what is missing in the data", () => {
+    expect(sheet(nickel).match(/no solubility of Ni\(CH3COO\)2 in the table/g)).toHaveLength(1);
+  });
+
+  it("foams where soda goes to an acid or to a salt as sour as one, and only there", () => {
+    const foams = /soda foams in it: in portions, in a large open vessel/;
+    const oxalic: PlanRequest = {
+      equation: "H2C2O4.2H2O -> H2C2O4.2H2O",
+      product: "H2C2O4.2H2O",
+      materials: [{ name: "old wood bleach", form: "H2C2O4.2H2O", assay: "95 %" }],
+      scale: { material: "old wood bleach", portion: "50.0 g" },
+    };
+    expect(sheet(oxalic)).toMatch(foams);
+    // 52 mmol of lye is over, and no soda goes in
+    expect(
+      sheet({
+        equation: "2 CuSO4.5H2O + C6H8O6 + 4 NaOH -> Cu2O + C6H6O6 + 2 Na2SO4 + 13 H2O",
+        product: "Cu2O",
+        materials: [
+          { name: "copper sulfate", form: "CuSO4.5H2O", assay: "98 %" },
+          { name: "vitamin C", form: "C6H8O6", assay: "99 %", excess: "20 %" },
+          { name: "caustic soda", form: "NaOH", assay: "97 %", excess: "30 %" },
+        ],
+        scale: { product: "7.155 g" },
+      }),
+    ).not.toMatch(foams);
+    expect(
+      sheet({
+        equation: "Sn + 2 HCl + 2 H2O -> SnCl2.2H2O + H2",
+        product: "SnCl2.2H2O",
+        materials: [
+          { name: "tin granules", form: "Sn", assay: "99 %", excess: "10 %" },
+          { name: "hydrochloric acid", form: "HCl", strength: "32 %" },
+        ],
+        scale: { product: "50 g" },
+      }),
+    ).toMatch(foams);
+  });
+});
+
+describe("crystals that dilute alcohol hardly dissolves", () => {
+  it("are rinsed with no less than covers them", () => {
+    const rinse = planPreparation({
+      ...glycinate,
+      equation: "Ni(CH3COO)2.4H2O + 2 NH2CH2COOH -> Ni(NH2CH2COO)2.2H2O + 2 CH3COOH + 2 H2O",
+      product: "Ni(NH2CH2COO)2.2H2O",
+      materials: [
+        { name: "nickel acetate", form: "Ni(CH3COO)2.4H2O", assay: "98 %" },
+        { name: "glycine", form: "NH2CH2COOH", assay: "98.5 %", excess: "5 %" },
+        { name: "spirit", form: "C2H5OH", strength: "94 %", aside: true, portion: "60 mL" },
+      ],
+      acknowledge: ["does-not-go"],
+    }).steps.find(({ operation }) => operation === "rinse")!;
+    // 6.9 g keep 1.4 mL, which no cylinder parts in two
+    expect(rinse.text).toContain("with 10 mL of 50 % alcohol, in two portions");
+  });
+});

@@ -156,7 +156,7 @@ describe("what takes no part in the equation", () => {
       scale: { material: "copperas", portion: "50 g" },
     };
     const soured = { ...copperas, materials: [...copperas.materials, beside.materials[2]!] };
-    expect(textsOf(soured, "waste")).toMatch(/soda foams with the acid/);
+    expect(textsOf(soured, "waste")).toMatch(/soda foams in it/);
     expect(textsOf(copperas, "waste")).not.toMatch(/soda foams/);
   });
 

@@ -95,6 +95,8 @@ export const PLANNING = {
   worthOnceMore: { value: "80 %", what: "of the theory and less of crystals of unknown solubility is worth boiling their liquor down once more", source: "commonPractice" },
   muchMore: { value: "1.5", what: "times that and more is much liquor, which is boiled down before alcohol comes to it", source: "commonPractice" },
   alcoholRinse: { value: "1 mL/g", what: "of crystals of a complex is alcohol that wets all of them on a filter, in two portions", source: "commonPractice" },
+  leastRinse: { value: "10 mL", what: "of dilute alcohol and more rinse crystals that it hardly dissolves, in two portions: less does not cover them", source: "commonPractice" },
+  mostRinse: { value: "5 mL/g", what: "of crystals is enough of that, however few they are", source: "commonPractice" },
   leastLiquor: { value: "30 %", what: "of the mass of crystals is the least liquor that can be drained from them", source: "commonPractice" },
   roomInLiquor: { value: "90 %", what: "of what cold water keeps of a salt beside the product is the most that is planned to stay in it, where the crop allows it", source: "commonPractice" },
   cleanCrop: { value: "95 %", what: "of the product and more is a first crop: what is beside it stays dissolved or goes on the hot filter, where there is a way", source: "commonPractice" },

@@ -10,6 +10,8 @@ export interface WasteMetalRow {
   /** What precipitates it, where that is not soda: one formula unit for each atom. */
   readonly precipitant?: string;
   readonly note?: string;
+  /** Its salts are so sour that soda frees gas from them: no carbonate of it falls. */
+  readonly foams?: true;
   /** So poisonous that its liquors go to the waste whole: what is boiled down from them keeps traces. */
   readonly poison?: true;
   /** Groups that have it as an oxidiser: soda precipitates nothing of them. */
@@ -26,8 +28,8 @@ export interface WasteMetalRow {
 
 export const WASTE_METALS: readonly WasteMetalRow[] = [
   { metal: "Fe", charge: 2n, pH: "4 to 7 as Fe(III); let Fe(II) oxidise in air first", source: "memory" },
-  { metal: "Al", charge: 3n, pH: "6 to 7", source: "memory" },
-  { metal: "Cr", charge: 3n, poison: true, pH: "8 to 9 as Cr(III)", oxidising: { groups: ["chromate", "dichromate"], note: "chromium(VI) must be reduced first: soda does not precipitate it", disulfite: "0.75", until: "all of it is green" }, source: "memory" },
+  { metal: "Al", charge: 3n, foams: true, pH: "6 to 7", source: "memory" },
+  { metal: "Cr", charge: 3n, foams: true, poison: true, pH: "8 to 9 as Cr(III)", oxidising: { groups: ["chromate", "dichromate"], note: "chromium(VI) must be reduced first: soda does not precipitate it", disulfite: "0.75", until: "all of it is green" }, source: "memory" },
   { metal: "Cu", charge: 2n, pH: "8 to 9.5", source: "memory" },
   { metal: "Zn", charge: 2n, pH: "9 to 9.5", source: "memory" },
   { metal: "Pb", charge: 2n, poison: true, pH: "9 to 9.5, or as sulfate", source: "memory" },
@@ -38,8 +40,8 @@ export const WASTE_METALS: readonly WasteMetalRow[] = [
   { metal: "Ba", charge: 2n, poison: true, pH: "any, as sulfate with sodium sulfate", precipitant: "Na2SO4", note: "barium is precipitated with sulfate, not soda alone", source: "memory" },
   { metal: "Ag", charge: 1n, pH: "any, as chloride", precipitant: "NaCl", note: "silver is precipitated as chloride and kept", source: "memory" },
   { metal: "Cd", charge: 2n, poison: true, pH: "9.5 to 10", source: "memory" },
-  { metal: "Sn", charge: 2n, pH: "4 to 8", source: "memory" },
-  { metal: "Bi", charge: 3n, pH: "4 to 8", source: "memory" },
+  { metal: "Sn", charge: 2n, foams: true, pH: "4 to 8", source: "memory" },
+  { metal: "Bi", charge: 3n, foams: true, pH: "4 to 8", source: "memory" },
 ];
 
 /** Metals that every liquor contains and nobody precipitates. */
@@ -95,6 +97,32 @@ export const AMMINE_LEFT = {
   note: "ammonia keeps the {metals} of the complex in solution, and soda precipitates none of it: put nothing to it, and give it to collection as it is, as hazardous waste",
   source: "commonPractice",
 } as const satisfies { ligand: string; note: string; source: SourceKey };
+
+/** A ligand that holds metals in the liquor of a soda waste, with its acid as it is put in. */
+export interface ChelateRow {
+  readonly name: string;
+  /** Name of the group in a formula. */
+  readonly group: string;
+  readonly acids: readonly string[];
+}
+
+/** Ligands out of which soda precipitates hardly any of these metals, whatever its pH. */
+export const CHELATE_LEFT: {
+  readonly metals: readonly string[];
+  readonly ligands: readonly ChelateRow[];
+  readonly note: string;
+  readonly source: SourceKey;
+} = {
+  metals: ["Cu", "Ni", "Co", "Fe", "Zn"],
+  ligands: [
+    { name: "glycinate", group: "glycinate", acids: ["NH2CH2COOH"] },
+    { name: "citrate", group: "citrate", acids: ["C6H8O7"] },
+    { name: "tartrate", group: "tartrate", acids: ["C4H6O6"] },
+    { name: "EDTA", group: "ethylenediaminetetraacetate", acids: ["C10H16N2O8"] },
+  ],
+  note: "{ligands} the {metals} in solution, and soda precipitates hardly any of it: put nothing to it, and give it to collection as it is, as hazardous waste",
+  source: "commonPractice",
+};
 
 /** Metals whose complexes come apart so slowly that neither acid nor soda precipitates the metal. */
 export const SLOW_METALS: readonly { readonly metals: readonly string[]; readonly source: SourceKey }[] = [

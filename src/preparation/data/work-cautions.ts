@@ -129,7 +129,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "drying", when: "drying limit", text: "keep below the drying limit: more heat changes the product", source: "commonPractice" },
   { step: "ignition test", when: "always", text: "open crucible, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },
   { step: "ignition test", when: "puffs up", text: "it puffs up: no more than a third of the crucible, slowly", source: "commonPractice" },
-  { step: "waste", when: "acid left", text: "soda foams with the acid that is left: in portions, in a large open vessel", source: "commonPractice" },
+  { step: "waste", when: "acid left", text: "soda foams in it: in portions, in a large open vessel", source: "commonPractice" },
   { step: "waste", when: "metals left", text: "metals are dissolved in it: precipitate them before anything else is decided", source: "commonPractice" },
 ]);
 

@@ -18,6 +18,7 @@ import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { dissolvedBy } from "../reaction/fate";
 import { isVolatile } from "../reaction/fluids";
+import { withAlcohol } from "../reaction/with-alcohol";
 import type { Rinse } from "../request/request";
 import type { Setting } from "../request/setting";
 import { ALCOHOL, alcoholOf, bearsAlcohol, bearsLastAlcohol, displacedFrom, lastAlcoholFor } from "./alcohol";
@@ -196,9 +197,11 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
   alcohol: (bench, { product, crop, water: held, takesMuch }) => {
     // of a complex alcohol takes little, so that there is enough to wet all of it; of plain salts it dissolves some
     const isComplex = bench.frame.kind === "complex formation";
-    const water = isComplex ? crop.times(planned("alcoholRinse")).times(exact("1 g/mL")).to("g") : held;
     const isAmmine = losesAmmonia(product);
     const apart = apartInWater(product);
+    const isTaken = takesMuch || apart !== undefined || withAlcohol(product) === "dissolves it";
+    const usual = isComplex ? crop.times(planned("alcoholRinse")).times(exact("1 g/mL")).to("g") : held;
+    const water = isComplex || !isTaken ? noLess(usual, crop) : usual;
     const liquid = isAmmine
       ? "a mixture of alcohol and strong ammonia, half and half"
       : apart === undefined
@@ -240,6 +243,13 @@ function notRinsed(product: Formula): string {
   return apart === undefined
     ? ", nothing but the product is in their liquor"
     : `, water and alcohol would decompose them and leave ${apart.leaves}`;
+}
+
+/** A rinse of crystals that it hardly dissolves, no less than covers them in two portions. */
+function noLess(usual: Quantity, crop: Quantity): Quantity {
+  const [enough, most] = [planned("leastRinse"), crop.times(planned("mostRinse"))];
+  const least = (enough.compare(most) > 0 ? most : enough).times(exact("1 g/mL")).to("g");
+  return usual.compare(least) > 0 ? usual : least;
 }
 
 /** What makes two portions of a product's own solution, each as much as the crystals keep of their liquor; the water alone where no figure is known. */

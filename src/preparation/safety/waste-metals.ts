@@ -26,6 +26,9 @@ const rowOf = (symbol: string): WasteMetalRow | undefined => WASTE_METALS.find((
 /** A metal that is precipitated from a waste. */
 export const isWasteMetal = (symbol: string): boolean => rowOf(symbol) !== undefined;
 
+/** A metal whose salts free gas from soda as an acid does. */
+export const isSourMetal = (symbol: string): boolean => rowOf(symbol)?.foams === true;
+
 const isLeft = (symbol: string): boolean => LEFT_IN_WASTE.some((row) => row.metals.includes(symbol));
 
 /** Metals that hold cyanide are not precipitated by what precipitates their salts; those outside are. */

@@ -5,20 +5,24 @@ import type { Formula } from "../../formula";
 import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import { classesOfFormula, everyRule, madeOf } from "../../substance/internal";
 import { complexIn } from "../contents/complexes";
 import type { Contents } from "../contents/contents";
+import { massOf } from "../contents/entry";
 import { volumeOfLiquor } from "../contents/liquor-size";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { FREE_HALOGENS, HALATES } from "../data/waste";
-import { planned } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
 import { fateOf } from "../reaction/fate";
+import { isAntisolvent } from "../reaction/fluids";
 import { coreOf, type Species, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
+import { densityAt } from "../shelf/strength";
 import { ammineLeft } from "./waste-ammine";
+import { chelateLeft } from "./waste-chelate";
 import { cyanidoferrateLeft } from "./waste-cyanidoferrate";
 import { ammoniumNotes, freedBy, heldNotes, isWasteMetal, metalNotes, metalsIn } from "./waste-metals";
 import { type DissolvedMetal, hydronsGivenBy, SODA, type Treatment, treatmentOf, upTo } from "./waste-treatment";
@@ -178,7 +182,17 @@ function pooled(left: readonly Left[]): Pot | undefined {
 const CYANIDE =
   "it contains a cyanide: keep it alkaline and by itself; never acid, bleach or heat on it, poison gas is given off; dispose of it as it is, as hazardous waste";
 
-const FLAMMABLE = "with the alcohol in it the liquor burns: closed, labelled as flammable, and away from flames";
+const FLAMMABLE =
+  "with the alcohol in it the liquor burns: closed, labelled as flammable, away from flames and hot plates, and never boiled down";
+
+/** Has a vessel so much alcohol or acetone that its liquor burns? */
+function burnsWithAlcohol([, pot]: Left): boolean {
+  const { volume } = pot.contents;
+  const own = pot.books.dissolved.filter(({ matter }) => isAntisolvent(matter.formula));
+  if (volume === undefined || own.length === 0) return false;
+  const parts = own.map((one) => massOf(one).dividedBy(densityAt(one.matter.formula, exact("100 %"))!));
+  return sum(parts).compare(volume.times(planned("burns"))) > 0;
+}
 
 /** What the mother liquor of crystals keeps of a metal of the waste. */
 function liquorNotes(
@@ -230,7 +244,10 @@ export function wasteOf(
   const cyanide = holdsCyanide(setting);
   const all = pooled(left);
   const solutes = all === undefined ? [] : solutesOf(all);
-  const asItIs = cyanidoferrateLeft(setting, solutes, steps.mass) ?? ammineLeft(setting, solutes, steps.mass);
+  const asItIs =
+    cyanidoferrateLeft(setting, solutes, steps.mass) ??
+    ammineLeft(setting, solutes, steps.mass) ??
+    chelateLeft(solutes, open, steps.mass);
   const isLeftAsItIs = asItIs !== undefined;
   const metals = all === undefined ? [] : metalsIn(all, solutes, open, isLeftAsItIs);
   const free = all === undefined ? [] : metalsIn(all, solutes, openMetal(open), isLeftAsItIs);
@@ -245,7 +262,8 @@ export function wasteOf(
     ...halogenNotes(setting, solutes),
     ...halateNotes(solutes, steps.mass),
     ...(cyanide || isLeftAsItIs ? [asItIs ?? CYANIDE] : []),
-    ...(alcohol !== undefined && volume !== undefined && alcohol.compare(volume.times(planned("burns"))) > 0
+    ...((alcohol !== undefined && volume !== undefined && alcohol.compare(volume.times(planned("burns"))) > 0) ||
+    left.some(burnsWithAlcohol)
       ? [FLAMMABLE]
       : []),
     ...sourNotes(sour, solutes, steps.mass),

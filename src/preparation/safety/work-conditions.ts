@@ -1,7 +1,7 @@
 // When a caution of the work holds, by what is handled and by the figures of the batch, and which materials it is about.
 
 import { ALKALI_METALS } from "../../element/internal";
-import type { Formula } from "../../formula";
+import { type Formula, molarMass, parseFormula } from "../../formula";
 import { once } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
@@ -17,7 +17,7 @@ import {
 } from "../data/work-cautions";
 import { isHeatSensitive } from "../identity/by-ignition";
 import type { BatchFigures } from "../planning/batch-figures";
-import { isFromRounding, planned } from "../planning/exact";
+import { planned } from "../planning/exact";
 import { hangsMetal } from "../procedure/displaced";
 import { dryingOf } from "../procedure/drying";
 import { isSlowMetal } from "../procedure/feed-single";
@@ -38,7 +38,8 @@ import { formulaFrom, type Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { isFreeHalogen } from "./waste";
-import { mostOf } from "./waste-metals";
+import { isSourMetal, mostOf } from "./waste-metals";
+import { hydronsGivenBy, SODA } from "./waste-treatment";
 
 /** A substance that a step takes and no pack brings, with its mass fraction where it is a solution. */
 export interface TakenBesides {
@@ -147,6 +148,20 @@ const goesIntoLye = (form: Formula): boolean =>
 const isTakenSlowly = ({ setting }: Given): boolean =>
   setting.materials.some((one) => isSlowMetal(one, setting)) || hangsMetal(setting);
 
+/** Is soda put to a vessel that has acid, or a salt as sour as one? */
+const foamsWithSoda = ({ setting: { steps }, batch: { waste } }: Given): boolean =>
+  waste.vessels.some(
+    ({ treatment, contents, metals }) =>
+      treatment.some(
+        ({ reagent, mass, most }) => reagent === SODA && ((most ?? mass)?.compare(steps.mass) ?? -1) >= 0,
+      ) &&
+      (metals.some((metal) => isSourMetal(metal.symbol) && mostOf(metal).compare(steps.mass) >= 0) ||
+        contents.dissolved.some(
+          ({ formula, amount }) =>
+            hydronsGivenBy(parseFormula(formula)) > 0n && amount.times(molarMass(formula)).compare(steps.mass) >= 0,
+        )),
+  );
+
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong acid": ({ setting }) => packsOf(setting).some(isStrongAcid),
@@ -210,12 +225,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "is a halogen": ({ setting }) => isFreeHalogen(setting.product.formula),
   "not ground": (given) => !isHeatSensitive(given.setting.product.formula) && isNotGround(given),
   "ground wet": isGroundWet,
-  "acid left": ({ setting, batch }) =>
-    setting.wet &&
-    (setting.asides.some(({ form }) => isAcid(form)) ||
-      setting.materials.some(
-        ({ form }, i) => isAcid(form) && !isFromRounding(batch.materialBalance.supplied[i]!.excess),
-      )),
+  "acid left": foamsWithSoda,
   "metals left": ({ setting, batch }) =>
     batch.waste.metals.some((metal) => metal.precipitate && mostOf(metal).compare(setting.steps.mass) >= 0),
   "puffs up": ({ handling }) => puffsUp(handling.product.formula),

@@ -55,7 +55,10 @@ function contentsLine(on: OnPaper, vessel: WasteVessel): string {
   const known = heaviest(on, vessel).map(({ mass, formula }) =>
     filled(words.massOf, { mass: hand.grams(mass), formula }),
   );
-  const missing = vessel.contents.unknown.map((what) => `${what} (${words.unknown})`);
+  // what is missing in the data stands in a list of its own
+  const missing = vessel.contents.unknown
+    .filter((what) => !on.plan.unknown.includes(what))
+    .map((what) => `${what} (${words.unknown})`);
   const isLiquor = vessel.vessel === "mother liquor" || vessel.vessel === "filtrate";
   const offered = isLiquor
     ? on.plan.steps.find(({ operation, alcohol }) => operation === "cool" && alcohol !== undefined)
