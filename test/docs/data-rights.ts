@@ -148,6 +148,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   polishPhases: "compilation",
   encyclopediaChromeAlum: "compilation",
   supplierSolubility: "compilation",
+  langeSolubility: "compilation",
   densityTable: "compilation",
   incompatibilityLists: "compilation",
   melbourneGases: "page",

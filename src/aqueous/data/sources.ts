@@ -14,7 +14,7 @@ export const aqueousSources = {
   ohlinger1998: { title: "Ohlinger, Young and Schroeder, Water Research 32, 3607", year: 1998 },
   sander2023: { title: "Sander, Compilation of Henry's law constants (version 5.0.0) for water as solvent, Atmos. Chem. Phys. 23, 10901", year: 2023, doi: "10.5194/acp-23-10901-2023" },
   langeGases: { title: "Lange's Handbook of Chemistry, Solubility of Gases in Water", edition: "15th", where: "Table 5.1", fromMemory: "partly" },
-  felmyWeare1986: { title: "Felmy and Weare, The prediction of borate mineral equilibria in natural waters, Geochim. Cosmochim. Acta 50, 2771", year: 1986 },
+  felmyWeare1986: { title: "Felmy and Weare, Geochim. Cosmochim. Acta 50, 2771", year: 1986 },
   baesMesmer1976: { title: "Baes and Mesmer, The Hydrolysis of Cations", year: 1976 },
   kayeLaby1941: { title: "Kaye and Laby, Tables of Physical and Chemical Constants, Solubilities of gases in water", year: 1941 },
 } as const satisfies Sources;

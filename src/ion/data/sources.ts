@@ -10,10 +10,10 @@ export const ionSources = {
   livermoreEquilibria: { title: "Equilibrium constants in water, Lawrence Livermore National Laboratory", edition: "V8 R6" },
   kettlerSuccinic1995: { title: "Kettler, Wesolowski and Palmer, Dissociation of succinic acid in aqueous sodium chloride, J. Solution Chem. 24 (1)", year: 1995, doi: "10.1007/BF00973050" },
   batesAllen1960: { title: "Bates and Allen, Acid dissociation constant of triethanolammonium ion from 0 to 50 °C, J. Res. Natl. Bur. Stand. 64A, 343", year: 1960, doi: "10.6028/jres.064A.033" },
-  palmerWesolowski1987: { title: "Palmer and Wesolowski, Acid association quotients of tris(hydroxymethyl)aminomethane in aqueous NaCl media to 200 °C, J. Solution Chem. 16 (7)", year: 1987, doi: "10.1007/BF00646335" },
-  kayeLabyAcidity: { title: "Kaye and Laby, Tables of Physical and Chemical Constants, National Physical Laboratory, Acidity constants, after Robinson and Stokes, Electrolyte Solutions (1970)", where: "section 3.9.7" },
-  generalChemistryAcids: { title: "Principles of General Chemistry, v. 1.0, Dissociation Constants and pKa Values for Acids at 25 °C", where: "Appendix C" },
-  texasAcids: { title: "University of Texas at Austin, Department of Chemistry, Acid/Base Ionization Constants" },
+  palmerWesolowski1987: { title: "Palmer and Wesolowski, J. Solution Chem. 16 (7)", year: 1987, doi: "10.1007/BF00646335" },
+  kayeLabyAcidity: { title: "Kaye and Laby, Tables of Physical and Chemical Constants", where: "3.9.7" },
+  generalChemistryAcids: { title: "Principles of General Chemistry", where: "Appendix C" },
+  texasAcids: { title: "University of Texas at Austin, Department of Chemistry" },
   openStax2e: { title: "Chemistry 2e, OpenStax", year: 2019, where: "appendices E to L" },
   nbs1982: { title: "Wagman et al., The NBS Tables of Chemical Thermodynamic Properties, J. Phys. Chem. Ref. Data 11, Suppl. 2", year: 1982 },
 } as const satisfies Sources;
@@ -26,10 +26,10 @@ export const ionAccess = {
   livermoreEquilibria: "as distributed by the United States Geological Survey",
   kettlerSuccinic1995: "abstract: log K and heat at 25 °C and zero ionic strength; title shortened",
   batesAllen1960: "abstract: heat and entropy at 25 °C, of which the constant follows; title shortened",
-  palmerWesolowski1987: "abstract: heat and entropy at 25 °C, of which log K 8.07 follows (printed there as 8.701, two digits exchanged)",
-  kayeLabyAcidity: "stored page, limiting values at 25 °C",
+  palmerWesolowski1987: "abstract: heat and entropy at 25 °C, of which log K 8.07 follows (printed there as 8.701, two digits exchanged); title shortened",
+  kayeLabyAcidity: "stored page of the National Physical Laboratory, after Robinson and Stokes, Electrolyte Solutions (1970): limiting values at 25 °C",
   generalChemistryAcids: "stored pages of the appendix",
-  texasAcids: "stored page",
+  texasAcids: "stored page of acid and base ionization constants",
   nbs1982: "NIST digital edition with errata",
 } as const satisfies Access<typeof ionSources>;
 
