@@ -222,7 +222,7 @@ export const SOLUBILITY_PRODUCTS = /* @__PURE__ */ once((): readonly SolubilityP
   { solid: "CuC2O4", name: "copper(II) oxalate", dissolution: "-> Cu^2+ + C2O4^2-", pKsp: "9.35", source: "crcSolubilityProducts87" },
   { solid: "ZnC2O4·2H2O", name: "zinc oxalate dihydrate", dissolution: "-> Zn^2+ + C2O4^2- + 2 H2O", pKsp: "8.86", source: "crcSolubilityProducts87" },
   { solid: "CdC2O4·3H2O", name: "cadmium oxalate trihydrate", dissolution: "-> Cd^2+ + C2O4^2- + 3 H2O", pKsp: "7.85", source: "crcSolubilityProducts87" },
-  { solid: "FeC2O4·2H2O", name: "iron(II) oxalate dihydrate", dissolution: "-> Fe^2+ + C2O4^2- + 2 H2O", pKsp: "6.49", source: "wisconsinSolubilityProducts", doubtful: true, note: "a ninth of this is measured to dissolve" },
+  { solid: "FeC2O4·2H2O", name: "iron(II) oxalate dihydrate", dissolution: "-> Fe^2+ + C2O4^2- + 2 H2O", pKsp: "6.49", source: "wisconsinSolubilityProducts", range: ["6.49", "7.44"], doubtful: true, note: "a ninth of this is measured to dissolve, most of it as FeC2O4: pKsp would be 7.44 by that" },
   { solid: "PbC2O4", name: "lead(II) oxalate", dissolution: "-> Pb^2+ + C2O4^2-", pKsp: "9.07", source: "nbs1982", doubtful: true, note: "a thirtieth of this is measured to dissolve" },
   { solid: "Y2(C2O4)3", name: "yttrium oxalate", dissolution: "-> 2 Y^3+ + 3 C2O4^2-", pKsp: "28.28", source: "memory", doubtful: true, note: "older handbook figure, one source" },
   { solid: "CoC2O4·2H2O", name: "cobalt(II) oxalate dihydrate", dissolution: "-> Co^2+ + C2O4^2- + 2 H2O", pKsp: "7.20", source: "memory", doubtful: true, note: "older handbook figure, one source" },
