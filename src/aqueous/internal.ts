@@ -2,6 +2,7 @@
 
 export { stabilityRows } from "./accessors";
 export { compositionBy, originOf } from "./composition/composition";
+export { doubtOfSolids } from "./composition/doubt";
 export { isComposition } from "./composition/working";
 export { COMPLEXES, type ComplexRow, type ComplexStep } from "./data/complexes";
 export { GASES, GASES_KNOWN, type GasRow } from "./data/gases";

@@ -219,7 +219,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   lostOrLater: "more was lost than handling explains, or more stayed in the liquor: then the second crop is larger",
   withAnotherBatch:
     "as expected, with what the rinse leaves of an earlier batch in it, up to {rest}, which does not count as yield",
-  lessKept: "wet: dry on first; else salts or another solid in it, or a liquor that keeps less than the one planned",
+  lessKept: "wet: dry on first; dry, a liquor that keeps less than the one planned, or salts or another solid in it",
   restOfPacks: "as expected, if of the {rest} that the packs stirred in have besides some did not dissolve",
   gelWater: "as expected of a gel at constant mass, which keeps water",
   restNoWater:

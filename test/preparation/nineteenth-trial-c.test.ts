@@ -1,9 +1,10 @@
 // What independent readers objected to in printed sheets, as rules; the preparations are theirs. Facts of the bench are common
 // practice, no source.
-import { type PlanRequest, planPreparation } from "preparative";
+import { type PlanRequest, planPreparation, type Quantity } from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
 
+type Mass = Quantity<"mass">;
 const texts = (request: PlanRequest): string[] => planPreparation(request).steps.map(({ text }) => text);
 const sheet = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
 const waterOf = (request: PlanRequest): number =>
@@ -88,5 +89,60 @@ describe("the water of a double salt whose solubility no table has", () => {
     };
     expect(planPreparation(mohr).isolation.how).toBe("crystallise");
     expect(texts(mohr).join(" ")).not.toMatch(/built alike|are product/);
+  });
+});
+
+describe("iron(II) oxalate from its sulfate and oxalic acid", () => {
+  const oxalate: PlanRequest = {
+    equation: "FeSO4·7H2O + H2C2O4·2H2O -> FeC2O4·2H2O + H2SO4 + 7 H2O",
+    product: "FeC2O4·2H2O",
+    materials: [
+      { name: "moss killer", form: "FeSO4·7H2O", assay: "98 %" },
+      { name: "wood bleach", form: "H2C2O4·2H2O", assay: "99 %", excess: "10 %" },
+    ],
+    scale: { product: "17.99 g" },
+  };
+
+  // neutralised, its liquor gives the salt itself; the sour liquor gives hydrogen sulfide with a sulfide
+  it("has a waste that soda precipitates, and no sulfide", () => {
+    const { notes, metals } = planPreparation(oxalate).waste;
+    expect(notes.join(" ")).not.toMatch(/sulfide|count it by the ligand/);
+    expect(metals.find(({ symbol }) => symbol === "Fe")!.held).toEqual([]);
+  });
+
+  it("still has the note where a ligand holds more than its own salt does", () => {
+    const { notes } = planPreparation({
+      equation: "FeCl3·6H2O + 3 K2C2O4·H2O -> K3[Fe(C2O4)3]·3H2O + 3 KCl + 6 H2O",
+      product: "K3[Fe(C2O4)3]·3H2O",
+      materials: [
+        { name: "iron chloride", form: "FeCl3·6H2O" },
+        { name: "potassium oxalate", form: "K2C2O4·H2O" },
+      ],
+      scale: { product: "10 g" },
+    }).waste;
+    expect(notes.join(" ")).toMatch(/oxalate keeps .*Fe\(C₂O₄\)₃.* in solution: count it by the ligand/);
+  });
+
+  // The constant alone (0.1 in pKsp) gave 7.2 to 8.5 g kept; a run of 5 g of Mohr's salt in such a liquor kept 8 to 14 %
+  it("has a yield as wide as all constants of its liquor", () => {
+    const { completeness } = planPreparation(oxalate);
+    const { least, most } = (completeness as { range: { least: Mass; most: Mass } }).range;
+    expect(least.toNumber("g")).toBeLessThan(6.5);
+    expect(most.toNumber("g")).toBeGreaterThan(9);
+    expect(sheet(oxalate)).toMatch(/Expected dry product 7\.\d to 12\.\d g, yellow/);
+    expect(sheet(oxalate)).toMatch(/to 18\.0 g wet: dry on first; dry, a liquor that keeps less than the one planned/);
+  });
+
+  it("is heated as a step, and not where it can be", () => {
+    expect(texts(oxalate).join("\n")).toMatch(/^Heat it in its liquor to 80 to 90 °C, stirring, for it bumps/m);
+    expect(texts(oxalate).join(" ")).not.toMatch(/if it can be warmed/);
+  });
+
+  it("warns of what heating it dry gives", () => {
+    expect(sheet(oxalate)).toMatch(/Heated dry it gives carbon monoxide and a powder that takes fire in air/);
+  });
+
+  it("says once how much precipitates", () => {
+    expect(sheet(oxalate)).toMatch(/stands at pH 0\.7; H₂SO₄ that is set free/);
   });
 });

@@ -2,12 +2,13 @@
 
 import { AqueousError } from "../error";
 import type { Constant } from "../mixture/constant";
-import type { Solved } from "../mixture/mixture";
+import type { Solved, Start } from "../mixture/mixture";
 import type { Model } from "../mixture/model";
 import { HYDRON } from "../mixture/notation";
 import type { Read } from "../mixture/request";
 import { debyeHueckelSlope } from "../solve/davies";
 import { gradientOf } from "../solve/sensitivity";
+import { activityDoubt } from "./figures";
 
 /** How many constants are moved to see whether the solids stay the same. */
 const MOVED = 3;
@@ -89,6 +90,18 @@ function moveFor({ model, solution }: Solved, j: number): Move | undefined {
   return slopes.map(
     ([constant, slope]) => [constant, (way * slope * constant.standardUncertainty ** 2) / sigma] as const,
   );
+}
+
+/** Standard uncertainty of the sum of some solids, mol/kg: of all constants and of the activity model, each by itself. */
+export function doubtOfSolids({ model, solution }: Start, conditions: readonly number[]): number {
+  const gradient = gradientOf(solution, { amount: conditions.map((j) => [j, 1] as const) });
+  let variance = (Math.LN10 * gradient.activity * activityDoubt(solution.ionicStrength)) ** 2;
+  for (const [{ standardUncertainty }, uses] of model.uses) {
+    let slope = 0;
+    for (const [row, count] of uses) slope += gradient.lnK[row]! * count;
+    variance += (Math.LN10 * slope * standardUncertainty) ** 2;
+  }
+  return Math.sqrt(variance);
 }
 
 /** Farther from saturation than this, as ln(Q/K), no solid is asked about. */

@@ -38,7 +38,7 @@ const THINNED = 1.25;
 const standsBy = ({ matter }: Entry): boolean => matter.formula.size === 1;
 
 /** Things that the beaker of a vessel contains, mol for each kilogram of water; undefined where there is too little water or a stranger. */
-export function perKilogram(pot: Booked): Poured | undefined {
+function perKilogram(pot: Booked): Poured | undefined {
   const known = pot.asked.whenever.poured;
   if (known !== undefined) return known || undefined;
   const kg = waterOf(pot);

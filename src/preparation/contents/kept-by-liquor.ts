@@ -1,11 +1,11 @@
-// How much of a solid the liquor of a vessel keeps at equilibrium, with the doubt of its constant, or by the parts that stand.
-import type { Phase } from "../../aqueous/internal";
+// How much of a solid the liquor of a vessel keeps at equilibrium, with the doubt of its constants, or by the parts that stand.
+import { doubtOfSolids } from "../../aqueous/internal";
 import { list } from "../../foundation/wording";
 import { type Quantity, quantity } from "../../quantity";
 import { type Beaker, componentsOf, ratio, unitsIn } from "../feasibility/beaker";
 import { type Parts, partsOf } from "../feasibility/by-parts";
 import type { Entry } from "./entry";
-import { type Booked, ownStanding, perKilogram, settled, waterOf } from "./equilibrium";
+import { type Booked, ownStanding, waterOf } from "./equilibrium";
 import type { Matter } from "./matter";
 import { metalsOf } from "./solids-standing";
 
@@ -51,27 +51,23 @@ export function keptAtEquilibrium(pot: Booked, matter: Matter): Quantity | undef
       });
 }
 
-/** The same with the constant of the solid one standard uncertainty to either side; undefined where that is not known. */
+/**
+ * The same one standard uncertainty to either side, by all constants of the liquor and the activity model; undefined where it does not
+ * stand.
+ */
 export function keptRange(pot: Booked, matter: Matter): readonly [least: Quantity, most: Quantity] | undefined {
   const found = ownStanding(pot);
   const own = componentsOf(matter.formula);
-  const put = perKilogram(pot);
   const kg = waterOf(pot);
-  if (found === undefined || own === undefined || put === undefined || kg === undefined) return undefined;
-  const isIt = (phase: Phase): boolean => ratio(phase.of, own) !== undefined;
-  const doubts = found.conditions.flatMap(({ phase }) =>
-    phase !== undefined && isIt(phase) ? [phase.shares[0]?.[0].standardUncertainty ?? 0] : [],
+  if (found === undefined || own === undefined || kg === undefined) return undefined;
+  const kept = keptPerKilogram(pot, kg, matter, found, own);
+  const solids = found.conditions.flatMap(({ phase, kind }, j) =>
+    kind === "solid" && phase !== undefined && ratio(phase.of, own) !== undefined ? [j] : [],
   );
-  const by = Math.max(0, ...doubts);
-  if (by === 0) return undefined;
-  const celsius = pot.books.temperature.toNumber("°C");
-  const [one, other] = [by, -by].map((shift) => {
-    const lower = { by: shift, which: isIt };
-    const beaker = settled(put.pours, celsius, put.fizzed, { solids: "fresh", lower, near: found });
-    return beaker === undefined ? undefined : keptPerKilogram(pot, kg, matter, beaker, own);
-  });
-  if (one === undefined || other === undefined) return undefined;
-  return [forAll(Math.min(one, other), pot, matter, 3), forAll(Math.max(one, other), pot, matter, 3)];
+  const stands = unitsIn(found, own) / found.water;
+  if (kept === undefined || stands === 0) return undefined;
+  const by = doubtOfSolids(found.start, solids) / found.water;
+  return [forAll(Math.max(0, kept - by), pot, matter, 3), forAll(Math.min(kept + stands, kept + by), pot, matter, 3)];
 }
 
 /** Formula units of a solid that a kilogram of water could make of what it keeps of its ions. */

@@ -63,6 +63,8 @@ interface DigestedRow {
   readonly filteredHot?: true;
   /** It cannot be filtered without, and is mixed as hot. */
   readonly needed?: true;
+  /** It is heated at once, and this is long enough. */
+  readonly heatedFor?: string;
   readonly mixedAt?: string;
   readonly source: SourceKey;
 }
@@ -71,8 +73,16 @@ export const DIGESTED: readonly DigestedRow[] = [
   { formulas: ["Cu2CO3(OH)2", "Cu3(CO3)2(OH)2"], at: "50 to 65 °C", why: "hotter it loses carbon dioxide and water, and turns black", source: "memory" },
   { formulas: ["Ca3(C6H5O7)2", "Ca3(C6H5O7)2·4H2O"], at: "60 to 90 °C", why: "it dissolves less hot than cold: filter it hot, and wash it with hot water", filteredHot: true, source: "commonPractice" },
   { formulas: ["Fe3O4"], at: "80 to 90 °C, covered", needed: true, why: "when it is done all of it is black and a magnet draws it through the wall; brown in it is iron that air has oxidised", source: "commonPractice" },
+  { formulas: ["CaC2O4·H2O", "MnC2O4·2H2O", "FeC2O4·2H2O", "CoC2O4·2H2O", "NiC2O4·2H2O", "ZnC2O4·2H2O"], at: "80 to 90 °C", needed: true, heatedFor: "15 to 30 minutes", why: "cold it stays so fine that it runs through the paper", source: "commonPractice" },
   { formulas: ["BaSO4"], at: "80 to 95 °C", needed: true, mixedAt: "60 °C", why: "made and filtered cold it is so fine that it runs through the paper: take paper of a fine grade, and pour the first filtrate back where it is cloudy", source: "commonPractice" },
 ];
+
+/** Salts that leave fine metal or oxide as they decompose, which glows or takes fire in air, and give carbon monoxide. */
+export const LEAVES_FINE_METAL: { readonly groups: readonly string[]; readonly metals: readonly string[]; readonly source: SourceKey } = {
+  groups: ["oxalate", "formate"],
+  metals: ["Fe", "Co", "Ni", "Cu", "Pb"],
+  source: "commonPractice",
+};
 
 /** A precipitate as it dries in air. */
 interface VariableWaterRow {

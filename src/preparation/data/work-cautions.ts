@@ -58,6 +58,7 @@ export type WorkCondition =
   | "acid left"
   | "metals left"
   | "puffs up"
+  | "leaves fine metal"
   | "always";
 
 /** Anions whose salts feed a fire, by the names of their groups. */
@@ -127,6 +128,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "drying", when: "not ground", text: "bottle it without raising dust, and do not grind it; wipe up wet", source: "commonPractice" },
   { step: "drying", when: "ground wet", text: "bottle it without raising dust, and grind it wet only; wipe up wet", source: "commonPractice" },
   { step: "drying", when: "drying limit", text: "keep below the drying limit: more heat changes the product", source: "commonPractice" },
+  { step: "drying", when: "leaves fine metal", text: "heated dry it gives carbon monoxide and a powder that takes fire in air", source: "commonPractice" },
   { step: "ignition test", when: "always", text: "open crucible, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },
   { step: "ignition test", when: "puffs up", text: "it puffs up: no more than a third of the crucible, slowly", source: "commonPractice" },
   { step: "waste", when: "acid left", text: "soda foams in it: in portions, in a large open vessel", source: "commonPractice" },

@@ -197,7 +197,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
   const reasons: Reason[] = [
     {
       code: "equilibrium",
-      text: `${percent(share)} of the ${c.product.species.name} stands at pH ${beaker.pH.toFixed(1)}${beaker.solids.length > 0 ? `: ${solidsListed(beaker)}` : ""}`,
+      text: `${percent(share)} of the ${c.product.species.name} stands at pH ${beaker.pH.toFixed(1)}${beaker.solids.every(({ phase }) => wanted.isIt(phase)) ? "" : `: ${solidsListed(beaker)}`}`,
       figures: [theory(share), ...conditions(beaker)],
       source: "constants",
     },

@@ -14,7 +14,7 @@ import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import type { AcidDiluted } from "./acid-diluted";
 import type { AtHand } from "./at-hand";
-import type { KeptBy } from "./completeness";
+import type { Kept } from "./completeness";
 import type { Crystallising } from "./crystallising";
 import type { Feed } from "./feed";
 import type { Isolation, WashSchedule } from "./isolation";
@@ -112,14 +112,7 @@ export interface Work {
   /** Mass of everything that comes together, before gas leaves it. */
   readonly mixed: Quantity | undefined;
   /** What the liquor keeps of a product that precipitates; undefined where nothing is known. */
-  readonly kept:
-    | {
-        readonly amount: Quantity;
-        readonly by: KeptBy;
-        /** With the constant of the product one standard uncertainty to either side; computed when asked for. */
-        readonly range: () => readonly [least: Quantity, most: Quantity] | undefined;
-      }
-    | undefined;
+  readonly kept: Kept | undefined;
   /** Product that does not form because another solid takes its metal, or a material stays what it was; undefined for none. */
   readonly elsewhere: Quantity | undefined;
   /** What passes the first filter. */

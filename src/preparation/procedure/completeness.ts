@@ -9,6 +9,8 @@ export type Completeness =
   | {
       /** What the liquor keeps: at its equilibrium, or where that cannot be computed what as much pure water would keep; `limits` says which. */
       readonly dissolved: Quantity<"mass">;
+      /** The same one standard uncertainty to either side, by all constants of the equilibrium; undefined where it is not that. */
+      readonly range?: { readonly least: Quantity<"mass">; readonly most: Quantity<"mass"> };
       /** Temperature the figure is for. */
       readonly at: Quantity<"temperature">;
       /** Share of the theory that precipitates. */
@@ -21,7 +23,15 @@ export type Completeness =
   | { readonly missing: string; readonly test: string };
 
 /** What tells how much the liquor keeps: its equilibrium, that of the solids that the product is made of, or pure water. */
-export type KeptBy = "equilibrium" | "water" | readonly string[];
+type KeptBy = "equilibrium" | "water" | readonly string[];
+
+/** What the liquor keeps of a product that precipitates. */
+export interface Kept {
+  readonly amount: Quantity;
+  readonly by: KeptBy;
+  /** One standard uncertainty of the constants to either side; computed when asked for. */
+  readonly range: () => readonly [least: Quantity, most: Quantity] | undefined;
+}
 
 /** What the figure rests on where the whole liquor could be asked. */
 const AT_EQUILIBRIUM =
@@ -38,7 +48,7 @@ export function completenessOf(
   setting: Setting,
   theory: Quantity,
   test: string,
-  keeps: { readonly amount: Quantity; readonly by: KeptBy } | undefined,
+  keeps: Kept | undefined,
   elsewhere: Quantity | undefined,
 ): Completeness {
   const { product, temperature } = setting;
@@ -64,8 +74,11 @@ export function completenessOf(
       : by === "water"
         ? LIMITS
         : `at most, at the equilibrium of the whole liquor with ${list(by)}, which it is made of: its own constant is not known`;
+  const between = by === "equilibrium" ? keeps.range() : undefined;
+  const [least, most] = (between ?? []).map((one) => massFor(one, product.formula));
   return {
     dissolved: kept,
+    ...(least === undefined || most === undefined ? {} : { range: { least, most } }),
     at: temperature,
     precipitated: formed
       .minus(kept)

@@ -125,7 +125,9 @@ export function digestionOf(
   if (row !== undefined)
     return {
       ...warmed(
-        `let it stand in its liquor 30 minutes to overnight, at ${row.at}${row.needed ? "" : " if it can be warmed"}: the grains grow and give up salt; ${row.why} (common practice)`,
+        row.heatedFor !== undefined
+          ? `heat it in its liquor to ${row.at}, stirring, for it bumps, and keep it there ${row.heatedFor}: ${row.why} (common practice)`
+          : `let it stand in its liquor 30 minutes to overnight, at ${row.at}${row.needed ? "" : " if it can be warmed"}: the grains grow and give up salt; ${row.why} (common practice)`,
       ),
       ...(row.filteredHot && { cools: false }),
     };

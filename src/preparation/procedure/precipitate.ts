@@ -152,17 +152,15 @@ function besideIn({ books }: Pot): string {
 
 /** What the liquor keeps, and by what. */
 function keptIn(
-  { hand, kept, frame }: Bench,
-  { dissolved, precipitated, limits }: Extract<Completeness, { readonly dissolved: Quantity }>,
+  { hand, frame }: Bench,
+  { dissolved, range, precipitated, limits }: Extract<Completeness, { readonly dissolved: Quantity }>,
   pot: Pot,
 ): string {
   const mass = hand.grams(dissolved);
-  const { molarMass } = frame.setting.product;
   // What no balance shows has no doubt worth a word.
-  const range = dissolved.compare(frame.setting.steps.mass) < 0 ? undefined : kept?.range();
-  const [least, most] = (range ?? []).map((one) => hand.grams(one.times(molarMass).to("g")));
-  const doubt =
-    least === undefined || least === most ? "" : ` (${least} to ${most} by the uncertainty of its constant)`;
+  const { least, most } = (dissolved.compare(frame.setting.steps.mass) < 0 ? undefined : range) ?? {};
+  const [low, high] = [least, most].map((one) => one && hand.grams(one));
+  const doubt = low === undefined || low === high ? "" : ` (${low} to ${high} by the uncertainty of the constants)`;
   return limits.includes("pure water")
     ? `As much pure water keeps ${mass} of the product; ${besideIn(pot)} of this liquor may keep more or less in solution.`
     : `At equilibrium this liquor keeps ${mass} of the product${doubt}; ${about(precipitated, "%")} precipitates.`;

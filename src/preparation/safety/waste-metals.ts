@@ -3,6 +3,7 @@
 import { molarMass, parseFormula } from "../../formula";
 import { withLazy } from "../../foundation/lazy";
 import { list } from "../../foundation/wording";
+import { constitutionOf } from "../../ion";
 import { type Quantity, sum } from "../../quantity";
 import { HOLDS_CYANIDE, madeOf } from "../../substance/internal";
 import { complexesOf } from "../contents/complexes";
@@ -18,6 +19,7 @@ import {
 } from "../data/waste";
 import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
+import { fateInRoom } from "../reaction/fate";
 import type { Species } from "../reaction/species";
 import { asOxidiser, type DissolvedMetal, type Held } from "./waste-treatment";
 
@@ -50,6 +52,14 @@ function amountsOf(solutes: readonly Dissolved[]): ReadonlyMap<string, Quantity>
 }
 
 const NONE = "0 mol";
+
+/** A sparing salt as it is dissolved: the acid of the liquor keeps it so, and made neutral it precipitates. */
+const isOwnSalt = (text: string): boolean => {
+  const formula = parseFormula(text);
+  return (
+    formula.charge === 0 && constitutionOf(formula).complex === undefined && fateInRoom(formula).precipitated === true
+  );
+};
 
 /** Metals in a vessel, those that cyanide holds left out; and up to how much of them, where more may be in it; nothing is precipitated of what is left as it is. */
 export function metalsIn(
@@ -88,7 +98,7 @@ export function metalsIn(
           isKept
             ? []
             : complexesOf(pot)
-                .filter(({ metal }) => metal === symbol)
+                .filter(({ metal, formula }) => metal === symbol && !isOwnSalt(formula))
                 .map(({ ligand, formula, key, amount: n }) => ({ ligand, formula, key, amount: n })),
       },
     );
@@ -173,7 +183,7 @@ export function heldNotes(metals: readonly DissolvedMetal[]): string[] {
     ...(others.length === 0
       ? []
       : [
-          `${list(ligands)} ${ligands.length > 1 ? "keep" : "keeps"} ${ionsOf(others)} in solution: count it by the ligand; soda does not precipitate it before the ligand is gone, sulfide does`,
+          `${list(ligands)} ${ligands.length > 1 ? "keep" : "keeps"} ${ionsOf(others)} in solution: count it by the ligand; soda does not precipitate it before the ligand is gone`,
         ]),
   ];
 }

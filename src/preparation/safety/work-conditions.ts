@@ -8,6 +8,7 @@ import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { IN_LYE } from "../data/couples";
+import { LEAVES_FINE_METAL } from "../data/products";
 import {
   FEEDS_FIRE,
   WORK_CAUTIONS,
@@ -162,6 +163,15 @@ const foamsWithSoda = ({ setting: { steps }, batch: { waste } }: Given): boolean
         )),
   );
 
+const leavesFineMetal = (formula: Formula): boolean => {
+  const { groups, complex } = madeOf(formula);
+  return (
+    !complex &&
+    LEAVES_FINE_METAL.groups.some((name) => groups.has(name)) &&
+    LEAVES_FINE_METAL.metals.some((symbol) => formula.symbols.includes(symbol))
+  );
+};
+
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong acid": ({ setting }) => packsOf(setting).some(isStrongAcid),
@@ -229,6 +239,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "metals left": ({ setting, batch }) =>
     batch.waste.metals.some((metal) => metal.precipitate && mostOf(metal).compare(setting.steps.mass) >= 0),
   "puffs up": ({ handling }) => puffsUp(handling.product.formula),
+  "leaves fine metal": ({ setting: { wet, product } }) => wet && leavesFineMetal(product.formula),
   always: () => true,
 };
 

@@ -204,6 +204,15 @@ export function expectedOf(plan: Plan): Expected {
 
 const expected = new WeakMap<Plan, Expected>();
 
+/** How much more and how much less the liquor of a precipitate may keep than its equilibrium says. */
+function doubtOfLiquor({ completeness }: Plan): { readonly more: Quantity; readonly less: Quantity } {
+  const { dissolved, range } = completeness !== undefined && "dissolved" in completeness ? completeness : {};
+  const none = quantity("0 g");
+  return dissolved === undefined || range === undefined
+    ? { more: none, less: none }
+    : { more: range.most.minus(dissolved), less: dissolved.minus(range.least) };
+}
+
 function expectedBy(plan: Plan): Expected {
   const { product, handlingLoss, isolation, steps } = plan;
   const { formula, theory: all } = weighedAs(plan);
@@ -225,9 +234,10 @@ function expectedBy(plan: Plan): Expected {
   const again = steps.filter(isSecondCrop).flatMap(({ after }) => after.solids.map(({ mass }) => mass));
   const others = steps.flatMap(({ ofAnotherBatch }) => ofAnotherBatch ?? []);
   const both = sum([weighed, ...again]);
+  const doubt = doubtOfLiquor(plan);
   return {
-    low: weighed.times(kept),
-    high: sum([weighed, ...others]),
+    low: weighed.minus(doubt.more).times(kept),
+    high: sum([weighed, doubt.less, ...others]),
     isOpen: false,
     ...(again.length === 0 ? {} : { together: { low: both.times(kept), high: sum([both, ...others]) } }),
     ...(others.length === 0 ? {} : { ofAnotherBatch: sum(others) }),
