@@ -210,8 +210,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   boiledFurther: "boiled down or cooled further than the steps say",
   cooledFurther: "cooled further than the steps say",
   saltLeft: "salt left in",
-  moreBeside:
-    "{why}; dry, and with the test of the crystals passed, it is none the worse: beside the other salt, whose effect no table has, more of it crystallises",
+  moreBeside: "{why}; dry, and with the test of the crystals passed, it is none the worse",
   materialLeft: "{formula} left in",
   or: "{one}, or {other}",
   ofFirstCrop: "crop 1: {found}",

@@ -108,7 +108,7 @@ describe("a second crop", () => {
       there - 0.319 * water,
       0,
     );
-    expect(crop.text).toMatch(/9\d % pure; keep it apart/);
+    expect(crop.text).toMatch(/9\d % pure; keep and dry it apart/);
   });
 });
 
@@ -132,7 +132,7 @@ describe("a second crop of a pair whose other salt stays dissolved", () => {
         .toNumber() * 58.44;
     expect(salt).toBeLessThan(0.38 * grams(boiled.after.water));
     expect(boiled.after.solids.filter(({ formula }) => formula === "NaCl")).toEqual([]);
-    expect(boiled.text).toMatch(/ boiled off\)\.$/);
+    expect(boiled.text).toMatch(/ boiled off; less is made up with hot water\)\.$/);
     expect(steps.some(({ text }) => text.startsWith("Filter the mother liquor hot"))).toBe(false);
   });
 });

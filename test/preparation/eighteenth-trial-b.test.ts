@@ -32,7 +32,7 @@ describe("the water of a hydrate that another one comes before", () => {
       ],
       scale: { product: "100 g" },
     }).find((one) => /^Boil the liquor down/.test(one));
-    expect(text).toMatch(/of water left\): with less water Na₂HPO₄·7H₂O would crystallise first, above 35 °C\.$/);
+    expect(text).toMatch(/of water left; less is made up with hot water\): with less water Na₂HPO₄·7H₂O would crystallise first, above 35 °C\.$/);
   });
 
   it("is not said of one that stays what it is, and no factor is assumed that the water does not come from", () => {
@@ -121,7 +121,7 @@ describe("rinsed crystals of a salt pair", () => {
   it("have a sample tested for the other anion, so thin that what the rinse leaves does not show", () => {
     const step = planPreparation(PAIR).steps.find(({ text }) => /^Test 1 g of the crystals/.test(text))!;
     expect(step.text).toMatch(
-      /in 100 mL of distilled water, 1 mL of that diluted with more of it to 18 mL, for Cl⁻ \(silver nitrate with dilute nitric acid:.*more than 0\.52 % of NaCl/,
+      /in 100 mL of distilled water, 10 mL of that diluted with more of it to 180 mL, for Cl⁻, against a dark ground \(silver nitrate with dilute nitric acid:.*more than 0\.52 % of NaCl/,
     );
     expect(step.blank).toBe("tests.lastWash");
     expect(sheet(PAIR)).toMatch(/reagents for the test in step \d/);
@@ -155,7 +155,7 @@ describe("crystals that would hold all of their liquor", () => {
       scale: { material: "sodium sulfite", portion: "50.0 g" },
     });
     const boiled = steps.find(({ text }) => /^Boil the liquor down/.test(text))!;
-    expect(boiled.text).toMatch(/of water left\): with less water the crystals would hold all the liquor\.$/);
+    expect(boiled.text).toMatch(/of water left; less is made up with hot water\): with less water the crystals would hold all the liquor\.$/);
     const cooled = steps.filter(({ text }) => /crystallises, \d+ % of it|about [\d.]+ g more/.test(text));
     expect(cooled).toHaveLength(2);
     for (const { after } of cooled) {

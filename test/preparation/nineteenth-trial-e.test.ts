@@ -156,3 +156,46 @@ describe("crystals that dilute alcohol hardly dissolves", () => {
     expect(rinse.text).toContain("with 10 mL of 50 % alcohol, in two portions");
   });
 });
+
+describe("a salt pair that is boiled down", () => {
+  const saltpetre: PlanRequest = {
+    equation: "NaNO3 + KCl -> KNO3 + NaCl",
+    product: "KNO3",
+    materials: [
+      { name: "soda saltpetre", form: "NaNO3", assay: "98 %" },
+      { name: "potassium chloride", form: "KCl", assay: "98 %" },
+    ],
+    scale: { product: "30.33 g" },
+  };
+  const { steps } = planPreparation(saltpetre);
+
+  it("has its second crop rinsed with as much less as that is smaller", () => {
+    const [rinse] = steps.filter(({ operation }) => operation === "rinse");
+    const all = rinse!.amounts![0]!.toNumber("g");
+    const [, first] = /: (\d+\.\d) g of KNO₃ crystallises/.exec(
+      steps.find(({ operation }) => operation === "cool")!.text,
+    )!;
+    const last = steps.filter(({ operation }) => operation === "cool").at(-1)!;
+    const [, rinsed, second] = /rinse as before, but with (\d\.\d) mL: about (\d\.\d) g more/.exec(last.text)!;
+    // 10 mL for some 24 g: 0.9 mL for 2.2 g
+    expect(Number(rinsed)).toBeCloseTo((all * Number(second)) / Number(first), 1);
+    expect(last.text).toContain("keep and dry it apart");
+  });
+
+  it("is made up with hot water where it has boiled too far", () => {
+    for (const { text } of steps.filter(({ operation }) => operation === "concentrate"))
+      expect(text).toContain("less is made up with hot water");
+  });
+
+  it("is tested in steps of 10 mL, which a cylinder shows", () => {
+    const test = steps.find(({ text }) => text.startsWith("Test 1 g of the crystals"))!;
+    // 1.8 mg of chloride in a litre is seen: 180 times thinner, ten by ten and eighteen
+    expect(test.text).toMatch(
+      /10 mL of that diluted with more of it to 100 mL, 10 mL of that diluted with more of it to 1\d0 mL, for Cl⁻, against a dark ground/,
+    );
+  });
+
+  it("says of no other salt what no table has", () => {
+    expect(sheet(saltpetre)).not.toContain("no table has");
+  });
+});

@@ -5,8 +5,10 @@ import type { SourceKey } from "./sources";
 export const CRYSTAL_TEST = {
   sample: "1 g",
   water: "100 mL",
-  /** As much of that is diluted. */
-  taken: "1 mL",
+  /** As much of that is diluted, to no more than that, in steps of as much where it is to be thinner. */
+  taken: "10 mL",
+  most: "250 mL",
+  step: "100 mL",
   of: [
     { ion: "Cl-", beside: ["NO3-", "NO2-", "HCO3-", "CO3^2-", "SO4^2-", "ClO3-", "ClO4-", "CH3COO-", "HCOO-"] },
     { ion: "SO4^2-", beside: ["NO3-", "NO2-", "HCO3-", "CO3^2-", "Cl-", "Br-", "CH3COO-", "HCOO-"] },
@@ -16,6 +18,8 @@ export const CRYSTAL_TEST = {
   sample: string;
   water: string;
   taken: string;
+  most: string;
+  step: string;
   of: readonly { readonly ion: string; readonly beside: readonly string[] }[];
   source: SourceKey;
 };

@@ -23,6 +23,9 @@ import { filterAndRinseSalt, saltRinseFor } from "./salt-rinse";
 import { saturatedAt } from "./settling";
 import { celsius, percent } from "./words";
 
+/** What is done where too much has steamed off, in words. */
+export const MADE_UP = "; less is made up with hot water";
+
 /** The liquor with the water it is to cool with; what comes hot beside the product is filtered off. */
 export function bringToWater(
   bench: Bench,
@@ -81,7 +84,7 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
     target: mass,
     limit: () => off,
     say: () =>
-      `${how} until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} ${isUnboiled ? "" : "boiled "}off, ${bench.hand.grams(books.water)} of water left)${
+      `${how} until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} ${isUnboiled ? "" : "boiled "}off, ${bench.hand.grams(books.water)} of water left${MADE_UP})${
         intoCrystals
           ? whyInto(crystallising, crystalsFrom(bench, done.after, cold), product)
           : isBelow

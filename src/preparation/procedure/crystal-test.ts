@@ -14,7 +14,7 @@ import { exact, planned } from "../planning/exact";
 import { formulaFrom } from "../reaction/species";
 import { type Bench, POT } from "./bench";
 import { coolingOf, isFlat } from "./cooling";
-import { celsius, percent } from "./words";
+import { celsius, type Hand, percent } from "./words";
 
 type EndTest = WashAdvice["endTests"][number];
 
@@ -48,6 +48,14 @@ function dissolvedAgain({ hand, frame: { setting, crystallising } }: Bench, prod
   return `; if it shows after that, dissolve them again in ${hand.water(again.water)} at ${celsius(hot)} and let that crystallise at ${celsius(cold)}: ${hand.grams(again.crop.mass)} comes back`;
 }
 
+/** A solution made so many times thinner in steps that a cylinder shows, in words. */
+function thinned(hand: Hand, times: number): string {
+  const { taken, step, most } = CRYSTAL_TEST;
+  const to = exact(taken).times(quantity(times.toPrecision(2)));
+  if (to.compare(exact(most)) <= 0) return ` ${taken} of that diluted with more of it to ${hand.litres(to)},`;
+  return ` ${taken} of that diluted with more of it to ${step},${thinned(hand, times / exact(step).dividedBy(exact(taken)).toNumber(""))}`;
+}
+
 /** A sample of the rinsed crystals tested for the salt that the equation has beside them; nothing where no drop tells. */
 export function testCrystals(bench: Bench, product: Formula): void {
   const { setting } = bench.frame;
@@ -62,7 +70,7 @@ export function testCrystals(bench: Bench, product: Formula): void {
   const salt = beside.find(({ matter }) => test !== undefined && !ionsIn(matter, test.ion).isZero())?.matter.core;
   const crop = sum([exact("0 g"), ...solids.filter(({ matter }) => matter.core.key === own).map(massOf)]);
   if (test === undefined || salt === undefined || !crop.isPositive()) return;
-  const { sample, water, taken } = CRYSTAL_TEST;
+  const { sample, water } = CRYSTAL_TEST;
   const left = sum(all.map(({ matter, amount }) => amount.times(ionsIn(matter, test.ion))))
     .dividedBy(ionsIn(salt, test.ion))
     .times(salt.molarMass)
@@ -76,13 +84,12 @@ export function testCrystals(bench: Bench, product: Formula): void {
     .dividedBy(salt.molarMass)
     .dividedBy(exact(water));
   const times = strength.dividedBy(exact(test.showsFrom!)).toNumber("");
-  const to = exact(taken).times(quantity(times.toPrecision(2)));
-  const thin = times <= 1 ? "" : `, ${taken} of that diluted with more of it to ${bench.hand.litres(to)},`;
+  const thin = times <= 1 ? "" : `,${thinned(bench.hand, times)}`;
   const why = twice.compare(least) > 0 ? ", twice what the rinse leaves" : "";
   bench.did(POT, testWash(bench.pot), {
     blank: "tests.lastWash",
     ...(test.boxes === undefined ? {} : { choices: test.boxes }),
     say: () =>
-      `Test ${sample} of the crystals in ${water} of distilled water${thin} for ${formulaFrom(test.ion).toUnicode()} (${test.test}): a cloud tells of more than ${percent(limit.to("%"))} of ${salt.name}${why}: rinse them once more${dissolvedAgain(bench, product, crop)}.`,
+      `Test ${sample} of the crystals in ${water} of distilled water${thin} for ${formulaFrom(test.ion).toUnicode()}, against a dark ground (${test.test}): a cloud tells of more than ${percent(limit.to("%"))} of ${salt.name}${why}: rinse them once more${dissolvedAgain(bench, product, crop)}.`,
   });
 }

@@ -107,7 +107,7 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
       `Let it cool${isBlock ? ", stirring now and then, for undisturbed it would set to a block," : " undisturbed"} to ${coldIn(bench)}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}${firstAs}.`,
   });
   filterAndRinse(bench, crop.formula, mass, cold);
-  if (!crystallising.intoCrystals || isHeldBack(crystallising, crystals)) secondCrop(bench, crystallising);
+  if (!crystallising.intoCrystals || isHeldBack(crystallising, crystals)) secondCrop(bench, crystallising, mass);
 }
 
 /** Where it cools to, and how, in words. */

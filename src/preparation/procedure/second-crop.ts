@@ -13,7 +13,7 @@ import { filterSalt } from "../operation/filter";
 import { hold } from "../operation/hold";
 import { asMassOfWater, exact, planned } from "../planning/exact";
 import { type Bench, MOTHER } from "./bench";
-import { waterAtTheBoil } from "./boiling-down";
+import { MADE_UP, waterAtTheBoil } from "./boiling-down";
 import { pressed, wetWithPoison } from "./clearing";
 import { comingHot, crystalsFrom, saidAlong, saidHot, solutesOf } from "./coming";
 import type { Crystallising } from "./crystallising";
@@ -85,7 +85,7 @@ function isWorthIt({ frame: { setting, theory, crystallising } }: Bench, { boile
 }
 
 /** The liquor boiled down and cooled again; as far as it gives the product and not the other salts. */
-export function secondCrop(bench: Bench, crystallising: Crystallising): void {
+export function secondCrop(bench: Bench, crystallising: Crystallising, first: Quantity): void {
   const { formula } = bench.frame.setting.product;
   // what heat may set off, or air changes, is not boiled for what is left of it
   if (bench.in(MOTHER).isEmpty || isHeatSensitive(formula) || isAirless(formula)) return;
@@ -94,7 +94,7 @@ export function secondCrop(bench: Bench, crystallising: Crystallising): void {
   for (const share of shares) {
     const brought = broughtBy(bench, share, crystallising);
     if (brought !== undefined && isWorthIt(bench, brought)) {
-      boilAgain(bench, crystallising, brought);
+      boilAgain(bench, crystallising, brought, first);
       return;
     }
     isKnown ||= brought !== undefined;
@@ -103,7 +103,7 @@ export function secondCrop(bench: Bench, crystallising: Crystallising): void {
 }
 
 /** What is worth it, done. */
-function boilAgain(bench: Bench, { hot, cold }: Crystallising, brought: Brought): void {
+function boilAgain(bench: Bench, { hot, cold }: Crystallising, brought: Brought, first: Quantity): void {
   const { boiled, beside, filtered, crystals } = brought;
   const off = boiled.before.books.water.minus(boiled.after.books.water).minus(waterOf(brought));
   const { formula } = bench.frame.setting.product;
@@ -113,7 +113,7 @@ function boilAgain(bench: Bench, { hot, cold }: Crystallising, brought: Brought)
   bench.did(MOTHER, boiled, {
     target: boiled.after.mass,
     say: () =>
-      `For a second crop ${isGentle ? `evaporate the mother liquor${bath}, not boiling,` : "boil the mother liquor down"} to ${bench.hand.grams(boiled.after.mass)} (${bench.hand.water(off)} ${isGentle ? "" : "boiled "}off)${saidHot(bench, beside)}.`,
+      `For a second crop ${isGentle ? `evaporate the mother liquor${bath}, not boiling,` : "boil the mother liquor down"} to ${bench.hand.grams(boiled.after.mass)} (${bench.hand.water(off)} ${isGentle ? "" : "boiled "}off${MADE_UP})${saidHot(bench, beside)}.`,
   });
   if (filtered !== undefined) {
     const liquor = bench.in(MOTHER);
@@ -125,8 +125,17 @@ function boilAgain(bench: Bench, { hot, cold }: Crystallising, brought: Brought)
   bench.did(MOTHER, cool(bench.in(MOTHER), cold, crystals.all), {
     target: cold,
     say: () =>
-      `Cool the mother liquor to ${celsius(cold)} again${bench.drafts.some(({ operation }) => operation === "rinse") ? ", filter and rinse" : " and filter"} as before: about ${bench.hand.grams(massOf(crystals.own))} more${saidAlong(bench, crystals) || ", less pure"}; keep it apart.`,
+      `Cool the mother liquor to ${celsius(cold)} again${rinsedAfter(bench, massOf(crystals.own).dividedBy(first))}: about ${bench.hand.grams(massOf(crystals.own))} more${saidAlong(bench, crystals) || ", less pure"}; keep and dry it apart.`,
   });
+}
+
+/** How a later crop is rinsed, as much smaller as it is, in words. */
+function rinsedAfter({ drafts, hand }: Bench, share: Quantity): string {
+  const last = drafts.filter(({ operation }) => operation === "rinse").at(-1);
+  if (last === undefined) return " and filter as before";
+  const { amounts = [], ofAnotherBatch } = last;
+  const liquids = list(amounts.map((one) => hand.litres(one.times(share))));
+  return `, filter and rinse as before, ${ofAnotherBatch === undefined ? `but with ${liquids}` : "in proportion"}`;
 }
 
 /** Water that crystals on the hot filter bind. */
