@@ -62,6 +62,8 @@ export interface ByEye {
   readonly isBoiled: boolean;
   /** Water that may go in all; undefined where hardly any may, or no figure tells. */
   readonly off: Quantity | undefined;
+  /** Mass of the contents that it stops at, where that is what tells. */
+  readonly to?: Quantity;
   /** In words; empty where nothing is to be said. */
   readonly text: string;
 }
@@ -95,11 +97,13 @@ export function boiledByEye(bench: Bench): ByEye {
   if (first === undefined || isMuch(first.off)) {
     const toMush = pot.mass.minus(frame.theory.times(planned("lastStop"))).to("g");
     const most = first === undefined || toMush.compare(first.off) < 0 ? toMush : first.off;
+    const to = pot.mass.minus(most);
     if (isMuch(most))
       return {
         isBoiled: true,
         off: most,
-        text: `; ${hand.water(free)} in it is no crystal water: gently, until the contents weigh no less than ${hand.grams(pot.mass.minus(most))}, cooled and seeded in between`,
+        to,
+        text: `; ${hand.water(free)} in it is no crystal water: gently, until the contents weigh no less than ${hand.grams(to)}, cooled and seeded in between`,
       };
     return {
       isBoiled: true,

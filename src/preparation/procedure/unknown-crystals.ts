@@ -54,6 +54,8 @@ function boilFirst(bench: Bench): void {
 interface Otherwise {
   readonly text: string;
   readonly again?: string | undefined;
+  /** Mass of the contents that a liquor is boiled down to at most. */
+  readonly to?: Quantity | undefined;
 }
 
 /** What brings crystals out of a liquor of which no figure is known; heat only where the product bears it. */
@@ -84,6 +86,7 @@ function otherwise(bench: Bench, antisolvent: Antisolvent, inIce: boolean): Othe
   if (isBoiled)
     return {
       text: `if nothing crystallises, ${shrunk(turning)} a little at a time, until a drop of it crystallises on cold glass, and cool it again${said}${not}`,
+      to: eye.to,
       again:
         isHeatSensitive(formula) || isAirless(formula) || isEvaporated(formula)
           ? undefined
@@ -162,6 +165,7 @@ export function isolateUnknown(bench: Bench): void {
       ...kept.takes,
       target: cold,
       care: "isolating",
+      limit: () => rest.to,
       ...(inIce ? { atHand: ["ice" as const] } : {}),
       say: () =>
         isBrought

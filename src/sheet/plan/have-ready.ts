@@ -36,12 +36,12 @@ const POT = "pot";
 /** What boils down to a mass, or makes up to one what has steamed off. */
 const BY_MASS: readonly ProcedureStep["operation"][] = ["concentrate", "dilute", "filter", "hold"];
 
-/** Steps that bring the contents to a mass: the empty vessel is weighed before. */
+/** Steps that bring the contents to a mass, or to no less than one: the empty vessel is weighed before. */
 export const broughtToMass = ({ steps }: Plan): ProcedureStep[] =>
-  steps.filter(
-    ({ operation, target, after }) =>
-      BY_MASS.includes(operation) && target?.dimension === "mass" && after.water.isPositive(),
-  );
+  steps.filter(({ operation, target, limit, after }) => {
+    const mass = operation === "cool" ? limit : BY_MASS.includes(operation) ? target : undefined;
+    return mass?.dimension === "mass" && after.water.isPositive();
+  });
 
 /** What crystals are rinsed with, where it comes from neither tap nor pack. */
 function rinses(on: OnPaper): string[] {

@@ -1,6 +1,7 @@
 // What the label of the bottle is to say, in one line.
 import { parseFormula } from "../../formula";
 import { isAirless, isKeptDark } from "../../preparation/internal";
+import { signalWordOf } from "../../substance/internal";
 import type { Block } from "../document/blocks";
 import { pretty } from "../figures";
 import { liquorOnLabel } from "../label/liquor-label";
@@ -10,10 +11,12 @@ import { besideOnLabel, drawsFromAir, type OnPaper, warmestOf, weighedAs } from 
 /** More than this nobody reads in one line. */
 const MOST_STATEMENTS = 3;
 
-/** Signal word and the first statements of what is in the bottle; nothing where none are known. */
+/** Signal word and the first statements, those of danger before those of warning, of what is in the bottle; nothing where none are known. */
 function hazardIn({ plan, words }: OnPaper, formula: string): string[] {
   const own = plan.cautions.substances.filter(({ material, signalWord }) => pretty(material) === formula && signalWord);
-  const said = [...new Set(own.flatMap(({ statements }) => statements.map(({ paraphrase }) => paraphrase)))];
+  const all = own.flatMap(({ statements }) => statements);
+  const isGrave = ({ code }: (typeof all)[number]): boolean => signalWordOf([code]) === "Danger";
+  const said = [...new Set([...all.filter(isGrave), ...all].map(({ paraphrase }) => paraphrase))];
   if (said.length === 0) return [];
   const signal = own.some(({ signalWord }) => signalWord === "Danger") ? words.dangerWord : words.warningWord;
   return [`${signal}: ${said.slice(0, MOST_STATEMENTS).join("; ")}`];

@@ -310,7 +310,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "KI", cas: "7681-11-0", codes: ["H372"], disposal: "diluteDrain", source: "memory" },
   { formula: "LiCl", cas: "7447-41-8", codes: ["H302", "H319", "H372"], cautions: ["a drug with a narrow margin: not for anybody pregnant or nursing, no vessel for food"], disposal: "diluteDrain", source: "safeWorkAustralia" },
   { formula: "Li2CO3", cas: "554-13-2", codes: ["H302", "H319"], cautions: ["a drug with a narrow margin: not for anybody pregnant or nursing, no vessel for food"], disposal: "diluteDrain", source: "safeWorkAustralia" },
-  { formula: "SnCl2·2H2O", cas: "7772-99-8", classifiedAs: "SnCl2", codes: ["H319", "H410", "H335", "H372"], disposal: "precipitateMetal", source: "niteGhs" },
+  { formula: "SnCl2·2H2O", cas: "7772-99-8", classifiedAs: "SnCl2", codes: ["H302", "H332", "H314", "H317", "H335", "H373", "H412"], disposal: "precipitateMetal", source: "supplierHazards" },
   { formula: "SnCl4", cas: "7646-78-8", codes: ["H314", "H412"], concentrationLimits: true, cautions: ["fumes HCl with water"], disposal: "neutraliseAcid", index: "050-001-00-5", source: "clpAnnexVI" },
   { formula: "SnO2", cas: "18282-10-5", cautions: ["avoid dust"], disposal: "wrapAndBin", source: "memory" },
   { formula: "Pb", form: "powder", state: "powder", cas: "7439-92-1", codes: ["H360FD", "H362", "H410"], concentrationLimits: true, cautions: ["wash hands", "no melting indoors"], disposal: "handIn", index: "082-013-00-1", source: "clpAnnexVI" },

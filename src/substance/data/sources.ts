@@ -53,7 +53,7 @@ export const substanceAccess = {
   clp2026: "public copy of index numbers, classes and statements, without supplemental statements (EUH) and concentration limits; a few index numbers are missing in it",
   clpLater: "public copy of index numbers, names, oral toxicity, skin, eye, cancer, genes and reproduction; other classes recalled",
   euCourtTitaniumDioxide: "upheld on appeal in 2025; several reports read, the judgments themselves from memory",
-  supplierHazards: "section 2 read: sodium nitrate (two alike), potassium nitrate (a list of accident insurers adds H319, which the test in the registration dossier does not bear out), calcium ammonium nitrate, strontium carbonate",
+  supplierHazards: "section 2 read: sodium nitrate (two alike), potassium nitrate (a list of accident insurers adds H319, which the test in the registration dossier does not bear out), calcium ammonium nitrate, strontium carbonate, tin(II) chloride (two more say burns as well; the Japanese list has eyes, airways and H410 only)",
   echaDossiers: "pages of single dossiers read",
   encyclopediaHazards: "public copies; who notifies the classes is not said there",
   clpRegulation: "codes and pictograms; the wording here is our own",
