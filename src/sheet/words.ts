@@ -51,7 +51,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   cools: "colder, if all is added at once",
   warmsFeed: "warmer, as the {material} goes into water",
   collect: "collect",
-  collectMore: "collect; {volume} if washed until no test shows",
+  collectMore: "collect; {amount} if washed until no test shows",
   hazards: "Hazards and protection",
   firstAid: "First aid",
   precautions: "Precautionary statements of the labels",

@@ -1,6 +1,6 @@
 // What independent readers objected to in printed sheets, as rules; the preparations are theirs. Facts of the bench are common
 // practice, no source.
-import { type PlanRequest, parseFormula, planPreparation } from "preparative";
+import { type Plan, type PlanRequest, parseFormula, planPreparation } from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
 import { dryingOf } from "../../src/preparation/procedure/drying";
@@ -190,5 +190,52 @@ describe("a cake that air oxidises", () => {
   it("of tin shows nothing: it stays white", () => {
     expect(colourInAir(parseFormula("Sn(OH)2"))).toBeUndefined();
     expect(colourInAir(parseFormula("Fe(OH)2"))).toBe("brown");
+  });
+});
+
+describe("the waste at the head of a sheet", () => {
+  const poured = ({ waste }: Plan) => waste.vessels.filter(({ vessel }) => vessel !== "residue");
+
+  it("is a volume by density where each vessel has one: ferrous sulfate beside copper", () => {
+    const plan = planPreparation({
+      equation: "CuSO4 + Fe -> Cu + FeSO4",
+      product: "Cu",
+      materials: [
+        { name: "bluestone", form: "CuSO4·5H2O", excess: "5 %" },
+        { name: "iron filings", form: "Fe" },
+      ],
+      scale: { material: "iron filings", portion: "10.0 g" },
+    });
+    const volumes = poured(plan).map(({ volume }) => volume!.toNumber("mL"));
+    expect(plan.waste.volume!.toNumber("mL")).toBeCloseTo(
+      volumes.reduce((all, one) => all + one, 0),
+      3,
+    );
+    // 12 to 14 % of ferrous sulfate weighs 1.12 to 1.15 g/mL (handbooks)
+    const liquor = plan.waste.vessels.find(({ vessel }) => vessel === "filtrate")!;
+    const density = liquor.contents.mass.toNumber("g") / liquor.volume!.toNumber("mL");
+    expect(density).toBeGreaterThan(1.1);
+    expect(density).toBeLessThan(1.17);
+    expect(plan.waste.mass!.toNumber("g")).toBeGreaterThan(plan.waste.volume!.toNumber("mL"));
+    expect(benchSheet(plan)).toMatch(/Waste +[\d.]+ mL/);
+  });
+
+  it("is a mass where no table has the density of a liquor of several salts, and leaves out the crops that came from it", () => {
+    const plan = planPreparation({
+      equation: "(NH4)2SO4 + 2 NaCl -> 2 NH4Cl + Na2SO4",
+      product: "NH4Cl",
+      materials: [
+        { name: "sulfate of ammonia", form: "(NH4)2SO4", assay: "99 %" },
+        { name: "pickling salt", form: "NaCl", assay: "99.5 %" },
+      ],
+      scale: { product: "53.5 g" },
+    });
+    const masses = poured(plan).map(({ contents }) => contents.mass.toNumber("g"));
+    expect(plan.waste.mass!.toNumber("g")).toBeCloseTo(
+      masses.reduce((all, one) => all + one, 0),
+      3,
+    );
+    // mother liquor 98.8 g and wash water 3.8 g
+    expect(benchSheet(plan)).toMatch(/Waste +10[23] g \(collect\)/);
   });
 });

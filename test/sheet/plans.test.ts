@@ -126,10 +126,21 @@ function figuresOf(plan: Plan): Quantity[] {
     ...plan.steps.flatMap(({ operation, left }) =>
       operation === "fire" ? left.map(({ contents }) => contents.water) : [],
     ),
-    ...some(plan.vessel?.smallest, plan.vessel?.needed, plan.vessel?.liquid, plan.waste.volume, plan.drying.upTo),
+    ...some(
+      plan.vessel?.smallest,
+      plan.vessel?.needed,
+      plan.vessel?.liquid,
+      plan.waste.volume,
+      plan.waste.mass,
+      plan.drying.upTo,
+    ),
     ...some(
       plan.washing !== undefined && "plan" in plan.washing && plan.washing.untilTest !== undefined
         ? plan.waste.volume?.plus(plan.washing.untilTest.water)
+        : undefined,
+      // a millilitre of wash water weighs a gram
+      plan.washing !== undefined && "plan" in plan.washing && plan.washing.untilTest !== undefined
+        ? plan.waste.mass?.plus(plan.washing.untilTest.water.times(quantity("1 g/mL")).to("g"))
         : undefined,
     ),
     ...("rise" in plan.heat ? [plan.heat.rise.rise, plan.heat.rise.rise.negated()] : []),

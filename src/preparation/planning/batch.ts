@@ -50,7 +50,7 @@ import { type KeptLiquor, keptLiquorOf } from "./kept-liquor";
 import { type Liquor, liquorOf } from "./liquor";
 import { paceOf } from "./pace";
 import { gasesOf, vesselFor } from "./vessel";
-import { alcoholIn, dissolvedIn, fullest, gasFormed, liquidsLeft, potsLeft } from "./vessels-after";
+import { alcoholIn, dissolvedIn, fullest, gasFormed, potsLeft, pouredAway } from "./vessels-after";
 
 /** What a batch comes to. */
 export interface Batch extends BatchFigures {
@@ -271,15 +271,17 @@ export function batchOf(
         alternativesOf(setting),
       ),
     byProducts: () => byProductsOf(setting, account, dissolved(), waterInLiquor(), work().filtrate),
-    waste: () =>
-      wasteOf(
+    waste: () => {
+      const left = leavesLiquid ? potsLeft(work()) : [];
+      return wasteOf(
         setting,
-        leavesLiquid ? potsLeft(work()) : [],
-        full().missing.length > 0 || !leavesLiquid ? undefined : liquidsLeft(work(), batch.isolation.how === "liquor"),
+        left,
+        full().missing.length > 0 ? undefined : pouredAway(work(), left, batch.isolation.how === "liquor"),
         batch.alcohol,
         batch.isolation.how === "unknown" ? { species: product, amount: formed.amount } : undefined,
         leavesChromate(setting) ? [notSpent(CHROMATE_FROM_FIRE.metal, mostChromate(setting, portions))] : [],
-      ),
+      );
+    },
     cost: () => sums?.cost ?? costOf(materials, account.supplied, theoreticalYield, formed.amount),
     unknown: () => [
       ...batch.feeds.flatMap((feed) => (feed.how === "unknown" ? [feed.missing] : [])),

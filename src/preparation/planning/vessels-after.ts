@@ -9,7 +9,7 @@ import type { Dissolved } from "../procedure/isolation";
 import { type Account, massFor } from "../reaction/account";
 import { coreOf, keyed, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
-import type { Left } from "../safety/waste";
+import type { Left, Poured } from "../safety/waste";
 import { exact } from "./exact";
 
 /** What is dissolved once everything has reacted, beside what the liquor keeps of the product. */
@@ -29,24 +29,13 @@ export function alcoholIn({ drafts }: Work): Quantity<"volume"> | undefined {
 /** Alcohol that a step may take: it is in none of its contents. */
 const mayTake = ({ alcohol, put }: Draft): Quantity | undefined => (put.some(isWetWithAlcohol) ? undefined : alcohol);
 
-/** What is poured away: filtrates and washings, what alcohol they may take, less the water boiled off a mother liquor. */
-export function liquidsLeft(work: Work, isKept: boolean): Quantity | undefined {
-  const poured = pouredAway(work, isKept);
-  const more = work.drafts.map(mayTake).filter((one) => one !== undefined);
-  return poured === undefined ? undefined : sum([poured, ...more]);
-}
-
-function pouredAway({ drafts, liquor }: Work, isKept: boolean): Quantity | undefined {
-  let volume: Quantity | undefined;
-  for (const { vessel, left } of drafts)
-    for (const { what, pot } of left) {
-      if (what === "filtrate" || what === "wash water")
-        volume = volume === undefined ? pot.volume : volume.plus(pot.volume);
-      if (what === "vapour" && vessel !== POT && volume !== undefined) volume = volume.minus(pot.volume);
-    }
-  // A liquor that is evaporated where it stands leaves none.
-  const last = drafts.filter(({ vessel }) => vessel === POT).at(-1);
-  return volume ?? (isKept || last?.operation === "collect" ? undefined : liquor?.volume);
+/** What is poured away together; undefined where nothing is. */
+export function pouredAway(work: Work, left: readonly Left[], isKept: boolean): Poured | undefined {
+  const isPoured = (vessel: Left[0]): boolean =>
+    vessel !== "residue" && vessel !== TRAP && !(isKept && vessel === "liquor");
+  const pots = left.filter(([vessel]) => isPoured(vessel)).map(([, pot]) => pot);
+  const alcohol = sum([exact("0 mL"), ...work.drafts.map(mayTake).filter((one) => one !== undefined)]);
+  return pots.length === 0 ? undefined : { pots, alcohol };
 }
 
 /** What passes filters, is washed off or stays on a filter, as the steps leave it; a mother liquor as its last crop leaves it. */

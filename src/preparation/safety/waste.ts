@@ -1,7 +1,7 @@
 // What is left when the product is out: litres of liquor and washings, the metals in them and what precipitates those. What
 // may be poured away is never said: the local rules decide.
 
-import type { Formula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
 import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
@@ -44,12 +44,21 @@ export interface WasteVessel {
 /** A vessel that is left, as the steps leave it. */
 export type Left = readonly [vessel: WasteVessel["vessel"], pot: Pot];
 
+/** What is poured away together. */
+export interface Poured {
+  readonly pots: readonly Pot[];
+  /** Alcohol that steps may take, which is in none of them. */
+  readonly alcohol: Quantity;
+}
+
 /** What is left over. */
 export interface Waste {
   /** Vessel by vessel, as the steps leave them. */
   readonly vessels: readonly WasteVessel[];
-  /** Liquor and washings together, where the water is known. */
+  /** Liquor and washings together, where the water is known: by their densities, and no more than this where one of them is not known. */
   readonly volume: Quantity<"volume"> | undefined;
+  /** The same by weight. */
+  readonly mass: Quantity<"mass"> | undefined;
   /** Metals that are dissolved in it, with amounts. */
   readonly metals: readonly DissolvedMetal[];
   /** What neutralises it and brings its metals down, each with 10 % excess. */
@@ -226,20 +235,30 @@ const halateNotes = (solutes: readonly Dissolved[], least: Quantity): string[] =
     .filter(({ species, amount }) => amount.times(species.molarMass).compare(least) >= 0)
     .map(({ species }) => HALATES.note.replace("{salt}", species.name));
 
+/** How much is poured away. */
+function sizeOf({ pots, alcohol }: Poured): Required<Pick<Waste, "volume" | "mass">> {
+  const naming = { label: "liquor and washings", rule: "waste = filtrates + washings, less what was boiled off" };
+  const volumes = pots.map((pot) => volumeOfLiquor(pot.contents) ?? pot.volume);
+  const masses = pots.map((pot) => pot.mass);
+  const volume = sum([...volumes, alcohol])
+    .to("L")
+    .named({ symbol: "V(waste)", ...naming });
+  const mass = sum([...masses, alcohol.times(densityAt(parseFormula("C2H5OH"), exact("100 %"))!)])
+    .to("g")
+    .named({ symbol: "m(waste)", ...naming });
+  return { volume: volume as Quantity<"volume">, mass: mass as Quantity<"mass"> };
+}
+
 /** What is left at the end; `open` is the product where no figure tells how much of it stays dissolved, `own` what the steps say of it. */
 export function wasteOf(
   setting: Setting,
   left: readonly Left[],
-  liquids: Quantity | undefined,
+  poured: Poured | undefined,
   alcohol: Quantity | undefined,
   open: Dissolved | undefined,
   own: readonly string[],
 ): Waste {
-  const volume = liquids?.to("L").named({
-    symbol: "V(waste)",
-    label: "liquor and washings",
-    rule: "waste = filtrates + washings, less what was boiled off",
-  }) as Quantity<"volume"> | undefined;
+  const { volume, mass } = poured === undefined ? { volume: undefined, mass: undefined } : sizeOf(poured);
   const { product, wet, steps } = setting;
   const cyanide = holdsCyanide(setting);
   const all = pooled(left);
@@ -275,5 +294,5 @@ export function wasteOf(
   const soda = sodium?.most ?? sodium?.mass;
   const handled = { cyanide, isLeftAsItIs, least: steps.mass };
   const vessels = left.map((one) => vesselOf(one, handled, open));
-  return { vessels, volume, metals, treatment, soda, isLeftAsItIs, notes: [...new Set(notes)], closing: CLOSING };
+  return { vessels, volume, mass, metals, treatment, soda, isLeftAsItIs, notes: [...new Set(notes)], closing: CLOSING };
 }

@@ -29,10 +29,18 @@ export interface OnPaper {
   readonly words: SheetWords;
 }
 
+/** Is the volume of all that is poured away known: has each vessel of it one, by its density? */
+export const isWasteByVolume = ({ waste }: Plan): boolean =>
+  waste.vessels.every(({ vessel, volume }) => vessel === "residue" || vessel === "gas trap" || volume !== undefined);
+
 /** Waste of a plan that is washed until no test shows; undefined where that is no more than without. */
-export function mostWasteOf({ waste, washing }: Plan): Quantity | undefined {
+export function mostWasteOf({
+  waste: { volume, mass },
+  washing,
+}: Plan): Pick<Plan["waste"], "volume" | "mass"> | undefined {
   const more = washing !== undefined && "plan" in washing ? washing.untilTest?.water : undefined;
-  return more === undefined ? undefined : waste.volume?.plus(more);
+  if (more === undefined || volume === undefined || mass === undefined) return undefined;
+  return { volume: volume.plus(more), mass: mass.plus(more.times(quantity("1 g/mL")).to("g")) };
 }
 
 /** What balance and measuring cylinder show, where the request does not say. */

@@ -253,7 +253,7 @@ export function kitOf(on: OnPaper): string[] {
     ...(does("fire") ? [...(weighings.length > 1 ? [words.mortar] : []), words.kiln] : []),
     ...(waste.volume === undefined
       ? []
-      : [filled(words.container, { volume: handFor(on).litres(mostWasteOf(plan) ?? waste.volume) })]),
+      : [filled(words.container, { volume: handFor(on).litres(mostWasteOf(plan)?.volume ?? waste.volume) })]),
   ];
 }
 

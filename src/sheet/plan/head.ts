@@ -11,6 +11,7 @@ import {
   expectedInWords,
   expectedOf,
   handFor,
+  isWasteByVolume,
   mostWasteOf,
   type OnPaper,
   rangeOf,
@@ -148,9 +149,11 @@ function steamOf(on: OnPaper): string[] {
 
 export function stripBlock(on: OnPaper): Block {
   const { plan, words } = on;
-  const { litres } = handFor(on);
+  const { litres, grams } = handFor(on);
   const gases = plan.gas.map(({ formula, volume }) => `${handy(volume)} ${formula}`);
   const most = mostWasteOf(plan);
+  const amount = ({ volume, mass }: Pick<Plan["waste"], "volume" | "mass">): string =>
+    isWasteByVolume(plan) ? litres(volume!) : grams(mass!);
   const vapours = vapoursOf(plan).map((formula) => filled(words.vapour, { formula }));
   const mayCome = gasesThatMayCome(plan.cautions, plan.equation.reactants);
   const gas = [...steamOf(on), ...gases, ...vapours].join(", ");
@@ -168,13 +171,13 @@ export function stripBlock(on: OnPaper): Block {
       heatCell(on),
       {
         label: words.waste,
-        value: plan.waste.volume === undefined ? words.none : litres(plan.waste.volume),
+        value: plan.waste.volume === undefined ? words.none : amount(plan.waste),
         note:
           plan.waste.volume === undefined
             ? ""
             : most === undefined
               ? words.collect
-              : filled(words.collectMore, { volume: litres(most) }),
+              : filled(words.collectMore, { amount: amount(most) }),
       },
     ],
   };
