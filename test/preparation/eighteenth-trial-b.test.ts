@@ -32,7 +32,9 @@ describe("the water of a hydrate that another one comes before", () => {
       ],
       scale: { product: "100 g" },
     }).find((one) => /^Boil the liquor down/.test(one));
-    expect(text).toMatch(/of water left; less is made up with hot water\): with less water Na₂HPO₄·7H₂O would crystallise first, above 35 °C\.$/);
+    expect(text).toMatch(
+      /of water left; less is made up with hot water\): with less water Na₂HPO₄·7H₂O would crystallise first, above 35 °C\.$/,
+    );
   });
 
   it("is not said of one that stays what it is, and no factor is assumed that the water does not come from", () => {
@@ -155,7 +157,9 @@ describe("crystals that would hold all of their liquor", () => {
       scale: { material: "sodium sulfite", portion: "50.0 g" },
     });
     const boiled = steps.find(({ text }) => /^Boil the liquor down/.test(text))!;
-    expect(boiled.text).toMatch(/of water left; less is made up with hot water\): with less water the crystals would hold all the liquor\.$/);
+    expect(boiled.text).toMatch(
+      /of water left; less is made up with hot water\): with less water the crystals would hold all the liquor\.$/,
+    );
     const cooled = steps.filter(({ text }) => /crystallises, \d+ % of it|about [\d.]+ g more/.test(text));
     expect(cooled).toHaveLength(2);
     for (const { after } of cooled) {

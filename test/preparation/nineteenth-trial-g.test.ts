@@ -30,3 +30,37 @@ describe("the label of a bottle", () => {
     expect(printed).toMatch(/Label ----- SnCl₂·2H₂O, .*DANGER: burns skin and eyes badly; harmful if swallowed/);
   });
 });
+
+describe("a precipitate that air oxidises", () => {
+  it("stands warm for half an hour only, or in the cold", () => {
+    const carbonate = planPreparation({
+      equation: "MnSO4.H2O + 2 NaHCO3 -> MnCO3 + Na2SO4 + CO2 + 2 H2O",
+      product: "MnCO3",
+      materials: [
+        { name: "manganese sulfate", form: "MnSO4.H2O", assay: "98 %" },
+        { name: "baking soda", form: "NaHCO3", excess: "10 %" },
+      ],
+      scale: { product: "40 g" },
+    });
+    const words = carbonate.steps.map(({ text }) => text).join("\n");
+    expect(words).toMatch(/30 minutes at 50 to 60 °C or overnight in the cold: .* warm for longer air oxidises it/);
+    expect(words).not.toMatch(/60 to 90 °C/);
+  });
+});
+
+describe("a pair of salts", () => {
+  it("has both its liquors filtered near the boil, where they keep the product dissolved", () => {
+    const ammonium = planPreparation({
+      equation: "(NH4)2SO4 + 2 NaCl -> 2 NH4Cl + Na2SO4",
+      product: "NH4Cl",
+      materials: [
+        { name: "sulfate of ammonia", form: "(NH4)2SO4", assay: "99 %" },
+        { name: "pickling salt", form: "NaCl", assay: "99.5 %" },
+      ],
+      scale: { product: "53.5 g" },
+    });
+    const filters = ammonium.steps.map(({ text }) => text).filter((text) => /from the Na₂SO₄/.test(text));
+    expect(filters).toHaveLength(2);
+    for (const text of filters) expect(text).toMatch(/at once,.* 90 to 95 °C/);
+  });
+});

@@ -18,6 +18,7 @@ import type { AtHand } from "./at-hand";
 import { dryingOf, losesWaterAt } from "./drying";
 import type { ProcedureKind } from "./kinds";
 import { notWarmOf } from "./not-warm";
+import { isAirless } from "./protection";
 
 /** Does its liquor keep enough of a precipitate that it must not be warmed? By the table alone: what has no figure is as good as insoluble. */
 const isKeptWarm = (product: Formula): boolean => {
@@ -154,6 +155,10 @@ export function digestionOf(
       warm: upTo.compare(room) > 0,
       cools: upTo.compare(room) > 0,
     };
+  if (isAirless(product))
+    return warmed(
+      "let it stand in its liquor 30 minutes at 50 to 60 °C or overnight in the cold: the grains grow and give up salt, and warm for longer air oxidises it (common practice)",
+    );
   return warmed(
     "let it stand in its liquor 30 minutes to overnight, at 60 to 90 °C if it can be warmed: the grains grow and give up salt (common practice)",
   );

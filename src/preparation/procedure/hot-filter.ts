@@ -1,5 +1,6 @@
 // How a hot liquor is filtered, so that nothing crystallises in the funnel.
 
+import type { Formula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
@@ -32,9 +33,15 @@ export function nearlySaturated({ pot, frame }: Bench, hot: Temperature): HotFil
   const dry = massOf({ matter: own.matter.core, amount: own.amount }).toNumber("g");
   const most = keeps * books.water.toNumber("g");
   if (dry < planned("nearlySaturated").toNumber("") * most) return undefined;
+  return { at: filterWarmth(formula, hot), target: pot.mass };
+}
+
+/** How hot a liquor of a salt is filtered, in words: near the boil where water keeps more of it there, and heat does no harm. */
+export function filterWarmth(formula: Formula, hot: Temperature): string {
+  const matter = matterOf(formula);
   const boil = planned("nearTheBoil") as Temperature;
-  const isBetter =
-    !isEvaporated(formula) && (saturatedAt(matter, boil)?.perGram ?? 0) >= planned("keepsMore").toNumber("") * keeps;
+  const keeps = (at: Temperature): number => saturatedAt(matter, at)?.perGram ?? 0;
+  const isBetter = !isEvaporated(formula) && keeps(boil) >= planned("keepsMore").toNumber("") * keeps(hot);
   const from = boil.minus(exact("5 Δ°C")) as Temperature;
-  return { at: isBetter ? `${celsius(from).replace(" °C", "")} to ${celsius(boil)}` : celsius(hot), target: pot.mass };
+  return isBetter ? `${celsius(from).replace(" °C", "")} to ${celsius(boil)}` : celsius(hot);
 }

@@ -17,6 +17,7 @@ import { MADE_UP, waterAtTheBoil } from "./boiling-down";
 import { pressed, wetWithPoison } from "./clearing";
 import { comingHot, crystalsFrom, saidAlong, saidHot, solutesOf } from "./coming";
 import type { Crystallising } from "./crystallising";
+import { filterWarmth } from "./hot-filter";
 import { isEvaporated } from "./not-warm";
 import { isAirless } from "./protection";
 import { saturatedAt } from "./settling";
@@ -119,7 +120,7 @@ function boilAgain(bench: Bench, { hot, cold }: Crystallising, brought: Brought,
     const liquor = bench.in(MOTHER);
     bench.did(MOTHER, filtered, {
       say: () =>
-        `Filter the mother liquor hot (${celsius(hot)}), through a warmed funnel, from the ${list(beside.map(({ matter }) => matter.name))}${pressed(bench, filtered)}${wetWithPoison(liquor)}.`,
+        `Filter the mother liquor at once, hot (${filterWarmth(formula, hot)}), through a warmed funnel, from the ${list(beside.map(({ matter }) => matter.name))}${pressed(bench, filtered)}${wetWithPoison(liquor)}.`,
     });
   }
   bench.did(MOTHER, cool(bench.in(MOTHER), cold, crystals.all), {
