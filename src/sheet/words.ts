@@ -195,6 +195,9 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   lessOfDouble: "the theory; the first crop of a double salt is usually about half, {mass}",
   heatTakes: "a sample loses {loss}",
   heatTells: "{formula}, dry: {mass} heated to constant mass{where}",
+  ammoniaComes: "warm with lye",
+  ammoniaTells:
+    "{formula}: a pinch warmed with a little caustic soda solution gives ammonia, which turns damp red litmus blue; {solids} gives none",
   acidLeaves: "leaves {share}",
   acidTells: "{formula}: a pinch in {acid} leaves so much of its mass as {metal}; nothing: {none}; all of it: {metal}",
   losesLess: "; less: {solids} in it",

@@ -54,7 +54,8 @@ describe("a double salt that warmth and water take apart", () => {
   it("is told from its lower hydrate and its salts by what heat takes, and a first crop of half is usual", () => {
     const text = sheet(schoenite);
     expect(text).toContain("a sample loses 26.8 %");
-    expect(text).toContain("less: K₂Mg(SO₄)₂·4H₂O (19.7 %) or K₂SO₄ in it; more: MgSO₄·7H₂O (51.2 %) in it");
+    // at 200 °C Epsom salt still has one of its seven waters: 43.9 % and not 51.2 %
+    expect(text).toContain("less: K₂Mg(SO₄)₂·4H₂O (19.7 %) or K₂SO₄ in it; more: MgSO₄·7H₂O (43.9 %) in it");
     expect(text).toContain("the first crop of a double salt is usually about half, 30.0 g");
   });
 

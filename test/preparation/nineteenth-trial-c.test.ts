@@ -146,3 +146,52 @@ describe("iron(II) oxalate from its sulfate and oxalic acid", () => {
     expect(sheet(oxalate)).toMatch(/stands at pH 0\.7; H₂SO₄ that is set free/);
   });
 });
+
+describe("a sample that is heated until its water is gone", () => {
+  const zinc: PlanRequest = {
+    equation: "Zn + H2SO4 + 7 H2O -> ZnSO4·7H2O + H2",
+    product: "ZnSO4·7H2O",
+    materials: [
+      { name: "zinc granules", form: "Zn", assay: "99 %", excess: "15 %" },
+      { name: "battery acid", form: "H2SO4", strength: "37 %" },
+    ],
+    scale: { product: "57.51 g" },
+  };
+
+  // the last water goes by 280 °C, sulfur trioxide from 680 °C on; ZnSO4·H2O 179.5 g/mol of 287.6 is 62.4 %
+  it("says between what temperatures, and at which hydrate a cooler oven stops", () => {
+    expect(sheet(zinc)).toMatch(
+      /heated to constant mass \(280 to 580 °C: only water is driven off; cooler it stops at ZnSO₄·H₂O, 62\.4 %\) leaves 56\.1 %/,
+    );
+  });
+
+  // at 200 °C kieserite keeps its last water: 6 of 7 × 18.015 g of 246.47 g are 43.9 %
+  it("is compared with what else loses as hot as that", () => {
+    const schoenite: PlanRequest = {
+      equation: "K2SO4 + MgSO4·7H2O -> K2Mg(SO4)2·6H2O + H2O",
+      product: "K2Mg(SO4)2·6H2O",
+      materials: [
+        { name: "potassium sulfate", form: "K2SO4" },
+        { name: "Epsom salt", form: "MgSO4·7H2O" },
+      ],
+      scale: { product: "40 g" },
+    };
+    expect(sheet(schoenite)).toMatch(/more: MgSO₄·7H₂O \(43\.9 %\) in it/);
+  });
+
+  it("is no test of an ammonium double salt, which lye tells from a salt without ammonium", () => {
+    const copper: PlanRequest = {
+      equation: "CuSO4·5H2O + (NH4)2SO4 + H2O -> (NH4)2Cu(SO4)2·6H2O",
+      product: "(NH4)2Cu(SO4)2·6H2O",
+      materials: [
+        { name: "copper sulfate", form: "CuSO4·5H2O" },
+        { name: "sulfate of ammonia", form: "(NH4)2SO4" },
+      ],
+      scale: { product: "39.98 g" },
+    };
+    expect(sheet(copper)).toMatch(
+      /caustic soda solution gives ammonia, which turns damp red litmus blue; CuSO₄·5H₂O gives none/,
+    );
+    expect(sheet(copper)).not.toMatch(/a sample loses/);
+  });
+});

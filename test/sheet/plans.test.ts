@@ -112,6 +112,7 @@ function figuresOf(plan: Plan): Quantity[] {
     weighed.dividedBy("0.8"),
     weighed,
     weighed.times(kept),
+    ...ofDoubt(plan, weighed, kept),
     last.after.mass,
     ...again,
     ...plan.steps.flatMap(({ ofAnotherBatch }) => ofAnotherBatch ?? []),
@@ -176,6 +177,13 @@ function figuresOf(plan: Plan): Quantity[] {
     ...plan.byProducts.map(({ mass }) => mass),
     plan.temperature,
   ];
+}
+
+/** What is weighed of a precipitate where the constants of its liquor are off by their uncertainty either way. */
+function ofDoubt({ completeness }: Plan, weighed: Quantity, kept: Quantity): Quantity[] {
+  if (completeness === undefined || !("range" in completeness) || completeness.range === undefined) return [];
+  const { dissolved, range } = completeness;
+  return [weighed.plus(dissolved).minus(range.most).times(kept), weighed.plus(dissolved).minus(range.least)];
 }
 
 const UNIT_OF: Readonly<Record<string, readonly string[]>> = {

@@ -121,3 +121,12 @@ export const POISON_VAPOUR: readonly {
   { metals: ["Hg", "As", "Cd", "Tl"], source: "commonPractice" },
   { metals: ["Pb"], withOneOf: ["Cl", "Br", "I"], source: "commonPractice" },
 ];
+
+/** How a sample is heated that is to lose its water alone, °C. */
+export const WATER_ALONE = {
+  /** Below what takes more than water, by so much. */
+  below: 100,
+  /** A lower hydrate keeps so much longer than it took to form that a cooler oven stops at it. */
+  stops: 50,
+  source: "commonPractice",
+} as const satisfies { below: number; stops: number; source: SourceKey };

@@ -3,10 +3,12 @@ import { parseFormula } from "../../formula";
 import { anhydrousOf, crystalWater } from "../../hydrate";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
+import { madeOf } from "../../substance/internal";
 import type { Plan } from "../plan";
 import { exact, planned } from "../planning/exact";
 import { doubleSaltOf } from "../reaction/double-salt";
 import { leftOnIgnition } from "./tests";
+import { driedBy, keptAt } from "./water-window";
 
 type Grown = Pick<Plan, "isolation" | "product" | "weighings">;
 
@@ -37,10 +39,12 @@ interface LossByHeat {
   readonly more: readonly Held[];
 }
 
-/** The water of a solid as a share of it; undefined where heat takes more, or nobody knows what is left. */
-function waterOf(text: string): (Held & { readonly condition: string | undefined }) | undefined {
+/** The water of a solid as a share of it, heated as hot as that; undefined where heat takes more, or nobody knows what is left. */
+function waterOf(text: string, at?: number): (Held & { readonly condition: string | undefined }) | undefined {
   const formula = parseFormula(text);
   const held = { formula: formula.toUnicode() };
+  const kept = at === undefined ? undefined : keptAt(formula, at);
+  if (kept !== undefined) return { ...held, loss: exact("100 %").minus(kept).to("%"), condition: undefined };
   const left = leftOnIgnition(formula);
   if (left !== undefined)
     return parseFormula(left.residue).hasSameComposition(anhydrousOf(formula))
@@ -49,13 +53,21 @@ function waterOf(text: string): (Held & { readonly condition: string | undefined
   return crystalWater(formula).waters.n === 0n ? { ...held, loss: exact("0 %"), condition: undefined } : undefined;
 }
 
-/** What a heated sample of a hydrated double salt tells; undefined where heat takes more than its water. */
+/** Materials of an ammonium double salt without ammonium, which give no ammonia with lye as it does; undefined for any other product. */
+export const withoutAmmonia = (plan: Grown): readonly string[] | undefined =>
+  isDoubleSalt(plan) && madeOf(parseFormula(plan.product.formula)).ammonium
+    ? plan.weighings.map(({ form }) => form).filter((form) => !madeOf(parseFormula(form)).ammonium)
+    : undefined;
+
+/** What a heated sample of a hydrated double salt tells; undefined where heat takes more than its water, as ammonia near it. */
 export function lossOfDoubleSalt(plan: Grown): LossByHeat | undefined {
-  const own = isDoubleSalt(plan) ? waterOf(plan.product.formula) : undefined;
+  const own = isDoubleSalt(plan) && withoutAmmonia(plan) === undefined ? waterOf(plan.product.formula) : undefined;
   if (own === undefined || own.loss.isZero()) return undefined;
-  const lower = doubleSaltOf(parseFormula(plan.product.formula))?.turns?.into;
+  const formula = parseFormula(plan.product.formula);
+  const lower = doubleSaltOf(formula)?.turns?.into;
+  const at = driedBy(formula);
   const others = [...(lower === undefined ? [] : [lower]), ...plan.weighings.map(({ form }) => form)].flatMap(
-    (text) => waterOf(text) ?? [],
+    (text) => waterOf(text, at) ?? [],
   );
   return {
     loss: own.loss,

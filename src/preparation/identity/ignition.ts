@@ -11,6 +11,7 @@ import { madeOf, thermalStepsOf } from "../../substance/internal";
 import { IGNITION, LOSES_ITS_ACID, OXIDES } from "../data/ignition";
 import { exact, planned } from "../planning/exact";
 import { keyElement } from "../reaction/candidates";
+import { heatedDry } from "./water-window";
 
 /** What is left, and what is assumed of air and heat. */
 interface Residue {
@@ -90,7 +91,7 @@ export function residueOf(formula: Formula, stated: Formula | undefined): Residu
     return acid.oxideWhere === undefined || oxide === undefined
       ? undefined
       : { residue: parseFormula(oxide.oxide), condition: acid.oxideWhere };
-  const dry: Residue = { residue: anhydrousOf(formula), condition: "only water is driven off" };
+  const dry: Residue = { residue: anhydrousOf(formula), condition: heatedDry(formula) };
   // Every hydrate of a salt is heated alike, to the salt; ammonium goes with the water.
   const isOfHydrates = crystalWater(formula).waters.n !== 0n || knownHydrates(formula).length > 1;
   if (isOfHydrates && !madeOf(formula).ammonium) return dry;

@@ -12,11 +12,9 @@ import {
   isGel,
   keepsSaltOfLiquor,
   leftOnIgnition,
-  lossOfDoubleSalt,
   massInCrop,
   mayLeaveCrucible,
   mayStayInCake,
-  STEPS_OF_SAMPLE,
   staysInCrucible,
   usualFirstCrop,
   usuallyWater,
@@ -31,12 +29,12 @@ import {
   expectedOf,
   gasesLedIn,
   handFor,
-  instrumentsOf,
   type OnPaper,
   rangeInWords,
   rangeOf,
   weighedAs,
 } from "./context";
+import { doubleSaltRows } from "./double-salt-rows";
 import { acidRows, ifFeedReacted } from "./mass-notes";
 
 /** May a heated sample tell which formula it is, where the work itself fires nothing? */
@@ -228,29 +226,6 @@ function keyRows(on: OnPaper): string[][] {
   ];
 }
 
-/** What heat tells of the crystals of a double salt, from what it came from and its lower hydrate. */
-function heatRows({ plan, words }: OnPaper): string[][] {
-  const told = lossOfDoubleSalt(plan);
-  if (told === undefined) return [];
-  const { loss, condition, less, more } = told;
-  const share = (one: Quantity): string => about(one, "%");
-  const named = (solids: typeof less): string =>
-    list(
-      solids.map(({ formula, loss: own }) =>
-        own.isZero() ? formula : filled(words.losing, { formula, loss: share(own) }),
-      ),
-      "or",
-    );
-  const mass = about(instrumentsOf(plan).mass.times(STEPS_OF_SAMPLE), "g", 2);
-  const where = condition === undefined ? "" : ` (${condition})`;
-  const tells = [
-    filled(words.heatTells, { formula: plan.product.formula, mass, where }),
-    less.length === 0 ? "" : filled(words.losesLess, { solids: named(less) }),
-    more.length === 0 ? "" : filled(words.losesMore, { solids: named(more) }),
-  ];
-  return [[filled(words.heatTakes, { loss: share(loss) }), tells.join("")]];
-}
-
 /** What the mass of crystals says where it is not known how much of them the liquor keeps. */
 function openRows(on: OnPaper, high: string): string[][] {
   const { plan, words } = on;
@@ -258,7 +233,11 @@ function openRows(on: OnPaper, high: string): string[][] {
   const more = plan.steps.find(({ onceMoreBelow }) => onceMoreBelow !== undefined)?.onceMoreBelow;
   const wet = [filled(words.above, { mass: high }), words.wet];
   if (more === undefined)
-    return [wet, [filled(words.atMost, { mass: high }), filled(words.keepsUnknown, { formula })], ...heatRows(on)];
+    return [
+      wet,
+      [filled(words.atMost, { mass: high }), filled(words.keepsUnknown, { formula })],
+      ...doubleSaltRows(on),
+    ];
   const usual = usualFirstCrop(plan);
   const low = handFor(on).grams(more);
   return [
@@ -270,7 +249,7 @@ function openRows(on: OnPaper, high: string): string[][] {
         ? words.keepsMore
         : filled(words.keepsMoreOfDouble, { means: words.keepsMore, mass: handFor(on).grams(usual) }),
     ],
-    ...heatRows(on),
+    ...doubleSaltRows(on),
   ];
 }
 
