@@ -931,7 +931,7 @@ export const BENCH_PREPARATIONS: readonly BenchPreparation[] = [
   },
   {
     id: "cu-glycinate",
-    kind: "other",
+    kind: "precipitation",
     recipe: {
       equation: "Cu(CH3COO)2·H2O + 2 C2H5NO2 -> Cu(C2H4NO2)2·H2O + 2 CH3COOH",
       product: "Cu(C2H4NO2)2·H2O",

@@ -61,6 +61,6 @@ describe("a pair of salts", () => {
     });
     const filters = ammonium.steps.map(({ text }) => text).filter((text) => /from the Na₂SO₄/.test(text));
     expect(filters).toHaveLength(2);
-    for (const text of filters) expect(text).toMatch(/at once,.* 90 to 95 °C/);
+    for (const text of filters) expect(text).toMatch(/at once, .*90 to 95 °C/);
   });
 });
