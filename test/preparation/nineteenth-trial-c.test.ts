@@ -195,3 +195,34 @@ describe("a sample that is heated until its water is gone", () => {
     expect(sheet(copper)).not.toMatch(/a sample loses/);
   });
 });
+
+describe("zinc over the need in sulfuric acid", () => {
+  const zinc = (excess: string): PlanRequest => ({
+    equation: "Zn + H2SO4 + 7 H2O -> ZnSO4·7H2O + H2",
+    product: "ZnSO4·7H2O",
+    materials: [
+      { name: "zinc granules", form: "Zn", assay: "99 %", ...(excess === "" ? {} : { excess: excess as "15 %" }) },
+      { name: "battery acid", form: "H2SO4", strength: "37 %", ...(excess === "" ? { excess: "10 %" } : {}) },
+    ],
+    scale: { product: "57.51 g" },
+  });
+
+  it("does not wait for a portion that never stops, and is started where it is pure", () => {
+    const step = texts(zinc("15 %")).find((text) => text.startsWith("Add the"))!;
+    expect(step).toMatch(/wait until the gas has become slow and the foam has subsided and it is below 40 °C again/);
+    expect(step).toMatch(/\(pure metal that hardly gives gas is started with a crystal of copper sulfate\)/);
+    const all = texts(zinc("")).find((text) => text.startsWith("Add the"))!;
+    expect(all).toMatch(/wait until this portion has stopped giving gas/);
+    expect(all).not.toMatch(/copper sulfate/);
+  });
+
+  it("has its liquor made acid once the metal is out, and only then", () => {
+    const steps = texts(zinc("15 %")).filter((text) => text.includes("pH 3 to 4"));
+    expect(steps).toHaveLength(1);
+    expect(steps[0]).toMatch(
+      /^Filter hot .* from the Zn .*; bring it to pH 3 to 4 with a few drops of dilute sulfuric acid/,
+    );
+    expect(sheet(zinc("15 %"))).toMatch(/\[ \] a little dilute sulfuric acid/);
+    expect(texts(zinc("")).join(" ")).not.toMatch(/pH 3 to 4/);
+  });
+});

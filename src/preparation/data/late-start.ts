@@ -24,3 +24,8 @@ export const LATE_START: readonly LateRow[] = [
   { added: "permanganate", done: "the purple is gone", source: "commonPractice" },
   { added: "a metal", to: ["HNO3"], done: "its gas has come and gone", otherwise: "the first portion may take minutes to start: if it does not, warm the vessel to 40 °C with no more than that portion in it", source: "commonPractice" },
 ];
+
+/** Pure metals that hardly give gas with an acid until a nobler one is on them; the rest of the metal keeps that out of the liquor. */
+export const STARTED: readonly { readonly metal: string; readonly acid: string; readonly with: string; readonly source: SourceKey }[] = [
+  { metal: "Zn", acid: "H2SO4", with: "a crystal of copper sulfate", source: "commonPractice" },
+];

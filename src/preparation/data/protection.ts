@@ -73,6 +73,13 @@ export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Ag+"], when: "drying", dark: true, text: "keep it in the dark", source: "commonPractice" },
 ];
 
+/** Salts that turn basic as their liquor is boiled down, where metal, oxide or carbonate has taken all of its acid. */
+export const SOURED = {
+  cations: ["Zn^2+", "Cu^2+", "Ni^2+", "Co^2+", "Mn^2+"],
+  text: "bring it to pH 3 to 4 with a few drops of {acid}: what was in excess has taken its acid, and basic salt would cloud it",
+  source: "commonPractice",
+} as const satisfies { readonly cations: readonly string[]; readonly text: string; readonly source: SourceKey };
+
 /** Salts whose crystals come only from liquor with much free acid, and how what brings their cation is dissolved for that. */
 interface KeptSourRow {
   readonly cation: string;

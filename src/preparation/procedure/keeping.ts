@@ -4,16 +4,18 @@ import { isOneOf } from "../../ion/internal";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { planned } from "../planning/exact";
-import { isMetal } from "../reaction/acids";
+import { isAcid, isMetal } from "../reaction/acids";
+import { fateInRoom } from "../reaction/fate";
 import type { Bench, Telling } from "./bench";
-import { acidKeptWith, isKeptCovered, protectionOf } from "./protection";
+import { isBase } from "./kind";
+import { acidKeptWith, isKeptCovered, protectionOf, souredWith } from "./protection";
 import { asRead } from "./weighing";
 
 /** What a liquor is kept from, and what of a pack that takes beside what is weighed. */
 interface Kept {
   /** After a semicolon; nothing where that was said before, or nothing is known. */
   readonly text: string;
-  readonly takes: Pick<Telling, "materials" | "amounts">;
+  readonly takes: Pick<Telling, "materials" | "amounts" | "atHand">;
 }
 
 const only = (text: string): Kept => ({ text, takes: {} });
@@ -44,11 +46,30 @@ export const acidAgain = (bench: Bench): string =>
     ? "; acid that leaves with the water is put in again"
     : "";
 
+/** Is a metal, oxide or carbonate over that its acid has dissolved? */
+const isOverBase = ({ frame: { setting, roles, account, kind } }: Bench): boolean =>
+  (kind === "metal and acid" || kind === "neutralisation") &&
+  setting.materials.some(({ form }, i) => isAcid(form) && roles[i] === "acid" && account.supplied[i]!.limiting) &&
+  setting.materials.some(
+    ({ form }, i) =>
+      account.supplied[i]!.excess.isPositive() &&
+      (isMetal(form) || (isBase(form) && fateInRoom(form).precipitated === true)),
+  );
+
+/** The acid that a liquor over such a solid wants, once that is filtered off. */
+function soured(bench: Bench, { books }: Pot): Kept {
+  const row = souredWith(bench.frame.setting.product.formula);
+  if (row === undefined || books.solids.length > 0 || !isOverBase(bench)) return only("");
+  bench.isKeepingSaid = true;
+  return { text: `; ${row.text}`, takes: { atHand: [row.acid, "indicator paper"] } };
+}
+
 /** What the liquor is kept from. */
 export function keptFrom(bench: Bench, pot: Pot = bench.pot): Kept {
   const { formula } = bench.frame.setting.product;
   const text = protectionOf(formula, "crystallising");
-  if (text === undefined || bench.isKeepingSaid) return only("");
+  if (bench.isKeepingSaid) return only("");
+  if (text === undefined) return soured(bench, pot);
   const guard = metalIn(pot);
   if (guard !== undefined) {
     if (bench.isGuardSaid || !isKeptCovered(formula)) return only("");

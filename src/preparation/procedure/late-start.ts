@@ -2,7 +2,7 @@
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
-import { LATE_START } from "../data/late-start";
+import { LATE_START, STARTED } from "../data/late-start";
 import { heat } from "../operation/heat";
 import { exact } from "../planning/exact";
 import { isMetal } from "../reaction/acids";
@@ -38,6 +38,15 @@ export function warmedForStart(bench: Bench, i: number): void {
   });
 }
 
+/** What starts a pure metal, in brackets; empty where none is known to need it. */
+function startedWith({ frame: { setting } }: Bench, i: number): string {
+  const { form } = setting.materials[i]!;
+  const row = STARTED.find(
+    ({ metal, acid }) => isOneOf(form, metal) && setting.materials.some((one) => isOneOf(one.form, acid)),
+  );
+  return row === undefined ? "" : ` (pure metal that hardly gives gas is started with ${row.with})`;
+}
+
 /** What shows that a portion has reacted, before the next one goes in. */
 export function nextPortion(bench: Bench, i: number): { readonly sign: string; readonly otherwise: string } {
   const row = lateStart(bench, i);
@@ -48,8 +57,12 @@ export function nextPortion(bench: Bench, i: number): { readonly sign: string; r
     return { sign: "this portion has gone and the foam has subsided", otherwise };
   // a metal or a redox reaction may take its time: no foam yet is no sign
   const isSlow = kind === "redox" || kind === "metal and acid";
+  const isOver = bench.frame.account.supplied[i]!.excess.isPositive();
   if (isSlowMetal(bench.material(i), bench.frame.setting))
     return { sign: "its gas comes evenly, without foam", otherwise };
+  // of a metal in excess the last portions never stop
+  if (kind === "metal and acid" && isOver && isMetal(bench.material(i).form))
+    return { sign: "the gas has become slow and the foam has subsided", otherwise: startedWith(bench, i) };
   return {
     sign: isSlow ? "this portion has stopped giving gas and the foam has subsided" : "the foam has subsided",
     otherwise,

@@ -3,7 +3,7 @@ import { type Formula, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { madeOf } from "../../substance/internal";
-import { DROPS, IN_THE_DARK, KEPT_SOUR, PROTECTION, type ProtectionRow } from "../data/protection";
+import { DROPS, IN_THE_DARK, KEPT_SOUR, PROTECTION, type ProtectionRow, SOURED } from "../data/protection";
 import { SLOW_METALS } from "../data/waste";
 import { exact, planned } from "../planning/exact";
 import { isAcid, isAmmonia } from "../reaction/acids";
@@ -53,6 +53,18 @@ export const dropsFor = (formula: Formula, when: ProtectionRow["when"]): string 
 
 /** What makes a liquor of a salt acid again, by drops; undefined where no acid of its anion is listed. */
 export const dropOfOwnAcid = (formula: Formula): (typeof DROPS)[number]["acid"] | undefined => ownAcid(formula)?.acid;
+
+/** What keeps a salt from turning basic in a liquor whose acid is used up, and the acid for it; undefined where nothing has to. */
+export function souredWith(
+  formula: Formula,
+): { readonly text: string; readonly acid: (typeof DROPS)[number]["acid"] } | undefined {
+  const { cations, complex } = constitutionOf(formula);
+  const acid = dropOfOwnAcid(formula);
+  const isHeld = protecting(formula, "crystallising") !== undefined || complex !== undefined;
+  if (acid === undefined || isHeld || !cations.some((one) => SOURED.cations.some((row) => row === one.formula)))
+    return undefined;
+  return { text: SOURED.text.replace("{acid}", acid), acid };
+}
 
 /** Is it a simple or double salt of these two? */
 const isOfBoth = (

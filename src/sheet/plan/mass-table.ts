@@ -24,16 +24,7 @@ import {
 import type { Quantity } from "../../quantity";
 import { about } from "../figures";
 import { filled } from "../words";
-import {
-  bare,
-  expectedOf,
-  gasesLedIn,
-  handFor,
-  type OnPaper,
-  rangeInWords,
-  rangeOf,
-  weighedAs,
-} from "./context";
+import { bare, expectedOf, gasesLedIn, handFor, type OnPaper, rangeInWords, rangeOf, weighedAs } from "./context";
 import { doubleSaltRows } from "./double-salt-rows";
 import { acidRows, ifFeedReacted } from "./mass-notes";
 
