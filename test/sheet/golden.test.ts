@@ -32,6 +32,12 @@ describe("the printed examples", () => {
   it.each([...files])("%s is what is written today", (name, text) => {
     expect(readFileSync(new URL(name, folder), "utf8")).toBe(text);
   });
+
+  it("never part a figure from its unit at the end of a line", () => {
+    const plain = [...files].filter(([name]) => name.endsWith(".txt"));
+    expect(plain.length).toBeGreaterThan(8);
+    for (const [name, text] of plain) expect(text, name).not.toMatch(/\d\n +(?:%|°C|(?:g|kg|mL|L|K|min|mol)\b)/);
+  });
 });
 
 describe.each(Object.entries(SHEETS))("the sheet of %s", (name, request) => {

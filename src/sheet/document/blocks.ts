@@ -91,3 +91,6 @@ export function narrow({ head, rows, figures = [], wide = [] }: Extract<Block, {
 
 /** Words of a cell. */
 export const wordsOf = (cell: Cell): string => (typeof cell === "string" ? cell : cell.text);
+
+/** A figure and its unit stand on one line. */
+export const BEFORE_UNIT = /(?<=\d) (?=(?:%|°C|(?:g|kg|mL|L|K|min|mol)\b))/g;

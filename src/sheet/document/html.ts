@@ -1,6 +1,6 @@
 // A sheet as HTML: a whole document that prints, or a fragment for a page of somebody else. No script, nothing fetched.
 import { inMarkup as escaped } from "../../foundation/printed";
-import { type Blank, type Block, type Cell, type Picture, type StepBlock, wordsOf } from "./blocks";
+import { BEFORE_UNIT, type Blank, type Block, type Cell, type Picture, type StepBlock, wordsOf } from "./blocks";
 import { type Page, paperOf, STYLE } from "./style";
 
 /** How a document in HTML is made. */
@@ -34,8 +34,6 @@ const FIGURES =
 /** Digits of formulas as they are set: low in the fonts that have them, and in those that have not. */
 const LOW = /[₀-₉]+/g;
 const HIGH = /[⁰¹²³⁴-⁹⁺⁻]+/g;
-/** A figure and its unit stand on one line. */
-const BEFORE_UNIT = /(?<=\d) (?=(?:%|°C|(?:g|kg|mL|L|K|min|mol)\b))/g;
 const PLAIN: Readonly<Record<string, string>> = { "¹": "1", "²": "2", "³": "3", "⁺": "+", "⁻": "−" };
 const lowered = (digits: string): string =>
   `<sub>${digits.replace(/./g, (one) => String(one.charCodeAt(0) - 0x2080))}</sub>`;

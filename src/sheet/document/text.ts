@@ -1,5 +1,5 @@
 // A sheet as plain text for a printer: 78 columns, nothing but characters.
-import { type Blank, type Block, type Cell, narrow, type StepBlock, wordsOf } from "./blocks";
+import { BEFORE_UNIT, type Blank, type Block, type Cell, narrow, type StepBlock, wordsOf } from "./blocks";
 
 const WIDTH = 78;
 
@@ -12,9 +12,13 @@ const columns = (text: string): number => (JOINED.test(text) ? [...text.normaliz
 /** Length of the words of a text: most have no sign that asks for counting. */
 const measureOf = (text: string): ((word: string) => number) => (JOINED.test(text) ? columns : (word) => word.length);
 
-/** The words between spaces. */
+/** A space that no line ends at. */
+const HARD = "\u00a0";
+const soft = (line: string): string => line.replaceAll(HARD, " ");
+
+/** The words between spaces; a figure and its unit are one. */
 const wordsIn = (text: string): string[] => {
-  const words = text.split(" ");
+  const words = text.replace(BEFORE_UNIT, HARD).split(" ");
   return text.includes("  ") ? words.filter((word, i) => word !== "" || i === 0) : words;
 };
 
@@ -37,7 +41,7 @@ function wrap(text: string, first: string, next: string): string[] {
     empty = false;
   }
   lines.push(line);
-  return lines;
+  return lines.map(soft);
 }
 
 const under = (text: string, sign: string): string => sign.repeat(Math.min(WIDTH, columns(text)));
@@ -72,7 +76,7 @@ function folded(text: string, width: number): string[] {
       filled = line === word ? length : filled + 1 + length;
     }
   }
-  return [...lines, line];
+  return [...lines, line].map(soft);
 }
 
 function table(head: readonly string[], body: readonly (readonly Cell[])[], figures: readonly number[]): string[] {
@@ -104,9 +108,7 @@ function table(head: readonly string[], body: readonly (readonly Cell[])[], figu
 
 const LINE = "________";
 
-/** A blank is not broken over two lines: its spaces are hard until the lines stand. */
-const HARD = "\u00a0";
-
+/** A blank, which is not broken over two lines. */
 const blank = ({ name, unit, choices }: Blank): string =>
   [
     name,
@@ -118,7 +120,7 @@ const blank = ({ name, unit, choices }: Blank): string =>
 
 /** Blanks beside each other, as many as a line takes. */
 const blanksOn = (blanks: readonly Blank[], indent: string): string[] =>
-  wrap(blanks.map(blank).join("  "), indent, indent).map((line) => line.replaceAll(HARD, " "));
+  wrap(blanks.map(blank).join("  "), indent, indent);
 
 function step({ text, cautions, blanks }: StepBlock, i: number): string[] {
   const mark = `  ${i + 1}. [ ] `;
@@ -164,7 +166,7 @@ function linesOf(block: Block): string[] {
     case "ticks": {
       // No item is broken over two lines.
       const joined = block.items.map((item) => `[ ] ${item}`.replace(/ /g, HARD)).join(" ");
-      return wrap(joined, "  ", "  ").map((line) => line.replaceAll(HARD, " "));
+      return wrap(joined, "  ", "  ");
     }
     case "steps":
       return block.steps.flatMap(step);
