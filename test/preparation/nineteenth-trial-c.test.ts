@@ -1,6 +1,6 @@
 // What independent readers objected to in printed sheets, as rules; the preparations are theirs. Facts of the bench are common
 // practice, no source.
-import { type PlanRequest, planPreparation, type Quantity } from "preparative";
+import { type PlanRequest, planPreparation, type Quantity, tryPlanPreparation } from "preparative";
 import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
 
@@ -224,5 +224,45 @@ describe("zinc over the need in sulfuric acid", () => {
     );
     expect(sheet(zinc("15 %"))).toMatch(/\[ \] a little dilute sulfuric acid/);
     expect(texts(zinc("")).join(" ")).not.toMatch(/pH 3 to 4/);
+  });
+});
+
+describe("a displacement that is far uphill", () => {
+  const hintOf = (request: PlanRequest): string => {
+    const outcome = tryPlanPreparation(request);
+    if (outcome.ok) throw new Error("planned");
+    expect(outcome.error.code).toBe("plan.does-not-go");
+    return outcome.error.hint!;
+  };
+  const byCopper = (salt: string, metal: string): PlanRequest => ({
+    equation: `${salt} + Cu -> ${metal} + CuSO4${salt.includes("6H2O") ? " + 6 H2O" : ""}`,
+    product: metal,
+    materials: [
+      { name: "salt", form: salt },
+      { name: "copper turnings", form: "Cu" },
+    ],
+    scale: { product: "5 g" },
+  });
+
+  // -0.26 V and +0.34 V: 0.60 V for two electrons are K = 10^(-2 × 0.60 / 0.0592) = 10^-20
+  it("is offered no code: nothing that is known changes it", () => {
+    const hint = hintOf(byCopper("NiSO4·6H2O", "Ni"));
+    expect(hint).not.toMatch(/acknowledge/);
+    expect(hint).toMatch(/it goes the other way round, and no strength or warmth of plain salts in water changes that/);
+  });
+
+  // copper and hydrogen are 0.34 V apart
+  it("is offered one where it is closer", () => {
+    expect(
+      hintOf({
+        equation: "Cu + 2 HCl -> CuCl2 + H2",
+        product: "CuCl2",
+        materials: [
+          { name: "copper", form: "Cu" },
+          { name: "acid", form: "HCl", strength: "20 %" },
+        ],
+        scale: { product: "10 g" },
+      }),
+    ).toMatch(/acknowledge: \["does-not-go"\]/);
   });
 });

@@ -120,3 +120,10 @@ export const DEADLY_FROM_WATER: readonly { readonly anion: string; readonly gas:
   { anion: "Se^2-", gas: "H2Se", source: "commonPractice" },
   { anion: "CN-", gas: "HCN", source: "commonPractice" },
 ];
+
+/** So many volts uphill that no strength of plain salts in water makes up for it: K is below 1e-6 for each electron. */
+export const FAR_UPHILL = {
+  below: -0.36,
+  why: "it goes the other way round, and no strength or warmth of plain salts in water changes that",
+  source: "commonPractice",
+} as const satisfies { below: number; why: string; source: SourceKey };

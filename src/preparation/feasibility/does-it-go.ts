@@ -9,7 +9,7 @@ import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
-import { DEADLY_FROM_WATER } from "../data/couples";
+import { DEADLY_FROM_WATER, FAR_UPHILL } from "../data/couples";
 import { PlanError } from "../error";
 import { type Batch, batchOf, reactedPot } from "../planning/batch";
 import { weigh } from "../planning/scale";
@@ -26,6 +26,7 @@ import { caseOf, keyOfCase } from "./case";
 import { DOES_NOT_GO, type Feasibility, type Ruling } from "./feasibility";
 import { whatHappens } from "./in-its-place";
 import { notInWater } from "./judge-compound";
+import { DIFFERENCE } from "./judge-metal";
 import { rule } from "./rule";
 import { stated } from "./stated";
 
@@ -111,6 +112,14 @@ function instead(feasibility: Feasibility, setting: Setting): string {
   return words === undefined ? "" : `${words}; `;
 }
 
+/** How the code that opens it is offered; why it is not, where the potentials are so far apart that nothing known could be meant. */
+function opening({ reasons: [first] }: Feasibility): string {
+  const difference = first?.code === "potentials" ? first.numbers.find(({ label }) => label === DIFFERENCE) : undefined;
+  return difference !== undefined && difference.toNumber("V") < FAR_UPHILL.below
+    ? FAR_UPHILL.why
+    : `if this is known and meant, acknowledge it by code: acknowledge: ["${DOES_NOT_GO[0]}"]`;
+}
+
 /** @internal Refuse what does not go, unless it is known and meant. */
 export function refuseWhatDoesNotGo(feasibility: Feasibility, setting: Setting): void {
   const { acknowledge = [] } = setting.request;
@@ -120,7 +129,7 @@ export function refuseWhatDoesNotGo(feasibility: Feasibility, setting: Setting):
   // worked out only for a refusal
   const { verdict, reasons, solids } = feasibility;
   throw new PlanError("plan.does-not-go", reasons[0]?.text ?? "it does not go", {
-    hint: `${isNowhere(setting.product.formula) ? instead(feasibility, setting) : `${otherWay(setting)}; `}${never ?? `if this is known and meant, acknowledge it by code: acknowledge: ["${DOES_NOT_GO[0]}"]`}`,
+    hint: `${isNowhere(setting.product.formula) ? instead(feasibility, setting) : `${otherWay(setting)}; `}${never ?? opening(feasibility)}`,
     details: {
       verdict,
       solids: solids.map(({ formula, share }) => ({ formula, share: share.toNumber() })),

@@ -24,6 +24,8 @@ const GOES = 0;
 const NEVER = -0.15;
 /** ln 10 × RT/F at 25 °C, V. */
 const NERNST = 0.0592;
+/** The figure of one potential less the other. */
+export const DIFFERENCE = "difference";
 /** Potential of hydrogen at pH 7, V. */
 const NEUTRAL_WATER = -0.41;
 
@@ -294,7 +296,7 @@ export function judgeMetal(c: Case): Ruling | undefined {
     const figures = [
       volts(taker.volts, `potential of ${taker.row.element} ${taker.row.high} to ${taker.row.low}`),
       volts(giver.volts, `potential of ${giver.row.element} ${giver.row.high} to ${giver.row.low}`),
-      volts(difference, "difference"),
+      volts(difference, DIFFERENCE),
     ];
     const text = `${taker.row.element}(${taker.row.high}) to ${taker.row.element}(${taker.row.low}) stands at ${shown(taker.volts)}, ${giver.row.element}(${giver.row.high}) to ${giver.row.element}(${giver.row.low}) at ${shown(giver.volts)}: the difference is ${shown(difference)}`;
     // the weaker of the two grounds
