@@ -324,7 +324,7 @@ export const SAFETY_FACTS: readonly SafetyFact[] = [
   ...LISTED.map(entry(CLP)), ...LISTED_LATER.map(entry(LATER)), ...LISTED_2026.map(entry(NEWEST)), ...OF_SHEETS.map(entry(SHEETS)), ...BY_GROUP.map(ofGroup),
   // -- acids
   classified("HCl", "Danger", "H314 H335"), classified("H2SO4", "Danger", "H314"), classified("HNO3", "Danger", "H272 H314 H331 EUH071"), classified("H3PO4", "Danger", "H314"),
-  classified("CH3COOH", "Danger", "H226 H314"), classified("HCOOH", "Danger", "H226 H290 H302 H314 H331", NEWEST), classified("H2C2O4·2H2O", "Warning", "H302 H312"), classified("Na2C2O4", "Warning", "H302 H312"),
+  classified("CH3COOH", "Danger", "H226 H314"), classified("HCOOH", "Danger", "H226 H290 H302 H314 H331", NEWEST), classified("H2C2O4·2H2O", "Danger", "H302 H312 H318"), classified("Na2C2O4", "Warning", "H302 H312"),
   classified("C6H8O7", "Warning", "H319 H335"), classified("C4H6O6", "Danger", "H318", SHEETS), classified("H3NSO3", "Warning", "H315 H319 H412"), classified("NaHSO4", "Danger", "H318"),
   classified("KHSO4", "Danger", "H314 H335"), classified("HBr", "Danger", "H314 H335"), classified("HI", "Danger", "H314"), classified("HF", "Danger", "H300 H310 H314 H330"), classified("HClO4", "Danger", "H271 H314"), classified("P4O10", "Danger", "H314"),
   // -- bases

@@ -134,6 +134,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   encyclopediaCitricAcid: "shareAlike",
   encyclopediaCopperGlycinate: "shareAlike",
   encyclopediaHazards: "shareAlike",
+  oxalicAcidSheets: "page",
   encyclopediaCalciumLactate: "shareAlike",
   encyclopediaPerborate: "shareAlike",
   encyclopediaTrisodiumCitrate: "shareAlike",

@@ -134,6 +134,7 @@ import {
   HOLDING_LIGANDS,
   LEFT_IN_WASTE,
   NEVER_KEPT,
+  OXALATE_OUT,
   SLOW_METALS,
   WASTE_METALS,
 } from "../../src/preparation/data/waste";
@@ -181,6 +182,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   ACID_ANIONS: [ACID_ANIONS],
   AMMINE_LEFT: [AMMINE_LEFT],
   CHELATE_LEFT: [CHELATE_LEFT],
+  OXALATE_OUT: [OXALATE_OUT],
   CYANIDOFERRATE_LEFT: [CYANIDOFERRATE_LEFT],
   FREED_FROM_EXCESS,
   HELD_BY_CYANIDE: [HELD_BY_CYANIDE],

@@ -199,3 +199,53 @@ describe("a salt pair that is boiled down", () => {
     expect(sheet(saltpetre)).not.toContain("no table has");
   });
 });
+
+describe("oxalic acid", () => {
+  const oxalic: PlanRequest = {
+    equation: "H2C2O4.2H2O -> H2C2O4.2H2O",
+    product: "H2C2O4.2H2O",
+    materials: [{ name: "old wood bleach", form: "H2C2O4.2H2O", assay: "95 %" }],
+    scale: { material: "old wood bleach", portion: "50.0 g" },
+  };
+  const printed = sheet(oxalic);
+
+  it("damages eyes by what suppliers notify, and says where that is from", () => {
+    const { substances } = planPreparation(oxalic).cautions;
+    const [own] = substances;
+    expect(own!.statements.map(({ code, source }) => [code, source])).toEqual([
+      ["H318", "oxalicAcidSheets"],
+      ["H312", "clpAnnexVI"],
+      ["H302", "clpAnnexVI"],
+    ]);
+    expect(own!.notes.join()).toContain("suppliers notify H318, which the entry has not");
+    expect(printed).toMatch(/DANGER: Causes serious eye damage \(H318\)/);
+    expect(printed).toMatch(/First aid: in the eyes: rinse at once with running water for 15 minutes/);
+    expect(printed).toContain("cautions: safety data sheet of a supplier of oxalic acid dihydrate, 2018");
+  });
+
+  it("leaves a waste that calcium takes the oxalate out of", () => {
+    // 2.5 g and 0.6 g of H2C2O4 are 34 mmol: 1.1 × 0.034 mol × 110.98 g/mol = 4.2 g
+    expect(printed).toMatch(/Soda leaves its oxalate dissolved.*calcium chloride \(4\.2 g of it dry\)/);
+  });
+
+  it("is not boiled down, and not cautioned as if it were", () => {
+    expect(printed).not.toContain("never boil it dry");
+    expect(printed).toContain("Dry at no more than 40 °C");
+  });
+});
+
+describe("a liquor that is boiled down", () => {
+  it("has its caution at that step", () => {
+    const { steps } = planPreparation({
+      equation: "NaNO3 + KCl -> KNO3 + NaCl",
+      product: "KNO3",
+      materials: [
+        { name: "soda saltpetre", form: "NaNO3", assay: "98 %" },
+        { name: "potassium chloride", form: "KCl", assay: "98 %" },
+      ],
+      scale: { product: "30.33 g" },
+    });
+    const cautioned = steps.filter(({ cautions }) => cautions.some(({ text }) => /never boil it dry/.test(text)));
+    expect(cautioned.map(({ operation }) => operation)).toEqual(["concentrate"]);
+  });
+});

@@ -296,8 +296,8 @@ describe("what the work itself brings", () => {
   const zinc = plan("Zn + HCl -> ZnCl2 + H2", "ZnCl2", { name: "zinc", form: "Zn" }, acid);
   const marble = plan("CaCO3 + HCl -> CaCl2 + CO2 + H2O", "CaCl2", { name: "marble", form: "CaCO3" }, acid);
 
-  it("is a hot salt solution where crystals are had by boiling down, not where a solid precipitates", () => {
-    const hot = /^hot salt solution scalds/;
+  it("is a hot liquor where crystals are had by boiling down, not where a solid precipitates", () => {
+    const hot = /^hot liquor scalds/;
     expect([vitriol, chalk].map((one) => said(one, hot))).toEqual([true, false]);
   });
 

@@ -37,7 +37,7 @@ export const DRYING = /* @__PURE__ */ once((): readonly DryingRow[] => [
   room("H2SiO3", "it has no fixed share of water: it loses some in any air, and is SiO2 after red heat"),
   room("H4SiO4", "it has no fixed share of water: it loses some in any air, and is SiO2 after red heat"),
   ...upTo("35", "CuSO4·5H2O", "FeSO4·7H2O", "NiSO4·6H2O"),
-  ...upTo("40", "Ni3(OH)4CO3·4H2O"),
+  ...upTo("40", "Ni3(OH)4CO3·4H2O", "H2C2O4·2H2O"),
   ...upTo("50", "KAl(SO4)2·12H2O", "NH4Al(SO4)2·12H2O", "K3[Fe(C2O4)3]·3H2O"),
   ...upTo("60", "H3BO3", "Cu(CH3COO)2·H2O", "Na3C6H5O7·2H2O", "K3C6H5O7·H2O"),
   ...upTo("100", "Cu2(OH)2CO3", "Zn5(OH)6(CO3)2", "Mg5(CO3)4(OH)2·4H2O", "Mg4(CO3)3(OH)2·3H2O", "FeC2O4·2H2O", "CaC2O4·H2O"),

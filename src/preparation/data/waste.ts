@@ -78,6 +78,15 @@ export const HOLDING_LIGANDS: readonly HoldingLigandRow[] = [
   { name: "cyanide", formula: "CN^-", group: "cyanide", source: "commonPractice" },
 ];
 
+/** Oxalate is as poisonous after soda as before: calcium takes it out of the neutral liquor. */
+export const OXALATE_OUT = {
+  ligand: "oxalate",
+  acid: "H2C2O4",
+  reagent: "CaCl2",
+  note: "soda leaves its oxalate dissolved, which is poisonous: then stir in calcium chloride ({mass} of it dry) until no more calcium oxalate settles, and filter",
+  source: "commonPractice",
+} as const satisfies { ligand: string; acid: string; reagent: string; note: string; source: SourceKey };
+
 /** Cyanido complexes: what precipitates salts of their metals does nothing to them, and sulfide gives its poison gas with a sour liquor. */
 export const HELD_BY_CYANIDE = {
   ligand: "cyanide",

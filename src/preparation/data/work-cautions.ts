@@ -47,7 +47,7 @@ export type WorkCondition =
   | "cyanide and acid"
   | "redox"
   | "antisolvent"
-  | "crystallising"
+  | "boiled down"
   | "paper that burns"
   | "drying limit"
   | "heat sets it off"
@@ -115,7 +115,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "heating", when: "oxygen", text: "oxygen is given off: nothing that burns near or in the dish", source: "commonPractice" },
   { step: "heating", when: "ammonia", text: "ammonia is given off: under a hood or outdoors", asks: "fume hood", source: "commonPractice" },
   { step: "isolating", when: "antisolvent", text: "alcohol and acetone are very flammable: no flame, no hot plate, in moving air", source: "commonPractice" },
-  { step: "isolating", when: "crystallising", text: "hot salt solution scalds and spits near the end: goggles on, never boil it dry", source: "commonPractice" },
+  { step: "isolating", when: "boiled down", text: "hot liquor scalds and spits near the end: goggles on, never boil it dry", source: "commonPractice" },
   { step: "isolating", when: "heat sets it off", text: "it decomposes violently when it is heated dry: evaporate it on a water bath, never over a flame, never to the end; nothing that burns, no ammonium salt, acid or metal powder nearby", source: "commonPractice" },
   { step: "isolating", when: "ammonia in a hot liquor", text: "warm liquor gives off ammonia: under a hood or outdoors", source: "commonPractice" },
   { step: "isolating", when: "ammonia in a cold liquor", text: "warm liquor gives off ammonia: filter it cold", source: "commonPractice" },

@@ -54,6 +54,7 @@ export function handlingOf(setting: Setting, batch: Batch): Handling {
   const instead = standsInPlace(batch);
   const fired = [freeOxideOf(setting), chromateBeside(setting)].filter((one) => one !== undefined);
   return {
+    isBoiledDown: batch.steps.some(({ operation }) => operation === "concentrate"),
     product: instead === undefined ? setting.product : speciesAside(formulaFrom(instead.formula)),
     besides: setting.wet
       ? takenBesides(setting, batch)

@@ -80,6 +80,7 @@ function addingsOf(drafts: readonly Draft[]): ReadonlyMap<Adding, readonly Draft
   const solid = addings.find(({ adds, before }) => adds === "solid" && holdsAcid(before));
   const gas = drafts.filter(({ care, left }) => care === "mixing" && left.some(({ what }) => what === "gas"));
   const found = new Map<Adding, readonly Draft[]>([["solid", solid === undefined ? [] : [solid]]]);
+  found.set("boiling", drafts.filter(({ operation }) => operation === "concentrate").slice(0, 1));
   if (acid !== undefined) found.set("acid", [acid]);
   if (gas.length > 0) found.set("gas", gas);
   return found;
@@ -92,9 +93,10 @@ type PartCautions = ReadonlyMap<Care | StepCautions["step"], StepCautions>;
 const takesAlcohol = ({ alcohol, operation, put }: Draft): boolean =>
   alcohol !== undefined || (operation !== "weigh" && put.some(isWetWithAlcohol));
 
-const isOfAlcohol = ({ adding }: StepCaution): boolean => adding === "alcohol";
+/** Cautions that go where alcohol is put in, or to the first boiling down, whatever part of the work that is. */
+const isPlaced = ({ adding }: StepCaution): boolean => adding === "alcohol" || adding === "boiling";
 
-/** Cautions of a step: what alcohol asks for where it goes in, then those of its part of the work. */
+/** Cautions of a step: what alcohol asks for where it goes in, and the first boiling down, then those of its part of the work. */
 function cautionsOf(
   draft: Draft,
   isFirst: boolean,
@@ -102,8 +104,11 @@ function cautionsOf(
   formulaOf: (material: string) => string | undefined,
   addings: ReadonlyMap<Adding, readonly Draft[]>,
 ): StepCaution[] {
-  const own = takesAlcohol(draft) ? [...parts.values()].flatMap(({ cautions }) => cautions.filter(isOfAlcohol)) : [];
-  return [...own, ...ofPart(draft, isFirst, parts, formulaOf, addings).filter((one) => !isOfAlcohol(one))];
+  const isHere = ({ adding }: StepCaution): boolean =>
+    (adding === "alcohol" && takesAlcohol(draft)) ||
+    (adding === "boiling" && addings.get("boiling")?.includes(draft) === true);
+  const own = [...parts.values()].flatMap(({ cautions }) => cautions.filter(isHere));
+  return [...own, ...ofPart(draft, isFirst, parts, formulaOf, addings).filter((one) => !isPlaced(one))];
 }
 
 /** Cautions of a part of the work: those of a step's own materials, or all where the step is the first of its part or mixes. */

@@ -29,8 +29,8 @@ export interface StepCaution {
   readonly source: SourceKey;
   /** The source in words, with the index number of a classification. */
   readonly citation: string;
-  /** Which adding it belongs to: where diluted acid is met, a solid goes into acid, gas leaves, or alcohol goes in; undefined for each that reacts. */
-  readonly adding?: "acid" | "solid" | "gas" | "alcohol";
+  /** Which adding it belongs to: where diluted acid is met, a solid goes into acid, gas leaves, or alcohol goes in; or to the first boiling down; undefined for each that reacts. */
+  readonly adding?: "acid" | "solid" | "gas" | "alcohol" | "boiling";
   /** What the step is done in for it; undefined where it asks for neither. */
   readonly asks?: "fume hood" | "vented kiln";
 }
@@ -65,6 +65,12 @@ const ADDING: Partial<Record<WorkCondition, StepCaution["adding"]>> = {
   oxygen: "gas",
 };
 
+/** Cautions of isolating that belong to the step in which that is done, and not to the first. */
+const ISOLATING: Partial<Record<WorkCondition, StepCaution["adding"]>> = {
+  antisolvent: "alcohol",
+  "boiled down": "boiling",
+};
+
 /** What the metal does in its lye, and not the acid that comes after. */
 const isOfLye = ({ when }: WorkCautionRow, { setting }: Given): boolean =>
   when === "boils" && acidAfterLye(setting.materials) !== undefined;
@@ -75,8 +81,8 @@ function ofWork(row: WorkCautionRow, given: Given): StepCaution[] {
   const adding =
     row.step === "mixing"
       ? (ADDING[row.when] ?? (isOfLye(row, given) ? "gas" : undefined))
-      : row.step === "isolating" && row.when === "antisolvent"
-        ? "alcohol"
+      : row.step === "isolating"
+        ? ISOLATING[row.when]
         : undefined;
   return about.map((name) => ({
     ...caution(name, row.text, row.source),

@@ -25,6 +25,7 @@ import { ammineLeft } from "./waste-ammine";
 import { chelateLeft } from "./waste-chelate";
 import { cyanidoferrateLeft } from "./waste-cyanidoferrate";
 import { ammoniumNotes, freedBy, heldNotes, isWasteMetal, metalNotes, metalsIn } from "./waste-metals";
+import { oxalateNotes } from "./waste-oxalate";
 import { type DissolvedMetal, hydronsGivenBy, SODA, type Treatment, treatmentOf, upTo } from "./waste-treatment";
 
 /** What is left in one vessel. */
@@ -277,6 +278,7 @@ export function wasteOf(
     ...own,
     ...metalNotes(free, solutes, steps.mass),
     ...heldNotes(metals),
+    ...(isLeftAsItIs ? [] : oxalateNotes(setting, solutes, steps.mass)),
     ...(isLeftAsItIs ? [] : ammoniumNotes(free, solutes, steps.mass)),
     ...halogenNotes(setting, solutes),
     ...halateNotes(solutes, steps.mass),

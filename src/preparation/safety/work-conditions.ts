@@ -53,6 +53,8 @@ export interface Handling {
   /** The product, or the solid that stands in its place. */
   readonly product: Species;
   readonly besides: readonly TakenBesides[];
+  /** Water is boiled off, or evaporated. */
+  readonly isBoiledDown: boolean;
 }
 
 /** What is asked about. */
@@ -223,7 +225,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
     kindOf(given.setting) === "redox" &&
     given.setting.materials.some(({ form }) => isAgent(form, "oxidiser")),
   antisolvent: meetsAlcohol,
-  crystallising: ({ batch }) => batch.crystallising?.asItForms === false,
+  "boiled down": ({ handling }) => handling.isBoiledDown,
   "paper that burns": ({ setting: { wet, product }, batch }) =>
     wet &&
     batch.isolation.how !== "liquor" &&

@@ -136,8 +136,13 @@ function sourceBlocks(on: OnPaper): Block[] {
   const others = [...liquor, ...product].filter(
     (one) => !dissolving.some(({ dissolving: { solubility } }) => solubility?.formula === one?.formula),
   );
-  const cautions = plan.cautions.substances.flatMap(({ citation }) =>
-    citation === undefined ? [] : [filled(words.cautionsFrom, { source: citation.replace(/, index \S+$/, "") })],
+  const cautions = plan.cautions.substances.flatMap(({ citation, source: own, statements }) =>
+    [
+      ...(citation === undefined ? [] : [citation.replace(/, index \S+$/, "")]),
+      ...statements
+        .filter(({ source }) => source !== own && source !== "memory")
+        .map(({ source }) => citeLabel(source)),
+    ].map((source) => filled(words.cautionsFrom, { source })),
   );
   const weights = sourcesOf(plan.product.theoreticalYield).map((source) => filled(words.weightsFrom, { source }));
   const official = precautionsOf(on).map(({ source }) => filled(words.precautionsFrom, { source: citeLabel(source) }));

@@ -67,6 +67,8 @@ export interface HazardRow {
   readonly weaker?: readonly string[];
   /** Codes that were not read in the source: it leaves them out, or they are recalled. */
   readonly codesFromMemory?: readonly string[];
+  /** Codes that the entry has not and suppliers notify, and where that was read. */
+  readonly notified?: { readonly codes: readonly string[]; readonly source: HazardSourceKey };
   /** Some categories are minimum classifications: a supplier may add to them. */
   readonly minimum?: true;
   /** The entry has concentration limits of its own, which are not stored here. */
@@ -93,7 +95,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "CH3COOH", cas: "64-19-7", codes: ["H226", "H314"], cautions: ["stings the nose: ventilate"], disposal: "neutraliseAcid", index: "607-002-00-6", source: "clpAnnexVI" },
   { formula: "HCOOH", cas: "64-18-6", codes: ["H226", "H290", "H331", "H302", "H314"], cautions: ["carbon monoxide with concentrated sulfuric acid"], disposal: "neutraliseAcid", index: "607-001-00-0", source: "clp2026" },
   { formula: "C3H6O3", cas: "79-33-4", codes: ["H314", "EUH071"], disposal: "neutraliseAcid", index: "607-743-00-5", source: "clpRecalled" },
-  { formula: "H2C2O4·2H2O", cas: "144-62-7", classifiedAs: "H2C2O4", codes: ["H312", "H302"], minimum: true, cautions: ["binds the calcium of the blood"], disposal: "diluteOrHandIn", index: "607-006-00-8", source: "clpAnnexVI" },
+  { formula: "H2C2O4·2H2O", cas: "144-62-7", classifiedAs: "H2C2O4", codes: ["H318", "H312", "H302"], notified: { codes: ["H318"], source: "oxalicAcidSheets" }, minimum: true, cautions: ["binds the calcium of the blood"], disposal: "diluteOrHandIn", index: "607-006-00-8", source: "clpAnnexVI" },
   { formula: "SbCl3", cas: "10025-91-9", codes: ["H314", "H411"], cautions: ["stibine with zinc and acid"], disposal: "handIn", index: "051-001-00-8", source: "clp2026" },
   { formula: "SbCl5", cas: "7647-18-9", codes: ["H314", "H411"], cautions: ["stibine with zinc and acid", "fumes in humid air: hydrogen chloride"], disposal: "handIn", index: "051-002-00-3", source: "clp2026" },
   { formula: "SbF3", cas: "7783-56-4", codes: ["H331", "H311", "H301", "H411"], minimum: true, cautions: ["hydrogen fluoride with acid"], disposal: "handIn", index: "051-004-00-4", source: "clp2026" },
@@ -462,4 +464,4 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
 ]);
 
 /** What cautions are made from: materials are known by formula or group, not by registry number. */
-export const HAZARD_ENTRIES = /* @__PURE__ */ columns(HAZARDS, ["formula", "form", "group", "classifiedAs", "upTo", "above", "gas", "codes", "weaker", "codesFromMemory", "minimum", "concentrationLimits", "cautions", "dry", "state", "disposal", "index", "source"]);
+export const HAZARD_ENTRIES = /* @__PURE__ */ columns(HAZARDS, ["formula", "form", "group", "classifiedAs", "upTo", "above", "gas", "codes", "weaker", "codesFromMemory", "notified", "minimum", "concentrationLimits", "cautions", "dry", "state", "disposal", "index", "source"]);

@@ -5,6 +5,7 @@ import type { Fields } from "../../foundation/argument";
 import { type Facts, ownRow } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
 import { readableInside } from "../../foundation/readable";
+import { list } from "../../foundation/wording";
 import { anhydrousKey, type Notation } from "../../ion/internal";
 import { guard, readableOptions } from "../argument";
 import { DISPOSAL, HAZARD_FIELD_SOURCES, type HazardRow } from "../data/hazards";
@@ -74,6 +75,10 @@ function notesOf(
   if (row.minimum) notes.push("some categories are minimum classifications: the supplier may add to them");
   if ((row.codes ?? []).length === 0 && diluted === undefined)
     notes.push("no classification in the source: that does not make it safe");
+  if (row.notified !== undefined)
+    notes.push(
+      `suppliers notify ${list(row.notified.codes)}, which the entry has not: ${citeHazard(row.notified.source)}`,
+    );
   if (row.source === "memory") notes.push("from memory of ordinary safety data sheets, not confirmed");
   return notes;
 }
@@ -95,6 +100,7 @@ function fromRow(given: Asked, row: HazardRow, how: "own" | "hydrate" | "group")
   const signalWord = signalWordOf(codes, diluted?.weaker ?? row.weaker);
   const sourceOf = (code: string): HazardSourceKey => {
     if (code === CYLINDER || row.codesFromMemory?.includes(code)) return HAZARD_FIELD_SOURCES.codesFromMemory;
+    if (row.notified?.codes.includes(code)) return row.notified.source;
     return diluted?.source ?? row.source;
   };
   return {
