@@ -9,7 +9,6 @@ import { type Quantity, sum } from "../../quantity";
 import { classesOfFormula, everyRule, madeOf } from "../../substance/internal";
 import { complexIn } from "../contents/complexes";
 import type { Contents } from "../contents/contents";
-import { massOf } from "../contents/entry";
 import { volumeOfLiquor } from "../contents/liquor-size";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
@@ -17,10 +16,10 @@ import { FREE_HALOGENS, HALATES } from "../data/waste";
 import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
 import { fateOf } from "../reaction/fate";
-import { isAntisolvent } from "../reaction/fluids";
 import { coreOf, type Species, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { densityAt } from "../shelf/strength";
+import { burnsWithAlcohol } from "./waste-alcohol";
 import { ammineLeft } from "./waste-ammine";
 import { chelateLeft } from "./waste-chelate";
 import { cyanidoferrateLeft } from "./waste-cyanidoferrate";
@@ -195,15 +194,6 @@ const CYANIDE =
 const FLAMMABLE =
   "with the alcohol in it the liquor burns: closed, labelled as flammable, away from flames and hot plates, and never boiled down";
 
-/** Has a vessel so much alcohol or acetone that its liquor burns? */
-function burnsWithAlcohol([, pot]: Left): boolean {
-  const { volume } = pot.contents;
-  const own = pot.books.dissolved.filter(({ matter }) => isAntisolvent(matter.formula));
-  if (volume === undefined || own.length === 0) return false;
-  const parts = own.map((one) => massOf(one).dividedBy(densityAt(one.matter.formula, exact("100 %"))!));
-  return sum(parts).compare(volume.times(planned("burns"))) > 0;
-}
-
 /** What the mother liquor of crystals keeps of a metal of the waste. */
 function liquorNotes(
   { product }: Setting,
@@ -284,7 +274,7 @@ export function wasteOf(
     ...halateNotes(solutes, steps.mass),
     ...(cyanide || isLeftAsItIs ? [asItIs ?? CYANIDE] : []),
     ...((alcohol !== undefined && volume !== undefined && alcohol.compare(volume.times(planned("burns"))) > 0) ||
-    left.some(burnsWithAlcohol)
+    left.some(([, pot]) => burnsWithAlcohol(pot))
       ? [FLAMMABLE]
       : []),
     ...sourNotes(sour, solutes, steps.mass),
