@@ -14,6 +14,7 @@ export type { AddsHazard } from "./hazards/entries";
 export { classOfOne, everyRule } from "./hazards/incompatibility";
 export { madeOf } from "./hazards/make-up";
 export { type DangerousProduct, dangerOf } from "./hazards/never-made";
+export { labelByKin } from "./hazards/no-entry";
 export { solidFormsIn } from "./hazards/solid-form";
 export { pictogramsOf, signalWordOf, statementRow } from "./names/label-elements";
 export { officialPrecautions, officialText } from "./names/official-text";

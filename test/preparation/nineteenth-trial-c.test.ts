@@ -40,6 +40,12 @@ describe("the water of a double salt whose solubility no table has", () => {
     expect(sheet(copper)).toMatch(/Vessel 250 mL/);
   });
 
+  it("has the words of its metal on the label, where no list has the salt", () => {
+    expect(sheet(copper)).toMatch(
+      /do not warm above 25 °C, copper compounds that are listed harm water life and are not to be swallowed/,
+    );
+  });
+
   it("lets nothing that may be product go on the hot filter", () => {
     expect(texts(copper)[4]).toMatch(
       /grains that more hot water dissolves are product, and get it; if it is cloudy even/,

@@ -17,7 +17,7 @@ import { describe, expect, it } from "vitest";
 import { SHEETS } from "../../docs/examples/sheets";
 import { DROPS } from "../../src/preparation/data/protection";
 import { sheetWordsEnglish, WORD_KEYS } from "../../src/sheet/words";
-import { officialPrecautions, officialText } from "../../src/substance/internal";
+import { labelByKin, officialPrecautions, officialText } from "../../src/substance/internal";
 
 /** Not a language: each word turned round and each letter moved, so that one left in English shows. */
 const turned = Object.fromEntries(
@@ -64,6 +64,8 @@ const own = (plan: Plan): string[] => [
   ...Object.values(plan.cautions).flatMap((one) => [...textsOf(one)]),
   // the statements of a label are a table of the law, not words of the sheet
   ...plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => officialText(code) ?? "")),
+  // what an unlisted product has on its label is the first half of its caution
+  labelByKin(plan.product.formula) ?? "",
   // what heat leaves of a formula is a formula, and how it is heated is known with it
   ...plan.candidates.flatMap(({ formula }) => {
     const found = attempt(() => identifyByMassLoss({ before: "2 g", after: "1 g", candidates: [formula] }));

@@ -1,7 +1,7 @@
 // What the label of the bottle is to say, in one line.
 import { parseFormula } from "../../formula";
 import { isAirless, isKeptDark } from "../../preparation/internal";
-import { signalWordOf } from "../../substance/internal";
+import { labelByKin, signalWordOf } from "../../substance/internal";
 import type { Block } from "../document/blocks";
 import { pretty } from "../figures";
 import { liquorOnLabel } from "../label/liquor-label";
@@ -13,7 +13,12 @@ const MOST_STATEMENTS = 3;
 
 /** Signal word and the first statements, those of danger before those of warning, of what is in the bottle; nothing where none are known. */
 function hazardIn({ plan, words }: OnPaper, formula: string): string[] {
-  const own = plan.cautions.substances.filter(({ material, signalWord }) => pretty(material) === formula && signalWord);
+  const found = plan.cautions.substances.filter(({ material }) => pretty(material) === formula);
+  const own = found.filter(({ signalWord }) => signalWord);
+  const kin = found.some(({ status }) => status === "not listed" || status === "not looked up")
+    ? labelByKin(formula)
+    : undefined;
+  if (own.length === 0 && kin !== undefined) return [kin];
   const all = own.flatMap(({ statements }) => statements);
   const isGrave = ({ code }: (typeof all)[number]): boolean => signalWordOf([code]) === "Danger";
   const said = [...new Set([...all.filter(isGrave), ...all].map(({ paraphrase }) => paraphrase))];

@@ -34,6 +34,8 @@ export const NOT_LISTED = /* @__PURE__ */ once((): readonly NotListedRow[] => [
 interface KinRow {
   readonly element: string;
   readonly text: string;
+  /** It goes on the label of a bottle, up to its colon. */
+  readonly onLabel?: true;
   readonly disposal: "precipitateMetal" | "silverScrap" | "boron" | "calciumFluoride" | "diluteOrHandIn";
   readonly source: HazardSourceKey;
 }
@@ -42,9 +44,9 @@ interface KinRow {
 export const KIN_ADVICE: readonly KinRow[] = [
   { element: "F", text: "soluble fluorides poison when swallowed; keep it from acid", disposal: "calciumFluoride", source: "commonPractice" },
   { element: "B", text: "boron compounds that are listed harm fertility and the unborn child: no dust, no vessels for food", disposal: "boron", source: "commonPractice" },
-  { element: "Ag", text: "silver compounds that are listed harm water life: catch the rinse", disposal: "silverScrap", source: "commonPractice" },
-  { element: "Cu", text: "copper compounds that are listed harm water life and are not to be swallowed: catch the rinse", disposal: "precipitateMetal", source: "commonPractice" },
-  { element: "Zn", text: "zinc compounds that are listed harm water life: catch the wash water; no dust, and its fume from the fire gives fever", disposal: "precipitateMetal", source: "commonPractice" },
+  { element: "Ag", text: "silver compounds that are listed harm water life: catch the rinse", onLabel: true, disposal: "silverScrap", source: "commonPractice" },
+  { element: "Cu", text: "copper compounds that are listed harm water life and are not to be swallowed: catch the rinse", onLabel: true, disposal: "precipitateMetal", source: "commonPractice" },
+  { element: "Zn", text: "zinc compounds that are listed harm water life: catch the wash water; no dust, and its fume from the fire gives fever", onLabel: true, disposal: "precipitateMetal", source: "commonPractice" },
   { element: "Li", text: "a drug with a narrow margin: not for anybody pregnant or nursing, no vessel for food", disposal: "diluteOrHandIn", source: "commonPractice" },
   { element: "Cr", text: "no dust; oxidisers in hot lye turn it into chromium(VI)", disposal: "precipitateMetal", source: "commonPractice" },
   { element: "Mn", text: "no dust: manganese harms the nerves over years", disposal: "precipitateMetal", source: "commonPractice" },

@@ -29,6 +29,12 @@ const unlisted = /* @__PURE__ */ byElements(
 const kinOf = ({ parts }: Notation): (typeof KIN_ADVICE)[number] | undefined =>
   KIN_ADVICE.find(({ element }) => parts.some(({ counts }) => counts.has(element)));
 
+/** What the label of an unlisted compound says of its element; undefined where nothing is known. */
+export function labelByKin(formula: string): string | undefined {
+  const { onLabel, text } = kinOf(readNotation(formula)) ?? {};
+  return onLabel ? text?.split(":")[0] : undefined;
+}
+
 /** A formula that no classification has: a food, one that was looked up in vain, or one that nobody looked up. */
 export function noEntry(material: string, { formula, notation }: Asked): SubstanceCautions {
   const { key } = anhydrousKey(notation);
