@@ -151,9 +151,9 @@ const mixIn = (setting: Setting) =>
 
 /** The mix with what steps take and no pack brings, and with what stands in place of the product. */
 function mixAsDone(mix: ReturnType<typeof mixIn>, { product, besides }: Handling): ReturnType<typeof mixIn> {
-  const taken = besides.map(({ species, strength }) => {
-    const material = species.formula.toString();
-    return strength === undefined ? material : { material, strength };
+  const taken = besides.map(({ species, massPercent }) => {
+    const formula = species.formula.toString();
+    return massPercent === undefined ? formula : { formula, massPercent };
   });
   const products = mix.products.map((one) => (one === mix.product ? product : one));
   return { ...mix, product, products, aside: [...new Set([...(mix.aside ?? []), ...taken])] };

@@ -10,6 +10,7 @@ import { formulaFrom, keyOfFormula, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Handling, TakenBesides } from "../safety/work-conditions";
 import type { Batch } from "./batch";
+import { exact } from "./exact";
 import { standsInPlace } from "./in-place";
 
 /** Everything of the equation and of the packs, as it is dissolved. */
@@ -28,20 +29,20 @@ const TAKING: ReadonlySet<string> = /* @__PURE__ */ new Set(["add", "wash", "rin
 function takenBesides(setting: Setting, { steps, alcohol }: Batch): readonly TakenBesides[] {
   const named = once(() => namedBy(setting));
   const found = new Map<string, TakenBesides>();
-  const take = (text: string, key: string, strength?: string): void => {
-    found.set(key, { species: speciesAside(formulaFrom(text)), strength });
+  const take = (text: string, key: string, massPercent?: number): void => {
+    found.set(key, { species: speciesAside(formulaFrom(text)), massPercent });
   };
   for (const { operation, from, put, acidDiluted } of steps) {
     if (!TAKING.has(operation) || from !== undefined) continue;
     // it is handled as strong as it is before it is diluted
     if (acidDiluted !== undefined && !named().has(matterOf(formulaFrom(acidDiluted.formula)).core.key))
-      take(acidDiluted.formula, keyOfFormula(acidDiluted.formula), acidDiluted.strength);
+      take(acidDiluted.formula, keyOfFormula(acidDiluted.formula), exact(acidDiluted.strength).toNumber("%"));
     for (const { dissolved, mass } of put)
       for (const { formula, key, amount } of dissolved) {
         const own = formulaFrom(formula);
         if (found.has(key) || named().has(matterOf(own).core.key)) continue;
         const share = amount.times(molarMass(own)).dividedBy(mass).toNumber("%");
-        take(formula, key, `${share.toPrecision(2)} %`);
+        take(formula, key, Number(share.toPrecision(2)));
       }
   }
   const isAtHand = (): boolean => named().has(matterOf(formulaFrom(ALCOHOL)).core.key);
@@ -58,6 +59,6 @@ export function handlingOf(setting: Setting, batch: Batch): Handling {
     product: instead === undefined ? setting.product : speciesAside(formulaFrom(instead.formula)),
     besides: setting.wet
       ? takenBesides(setting, batch)
-      : fired.map((one) => ({ species: speciesAside(one), strength: undefined })),
+      : fired.map((one) => ({ species: speciesAside(one), massPercent: undefined })),
   };
 }

@@ -1,15 +1,15 @@
 // Seed for a liquor that stays supersaturated: crystals that are on the table, or the advice to put some in, and when.
 
 import type { Formula } from "../../formula";
-import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { staysSupersaturated } from "../../solubility/internal";
-import { trySubstance } from "../../substance";
+import { physicalOf } from "../../substance/internal";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { seed } from "../operation/seed";
 import { exact } from "../planning/exact";
 import { keptByWater } from "../reaction/fate";
+import { keyOfFormula } from "../reaction/species";
 import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
 import { useOf } from "./use";
@@ -18,15 +18,11 @@ import { celsius } from "./words";
 /** Degrees between the temperatures that are tried for a seed. */
 const SEED_STEP = 5;
 
-const remembered = /* @__PURE__ */ remembering<number | undefined>(300);
-
 /** °C at which crystals melt; undefined where nobody says, or where they do not. */
-const meltsAt = (formula: Formula): number | undefined =>
-  remembered(formula.toString(), () => {
-    const found = trySubstance(formula);
-    const change = found.ok ? found.value.phaseChange : undefined;
-    return change?.kind === "melts" ? change.temperature?.toNumber("°C") : undefined;
-  });
+function meltsAt(formula: Formula): number | undefined {
+  const row = physicalOf(keyOfFormula(formula.toString()));
+  return row?.change === "melts" && row.celsius !== undefined ? Number(row.celsius) : undefined;
+}
 
 /** Half way down at the most, and not before the liquor holds more than it can keep of the crystals: a seed would dissolve. */
 function seedingAt(

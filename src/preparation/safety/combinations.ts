@@ -9,8 +9,8 @@ import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import { isOneOf, readNotation } from "../../ion/internal";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
-import type { Cautions, Incompatibility, MaterialOfStrength } from "../../substance";
-import { cautionsWhere, type DangerousProduct, dangerOf, everyRule, solidFormsIn } from "../../substance/internal";
+import type { Cautions, FormulaOfStrength, Incompatibility } from "../../substance";
+import { cautionsOfFormulas, type DangerousProduct, dangerOf, everyRule, solidFormsIn } from "../../substance/internal";
 import { FUSES_OXIDES } from "../data/firing";
 import type { SourceKey } from "../data/sources";
 import { PlanError } from "../error";
@@ -38,7 +38,7 @@ interface Mix {
   /** It is heated dry, or meets warm. */
   readonly heated: boolean;
   /** What is put in and takes no part. */
-  readonly aside?: readonly (string | MaterialOfStrength)[];
+  readonly aside?: readonly (string | FormulaOfStrength)[];
 }
 
 /** A danger that was known and meant. */
@@ -72,60 +72,60 @@ function fractionOf({ shelf, form, massFraction }: Material): Quantity | undefin
 }
 
 /** A material with its strength, where it is a solution; what is no solution is as strong as it can be, and a solid in the form that its name or its note says. */
-export function withStrength(material: Material): string | MaterialOfStrength {
-  const text = material.form.toString();
+export function withStrength(material: Material): string | FormulaOfStrength {
+  const formula = material.form.toString();
   const percent = fractionOf(material)?.toNumber("%");
-  if (percent !== undefined) return { material: text, strength: `${Math.min(percent, 100).toFixed(4)} %` };
+  if (percent !== undefined) return { formula, massPercent: Number(Math.min(percent, 100).toFixed(4)) };
   const { name, note = "" } = material.shelf;
-  if (isLedIn(material) && isInCylinder(material)) return { material: text, inCylinder: true };
+  if (isLedIn(material) && isInCylinder(material)) return { formula, inCylinder: true };
   const [state, another] = solidFormsIn(`${name} ${note}`);
-  return state === undefined || another !== undefined ? text : { material: text, state };
+  return state === undefined || another !== undefined ? formula : { formula, state };
 }
 
 /** What a reaction sets free in water is thin: the water that dissolves the feeds is more than ten times an acid's mass. */
-const SET_FREE = "5 %";
+const SET_FREE = 5;
 
 /** Mass fraction of a product in its liquor; undefined where it is not dissolved there, or nothing is known of it. */
 type StrengthInLiquor = (product: Species) => Quantity | undefined;
 
 /** A by-product of wet work: an acid that is set free is no strong acid, and a salt that stays in the liquor is not handled dry. */
-function besideInWater(species: Species): string | MaterialOfStrength {
+function besideInWater(species: Species): string | FormulaOfStrength {
   const { formula } = species;
   const text = formula.toString();
-  if (isAcid(formula)) return { material: text, strength: SET_FREE };
+  if (isAcid(formula)) return { formula: text, massPercent: SET_FREE };
   if (isGas(formula, true)) return text;
-  return fateInRoom(formula).precipitated === true ? asSolid(species, true) : { material: text, dissolved: true };
+  return fateInRoom(formula).precipitated === true ? asSolid(species, true) : { formula: text, dissolved: true };
 }
 
 /** A product: a metal that water work gives is a powder, a gel no crystal. */
-function asSolid({ formula }: Species, wet: boolean): string | MaterialOfStrength {
-  const material = formula.toString();
-  if (wet && isMetal(formula)) return { material, state: "powder" };
-  return wet && gelRow(formula) !== undefined ? { material, state: "amorphous" } : material;
+function asSolid({ formula }: Species, wet: boolean): string | FormulaOfStrength {
+  const text = formula.toString();
+  if (wet && isMetal(formula)) return { formula: text, state: "powder" };
+  return wet && gelRow(formula) !== undefined ? { formula: text, state: "amorphous" } : text;
 }
 
 /** A product as strong as it is in its liquor, else as it forms. */
-function asFormed(species: Species, { wet, product }: Mix, strengthIn: StrengthInLiquor): string | MaterialOfStrength {
+function asFormed(species: Species, { wet, product }: Mix, strengthIn: StrengthInLiquor): string | FormulaOfStrength {
   // a gas leaves its liquor: it is as dangerous as without the water
   const percent = wet && !isGas(species.formula, false) ? strengthIn(species)?.toNumber("%") : undefined;
   if (percent !== undefined)
-    return { material: species.formula.toString(), strength: `${Number(percent.toPrecision(2))} %` };
+    return { formula: species.formula.toString(), massPercent: Number(percent.toPrecision(2)) };
   return wet && species !== product ? besideInWater(species) : asSolid(species, wet);
 }
 
 const WATER = "H2O";
 /** What no material brings of it comes from the air, and is no oxidiser on the shelf. */
 const AIR = "O2";
-const nameIn = (m: string | MaterialOfStrength): string => (typeof m === "string" ? m : m.material);
+const nameIn = (m: string | FormulaOfStrength): string => (typeof m === "string" ? m : m.formula);
 
 /** Everything that is put in: the materials, and what the equation takes without a material, water among it. */
-function putIn({ materials, reactants, aside = [] }: Mix): (string | MaterialOfStrength)[] {
+function putIn({ materials, reactants, aside = [] }: Mix): (string | FormulaOfStrength)[] {
   const supplied = new Set(materials.map(({ species }) => species));
   return [
     ...materials.map(withStrength),
     // an acid that a salt is dissolved in meets the rest as surely as one of a pack
     ...materials.flatMap(({ putOn }) =>
-      putOn === undefined ? [] : [{ material: putOn.acid.toString(), strength: `${planned("putOnAcid")}` }],
+      putOn === undefined ? [] : [{ formula: putOn.acid.toString(), massPercent: planned("putOnAcid").toNumber("%") }],
     ),
     ...reactants.filter((species) => !supplied.has(species)).map(({ formula }) => formula.toString()),
     ...aside,
@@ -166,8 +166,8 @@ const isOfFiring = ({ conditions }: Incompatibility): boolean =>
  * nobody asked about only what must stop the work is said: the steps tell how to dissolve. The air is not handled.
  */
 function lookedUp(
-  given: readonly (string | MaterialOfStrength)[],
-  products: readonly (string | MaterialOfStrength)[],
+  given: readonly (string | FormulaOfStrength)[],
+  products: readonly (string | FormulaOfStrength)[],
   { wet, heated, materials }: Mix,
 ): Cautions {
   const isMaterial = materials.some(({ species }) => species.isWater);
@@ -176,7 +176,7 @@ function lookedUp(
     const saysWater = given.some((one) => nameIn(one) === WATER);
     const water = wet && !saysWater ? [WATER] : [];
     const hasMelt = !wet && given.some((one) => isAlkali(nameIn(one)));
-    const everything = cautionsWhere([...given, ...water, ...products], [], { planned: true, heated });
+    const everything = cautionsOfFormulas([...given, ...water, ...products], [], { planned: true, heated });
     const incompatibilities = everything.incompatibilities.filter((one) => hasMelt || !isOfFiring(one));
     const all = { ...everything, incompatibilities };
     return frozen(

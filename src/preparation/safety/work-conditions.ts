@@ -42,10 +42,10 @@ import { isFreeHalogen } from "./waste";
 import { isSourMetal, mostOf } from "./waste-metals";
 import { hydronsGivenBy, SODA } from "./waste-treatment";
 
-/** A substance that a step takes and no pack brings, with its mass fraction where it is a solution. */
+/** A substance that a step takes and no pack brings, with its mass in 100 of solution where it is one. */
 export interface TakenBesides {
   readonly species: Species;
-  readonly strength: string | undefined;
+  readonly massPercent: number | undefined;
 }
 
 /** What is handled beside what the packs and the equation name. */

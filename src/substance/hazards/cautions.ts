@@ -9,7 +9,7 @@ import { quantity } from "../../quantity";
 import { guard } from "../argument";
 import type { SolidForm } from "../data/hazards";
 import type { Circumstance } from "../data/incompatibilities";
-import { badInput, readableText, type SubstanceRefusal } from "../error";
+import { readableText, type SubstanceRefusal } from "../error";
 import { nearestNames } from "../names/formula-of";
 import { goodNamed } from "../names/goods";
 import { withoutLabelWords } from "../names/label-words";
@@ -23,6 +23,7 @@ import {
   cautionsOver,
   checkedCircumstances,
   checkedList,
+  checkedState,
 } from "./entries";
 import type { Asked } from "./entry";
 import type { Meeting } from "./incompatibility";
@@ -69,13 +70,6 @@ function meanings(material: string): Resolved[] {
 /** Names near to a text that was not read, of substances and of goods. */
 const nearestTo = (text: string): string[] =>
   [...new Set([...nearestNames(text), ...nearestShopNames(text)])].slice(0, MOST_NEAREST);
-
-const STATES: readonly SolidForm[] = ["massive", "powder", "crystalline", "amorphous"];
-
-function checkedState(state: SolidForm): SolidForm {
-  if (STATES.includes(state)) return state;
-  throw badInput(`state out of: ${STATES.join(", ")}`);
-}
 
 /** Mass fraction in percent. */
 function percentOf(strength: string | undefined): number | undefined {

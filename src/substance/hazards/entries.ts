@@ -8,7 +8,7 @@ import { readableInside } from "../../foundation/readable";
 import { list } from "../../foundation/wording";
 import { anhydrousKey, type Notation } from "../../ion/internal";
 import { guard, readableOptions } from "../argument";
-import { DISPOSAL, HAZARD_FIELD_SOURCES, type HazardRow } from "../data/hazards";
+import { DISPOSAL, HAZARD_FIELD_SOURCES, type HazardRow, type SolidForm } from "../data/hazards";
 import type { Circumstance } from "../data/incompatibilities";
 import { citeHazard, type HazardSourceKey } from "../data/sources";
 import { badInput, SubstanceError } from "../error";
@@ -48,6 +48,14 @@ export interface Cautions {
   readonly incompatibilities: readonly Incompatibility[];
   /** To be printed under everything above. */
   readonly closing: string;
+}
+
+const STATES: readonly SolidForm[] = ["massive", "powder", "crystalline", "amorphous"];
+
+/** A physical form that the tables tell apart. */
+export function checkedState(state: SolidForm): SolidForm {
+  if (STATES.includes(state)) return state;
+  throw badInput(`state out of: ${STATES.join(", ")}`);
 }
 
 const CLOSING =

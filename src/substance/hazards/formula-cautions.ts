@@ -2,6 +2,8 @@ import type { Fields } from "../../foundation/argument";
 import { lookingIn } from "../../foundation/facts";
 import { tryReadNotation } from "../../ion/internal";
 import { guard } from "../argument";
+import type { SolidForm } from "../data/hazards";
+import type { Circumstance } from "../data/incompatibilities";
 import { badInput, readableText } from "../error";
 import {
   type Asking,
@@ -10,13 +12,17 @@ import {
   cautionsOver,
   checkedCircumstances,
   checkedList,
+  checkedState,
 } from "./entries";
 import type { Asked } from "./entry";
+import type { Meeting } from "./incompatibility";
 
 const OF_MASS_PERCENT = {
   formula: true,
   massPercent: true,
   inCylinder: true,
+  dissolved: true,
+  state: true,
 } as const satisfies Fields<FormulaOfStrength>;
 
 /** A formula with the strength of its solution in water, or in its cylinder. */
@@ -27,6 +33,10 @@ export interface FormulaOfStrength {
   readonly massPercent?: number;
   /** A gas under pressure: statements and pictogram of the cylinder are added. */
   readonly inCylinder?: boolean;
+  /** It stays dissolved in water, at a strength that is not known: dangers by fire of the dry solid are left out. */
+  readonly dissolved?: boolean;
+  /** The form of a solid, where its forms are classified apart, as powder and pieces of a metal. */
+  readonly state?: SolidForm;
 }
 
 /**
@@ -50,13 +60,20 @@ export function cautionsForFormulas(
   options?: CautionOptions,
 ): Cautions {
   const circumstances = checkedCircumstances(options);
-  return lookingIn(options?.facts, guard, () => cautionsOver(checkedList(formulas).map(asking), circumstances));
+  return lookingIn(options?.facts, guard, () => cautionsOfFormulas(formulas, circumstances));
 }
+
+/** The same, with how they meet; in the facts in force. */
+export const cautionsOfFormulas = (
+  formulas: readonly (string | FormulaOfStrength)[],
+  circumstances: readonly Circumstance[],
+  meeting?: Meeting,
+): Cautions => cautionsOver(checkedList(formulas).map(asking), circumstances, meeting);
 
 function asking(one: string | FormulaOfStrength): Asking {
   if (typeof one === "object" && one !== null) guard.fields(one, OF_MASS_PERCENT, "a formula");
   const given: FormulaOfStrength = typeof one === "object" && one !== null ? one : { formula: one };
-  const { formula, massPercent: percent, inCylinder } = given;
+  const { formula, massPercent: percent, inCylinder, dissolved, state } = given;
   if (percent !== undefined && !(typeof percent === "number" && percent >= 0 && percent <= 100))
     throw badInput("massPercent as a number from 0 to 100");
   const text = readableText(formula, "a formula");
@@ -70,6 +87,8 @@ function asking(one: string | FormulaOfStrength): Asking {
             formula: text,
             notation,
             inCylinder: inCylinder === true,
+            dissolved: dissolved === true,
+            ...(state === undefined ? {} : { state: checkedState(state) }),
             ...(percent === undefined ? {} : { percent }),
           },
         ];

@@ -10,7 +10,6 @@ import {
   LOOKUP,
   type LookupOptions,
   lookingIn,
-  ownRow,
   under,
 } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
@@ -19,7 +18,7 @@ import { INSPECT, shownAs } from "../../foundation/shown";
 import { type Notation, readNotation, tryReadNotation } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
 import { guard } from "../argument";
-import { PHYSICAL, type PhysicalRow } from "../data/physical";
+import type { PhysicalRow } from "../data/physical";
 import type { NamesRow } from "../data/registry";
 import { cite, type SourceKey } from "../data/sources";
 import { readableText, SubstanceError, type SubstanceRefusal } from "../error";
@@ -32,6 +31,7 @@ import { plainName } from "../names/words";
 import { remarksOfShop } from "../shop/shop-remarks";
 import { solutionSoldAs, type TextRange } from "../shop/sold-goods";
 import { canonicalFormula } from "./canonical";
+import { physicalOf } from "./physical";
 import { factsOf, numbered } from "./registry-facts";
 import { kinOf, namesOfRow, rowOf } from "./registry-index";
 import { celsius, stepsOf, type ThermalStep, thermalNoteOf, thermalOf } from "./thermal";
@@ -68,16 +68,6 @@ export interface SubstanceSources {
   readonly thermalSteps?: SourceKey;
   /** Key of what the note on heating rests on. */
   readonly thermalNote?: SourceKey;
-}
-
-let physical: ReadonlyMap<string, PhysicalRow> | undefined;
-
-/** Physical data by the registry's formula text. */
-function physicalOf(formula: string): PhysicalRow | undefined {
-  const own = ownRow<PhysicalRow>("physical", () => formula);
-  if (own !== undefined) return own;
-  physical ??= new Map(PHYSICAL().map((row) => [row.formula, row] as const));
-  return physical.get(formula);
 }
 
 /** Where the figures of a substance stand. */
