@@ -13,6 +13,7 @@ import { BELIEFS } from "../../src/preparation/data/beliefs";
 import {
   COUPLES,
   DEADLY_FROM_WATER,
+  FAR_UPHILL,
   FIRE_ONLY,
   HOT_SULFURIC,
   IN_LYE,
@@ -92,6 +93,7 @@ import {
   OXIDES,
   POISON_VAPOUR,
   PRECIPITATES,
+  WATER_ALONE,
 } from "../../src/preparation/data/ignition";
 import {
   INSOLUBLE_NONMETALS,
@@ -102,7 +104,7 @@ import {
   TAKES_BACK,
 } from "../../src/preparation/data/insoluble";
 import { CHROMATE_FROM_FIRE, FREE_BASE, GROUND_ALIKE } from "../../src/preparation/data/kiln";
-import { LATE_START } from "../../src/preparation/data/late-start";
+import { LATE_START, STARTED } from "../../src/preparation/data/late-start";
 import { LIQUIDS, NOT_MIXING } from "../../src/preparation/data/liquids";
 import { LOOSE } from "../../src/preparation/data/loose";
 import { DECIDING, MEASURING } from "../../src/preparation/data/measuring";
@@ -111,12 +113,13 @@ import { FLAMES, POWDER_TESTS, PRECIPITATION_TESTS, SEEN_IN_GLASSES } from "../.
 import {
   DIGESTED,
   GOES_IN_AIR,
+  LEAVES_FINE_METAL,
   NOT_BOILED_DOWN,
   NOT_WARM,
   OXIDES_FROM_WATER,
   VARIABLE_WATER,
 } from "../../src/preparation/data/products";
-import { DROPS, FIRST_WASH, IN_THE_DARK, KEPT_SOUR, PROTECTION } from "../../src/preparation/data/protection";
+import { DROPS, FIRST_WASH, IN_THE_DARK, KEPT_SOUR, PROTECTION, SOURED } from "../../src/preparation/data/protection";
 import { SETTLES, SYRUPS } from "../../src/preparation/data/stands";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
 import { ANHYDRIDES, COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
@@ -256,6 +259,11 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   SETTLES,
   SYRUPS,
   LATE_START,
+  STARTED,
+  SOURED: [SOURED],
+  FAR_UPHILL: [FAR_UPHILL],
+  LEAVES_FINE_METAL: [LEAVES_FINE_METAL],
+  WATER_ALONE: [WATER_ALONE],
   SLAKES: [SLAKES],
   SLOW_METALS,
   SLOW_IN_THE_COLD,
