@@ -96,7 +96,7 @@ describe("a second crop", () => {
     expect(grams(solids[0]!.mass)).toBeCloseTo(before - 0.38 * water, 0);
     const [, hot] = /\); ([\d.]+) g of NaCl crystallises hot\.$/.exec(boiled.text)!;
     expect(Number(hot)).toBeCloseTo(before - 0.38 * water, 0);
-    expect(saying(steps, /^Filter the mother liquor hot/).after.solids).toEqual([]);
+    expect(saying(steps, /^Filter the mother liquor at once, hot/).after.solids).toEqual([]);
     // of the saltpetre 31.9 g stays for each 100 g of water at 20 °C
     const there =
       boiled.before.dissolved

@@ -104,7 +104,7 @@ import {
   TAKES_BACK,
 } from "../../src/preparation/data/insoluble";
 import { CHROMATE_FROM_FIRE, FREE_BASE, GROUND_ALIKE } from "../../src/preparation/data/kiln";
-import { LATE_START, STARTED } from "../../src/preparation/data/late-start";
+import { LATE_START, SPARING_ACID, STARTED } from "../../src/preparation/data/late-start";
 import { LIQUIDS, NOT_MIXING } from "../../src/preparation/data/liquids";
 import { LOOSE } from "../../src/preparation/data/loose";
 import { DECIDING, MEASURING } from "../../src/preparation/data/measuring";
@@ -259,6 +259,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   SETTLES,
   SYRUPS,
   LATE_START,
+  SPARING_ACID: [SPARING_ACID],
   STARTED,
   SOURED: [SOURED],
   FAR_UPHILL: [FAR_UPHILL],

@@ -64,3 +64,45 @@ describe("a pair of salts", () => {
     for (const text of filters) expect(text).toMatch(/at once, .*90 to 95 °C/);
   });
 });
+
+describe("a carbonate with an acid that hardly dissolves cold", () => {
+  const tartar = planPreparation({
+    equation: "2 KHC4H4O6 + Na2CO3 + 7 H2O -> 2 KNaC4H4O6.4H2O + CO2",
+    product: "KNaC4H4O6.4H2O",
+    materials: [
+      { name: "cream of tartar", form: "KHC4H4O6", assay: "99 %" },
+      { name: "soda ash", form: "Na2CO3", assay: "99 %", excess: "2 %" },
+    ],
+    scale: { product: "56.44 g" },
+  });
+  const words = tartar.steps.map(({ text }) => text);
+
+  it("meets it warm, so that the gas leaves as it forms", () => {
+    const warm = words.findIndex((text) =>
+      /^Warm the contents to 60 °C and keep them there: cold, the cream of tartar/.test(text),
+    );
+    expect(warm).toBeGreaterThan(0);
+    expect(words.findIndex((text) => /^Add the .* soda ash/.test(text))).toBe(warm + 1);
+  });
+
+  it("is brought to its pH from both sides", () => {
+    expect(words.join("\n")).toMatch(
+      /where it is acid a little more of the soda ash is needed, where it is more than 1 higher a little more of the cream of tartar/,
+    );
+  });
+
+  it("of which some is to stay over, says what to add where paper shows less", () => {
+    const lithium = planPreparation({
+      equation: "Li2CO3 + H2SO4 -> Li2SO4.H2O + CO2",
+      product: "Li2SO4.H2O",
+      materials: [
+        { name: "lithium carbonate", form: "Li2CO3", assay: "99 %", excess: "3 %" },
+        { name: "battery acid", form: "H2SO4", strength: "37 %" },
+      ],
+      scale: { product: "80 g" },
+    });
+    expect(lithium.steps.map(({ text }) => text).join("\n")).toMatch(
+      /where it is lower, a little more of the lithium carbonate, until some stays undissolved/,
+    );
+  });
+});

@@ -29,3 +29,10 @@ export const LATE_START: readonly LateRow[] = [
 export const STARTED: readonly { readonly metal: string; readonly acid: string; readonly with: string; readonly source: SourceKey }[] = [
   { metal: "Zn", acid: "H2SO4", with: "a crystal of copper sulfate", source: "commonPractice" },
 ];
+
+/** An acid that hardly dissolves cold, beside a carbonate. */
+export const SPARING_ACID = {
+  at: "60 °C",
+  why: "the gas would stay in the liquor as hydrogencarbonate and come at once when that is warmed",
+  source: "commonPractice",
+} as const;

@@ -24,7 +24,7 @@ import { gasIsIn, type Led, leading, stopsByPaper } from "./leading";
 import { warmedByAcid } from "./lye-stage";
 import { withOtherSolids } from "./other-solid";
 import { type Stage, waitsForStage } from "./stage";
-import { cooledFor, warmed, warmedForProduct, warmedLigand, warmestAsAdded } from "./tempering";
+import { cooledFor, warmed, warmedForProduct, warmedForSparingAcid, warmedLigand, warmestAsAdded } from "./tempering";
 import { gasesIn, trapsFor } from "./trap";
 
 /** Materials that come to the vessel one after the other. */
@@ -85,6 +85,7 @@ function makeReady(course: Course, i: number, open: readonly Reaction[]): void {
   if (i === speakerOf(course)) cooledFor(bench, i);
   if (isLast) warmedForStart(bench, i);
   if (isLast) warmedForProduct(bench);
+  if (isLast) warmedForSparingAcid(bench);
   if (isLast && roles[i] === "metal salt") warmedLigand(bench);
   const { form } = bench.material(i);
   if ((isLast || i === stage?.by) && roles.includes("acid") && isOneOf(form, ...WARM_IN_ACID.formulas))

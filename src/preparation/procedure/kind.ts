@@ -46,6 +46,9 @@ const isOfStrongAcid = (formula: Formula): boolean =>
 export const isAcidSalt = (formula: Formula): boolean =>
   constitutionOf(formula).anions.some(({ formula: anion }) => isHydrogenAnion(anion));
 
+/** Is it an acid salt that works as an acid, and not as a base, as hydrogencarbonate does? */
+export const isSourSalt = (formula: Formula): boolean => isAcidSalt(formula) && !isBase(formula);
+
 /** Cations that a salt has in its water; the metal of a dichromate is none. */
 const cations = (formula: Formula): number =>
   new Set(constitutionOf(formula).cations.map(({ formula: cation }) => cation)).size;
@@ -143,8 +146,7 @@ function kindFromEquation(
   if (precipitated !== true && cations(product) > 1 && !got.some((f) => isGas(f, true))) return "double salt";
   if (acid && put.some(isBase)) return "neutralisation";
   // An acid salt of a weak acid, such as cream of tartar, is the acid where nothing precipitates.
-  const isSour = (f: Formula): boolean => isAcidSalt(f) && !isBase(f);
-  if (precipitated !== true && put.some(isSour) && put.some(isBase)) return "neutralisation";
+  if (precipitated !== true && put.some(isSourSalt) && put.some(isBase)) return "neutralisation";
   if (precipitated === true) return "precipitation";
   return precipitated === false ? "crystallisation" : "other";
 }

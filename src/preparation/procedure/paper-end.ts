@@ -7,7 +7,7 @@ import type { Pot } from "../contents/pot";
 import { exact, isFromRounding } from "../planning/exact";
 import { isGas } from "../reaction/fluids";
 import type { Bench } from "./bench";
-import { isAcidSalt } from "./kind";
+import { isAcidSalt, isSourSalt } from "./kind";
 import { spoiltByBoiling } from "./not-warm";
 import type { onPaper } from "./paper";
 import type { Role } from "./roles";
@@ -26,16 +26,27 @@ export const asMeant = ({ pot, frame: { setting, account } }: Bench): Pot =>
     return there === undefined || there.amount.compare(left) < 0 ? all : all.minus(core, left);
   }, pot);
 
-/** What brings a liquor to its pH, where neither acid nor base is in excess and all is dissolved; nothing elsewhere. */
+/** What brings a liquor to its pH, where all is dissolved, or some of the base stays over on purpose; nothing elsewhere. */
 export function toCorrect(bench: Bench): string {
   const { pot, frame } = bench;
   const { setting, roles, account } = frame;
-  if (pot.books.solids.length > 0) return "";
-  const at = (...of: readonly Role[]): number => setting.materials.findIndex((_, i) => of.includes(roles[i]!));
-  const [acid, base] = [at("acid"), at("base", "gas-giving base")];
-  if (acid < 0 || base < 0) return "";
-  const name = (i: number): string => setting.materials[i]!.shelf.name;
+  const { materials } = setting;
+  const at = (...of: readonly Role[]): number => materials.findIndex((_, i) => of.includes(roles[i]!));
+  const own = at("acid");
+  const acid = own < 0 ? materials.findIndex(({ form }) => isSourSalt(form)) : own;
+  const base = at("base", "gas-giving base");
+  if (acid < 0 || base < 0 || acid === base) return "";
+  const name = (i: number): string => materials[i]!.shelf.name;
   const isOver = (i: number): boolean => !isFromRounding(account.supplied[i]!.excess);
+  const { solids } = pot.books;
+  if (solids.length > 0) {
+    const { key } = matterOf(materials[base]!.form).core;
+    return isOver(base) &&
+      frame.isolation.how === "crystallise" &&
+      solids.every(({ matter }) => matter.core.key === key)
+      ? `; where it is lower, a little more of the ${name(base)}, until some stays undissolved`
+      : "";
+  }
   // of what was to be in excess there may be too little all the same
   const more = isHeldBack(bench, base) ? "of what was held back" : `more of the ${name(base)}`;
   if (isOver(base))

@@ -5,18 +5,21 @@ import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { MIXED_HOT, POURED_COLD, WARM_IN_ACID } from "../data/firing";
+import { SPARING_ACID } from "../data/late-start";
 import { warmthOf } from "../feasibility/by-warmth";
 import { cool } from "../operation/cool";
 import { heat } from "../operation/heat";
 import { exact, planned } from "../planning/exact";
 import { isAcid, isAmmonia } from "../reaction/acids";
+import { fateOf } from "../reaction/fate";
 import { isVolatile } from "../reaction/fluids";
 import { formulaFrom } from "../reaction/species";
 import type { Material } from "../shelf/material";
 import { type Bench, POT } from "./bench";
 import { mixedHotAt } from "./digestion";
+import { isSourSalt } from "./kind";
 import { inTheWay } from "./mixed-hot";
-import { notWarmOf } from "./not-warm";
+import { notWarmOf, spoiltByBoiling } from "./not-warm";
 import { celsius } from "./words";
 
 type Temperature = Quantity<"temperature">;
@@ -43,6 +46,24 @@ export function warmedForProduct(bench: Bench): void {
     target: at,
     say: () =>
       `Warm the contents to ${celsius(at)}: in the cold ${isOtherSolid ? "another solid settles" : "it comes out too fine to be filtered"}.`,
+  });
+}
+
+/** An acid that stays undissolved in the cold meets its carbonate warm: else the gas lags, and comes at once at the end. */
+export function warmedForSparingAcid(bench: Bench): void {
+  const { setting, roles, feeds } = bench.frame;
+  const isSparing = ({ form }: Material, i: number): boolean =>
+    feeds[i]!.how === "solid" &&
+    (isAcid(form) || isSourSalt(form)) &&
+    fateOf(form, setting.temperature).precipitated === true;
+  const sparing = setting.materials.find(isSparing);
+  if (sparing === undefined || !roles.includes("gas-giving base")) return;
+  const at = exact(SPARING_ACID.at) as Temperature;
+  if (spoiltByBoiling(setting.product.formula) !== undefined || isStillAt(bench, at)) return;
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    say: () =>
+      `Warm the contents to ${celsius(at)} and keep them there: cold, the ${sparing.shelf.name} hardly dissolves, and ${SPARING_ACID.why}.`,
   });
 }
 
