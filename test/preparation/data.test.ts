@@ -82,7 +82,7 @@ import {
   WET_GRINDING,
 } from "../../src/preparation/data/firing";
 import { CYLINDERS, GASES, GASES_IN_WATER } from "../../src/preparation/data/gases";
-import { AGAINST_COLLOID, GELS, SOAPS } from "../../src/preparation/data/gels";
+import { AGAINST_COLLOID, GELS, SALT_OF_A_WASH, SOAPS } from "../../src/preparation/data/gels";
 import { IF_MIXED } from "../../src/preparation/data/if-mixed";
 import {
   BASIC_BEFORE_HYDROXIDE,
@@ -150,7 +150,8 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   ACID_LEAVES: [ACID_LEAVES],
   ACID_TAKES,
   ACIDS_ON_METAL: [ACIDS_ON_METAL],
-  AGAINST_COLLOID: [AGAINST_COLLOID],
+  AGAINST_COLLOID,
+  SALT_OF_A_WASH: [SALT_OF_A_WASH],
   AGENTS,
   ANTISOLVENT,
   STANDS_WITH_ALCOHOL: [STANDS_WITH_ALCOHOL],

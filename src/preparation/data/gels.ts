@@ -12,17 +12,38 @@ export interface GelRow {
   readonly source: SourceKey;
 }
 
-/** The salt that keeps a slime from going colloidal in its wash water, in mol for each kilogram, beside so much of the slime. */
-export const AGAINST_COLLOID = {
-  salt: "NH4CH3COO",
+/** A salt that keeps a slime from going colloidal in its wash water. */
+interface AgainstColloidRow {
+  readonly salt: string;
+  readonly called: string;
+  /** What meets the liquor beside the salt itself: ammonium gives ammonia. */
+  readonly gives?: string;
+  /** It stays behind when the product is dried. */
+  readonly stays?: { readonly ion: string; readonly precipitates: readonly string[] };
+  readonly source: SourceKey;
+}
+
+/** The first that neither is dangerous beside the liquor, nor precipitates with the product, nor is tested for in the last wash; else the first without the last. */
+export const AGAINST_COLLOID: readonly AgainstColloidRow[] = [
+  { salt: "NH4CH3COO", called: "ammonium acetate", gives: "NH3", source: "talbot" },
+  { salt: "Na2SO4", called: "sodium sulfate", stays: { ion: "SO4^2-", precipitates: ["Ca", "Sr", "Ba", "Ra", "Pb"] }, source: "commonPractice" },
+  { salt: "NaCl", called: "common salt", stays: { ion: "Cl-", precipitates: ["Ag", "Pb", "Tl", "Hg"] }, source: "commonPractice" },
+];
+
+/** How the salt is put in. */
+export const SALT_OF_A_WASH = {
+  each: "1 g",
+  water: "100 mL",
+  /** Of its ammonium, in mol for each kilogram, beside so much of the slime. */
   moles: 0.13,
-  text: "1 g of ammonium acetate into each 100 mL of the water",
   besides: 0.1,
   /** Anions that take the hydrogen of ammonium: of their salts the equilibrium says whether it leaves them alone. */
   attacks: ["OH-", "O^2-", "CO3^2-", "PO4^3-", "S^2-"],
   /** Less of the slime in the water than this share is none. */
   dissolves: 0.02,
-  source: "talbot",
+  /** What is only a nuisance beside the salt, as ammonia from lye, counts from this strength of the liquor. */
+  strong: "0.1 mol/L",
+  source: "commonPractice",
 } as const satisfies Readonly<Record<string, unknown>> & { readonly source: SourceKey };
 
 /** Anions whose salts with metals are soaps that water does not dissolve, by the names of their groups: they come in bulky flakes. */

@@ -1,6 +1,6 @@
 // Washing a cake: with water, or with the wash that a product has of its own, so often as its schedule says; and the test of the
 // last wash.
-import { type Formula, parseFormula } from "../../formula";
+import type { Formula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { list } from "../../foundation/wording";
@@ -9,17 +9,15 @@ import { type Quantity, sum } from "../../quantity";
 import { type WashAdvice, type WashPlan, washAdvice } from "../../solubility";
 import { HOT_WATER, RESIDUE } from "../../solubility/internal";
 import { massOf } from "../contents/entry";
-import { settled } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
-import { AGAINST_COLLOID } from "../data/gels";
-import { componentsOf, unitsIn } from "../feasibility/beaker";
 import { testWash } from "../operation/wash";
 import { exact, planned } from "../planning/exact";
 import { smallestFor } from "../planning/vessel";
 import { isMetal } from "../reaction/acids";
 import { gelRow } from "../reaction/gel";
 import { formulaFrom } from "../reaction/species";
+import { againstColloid, standsAmmonium } from "./against-colloid";
 import { type Bench, type Look, POT } from "./bench";
 import { isGel } from "./isolation";
 import { colourInAir, isAirless } from "./protection";
@@ -45,24 +43,6 @@ const adviceFor = (product: Formula, salts: readonly string[], temperature: Quan
     ? remembered(`${product} ${salts.join(" ")} ${temperature}`, ask)
     : ask();
 };
-
-const againstColloid = (): string =>
-  ` If it stops settling, or the water stays coloured or cloudy, it is going colloidal for want of salt: put ${AGAINST_COLLOID.text}.`;
-
-/** Does the salt that keeps a slime together leave it alone? Hydroxides of magnesium, zinc, copper and their like it dissolves. */
-function standsAmmonium(product: Formula): boolean {
-  if (gelRow(product)?.standsAmmonium === true) return true;
-  const { attacks, salt, moles, besides, dissolves } = AGAINST_COLLOID;
-  if (!constitutionOf(product).anions.some(({ formula }) => attacks.some((one) => one === formula))) return true;
-  const of = componentsOf(product);
-  if (of === undefined) return false;
-  const pours = [
-    { formula: product, moles: besides },
-    { formula: parseFormula(salt), moles },
-  ];
-  const beaker = settled(pours, 25, { keeping: "kept", left: 0 });
-  return beaker !== undefined && unitsIn(beaker, of) > besides * (1 - dissolves);
-}
 
 /** Two masses to compare: in milligrams where the balance would print both in the same words, or hardly shows the first. */
 function between({ hand, frame: { setting } }: Bench, one: Quantity, other: Quantity): readonly [string, string] {
@@ -138,7 +118,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   bench.did(POT, done, {
     largerVessel: larger,
     say: (look) =>
-      `Wash ${times(plan.washes)} with ${namesLiquid ? bench.hand.litres(plan.washVolume) : bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}.${isColloid ? againstColloid() : ""}`,
+      `Wash ${times(plan.washes)} with ${namesLiquid ? bench.hand.litres(plan.washVolume) : bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}.${isColloid ? againstColloid(product.formula, before, advice.ok ? advice.value.endTests.map(({ ion }) => ion) : []) : ""}`,
     amounts: [plan.washVolume],
     acidDiluted: sour?.taken,
     target: plan.target,
