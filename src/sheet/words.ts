@@ -136,6 +136,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   soda: "sodium carbonate",
   alcoholDrops: "alcohol, a few drops",
   acidForTest: "a little dilute hydrochloric or sulfuric acid, fresh (for the test)",
+  magnet: "magnet",
   brightPiece: "a bright piece of the same metal (for the test)",
   seedCrystals: "a few crystals of an earlier batch, to seed with",
   little: "a little {acid}",

@@ -46,7 +46,7 @@ describe("the metal over in a displacement", () => {
     const plan = planned("CuSO4 + Fe -> FeSO4 + Cu", "Cu", "CuSO4·5H2O", "Fe");
     expect(texts(plan, /^Stir until/)[0]).toMatch(/Shake or brush the Cu off what is left in pieces\.$/);
     expect(texts(plan, /^Lift out/)).toEqual([
-      "Lift out what is left of metal in pieces; what is powder dissolves: stir the Cu with 123 g of dilute sulfuric acid (10 %) until no more gas rises (at most 1.95 L of hydrogen: no flame); the Cu stays.",
+      "Lift out what is left of metal in pieces; what is powder dissolves: stir the Cu with 123 g of dilute sulfuric acid (10 %) until no more gas rises, and a magnet held to the glass draws no grains (at most 1.95 L of hydrogen: no flame); the Cu stays.",
     ]);
     expect(plan.steps.at(-1)!.after.solids.map(({ formula }) => formula)).not.toContain("Fe");
     const aluminium = planned("CuSO4 + Al -> Al2(SO4)3 + Cu", "Cu", "CuSO4·5H2O", "Al");

@@ -106,3 +106,61 @@ describe("a carbonate with an acid that hardly dissolves cold", () => {
     );
   });
 });
+
+describe("a second crop", () => {
+  const acetate = planPreparation({
+    equation: "NaHCO3 + CH3COOH + 2 H2O -> CH3COONa.3H2O + CO2",
+    product: "CH3COONa.3H2O",
+    materials: [
+      { name: "baking soda", form: "NaHCO3", assay: "99.5 %" },
+      { name: "white vinegar", form: "CH3COOH", strength: "5.0 %", excess: "3 %" },
+    ],
+    scale: { product: "50.0 g" },
+  });
+  const words = acetate.steps.map(({ text }) => text).join("\n");
+
+  it("has its liquor poured off before the rinse runs into it: its mass is counted without that", () => {
+    expect(words).toMatch(/Filter the crystals off .*; pour the liquor off for the second crop before anything else/);
+  });
+
+  it("is seeded where the first was", () => {
+    expect(words).toMatch(/Cool the mother liquor to 20 °C again, seeded as before/);
+  });
+});
+
+describe("green vitriol from steel wool", () => {
+  const vitriol = planPreparation({
+    equation: "Fe + H2SO4 + 7 H2O -> FeSO4.7H2O + H2",
+    product: "FeSO4.7H2O",
+    materials: [
+      { name: "steel wool", form: "Fe", assay: "98 %", excess: "10 %" },
+      { name: "battery acid", form: "H2SO4", strength: "37 %" },
+    ],
+    scale: { product: "50.0 g" },
+  });
+  const words = vitriol.steps.map(({ text }) => text).join("\n");
+
+  it("cools between two portions to more than it is kept at", () => {
+    expect(words).toMatch(/below 65 °C again, .*keep it no colder than 60 °C/);
+  });
+
+  it("is not dried warm: its water would go", () => {
+    expect(words).toMatch(/dry it at no more than 25 °C \(warm or dry air takes its water\)/);
+  });
+});
+
+describe("copper from iron powder", () => {
+  it("is looked through with a magnet: iron that is left weighs hardly less than copper", () => {
+    const copper = planPreparation({
+      equation: "Fe + CuSO4.5H2O -> Cu + FeSO4 + 5 H2O",
+      product: "Cu",
+      materials: [
+        { name: "iron powder", form: "Fe", assay: "98 %", excess: "10 %" },
+        { name: "copper sulfate", form: "CuSO4.5H2O", assay: "99 %" },
+      ],
+      scale: { product: "10.00 g" },
+    });
+    expect(copper.steps.map(({ text }) => text).join("\n")).toContain("and a magnet held to the glass draws no grains");
+    expect(benchSheet(copper).toString()).toContain("[ ] magnet");
+  });
+});

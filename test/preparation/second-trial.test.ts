@@ -99,7 +99,7 @@ describe("read as a bench worker", () => {
     expect(step("green vitriol", /filter it hot/).text).toMatch(/just acid/);
     // its crystals are wet with the alcohol of their last rinse, which leaves them first, covered
     expect(step("green vitriol", /^Let the alcohol leave it, covered with filter paper/).text).toMatch(
-      /press it dry between paper/,
+      /press it between paper before, and bottle it tightly as soon as it is dry/,
     );
   });
 

@@ -137,7 +137,7 @@ describe("a label of a jar", () => {
       materials: [{ name: "iron vitriol", form: "FeSO4·7H2O" }],
       scale: { product: "10 g" },
     });
-    expect(flat(bottleLabel(green))).toContain("- from iron vitriol - do not warm above 35 °C");
+    expect(flat(bottleLabel(green))).toContain("- from iron vitriol - do not warm above 25 °C");
   });
 
   it("leaves lines for what only the person knows", () => {

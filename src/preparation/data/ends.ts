@@ -51,6 +51,13 @@ export const SALT_GONE = {
   source: "commonPractice",
 } as const satisfies { metals: readonly string[]; test: string; milky: string; source: SourceKey };
 
+/** Metals that a magnet draws: none of them is left in the powder of another. */
+export const MAGNETIC = {
+  metals: ["Fe", "Ni", "Co"],
+  test: "a magnet held to the glass draws no grains",
+  source: "commonPractice",
+} as const satisfies { metals: readonly string[]; test: string; source: SourceKey };
+
 /** What a strip, sheet or wire of metal that is put into a liquor must be. */
 export const BARE_METAL = {
   text: "with no other metal, paint or grease on it",

@@ -62,7 +62,7 @@ export const PROTECTION: readonly ProtectionRow[] = [
   { cations: ["Mn^2+", "Co^2+", "Fe^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, oxidised: "brown", source: "commonPractice" },
   { cations: ["Cu+"], groups: ["chloride", "bromide"], when: "drying", alcohol: true, airless: true, oxidised: "green", source: "commonPractice" },
   { cations: ["Sn^2+"], groups: ["hydroxide", "carbonate"], when: "drying", alcohol: true, airless: true, source: "commonPractice" },
-  { cations: ["Fe^2+"], groups: ["sulfate"], when: "drying", alcohol: true, text: "press it dry between paper, in little air, and bottle it tightly: damp it turns brown", source: "commonPractice" },
+  { cations: ["Fe^2+"], groups: ["sulfate"], when: "drying", alcohol: true, text: "press it between paper before, and bottle it tightly as soon as it is dry: damp it turns brown, and in dry air white", source: "commonPractice" },
   { cations: ["Cu+"], groups: ["oxide"], when: "drying", alcohol: true, text: "fine and damp it turns to copper(II) in air", source: "commonPractice" },
   { cations: ["Fe^2+", "Sn^2+", "Cu+"], groups: ["chloride", "bromide"], when: "drying", airless: true, text: "press it between paper before, and bottle it tightly after", source: "commonPractice" },
   { cations: [], elements: ["Cu", "Fe", "Sn", "Bi", "Cd"], when: "drying", alcohol: true, text: "do not leave it damp: metal powder tarnishes in air", source: "commonPractice" },

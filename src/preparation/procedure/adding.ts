@@ -124,7 +124,8 @@ export function adding(
   const { sign, otherwise } = nextPortion(bench, i);
   const usual = planned("coolsDownTo") as Quantity<"temperature">;
   const kept = bench.keptDissolved?.byItself === true ? bench.keptDissolved : undefined;
-  const least = kept !== undefined && kept.at.compare(usual) > 0 ? kept.at : usual;
+  // below what it is kept at there would be no room between the two
+  const least = kept !== undefined && kept.at.compare(usual) >= 0 ? above(kept.at) : usual;
   const down = warmest !== undefined && warmest.compare(least) < 0 ? warmest : least;
   const wait = isHot
     ? `until ${sign} and it is below ${celsius(down)} again, in a bath of cold water,`
@@ -137,6 +138,10 @@ export function adding(
   const back = isHeldBack(bench, i) ? "; hold the last portion back until paper shows the pH" : "";
   return `${verb} ${into}${wetted}${bare} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${back}${otherwise}${cool}${room}: ${volumesOf(gas)} in all, ${litres(sum(gas.map(({ volume }) => volume)).dividedBy(additionRate.portions))} from one portion${hood}${staysWarm}.`;
 }
+
+/** So far above what a vessel is kept at that both can be held. */
+const above = (at: Quantity<"temperature">): Quantity<"temperature"> =>
+  at.plus(planned("coolsBetween")) as Quantity<"temperature">;
 
 const volumesOf = (gas: Look["gas"]): string =>
   list(gas.map(({ volume, formula }) => `${litres(volume)} of ${formula}`));

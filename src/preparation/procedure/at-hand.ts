@@ -21,4 +21,5 @@ export type AtHand =
   | "potassium carbonate"
   | "sodium carbonate"
   | "bright piece of the metal"
+  | "magnet"
   | "dilute acid for a test";

@@ -8,7 +8,7 @@ import { type Quantity, sum } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { type Term, termsOf } from "../contents/react";
-import { METAL_GONE, SALT_GONE, STAYS_IN_NITRIC_ACID } from "../data/ends";
+import { MAGNETIC, METAL_GONE, SALT_GONE, STAYS_IN_NITRIC_ACID } from "../data/ends";
 import { ACID_LEAVES, ACID_TAKES, type AcidTakesRow } from "../data/firing";
 import { add } from "../operation/add";
 import { done } from "../operation/operation";
@@ -159,7 +159,7 @@ const staysWhole = (bench: Bench, i: number): boolean =>
 
 /** Take what is left of a metal out of the product, where dilute acid does. */
 export function takeOutMetal(bench: Bench, i: number): void {
-  const { name } = bench.frame.setting.product;
+  const { name, formula } = bench.frame.setting.product;
   const row = acidTakes(bench.frame.setting, i);
   const left = leftInVessel(bench, i);
   if (left === undefined) return;
@@ -180,11 +180,14 @@ export function takeOutMetal(bench: Bench, i: number): void {
   const done = add(bench.pot, acid, [{ terms, extent }]);
   const gas = done.left[0]?.pot.books.solids[0]?.amount;
   const volume = gas === undefined ? undefined : gasInRoom(bench, gas);
+  const isDrawn = isOneOf(bench.material(i).form, ...MAGNETIC.metals) && !isOneOf(formula, ...MAGNETIC.metals);
+  const magnet = isDrawn ? `, and ${MAGNETIC.test}` : "";
   bench.did(POT, done, {
     amounts: [acid.mass],
     later: true,
+    ...(isDrawn ? { atHand: ["magnet" as const] } : {}),
     say: () =>
-      `${isPowder(bench.material(i)) ? `What is left of the ${bench.name(i)}` : `Lift out what is left of ${bench.name(i)} in pieces; what is powder`} dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${planned("cementAcid")})${row.warm ? ", warm," : ""} until no more gas rises${volume === undefined ? "" : ` (${volume.compare(exact("0.1 L")) < 0 ? "" : `at most ${litres(volume)} of `}hydrogen: no flame)`}; the ${name} stays.`,
+      `${isPowder(bench.material(i)) ? `What is left of the ${bench.name(i)}` : `Lift out what is left of ${bench.name(i)} in pieces; what is powder`} dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${planned("cementAcid")})${row.warm ? ", warm," : ""} until no more gas rises${magnet}${volume === undefined ? "" : ` (${volume.compare(exact("0.1 L")) < 0 ? "" : `at most ${litres(volume)} of `}hydrogen: no flame)`}; the ${name} stays.`,
   });
   bench.liquor = bench.pot;
 }

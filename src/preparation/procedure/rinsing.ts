@@ -56,6 +56,13 @@ export function checkRinse({ request, product }: Setting, { how }: Isolation): v
 const pressedOn = (product: Formula): string =>
   isOxidiser(product) ? "on a porous tile, not between paper" : "between filter paper";
 
+/** A liquor that gives a second crop is poured off before the rinse runs into it, in words; read when all steps are known. */
+const keptApart = ({ drafts }: Bench): string =>
+  drafts.some(({ vessel, operation }) => vessel === MOTHER && operation === "concentrate") &&
+  drafts.some(({ vessel, operation }) => vessel === POT && operation === "rinse")
+    ? "; pour the liquor off for the second crop before anything else runs into it"
+    : "";
+
 /** Filter, and rinse with little of what takes little of the product. */
 export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, cold: Quantity<"temperature">): void {
   const { washing } = bench.frame.setting.request;
@@ -74,7 +81,7 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
     care: "isolating",
     blank: "wetCake",
     say: () =>
-      `Filter the crystals off at ${celsius(cold)}${cold.compare(bench.frame.setting.temperature) < 0 ? ", before the liquor warms," : ""} and press them; they keep ${nearly(bench.hand.litres(held))} of liquor${besides(bench, parted.after, product)}.`,
+      `Filter the crystals off at ${celsius(cold)}${cold.compare(bench.frame.setting.temperature) < 0 ? ", before the liquor warms," : ""} and press them; they keep ${nearly(bench.hand.litres(held))} of liquor${besides(bench, parted.after, product)}${keptApart(bench)}.`,
   });
   const liquor = parted.left[0]?.pot;
   if (liquor !== undefined) {

@@ -123,10 +123,11 @@ function boilAgain(bench: Bench, { hot, cold }: Crystallising, brought: Brought,
         `Filter the mother liquor at once, hot (${filterWarmth(formula, hot)}), through a warmed funnel, from the ${list(beside.map(({ matter }) => matter.name))}${pressed(bench, filtered)}${wetWithPoison(liquor)}.`,
     });
   }
+  const seeded = bench.drafts.some(({ operation }) => operation === "seed") ? ", seeded as before" : "";
   bench.did(MOTHER, cool(bench.in(MOTHER), cold, crystals.all), {
     target: cold,
     say: () =>
-      `Cool the mother liquor to ${celsius(cold)} again${rinsedAfter(bench, massOf(crystals.own).dividedBy(first))}: about ${bench.hand.grams(massOf(crystals.own))} more${saidAlong(bench, crystals) || ", less pure"}; keep and dry it apart.`,
+      `Cool the mother liquor to ${celsius(cold)} again${seeded}${rinsedAfter(bench, massOf(crystals.own).dividedBy(first))}: about ${bench.hand.grams(massOf(crystals.own))} more${saidAlong(bench, crystals) || ", less pure"}; keep and dry it apart.`,
   });
 }
 

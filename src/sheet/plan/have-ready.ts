@@ -182,6 +182,7 @@ function smallThings({ plan, words }: OnPaper): string[] {
     "potassium carbonate": words.potash,
     "sodium carbonate": words.soda,
     "bright piece of the metal": words.brightPiece,
+    magnet: words.magnet,
     "dilute acid for a test": words.acidForTest,
   };
   return [...new Set(plan.steps.flatMap(({ atHand }) => atHand))].map((one) => called[one]);
