@@ -292,6 +292,7 @@ export function passGate(mix: Mix, request: PlanRequest): Passed {
   refuseCombinations(
     combinations.filter((one) => !meant.includes(one)),
     acidsFormed(mix),
+    mix.product,
   );
   refuseDangers(refused, packs, combinations);
   return {

@@ -1,9 +1,13 @@
 // What the gate refuses: the error with its code, and what may be done about it.
+import { parseFormula } from "../../formula";
 import { list } from "../../foundation/wording";
+import { readNotation } from "../../ion/internal";
 import type { Incompatibility } from "../../substance";
-import type { DangerousProduct } from "../../substance/internal";
+import { cautionsOfFormulas, type DangerousProduct, dangerOf } from "../../substance/internal";
 import { IF_MIXED } from "../data/if-mixed";
 import { PlanError } from "../error";
+import { isGas } from "../reaction/fluids";
+import { nameOfFormula, type Species } from "../reaction/species";
 
 /** A product, by-product or material that no plan makes or starts from. */
 export interface Danger extends DangerousProduct {
@@ -52,14 +56,48 @@ export function refuseDangers(
   });
 }
 
-export function refuseCombinations(combinations: readonly Incompatibility[], formed: readonly string[]): void {
+/** Fatal or toxic where it is breathed (CLP). */
+const POISON_TO_BREATHE: readonly string[] = ["H330", "H331"];
+
+const isPoisonToBreathe = (text: string): boolean =>
+  cautionsOfFormulas([text], []).substances.some(({ statements }) =>
+    statements.some(({ code }) => POISON_TO_BREATHE.includes(code)),
+  );
+
+/** The poisonous gases that come of a combination, by name, in words; nothing where none is known. */
+function poisonousGases({ products }: Incompatibility): string {
+  const gases = products.flatMap((text) => {
+    const formula = parseFormula(text);
+    const danger = dangerOf(readNotation(formula));
+    const isGasOfTheList = danger !== undefined && danger.code !== "explosive";
+    if (!isGasOfTheList && !isPoisonToBreathe(text)) return [];
+    return [danger === undefined ? nameOfFormula(formula) : `${danger.name}, ${nameOfFormula(formula)}`];
+  });
+  if (gases.length === 0) return "";
+  return gases.length === 1 ? ` (a poisonous gas: ${gases[0]})` : ` (poisonous gases: ${gases.join("; ")})`;
+}
+
+/** Refuse packs that must not meet; of a gas that is itself the product no code is given, for none leads to a plan. */
+export function refuseCombinations(
+  combinations: readonly Incompatibility[],
+  formed: readonly string[],
+  { formula, name }: Species,
+): void {
   const first = combinations[0];
   if (first === undefined) return;
   const forms = first.materials.find((one) => formed.includes(one));
   const names = first.materials.map((one) => (one === forms ? `${one} that the reaction forms` : one));
+  const poison = poisonousGases(first);
   const meant = `if this is known and meant, acknowledge it by code: acknowledge: ["${first.code}"]`;
-  throw new PlanError("plan.forbidden-combination", `${list(names)}: ${first.what}`, {
-    hint: forms === undefined ? meant : `take a base into the equation that binds the ${forms} as it forms; ${meant}`,
+  const known = poison === "" ? meant : `under a hood that works, or not at all; ${meant}`;
+  const hint =
+    poison !== "" && isGas(formula, true)
+      ? `never in an open vessel, nor in a room: ${name} has to be driven over and caught, and no procedure here does that, whatever is acknowledged`
+      : forms === undefined
+        ? known
+        : `take a base into the equation that binds the ${forms} as it forms; ${known}`;
+  throw new PlanError("plan.forbidden-combination", `${list(names)}: ${first.what}${poison}`, {
+    hint,
     details: {
       combinations: combinations.map(({ code, materials, what, products, condition, citation }) => ({
         code,
