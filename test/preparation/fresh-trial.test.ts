@@ -86,7 +86,8 @@ describe("read as a bench worker", () => {
   it("seeds where the seed does not dissolve", () => {
     // Glauber's salt melts at 32.4 °C, and its liquor is saturated at 30 to 31 °C (41 g of Na2SO4 in 100 g of water at 30 °C)
     expect(planOf("4").steps.find(({ operation }) => operation === "seed")!.text).toContain("about 27 °C");
-    expect(planOf("14").steps.find(({ operation }) => operation === "seed")!.text).toContain("about 50 °C");
+    // alum: as soon as there is 5 % more than water keeps, for seeded at 50 °C, half way down, it sets to mush at once
+    expect(planOf("14").steps.find(({ operation }) => operation === "seed")!.text).toContain("about 70 °C");
   });
 
   it("lets the lye take all of a metal before the acid comes", () => {

@@ -48,6 +48,7 @@ export const PLANNING = {
   foamIntoAcid: { value: "3", what: "times the liquid: carbonate or metal into acid", source: "commonPractice" },
   portionWarms: { value: "10 ΔK", what: "is the most that one portion of what gives gas and heat may warm the vessel by", source: "commonPractice" },
   needsCooling: { value: "40 ΔK", what: "of warming and more: between two portions the vessel cools in a bath", source: "commonPractice" },
+  seededFrom: { value: "1.05", what: "times what water keeps of a salt is in a liquor before it is seeded: else a seed may dissolve", source: "commonPractice" },
   coolsBetween: { value: "5 Δ°C", what: "above what a vessel is kept at it cools to before the next portion", source: "commonPractice" },
   coolsDownTo: { value: "40 °C", what: "is what it cools to before the next portion", source: "commonPractice" },
   portionLasts: { value: "0.5 min", what: "and more from one portion of what foams to the next: put in, stirred, and its foam gone", source: "commonPractice" },

@@ -7,7 +7,7 @@ import { physicalOf } from "../../substance/internal";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { seed } from "../operation/seed";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { keptByWater } from "../reaction/fate";
 import { keyOfFormula } from "../reaction/species";
 import { putAsides } from "./asides";
@@ -24,7 +24,7 @@ function meltsAt(formula: Formula): number | undefined {
   return row?.change === "melts" && row.celsius !== undefined ? Number(row.celsius) : undefined;
 }
 
-/** Half way down at the most, and not before the liquor holds more than it can keep of the crystals: a seed would dissolve. */
+/** As warm as the liquor already holds more than it can keep of the crystals, or a seed would dissolve; half way down where nobody knows. */
 function seedingAt(
   { books }: Pot,
   { core, formula }: Matter,
@@ -36,12 +36,13 @@ function seedingAt(
     ?.amount.times(core.molarMass)
     .to("g");
   const [top, bottom] = [hot, cold].map((one) => one.toNumber("°C")) as [number, number];
+  const at = (celsius: number): Quantity<"temperature"> => exact(`${celsius} °C`) as Quantity<"temperature">;
   // crystals that are put in where they melt are gone
-  const half = Math.min(Math.round((top + bottom) / 2), Math.floor((meltsAt(formula) ?? top) - SEED_STEP));
-  for (let at = half; at > bottom; at -= SEED_STEP) {
-    const T = exact(`${at} °C`) as Quantity<"temperature">;
-    const kept = keptByWater(core.formula, books.water, T);
-    if (there === undefined || kept === undefined || kept.compare(there) < 0) return T;
+  const warmest = Math.min(top, Math.floor(meltsAt(formula) ?? top)) - SEED_STEP;
+  for (let celsius = warmest; celsius > bottom; celsius -= SEED_STEP) {
+    const kept = keptByWater(core.formula, books.water, at(celsius));
+    if (there === undefined || kept === undefined) return at(Math.min(warmest, Math.round((top + bottom) / 2)));
+    if (kept.times(planned("seededFrom")).compare(there) < 0) return at(celsius);
   }
   return cold;
 }
