@@ -8,6 +8,7 @@ export { notInWater } from "./feasibility/judge-compound";
 export { type Room, roomOf } from "./feasibility/room";
 export { ignitionDecides } from "./identity/by-ignition";
 export { lossOfDoubleSalt, STEPS_OF_SAMPLE, usualFirstCrop, withoutAmmonia } from "./identity/double-salts";
+export { lessOxidised } from "./identity/less-oxidised";
 export { splitByAcid } from "./identity/split-by-acid";
 export { leftOnIgnition } from "./identity/tests";
 export { asRun, keptOf, TEACHES, wayOf } from "./learning/lesson";

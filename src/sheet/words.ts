@@ -131,6 +131,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   washingUp: "washing-up liquid, a drop",
   charcoal: "activated charcoal",
   ironChloride: "iron(III) chloride solution, some drops",
+  iodideStarch: "iodide starch paper",
   epsomSalt: "magnesium sulfate (Epsom salt) solution, some drops",
   potash: "potassium carbonate",
   soda: "sodium carbonate",

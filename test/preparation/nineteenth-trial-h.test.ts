@@ -1,9 +1,11 @@
 // What independent readers objected to in printed sheets, as rules; the preparations are theirs. Facts of the bench are common
 // practice, no source.
 import { type PlanRequest, planPreparation } from "preparative";
+import { benchSheet } from "preparative/sheet";
 import { describe, expect, it } from "vitest";
 
 const texts = (request: PlanRequest): string[] => planPreparation(request).steps.map(({ text }) => text);
+const sheet = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
 
 const BLEACHED: PlanRequest = {
   equation: "MnSO4·H2O + NaOCl + 2 NaOH -> MnO2 + NaCl + Na2SO4 + 2 H2O",
@@ -50,5 +52,75 @@ describe("the salt against a slime that goes colloidal in its wash", () => {
       scale: { product: "20 g" },
     });
     expect(purple).toMatch(/put 1 g of ammonium acetate into each 100 mL of the water\.$/);
+  });
+});
+
+describe("the end of manganese dioxide", () => {
+  const warmed = (request: PlanRequest): string => texts(request).find((text) => text.startsWith("Warm it to 80 °C"))!;
+  const by = (equation: string, oxidiser: PlanRequest["materials"][number]): PlanRequest => ({
+    equation,
+    product: "MnO2",
+    materials: [
+      { name: "manganese sulfate", form: "MnSO4·H2O" },
+      oxidiser,
+      { name: "lye", form: "NaOH", excess: "5 %" },
+    ],
+    scale: { product: "10.00 g" },
+  });
+
+  it("from bleach is that bleach is left after half an hour, and only the manganese salt takes a purple away", () => {
+    // 2 % and 5 % of 10 g
+    expect(warmed(BLEACHED)).toBe(
+      "Warm it to 80 °C and keep it there, covered and stirred, for half an hour and until nothing pale is left in the solid (if the clear liquor turns purple, put in 0.2 g of the manganese sulfate at a time, 0.5 g at most).",
+    );
+    expect(sheet(BLEACHED)).toMatch(
+      /complete when a drop of the clear liquor still turns iodide starch paper blue: where it does not, put in a tenth more of the bleach/,
+    );
+    expect(sheet(BLEACHED)).not.toMatch(/neither purple|no longer purple/);
+    expect(sheet(BLEACHED)).toContain("[ ] iodide starch paper");
+  });
+
+  it("from peroxide, which decays on it, is that more of it only foams", () => {
+    const peroxide = by("MnSO4·H2O + H2O2 + 2 NaOH -> MnO2 + Na2SO4 + 3 H2O", {
+      name: "peroxide",
+      form: "H2O2",
+      strength: "3 %",
+      excess: "20 %",
+    });
+    expect(warmed(peroxide)).toMatch(/until it is brown-black all through and no more gas rises\.$/);
+    expect(sheet(peroxide)).toContain("some drops more of the peroxide foam in it and darken nothing");
+  });
+
+  it("from permanganate stays that of its colour", () => {
+    const purple = by("2 KMnO4 + 3 MnSO4·H2O + 4 NaOH -> 5 MnO2 + K2SO4 + 2 Na2SO4 + 5 H2O", {
+      name: "permanganate",
+      form: "KMnO4",
+    });
+    expect(warmed(purple)).toMatch(
+      /until neither purple nor pink is left in the clear liquor \(if it stays purple, put in 0\.2 g of the manganese sulfate at a time\)/,
+    );
+  });
+
+  it("is not told by the mass: hydroxides that are not oxidised all the way weigh about as much", () => {
+    // MnO(OH) 87.945, Mn(OH)2 88.953, MnO2 86.936 g/mol: 10.00 g is 10.12 g and 10.23 g; with 20 % of water 10.23 / 0.8 = 12.8 g
+    expect(sheet(BLEACHED)).toContain(
+      "10.1 to 12.8 g MnO(OH), or Mn(OH)₂, or as expected: the mass alone does not tell",
+    );
+  });
+
+  it("of lead dioxide is not told either: 223.2 of 239.2 g/mol is less than 10 % below", () => {
+    const lead: PlanRequest = {
+      equation: "Pb(CH3COO)2·3H2O + NaClO + 2 NaOH -> PbO2 + NaCl + 2 NaCH3COO + 4 H2O",
+      product: "PbO2",
+      materials: [
+        { name: "sugar of lead", form: "Pb(CH3COO)2·3H2O" },
+        { name: "bleach", form: "NaClO", strength: "5 %", excess: "10 %" },
+        { name: "caustic soda", form: "NaOH", excess: "5 %" },
+      ],
+      scale: { product: "10.0 g" },
+    };
+    // 15.9 g of the acetate, 379.3 g/mol: 10.03 g; PbO 10.03 × 223.2 / 239.2 = 9.36 g; Pb(OH)2 10.03 × 241.2 / 239.2 = 10.1 g
+    expect(sheet(lead)).toContain("9.4 to 10.1 g PbO, or Pb(OH)₂, or as expected: the mass alone does not tell");
+    expect(sheet(lead)).toMatch(/where it does not, a little more of the bleach is needed/);
   });
 });

@@ -5,16 +5,22 @@ import type { SourceKey } from "./sources";
 export interface EndRow {
   /** The product. */
   readonly formula: string;
+  /** What oxidises, by the names of its anions or by formula; whatever does where none is named. */
+  readonly by?: { readonly groups: readonly string[]; readonly molecules: readonly string[] };
   /** How warm it is kept until then; undefined where the room is warm enough. */
   readonly at?: string;
+  /** At the least, at that warmth. */
+  readonly time?: string;
   /** What is seen, after "until". */
   readonly until: string;
   /** What is seen while more of what reduces the oxidiser is needed, or of the oxidiser. */
   readonly short?: string;
   readonly lacks?: "oxidiser";
+  /** How much of that is put in at a time, and at most, as shares of the product. */
+  readonly portion?: { readonly each: string; readonly most?: string };
   /** Beside indicator paper and what is in the packs. */
-  readonly atHand?: "iron(III) chloride solution";
-  /** What tells that there is enough of the oxidiser, in the line of the test. */
+  readonly atHand?: "iron(III) chloride solution" | "iodide starch paper";
+  /** What tells that there is enough of the {oxidiser}, in the line of the test. */
   readonly enough?: string;
   /** pH and more that paper shows to the end where lye is in the plan, and what comes of less. */
   readonly alkaline?: { readonly from: string; readonly else: string };
@@ -183,12 +189,23 @@ export const ENDS: readonly EndRow[] = [
   // 50 to 60; colder it stays yellow and runs through the paper
   { formula: "Cu2O", at: "55 °C", until: "no green or blue is left and the solid is brick red, no longer yellow", alkaline: { from: "9", else: "with less it stays blue, or goes on to copper metal" }, liquor: "green or blue", source: "memory" },
   // hot it gets dense enough to settle and to be filtered
-  { formula: "MnO2", at: "80 °C", until: "neither purple nor pink is left in the clear liquor", short: "if it stays purple", liquor: "purple or pink", source: "commonPractice" },
+  { formula: "MnO2", by: { groups: ["permanganate"], molecules: [] }, at: "80 °C", until: "neither purple nor pink is left in the clear liquor", short: "if it stays purple", portion: { each: "2 %" }, liquor: "purple or pink", source: "commonPractice" },
+  // what oxidises in lye or hot goes on to permanganate where much of it is left
+  { formula: "MnO2", by: { groups: ["hypochlorite", "peroxodisulfate"], molecules: ["Br2", "Cl2"] }, at: "80 °C", time: "for half an hour", until: "nothing pale is left in the solid", short: "if the clear liquor turns purple", portion: { each: "2 %", most: "5 %" }, atHand: "iodide starch paper", enough: "a drop of the clear liquor still turns iodide starch paper blue: where it does not, put in a tenth more of the {oxidiser}, and keep it hot as before", source: "commonPractice" },
+  // the dioxide decays what is left of it
+  { formula: "MnO2", by: { groups: [], molecules: ["H2O2"] }, at: "80 °C", until: "it is brown-black all through and no more gas rises", enough: "some drops more of the {oxidiser} foam in it and darken nothing", source: "commonPractice" },
   { formula: "FeO(OH)", until: "it is brown all through, with no green or black left in it", short: "if it stays green", lacks: "oxidiser", source: "commonPractice" },
   { formula: "Fe(OH)3", until: "it is brown all through, with no green or black left in it", short: "if it stays green", lacks: "oxidiser", source: "commonPractice" },
-  { formula: "PbO2", at: "85 °C", until: "the solid is dark brown all through, with nothing white or orange in it", short: "if it stays light", lacks: "oxidiser", enough: "a drop of the liquor still turns iodide starch paper blue: where it does not, a little more of the oxidiser is needed", source: "commonPractice" },
+  { formula: "PbO2", at: "85 °C", until: "the solid is dark brown all through, with nothing white or orange in it", short: "if it stays light", lacks: "oxidiser", atHand: "iodide starch paper", enough: "a drop of the liquor still turns iodide starch paper blue: where it does not, a little more of the {oxidiser} is needed", source: "commonPractice" },
   // hexacyanidoferrate(II) gives Prussian blue with iron(III), hexacyanidoferrate(III) a brown liquor
   { formula: "K3[Fe(CN)6]", until: "a drop of the clear liquor turns brown, and no longer blue, with a drop of iron(III) chloride solution", short: "if it stays blue", lacks: "oxidiser", atHand: "iron(III) chloride solution", source: "commonPractice" },
+];
+
+/** Solids of which the metal is not oxidised all the way, and that weigh nearly as much as the product. */
+export const LESS_OXIDISED: readonly { readonly product: string; readonly others: readonly string[]; readonly source: SourceKey }[] = [
+  { product: "MnO2", others: ["MnO(OH)", "Mn(OH)2"], source: "commonPractice" },
+  { product: "PbO2", others: ["PbO", "Pb(OH)2"], source: "commonPractice" },
+  { product: "FeO(OH)", others: ["Fe(OH)2"], source: "commonPractice" },
 ];
 
 /** Acid sets hydrogen cyanide free from a cyanido complex, warm: its liquor is made neutral before it is warmed, by this salt of an alkali metal. */

@@ -16,6 +16,7 @@ export type AtHand =
   | "drops of alcohol"
   | "activated charcoal"
   | "iron(III) chloride solution"
+  | "iodide starch paper"
   | "magnesium sulfate solution"
   | "soda lime"
   | "potassium carbonate"

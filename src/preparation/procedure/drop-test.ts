@@ -75,14 +75,15 @@ export function dropTestFor(
       text: `it is complete when no more gas rises and ${liquor !== undefined && isStranger(liquor, matterOf(setting.product.formula)) ? "no more solid dissolves" : "paper shows the pH that is expected"}`,
       tells: false,
     };
-  const { liquor: seen, enough } = endOf(setting.product.formula) ?? {};
-  if (enough !== undefined && roles.includes("oxidiser"))
-    return { text: `it is complete when ${enough}`, tells: false };
+  const { liquor: seen, enough } = endOf(setting) ?? {};
+  const oxidiser = setting.materials.find((_, i) => roles[i] === "oxidiser")?.shelf.name;
+  if (enough !== undefined && oxidiser !== undefined)
+    return { text: `it is complete when ${enough.replace("{oxidiser}", oxidiser)}`, tells: false };
   const reducer =
     seen === undefined
       ? undefined
       : setting.materials.find(({ form }, i) => roles[i] === "reducer" || isAgent(form, "reducer"));
-  if (seen !== undefined && (reducer !== undefined || roles.includes("oxidiser")))
+  if (seen !== undefined && (reducer !== undefined || oxidiser !== undefined))
     return {
       text: `it is complete when the clear liquor is no longer ${seen}: where it is, it needs more time${reducer === undefined ? "" : ` or a little more of the ${reducer.shelf.name}`}`,
       tells: false,

@@ -1,17 +1,19 @@
 // A reaction kept warm until the colours of solid and liquor tell that it is done.
-import type { Formula } from "../../formula";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
-import { classesOfFormula } from "../../substance/internal";
+import { classesOfFormula, madeOf } from "../../substance/internal";
 import { ENDS, type EndRow } from "../data/ends";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact } from "../planning/exact";
 import { isLye } from "../reaction/acids";
+import type { Setting } from "../request/setting";
 import { type Bench, POT } from "./bench";
 import { isAgent } from "./roles";
 import { catalystOf, isReducedIn, slowComplexOf } from "./slow-complex";
 import { celsius } from "./words";
+
+const PAPER = "indicator paper" as const;
 
 /** A complex of a metal that takes its ligands slowly is kept warm: that the liquor is clear tells nothing. Was there one? */
 export function keptForLigands(bench: Bench): boolean {
@@ -33,34 +35,51 @@ export function keptForLigands(bench: Bench): boolean {
 }
 
 /** What shows that a product is done, where its colours tell. */
-export const endOf = (product: Formula): EndRow | undefined => ENDS.find(({ formula }) => isOneOf(product, formula));
+export const endOf = ({ product, materials }: Pick<Setting, "product" | "materials">): EndRow | undefined =>
+  ENDS.find(
+    ({ formula, by }) =>
+      isOneOf(product.formula, formula) &&
+      (by === undefined ||
+        materials.some(
+          ({ form }) => isOneOf(form, ...by.molecules) || by.groups.some((name) => madeOf(form).groups.has(name)),
+        )),
+  );
+
+/** What is put in where more is needed: in counted portions where the row says so. */
+function putIn({ hand, frame: { theory } }: Bench, { portion }: EndRow, names: string): string {
+  if (portion === undefined) return `a little more of the ${names} is needed`;
+  const of = (share: string): string => hand.grams(theory.times(exact(share)).to("g"));
+  const most = portion.most === undefined ? "" : `, ${of(portion.most)} at most`;
+  return `put in ${of(portion.each)} of the ${names} at a time${most}`;
+}
 
 /** Kept warm until the colours tell that it is done, where a row says so. */
 export function keptToItsEnd(bench: Bench): void {
   const { setting, roles } = bench.frame;
-  const { product, materials } = setting;
-  const row = endOf(product.formula);
+  const { materials } = setting;
+  const row = endOf(setting);
   if (row === undefined) return;
   const smells = materials.some(({ form }) => classesOfFormula(form).has("sulfite"));
   const hood = smells ? ", under the hood (sulfur dioxide leaves it)" : "";
   // what is oxidised: neither the oxidiser nor what only brings acid, base or water
   const taking = materials.filter(({ form }, i) =>
     row.lacks === undefined
-      ? !["oxidiser", "acid", "base", "water"].includes(roles[i]!) && !isAgent(form, "oxidiser")
+      ? !["oxidiser", "acid", "base", "water"].includes(roles[i]!) && !isAgent(form, "oxidiser") && !isLye(form)
       : roles[i] === row.lacks,
   );
-  const until = `${row.until}${row.short === undefined ? "" : ` (${row.short}, a little more of the ${taking.map(({ shelf }) => shelf.name).join(" or the ")} is needed)`}`;
+  const until = `${row.until}${row.short === undefined ? "" : ` (${row.short}, ${putIn(bench, row, taking.map(({ shelf }) => shelf.name).join(" or the "))})`}`;
   const lye = row.alkaline === undefined ? undefined : materials.find(({ form }) => isLye(form))?.shelf.name;
+  const tools = [...(row.atHand === undefined ? [] : [row.atHand]), ...(lye === undefined ? [] : [PAPER])];
+  const atHand = tools.length === 0 ? {} : { atHand: tools };
   if (row.at === undefined) {
-    const atHand = row.atHand === undefined ? {} : { atHand: [row.atHand] };
     bench.did(POT, hold(bench.pot), { ...atHand, say: () => `Stir until ${until}.` });
     return;
   }
   const at = exact(row.at) as Quantity<"temperature">;
   bench.did(POT, heat(bench.pot, at), {
     target: at,
-    ...(lye === undefined ? {} : { atHand: ["indicator paper" as const] }),
+    ...atHand,
     say: () =>
-      `Warm it to ${celsius(at)} and keep it there, covered and stirred${hood}, until ${until}.${lye === undefined ? "" : ` Paper shows pH ${row.alkaline!.from} or more all the time: where it does not, a little more of the ${lye} comes first, for ${row.alkaline!.else}.`}`,
+      `Warm it to ${celsius(at)} and keep it there, covered and stirred${hood}, ${row.time === undefined ? "" : `${row.time} and `}until ${until}.${lye === undefined ? "" : ` Paper shows pH ${row.alkaline!.from} or more all the time: where it does not, a little more of the ${lye} comes first, for ${row.alkaline!.else}.`}`,
   });
 }

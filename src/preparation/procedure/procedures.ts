@@ -210,7 +210,7 @@ function keptHot(bench: Bench): boolean {
   if (slow === undefined) return false;
   const { row, i } = slow;
   const at = exact(row.at) as Quantity<"temperature">;
-  const end = endOf(setting.product.formula);
+  const end = endOf(setting);
   const long = end === undefined ? row.time : `until ${end.until}`;
   bench.did(POT, heat(bench.pot, at), {
     target: at,

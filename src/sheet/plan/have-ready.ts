@@ -177,6 +177,7 @@ function smallThings({ plan, words }: OnPaper): string[] {
     "drops of alcohol": words.alcoholDrops,
     "activated charcoal": words.charcoal,
     "iron(III) chloride solution": words.ironChloride,
+    "iodide starch paper": words.iodideStarch,
     "magnesium sulfate solution": words.epsomSalt,
     "soda lime": words.sodaLime,
     "potassium carbonate": words.potash,

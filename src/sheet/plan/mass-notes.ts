@@ -1,8 +1,8 @@
-// What a mass does not tell by itself: a feed that weighs less than what is made of it, and a neighbour that only acid tells.
-import { splitByAcid } from "../../preparation/internal";
+// What a mass does not tell by itself: a feed that weighs less than what is made of it, a solid that is not oxidised all the way, and a neighbour that only acid tells.
+import { lessOxidised, splitByAcid } from "../../preparation/internal";
 import { about } from "../figures";
 import { filled } from "../words";
-import { handFor, type OnPaper } from "./context";
+import { bare, handFor, type OnPaper } from "./context";
 
 /** What a mass means where a feed is stirred in as a solid and weighs less than the precipitate made of it: it would not show. */
 export function ifFeedReacted(on: OnPaper, means: string): string {
@@ -25,4 +25,15 @@ export function acidRows({ plan, words }: OnPaper): string[][] {
       filled(words.acidTells, { formula: plan.product.formula, acid, metal, none }),
     ],
   ];
+}
+
+/** What is not oxidised all the way, where it weighs about as much as the product. */
+export function lessOxidisedRows(on: OnPaper): string[][] {
+  const { plan, words } = on;
+  const less = lessOxidised(plan);
+  if (less === undefined) return [];
+  const { grams } = handFor(on);
+  const formula = less.formulas.reduce((one, other) => filled(words.or, { one, other }));
+  const found = filled(words.within, { low: bare(grams(less.least)), high: grams(less.most) });
+  return [[found, filled(words.untoldByMass, { formula })]];
 }

@@ -26,7 +26,7 @@ import { about } from "../figures";
 import { filled } from "../words";
 import { bare, expectedOf, gasesLedIn, handFor, type OnPaper, rangeInWords, rangeOf, weighedAs } from "./context";
 import { doubleSaltRows } from "./double-salt-rows";
-import { acidRows, ifFeedReacted } from "./mass-notes";
+import { acidRows, ifFeedReacted, lessOxidisedRows } from "./mass-notes";
 
 /** May a heated sample tell which formula it is, where the work itself fires nothing? */
 export const asksForIgnition = (plan: Plan): boolean =>
@@ -213,6 +213,7 @@ function keyRows(on: OnPaper): string[][] {
   return [
     ...crops.flatMap((crop) => cropRows(on, crop, theory)),
     ...crops.flatMap((crop) => others.map((other) => candidateRow(on, crop, other))),
+    ...lessOxidisedRows(on),
     ...acidRows(on),
   ];
 }
