@@ -4,7 +4,7 @@ import { PLANNING, type PlanningName } from "../data/planning";
 import { cite, type SourceKey } from "../data/sources";
 import { isLedIn } from "../reaction/fluids";
 import { type Setting, usualLossOf } from "../request/setting";
-import { type Acknowledged, inWords } from "../safety/combinations";
+import { type Acknowledged, inWords } from "../safety/acknowledged";
 import type { Batch } from "./batch";
 
 /** A planning value that the plan used, or a danger that the request acknowledged. */

@@ -4,18 +4,12 @@ import { molarMass } from "../../formula";
 import { frozen } from "../../foundation/frozen";
 import { remembering } from "../../foundation/memo";
 import { readableInside } from "../../foundation/readable";
-import { slips } from "../../foundation/slips";
-import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import { isOneOf, readNotation } from "../../ion/internal";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import type { Cautions, FormulaOfStrength, Incompatibility } from "../../substance";
-import { cautionsOfFormulas, type DangerousProduct, dangerOf, everyRule, solidFormsIn } from "../../substance/internal";
+import { cautionsOfFormulas, type DangerousProduct, dangerOf, solidFormsIn } from "../../substance/internal";
 import { FUSES_OXIDES } from "../data/firing";
-import type { SourceKey } from "../data/sources";
-import { PlanError } from "../error";
-import { DOES_NOT_GO } from "../feasibility/feasibility";
-import { OTHER_HYDRATE } from "../feasibility/form-in-water";
 import { exact, planned } from "../planning/exact";
 import { isAcid, isMetal } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
@@ -25,6 +19,7 @@ import type { Species } from "../reaction/species";
 import type { PlanRequest } from "../request/request";
 import type { Material } from "../shelf/material";
 import { isInCylinder } from "../shelf/pieces";
+import { type Acknowledged, acknowledgedCodes } from "./acknowledged";
 import { type Danger, refuseCombinations, refuseDangers } from "./refused";
 
 /** What comes together in a preparation. */
@@ -39,15 +34,6 @@ interface Mix {
   readonly heated: boolean;
   /** What is put in and takes no part. */
   readonly aside?: readonly (string | FormulaOfStrength)[];
-}
-
-/** A danger that was known and meant. */
-export interface Acknowledged {
-  readonly code: string;
-  /** Formulas as they were asked for. */
-  readonly about: readonly string[];
-  readonly what: string;
-  readonly source: SourceKey;
 }
 
 /** What the gate finds, before anything is acknowledged. */
@@ -228,38 +214,6 @@ export function judge(mix: Mix): Judged {
   };
 }
 
-/** Codes that may be acknowledged. */
-const acknowledgeable = (): Set<string> =>
-  new Set([
-    ...everyRule()
-      .filter((row) => row.severity === "forbid")
-      .map((row) => row.code),
-    "poison-gas",
-    ...DOES_NOT_GO,
-    OTHER_HYDRATE,
-  ]);
-
-/** The codes of a request, or an error: only a list of known codes opens anything. */
-function acknowledgedCodes({ acknowledge }: PlanRequest): readonly string[] {
-  if (acknowledge === undefined) return [];
-  if (!Array.isArray(acknowledge) || !acknowledge.every((code) => typeof code === "string"))
-    throw new PlanError("plan.acknowledge", "acknowledge must be a list of codes", {
-      hint: 'give the codes of what is known and meant: acknowledge: ["lead-acid"]',
-    });
-  const known = acknowledgeable();
-  const unknown = acknowledge.find((code) => !known.has(code));
-  if (unknown === undefined) return acknowledge;
-  const near = [...known].filter((code) => slips(code, unknown.slice(0, 100), 3) <= 3);
-  throw new PlanError("plan.acknowledge", `'${unknown.slice(0, 100)}' is not a code that can be acknowledged`, {
-    hint:
-      near.length > 0
-        ? `did you mean ${list(near, "or")}?`
-        : unknown === "explosive" || unknown === "deadly-gas"
-          ? "explosives and deadly gases are never planned"
-          : "the error that stopped the plan names the code",
-  });
-}
-
 /** What a plan may say of its dangers. */
 interface Passed {
   readonly cautions: Cautions;
@@ -308,7 +262,3 @@ export function passGate(mix: Mix, request: PlanRequest): Passed {
     ],
   };
 }
-
-/** What was acknowledged, in words for plan and sheet. */
-export const inWords = ({ about, what }: Acknowledged): string =>
-  `acknowledged as known and meant: ${list(about)}, ${what}`;

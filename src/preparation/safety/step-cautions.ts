@@ -13,7 +13,7 @@ import { isAntisolvent } from "../reaction/fluids";
 import { acidAfterLye } from "../reaction/neutralising";
 import { nameOfFormula } from "../reaction/species";
 import type { Setting } from "../request/setting";
-import { type Acknowledged, inWords } from "./combinations";
+import { type Acknowledged, inWords } from "./acknowledged";
 import { gasesThatMayCome } from "./gases-that-may-come";
 import { type Handled, handledIn } from "./handled";
 import { fumesOf } from "./ignition-fumes";
