@@ -143,7 +143,7 @@ import {
   SLOW_METALS,
   WASTE_METALS,
 } from "../../src/preparation/data/waste";
-import { WITH_LYE } from "../../src/preparation/data/with-lye";
+import { ACID_INTO_LYE, HAZE_HOT, WITH_LYE } from "../../src/preparation/data/with-lye";
 import { FEEDS_FIRE, IGNITION_FUMES, WORK_CAUTIONS } from "../../src/preparation/data/work-cautions";
 import { tablesOf } from "../tools/tables";
 
@@ -299,6 +299,8 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   POURED_COLD: [POURED_COLD],
   WASTE_METALS,
   WITH_LYE,
+  ACID_INTO_LYE: [ACID_INTO_LYE],
+  HAZE_HOT: [HAZE_HOT],
   WORK_CAUTIONS: WORK_CAUTIONS(),
 };
 

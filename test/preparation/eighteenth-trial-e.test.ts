@@ -54,7 +54,8 @@ describe("a metal that is dissolved in lye before its acid comes", () => {
   });
 
   it("keeps lye out of aluminium pots and off paper", () => {
-    expect(sheet).toMatch(/in glass or stainless steel, for lye dissolves aluminium/);
+    // the hot acid comes into the same vessel, and takes iron out of steel (was "in glass or stainless steel")
+    expect(sheet).toMatch(/in glass, for lye dissolves aluminium, and the hot acid after it steel/);
     expect(sheet).toMatch(/filter it through glass wool or synthetic cloth, for lye eats paper, and rinse that/);
   });
 

@@ -124,3 +124,37 @@ describe("the end of manganese dioxide", () => {
     expect(sheet(lead)).toMatch(/where it does not, a little more of the bleach is needed/);
   });
 });
+
+describe("alum from foil through lye", () => {
+  const alum: PlanRequest = {
+    equation: "2 Al + 2 KOH + 4 H2SO4 + 22 H2O -> 2 KAl(SO4)2·12H2O + 3 H2",
+    product: "KAl(SO4)2·12H2O",
+    materials: [
+      { name: "aluminium foil", form: "Al", assay: "99 %" },
+      { name: "caustic potash", form: "KOH", assay: "85 %", excess: "20 %" },
+      { name: "battery acid", form: "H2SO4", strength: "37 %", excess: "10 %" },
+    ],
+    scale: { product: "30.00 g" },
+  };
+  const steps = texts(alum);
+
+  it("cools before the acid comes: warmed lye of 70 °C and the rise of 43 K would spit", () => {
+    // 80 °C less 43 K is 37 °C, and 30 °C the next ten below
+    const acid = steps.find((text) => text.startsWith("Pour the battery acid solution"))!;
+    expect(acid).toMatch(/it warms by about 43 K: let the lye cool below 30 °C first, or it spits\.$/);
+  });
+
+  it("is judged clear hot, for in the cold its own crystals are the haze", () => {
+    // 5.9 g of KAl(SO4)2 in 100 g of water at 20 °C, and the liquor holds 25.8 g
+    const at = steps.findIndex((text) => text.startsWith("Warm the liquor to 80 °C"));
+    expect(steps[at]).toBe(
+      "Warm the liquor to 80 °C, stirring until the white hydroxide that forms at first has dissolved again; only a haze that stays ten minutes there goes with a few drops more of the acid, for colder the white may be KAl(SO₄)₂·12H₂O.",
+    );
+    expect(steps[at - 1]).toMatch(/^Pour the battery acid solution/);
+  });
+
+  it("is made in glass, which both the lye and the hot acid leave alone", () => {
+    expect(steps.join(" ")).toContain("in glass, for lye dissolves aluminium, and the hot acid after it steel");
+    expect(steps.join(" ")).not.toContain("stainless");
+  });
+});

@@ -15,6 +15,7 @@ import { type Crystals, comingHot, crystalsFrom, saidAlong, solutesOf } from "./
 import { type Crystallising, clearOf } from "./crystallising";
 import { evaporate } from "./evaporating";
 import { comesFirstAs } from "./first-hydrate";
+import { untilClearHot } from "./haze";
 import { sourAfterIron } from "./iron-out";
 import { guardOf, keptFrom } from "./keeping";
 import { filterAndRinse } from "./rinsing";
@@ -59,11 +60,12 @@ function warm(bench: Bench, hot: Quantity<"temperature">): void {
   const isHot = bench.pot.books.temperature.compare(hot) >= 0;
   if (isHot && !hasCooled(bench)) return;
   const kept = keptFrom(bench);
+  const clear = untilClearHot(bench);
   bench.did(POT, heat(bench.pot, hot), {
     ...kept.takes,
     care: "isolating",
     target: hot,
-    say: () => `Warm the liquor to ${celsius(hot)}${isHot ? " again" : ""}, stirring${kept.text}.`,
+    say: () => `Warm the liquor to ${celsius(hot)}${isHot ? " again" : ""}, stirring${clear}${kept.text}.`,
   });
 }
 

@@ -18,7 +18,6 @@ import { exact, planned } from "../planning/exact";
 import { isLedIn, staysInWater } from "../reaction/fluids";
 import { massPutOn } from "../reaction/neutralising";
 import { waterOfReaction } from "../reaction/water-of-reaction";
-import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { acidAtHand } from "./acid-at-hand";
 import { type Bench, type Look, POT } from "./bench";
@@ -27,8 +26,8 @@ import { asWarmsIt, dilutionHeat, hotWater } from "./felt-warmth";
 import { keepsItsWater } from "./first-hydrate";
 import { isMixedClear } from "./mixed-clear";
 import { notWarmOf } from "./not-warm";
-import { acidPutOn, careOfDiluting, isClearedByAcid, keptSour, protectionOf } from "./protection";
-import { isHarshOxidiser } from "./roles";
+import { acidPutOn, careOfDiluting, isClearedByAcid, keptSour, protectionBeforeAcid, protectionOf } from "./protection";
+import { isByLye, isHarshOxidiser } from "./roles";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";
 import { celsius, litres, percent, vesselSize } from "./words";
@@ -164,7 +163,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     if (isAlone && !short) clearOf(bench, vessel, name);
   } else if (feed.how === "unknown") {
     const { form } = bench.material(i);
-    const kept = careOf(setting, bench.material(i));
+    const kept = careOf(bench, bench.material(i));
     const careUnknown = kept === undefined ? "" : `; ${kept}`;
     const cloudy = isClearedByAcid(form)
       ? "if it does not get clear, a little more of the acid clears it, water does not"
@@ -208,21 +207,24 @@ function putAcid(bench: Bench, i: number, vessel: string): boolean {
 }
 
 /** What is done against plain water as a material dissolves; nothing where it is to make something else of it. */
-function careOf({ materials, asides, product }: Setting, { form, putOn }: Material): string | undefined {
+function careOf({ frame: { setting, roles } }: Bench, { form, putOn }: Material): string | undefined {
+  const { materials, asides, product } = setting;
   const acid = putOn ?? acidPutOn(form, product.formula);
   const isThere = [...materials, ...asides].some((one) => acid !== undefined && isOneOf(one.form, String(acid.acid)));
   if (acid !== undefined && putOn === undefined && !isThere) return undefined;
-  return keptSour(form, product.formula)?.text ?? protectionOf(form, "dissolving");
+  const beforeAcid = isByLye(setting, roles) ? protectionBeforeAcid(form) : undefined;
+  return keptSour(form, product.formula)?.text ?? beforeAcid ?? protectionOf(form, "dissolving");
 }
 
 /** What the water of a feed is to be, for that and for all that dissolve in the same water after it. */
-function careOfWater({ frame: { feeds, setting } }: Bench, i: number): string[] {
+function careOfWater(bench: Bench, i: number): string[] {
+  const { feeds, setting } = bench.frame;
   const shares = (j: number): boolean => {
     const feed = feeds[j]!;
     return feed.how === "dissolve" && feed.shares === true;
   };
   const own = setting.materials.filter((_, j) => j === i || (shares(i) && shares(j)));
-  return [...new Set(own.map((one) => careOf(setting, one)).filter((one) => one !== undefined))];
+  return [...new Set(own.map((one) => careOf(bench, one)).filter((one) => one !== undefined))];
 }
 
 /** Water that the equation takes, crystal water of the products with it. */

@@ -8,6 +8,7 @@ import { temperatureRise } from "../../thermochemistry";
 import type { Matter } from "../contents/matter";
 import { termsOf } from "../contents/react";
 import { LYE_COMPLEXES } from "../data/couples";
+import { ACID_INTO_LYE } from "../data/with-lye";
 import type { Reaction } from "../operation/add";
 import { exact, planned } from "../planning/exact";
 import type { Account } from "../reaction/account";
@@ -115,5 +116,16 @@ function riseByAcid(
 export function warmedByAcid(frame: Frame, stage: Pick<LyeStage, "first">, mass: Quantity): string {
   const found = riseByAcid(frame, stage, mass);
   if (found === undefined || found.rise.compare(planned("warm")) < 0) return "";
-  return `; it warms by about ${about(found.rise, "ΔK", 2).replace("ΔK", "K")}${found.isLeast ? " or more" : ""}`;
+  return `; it warms by about ${about(found.rise, "ΔK", 2).replace("ΔK", "K")}${found.isLeast ? " or more" : ""}${cooledBefore(found.rise)}`;
+}
+
+/** How far the lye cools first, where it may still be so warm that the acid would make it spit. */
+function cooledBefore(rise: Quantity): string {
+  const { mayBe, upTo, from } = ACID_INTO_LYE;
+  const stays = (start: string): boolean => exact(start).plus(rise).compare(exact(upTo)) <= 0;
+  if (stays(mayBe)) return "";
+  const start = from.filter(stays).at(-1);
+  return start === undefined
+    ? `: let the lye cool below ${from[0]} first, and stand it in cold water as the acid comes, or it spits`
+    : `: let the lye cool below ${start} first, or it spits`;
 }

@@ -21,6 +21,7 @@ import { atEndOfDisplacement, endOfDisplacement, leftInVessel, liftOut, takeOutM
 import { endOf, keptForLigands, keptToItsEnd } from "./end-seen";
 import { isSlowMetal } from "./feed-single";
 import { finish } from "./finish";
+import { isClearedHot } from "./haze";
 import { takeOutIodine } from "./iodine";
 import { isolate } from "./isolate";
 import { kiln } from "./kiln";
@@ -121,6 +122,7 @@ function untilDissolved(bench: Bench, byLye: boolean): void {
     keptWarm(bench);
     return;
   }
+  if (isClearedHot(bench)) return;
   const isFuel = !byLye && setting.products.some(({ formula }) => burns(formula));
   const isTested = byLye && bench.frame.isolation.how === "precipitate";
   until(

@@ -86,6 +86,10 @@ export function acidPutOn(formula: Formula, product: Formula): PutOn | undefined
   return row && { acid: parseFormula(row.formula), called: row.acid, times: exact(times!) };
 }
 
+/** What to do as it is dissolved in a vessel that acid comes into later; undefined where nothing else is. */
+export const protectionBeforeAcid = (formula: Formula): string | undefined =>
+  protecting(formula, "dissolving")?.beforeAcid;
+
 /** What to do as a salt is dissolved, or as it is dried and kept; undefined where nothing is. */
 export const protectionOf = (formula: Formula, when: ProtectionRow["when"]): string | undefined =>
   protecting(formula, when)?.text?.replace("{acid}", dropsFor(formula, when) ?? "");
