@@ -158,3 +158,39 @@ describe("alum from foil through lye", () => {
     expect(steps.join(" ")).not.toContain("stainless");
   });
 });
+
+describe("crystals whose liquor is nearly full of another salt", () => {
+  const ferrioxalate = texts({
+    equation: "FeCl3·6H2O + 3 K2C2O4·H2O -> K3[Fe(C2O4)3]·3H2O + 3 KCl + 6 H2O",
+    product: "K3[Fe(C2O4)3]·3H2O",
+    materials: [
+      { name: "etching salt", form: "FeCl3·6H2O", assay: "98 %" },
+      { name: "potassium oxalate", form: "K2C2O4·H2O", assay: "99.5 %", excess: "5 %" },
+    ],
+    scale: { product: "15.00 g" },
+  });
+
+  it("cools no further than was counted: in ice potassium chloride would come", () => {
+    // 6.8 g of KCl in 24.3 g of water, 28 g in 100 g; 29.6 g is all that water alone keeps at 5 °C (34.2 g at 20 °C), and the
+    // potassium of the complex takes from that
+    expect(ferrioxalate.join("\n")).toMatch(
+      /^Let it cool undisturbed to 20 °C, overnight if there is time, and no colder \(KCl would come with it\): 12\.5 g/m,
+    );
+  });
+
+  it("is tested for it: nitric acid keeps silver oxalate in solution, and leaves the chloride", () => {
+    const at = ferrioxalate.findIndex((text) => /^Test 1 g of the crystals .* for Cl⁻/.test(text));
+    expect(ferrioxalate[at]).toMatch(/silver nitrate with dilute nitric acid.*of KCl, twice what the rinse leaves/);
+    expect(ferrioxalate[at - 1]).toMatch(/^Rinse the crystals/);
+  });
+
+  it("says nothing where ice brings only more of the product", () => {
+    const vitriol = texts({
+      equation: "CuSO4·5H2O -> CuSO4·5H2O",
+      product: "CuSO4·5H2O",
+      materials: [{ name: "crude vitriol", form: "CuSO4·5H2O", assay: "98 %" }],
+      scale: { material: "crude vitriol", portion: "50.0 g" },
+    });
+    expect(vitriol.join(" ")).not.toMatch(/no colder|come with it/);
+  });
+});

@@ -10,7 +10,7 @@ export const CRYSTAL_TEST = {
   most: "250 mL",
   step: "100 mL",
   of: [
-    { ion: "Cl-", beside: ["NO3-", "NO2-", "HCO3-", "CO3^2-", "SO4^2-", "ClO3-", "ClO4-", "CH3COO-", "HCOO-"] },
+    { ion: "Cl-", beside: ["NO3-", "NO2-", "HCO3-", "CO3^2-", "SO4^2-", "ClO3-", "ClO4-", "CH3COO-", "HCOO-", "C2O4^2-"] },
     { ion: "SO4^2-", beside: ["NO3-", "NO2-", "HCO3-", "CO3^2-", "Cl-", "Br-", "CH3COO-", "HCOO-"] },
   ],
   source: "commonPractice",

@@ -1,6 +1,7 @@
 // Getting a product out of its liquor by cooling: hot filter, boil off or add to the mass at which it stops, cool to where,
 // filter, rinse, and a second crop; evaporated where cooling brings little, or nobody knows what.
 
+import { list } from "../../foundation/wording";
 import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { type Matter, matterOf } from "../contents/matter";
@@ -101,26 +102,40 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
   seedLiquor(bench, crop, hot, crystallising.inIce ? bench.frame.setting.temperature : cold);
   const isBlock = setsToBlock(bench.pot, mass);
   const firstAs = comesFirstAs(bench.pot, crop, { cold, hot });
+  const besides = comesInIce(bench, crystals, cold);
   bench.did(POT, cool(bench.pot, cold, crystals.all), {
     target: cold,
     blank: "temperature",
     ...(crystallising.inIce ? { atHand: ["ice" as const] } : {}),
     say: () =>
-      `Let it cool${isBlock ? ", stirring now and then, for undisturbed it would set to a block," : " undisturbed"} to ${coldIn(bench)}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}${firstAs}.`,
+      `Let it cool${isBlock ? ", stirring now and then, for undisturbed it would set to a block," : " undisturbed"} to ${coldIn(bench, besides)}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}${firstAs}.`,
   });
   filterAndRinse(bench, crop.formula, mass, cold);
   if (!crystallising.intoCrystals || isHeldBack(crystallising, crystals)) secondCrop(bench, crystallising, mass);
 }
 
 /** Where it cools to, and how, in words. */
-function coldIn({ frame: { setting, crystallising } }: Bench): string {
+function coldIn({ frame: { setting, crystallising } }: Bench, besides: readonly Coming[]): string {
   const { cold, hot, inIce } = crystallising!;
   if (inIce) return `${celsius(setting.temperature)}, then in ice and water to ${celsius(cold)}`;
   const wait = dissolvesLessHot(setting.product.formula, hot)
     ? " (it came as the water went: no need to wait)"
     : ", overnight if there is time";
-  return `${celsius(cold)}${noColder(crystallising!) ?? wait}`;
+  return `${celsius(cold)}${noColder(crystallising!) ?? `${wait}${aloneOnly(besides)}`}`;
 }
+
+/** What would crystallise beside the product were the liquor stood in ice, and does not at the filter. */
+function comesInIce(bench: Bench, { own, along }: Crystals, cold: Quantity<"temperature">): readonly Coming[] {
+  const ice = planned("iced") as Quantity<"temperature">;
+  if (along.length > 0 || ice.compare(cold) >= 0) return [];
+  const iced = crystalsFrom(bench, bench.pot, ice);
+  const most = massOf(own).times(planned("residue"));
+  return iced?.along.filter((one) => massOf(one).compare(most) > 0) ?? [];
+}
+
+/** No colder, and why, in words; nothing where ice brings more of the product only. */
+const aloneOnly = (besides: readonly Coming[]): string =>
+  besides.length === 0 ? "" : `, and no colder (${list(besides.map(({ matter }) => matter.name))} would come with it)`;
 
 /** Do so many crystals come that they enclose all their liquor? */
 const setsToBlock = ({ mass }: Bench["pot"], crystals: Quantity): boolean =>
