@@ -1,6 +1,6 @@
 // What independent readers objected to in printed sheets, as rules; the preparations are theirs. Facts of the bench are common
 // practice, no source.
-import { type PlanRequest, tryPlanPreparation } from "preparative";
+import { type PlanRequest, planPreparation, solubilityOf, tryPlanPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const refusal = (request: PlanRequest): { code: string; message: string; hint: string } => {
@@ -75,5 +75,48 @@ describe("packs that give a poisonous gas where they meet", () => {
       scale: { product: "5 g" },
     });
     expect(message).toContain("sets chlorine dioxide free (a poisonous gas: chlorine dioxide, ClO₂)");
+  });
+});
+
+describe("a liquor that is filtered hot and not boiled down after it", () => {
+  const keeps = (formula: string, at: "65 °C" | "50 °C"): number =>
+    solubilityOf(formula, at).perHundredGramsWater.toNumber("g") / 100;
+  const textOf = (request: PlanRequest, start: RegExp): string =>
+    planPreparation(request).steps.find(({ text }) => start.test(text))!.text;
+
+  const crude: PlanRequest = {
+    equation: "CuSO4.5H2O -> CuSO4.5H2O",
+    product: "CuSO4.5H2O",
+    materials: [{ name: "crude copper sulfate", form: "CuSO4.5H2O", assay: "98 %" }],
+    scale: { material: "crude copper sulfate", portion: "50.0 g" },
+  };
+
+  it("is saturated 15 K below the filter of a crude salt", () => {
+    // 49.0 g are 49.0 × 159.60 / 249.68 = 31.32 g of CuSO4 and 17.68 g of water
+    const water = 31.32 / keeps("CuSO4", "65 °C") - 17.68;
+    const dissolve = planPreparation(crude).steps.find(({ operation }) => operation === "dissolve")!;
+    expect(dissolve.amounts[0]!.toNumber("g")).toBeCloseTo(water, 0);
+    expect(textOf(crude, /^Look through/)).toContain("filter it at 80 °C through a warmed funnel");
+  });
+
+  it("is as it was where the pack has nothing besides: nearly saturated it is filtered near the boil", () => {
+    const pure = { ...crude, materials: [{ name: "crude copper sulfate", form: "CuSO4.5H2O" }] };
+    expect(textOf(pure, /look through/)).toContain("at 90 to 95 °C");
+  });
+
+  it("is saturated 10 K below it where it stands on metal and keeps no more near the boil", () => {
+    const vitriol: PlanRequest = {
+      equation: "Fe + H2SO4 + 7 H2O -> FeSO4.7H2O + H2",
+      product: "FeSO4.7H2O",
+      materials: [
+        { name: "steel wool", form: "Fe", assay: "98 %", excess: "10 %" },
+        { name: "battery acid", form: "H2SO4", strength: "37 %" },
+      ],
+      scale: { product: "50.0 g" },
+    };
+    const filter = planPreparation(vitriol).steps.find(({ text }) => text.startsWith("Filter hot (60 °C)"))!;
+    // 50.0 × 151.90 / 278.01 = 27.32 g of FeSO4, 48.5 g in 100 g of water at 50 °C: about 56 g of water
+    expect(filter.before.water.toNumber("g")).toBeCloseTo(27.32 / keeps("FeSO4", "50 °C"), 0);
+    expect(planPreparation(vitriol).steps.some(({ operation }) => operation === "concentrate")).toBe(false);
   });
 });

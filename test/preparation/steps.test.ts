@@ -304,12 +304,12 @@ describe("a recrystallisation", () => {
     portion: "100.0 g",
   });
 
-  it("is dissolved in 1.15 × 95 / 1.70 = 64.3 g of water, for the filter, cooled, filtered; the liquor it keeps tells how pure it is", () => {
+  it("is dissolved in 95 / 1.23 = 77.2 g of water, saturated 15 K below the filter, cooled, filtered; the liquor it keeps tells how pure it is", () => {
     expect(procedure.kind).toBe("crystallisation");
-    expect(grams(step(steps, "dissolve").amounts[0])).toBeCloseTo(64.3, 0);
-    // 95 - 0.319 × 64.3 = 74.5 g
-    expect(solid(step(steps, "cool"), "KNO₃")).toBeCloseTo(74.5, 0);
-    // 5 g of what the pack has besides, in 64.3 g of water: the liquor that the crystals keep has its share of it
+    expect(grams(step(steps, "dissolve").amounts[0])).toBeCloseTo(77.2, 0);
+    // in so much water ice brings a tenth of it more: 95 - 0.172 × 77.2 = 81.7 g at 5 °C
+    expect(solid(step(steps, "cool"), "KNO₃")).toBeCloseTo(81.7, 0);
+    // 5 g of what the pack has besides, in 77.2 g of water: the liquor that the crystals keep has its share of it
     expect(step(steps, "filter").text).toMatch(/with it \d\.\d g of what the packs have besides/);
   });
 });

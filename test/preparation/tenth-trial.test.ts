@@ -66,7 +66,7 @@ describe("acid that keeps a liquor from the air", () => {
 
   it("comes once the metal that would take it is off", () => {
     const steps = words(vitriol).split("\n");
-    const filtered = steps.findIndex((text) => /filter it hot/i.test(text));
+    const filtered = steps.findIndex((text) => /^Filter hot/.test(text));
     expect(steps[filtered]).toMatch(/just acid with a few drops/);
     expect(steps.slice(0, filtered).join("\n")).not.toMatch(/just acid/);
   });

@@ -167,14 +167,18 @@ describe("the bench sheet", () => {
       materials: [{ name: "old saltpetre", form: "KNO3", assay: "94 %" }],
       scale: { material: "old saltpetre", portion: "300 g" },
     });
-    for (const item of [
-      "hot plate or water bath, no flame",
-      "mL of rinse, cold (step 6)",
-      "dish for the mother liquor, weighed empty",
-    ])
+    for (const item of ["hot plate or water bath, no flame", "mL of rinse, cold (step 6)"])
       expect(saltpetre).toContain(`[ ] ${item}`.replace("[ ] mL", "mL"));
     expect(saltpetre).toContain("[ ] goggles");
-    expect(saltpetre).toMatch(/boil the mother liquor down to [\d.]+ g .*? empty vessel ________ g/);
+    // saltpetre in water for its filter comes in ice, and leaves too little for a second crop
+    const vitriol = flat({
+      equation: "CuSO4·5H2O -> CuSO4·5H2O",
+      product: "CuSO4·5H2O",
+      materials: [{ name: "old blue vitriol", form: "CuSO4·5H2O", assay: "98 %" }],
+      scale: { material: "old blue vitriol", portion: "50 g" },
+    });
+    expect(vitriol).toContain("[ ] dish for the mother liquor, weighed empty");
+    expect(vitriol).toMatch(/boil the mother liquor down to [\d.]+ g .*? empty vessel ________ g/);
     const ammine = flat({
       equation: "CuSO4 + 4 NH3 + H2O -> Cu(NH3)4SO4·H2O",
       product: "Cu(NH3)4SO4·H2O",

@@ -122,6 +122,8 @@ export const PLANNING = {
   pairFilter: { value: "1.05", what: "times the water that just dissolves a salt hot, where another goes on the hot filter before it: a little less it crystallises in the funnel", source: "commonPractice" },
   boiledOn: { value: "5 %", what: "more of a product and no less is worth boiling a liquor on after its hot filter, or down for a second crop", source: "commonPractice" },
   hotFilter: { value: "1.15", what: "times the water that just dissolves a salt hot, where the hot solution is filtered: a little less it crystallises in the funnel", source: "commonPractice" },
+  belowFilter: { value: "15 ΔK", what: "below its hot filter a liquor becomes saturated that is not boiled down after it: it cools in funnel and paper, and some water steams off", source: "commonPractice" },
+  onMetal: { value: "10 ΔK", what: "below its hot filter a liquor becomes saturated that stands on metal in its bath until then, and is not boiled down after it", source: "commonPractice" },
   nearlySaturated: { value: "90 %", what: "of what a hot liquor can keep of its product and more is filtered near the boil where that keeps more, made up to what it weighed, through a warmed funnel", source: "commonPractice" },
   nearTheBoil: { value: "95 °C", what: "is a liquor that is taken from the boil to a filter", source: "commonPractice" },
   keepsMore: { value: "1.04", what: "times what it keeps hot, and more, a liquor must keep near the boil to be worth filtering there", source: "commonPractice" },

@@ -6,6 +6,7 @@ import type { Quantity } from "../../quantity";
 import { type Crystallisation, crystallise } from "../../solubility";
 import { matterOf } from "../contents/matter";
 import { exact, planned } from "../planning/exact";
+import type { Account } from "../reaction/account";
 import type { Setting } from "../request/setting";
 import { belowItsChange, forTheFilter } from "./more-water";
 import { saturatedAt } from "./settling";
@@ -82,14 +83,16 @@ export function bestCooling(formula: Formula, theory: Quantity<"mass">, usual: T
  */
 export function inMoreWater(
   setting: Setting,
+  account: Account,
   theory: Quantity<"mass">,
   { hot, cooling }: { readonly hot: Temperature; readonly cooling: Cooling },
   cold: Temperature,
 ): { readonly times: number; readonly cooling: Cooling } {
   const { formula } = setting.product;
   if ("missing" in cooling) return { times: 1, cooling };
-  const filtered = forTheFilter(setting);
-  for (const times of new Set([Math.max(filtered, belowItsChange(formula, hot, cold)), filtered, 1])) {
+  const filtered = forTheFilter(setting, account, hot);
+  const change = belowItsChange(formula, hot, cold);
+  for (const times of new Set([Math.max(change, ...filtered), ...filtered, 1])) {
     const thinner = times === 1 ? cooling : coolingOf(formula, theory, hot, cold, times);
     if (isMost(thinner)) return untilStirred(formula, theory, { hot, cold, times, cooling: thinner });
   }

@@ -204,7 +204,7 @@ export function crystallisingOf(
   }: Filtered = asMeasured ? { cold: room } : coldFor(own, room, usual);
   const best = bestCooling(product.formula, theory, usual, filtered);
   const { hot } = best;
-  const inRoom = inMoreWater(setting, theory, best, filtered);
+  const inRoom = inMoreWater(setting, account, theory, best, filtered);
   const beside = besideProduct(setting, account);
   const dry = theory.dividedBy(own.molarMass).times(own.core.molarMass).to("g");
   const self: Salt = { matter: own, dry: dry.toNumber("g") };

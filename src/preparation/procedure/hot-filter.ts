@@ -7,7 +7,7 @@ import { matterOf } from "../contents/matter";
 import { exact, planned } from "../planning/exact";
 import type { Bench } from "./bench";
 import { solutesOf } from "./coming";
-import { isEvaporated } from "./not-warm";
+import { isFilteredNearTheBoil } from "./more-water";
 import { saturatedAt } from "./settling";
 import { celsius } from "./words";
 
@@ -36,12 +36,9 @@ export function nearlySaturated({ pot, frame }: Bench, hot: Temperature): HotFil
   return { at: filterWarmth(formula, hot), target: pot.mass };
 }
 
-/** How hot a liquor of a salt is filtered, in words: near the boil where water keeps more of it there, and heat does no harm. */
+/** How hot a liquor of a salt is filtered, in words. */
 export function filterWarmth(formula: Formula, hot: Temperature): string {
-  const matter = matterOf(formula);
   const boil = planned("nearTheBoil") as Temperature;
-  const keeps = (at: Temperature): number => saturatedAt(matter, at)?.perGram ?? 0;
-  const isBetter = !isEvaporated(formula) && keeps(boil) >= planned("keepsMore").toNumber("") * keeps(hot);
   const from = boil.minus(exact("5 Δ°C")) as Temperature;
-  return isBetter ? `${celsius(from).replace(" °C", "")} to ${celsius(boil)}` : celsius(hot);
+  return isFilteredNearTheBoil(formula, hot) ? `${celsius(from).replace(" °C", "")} to ${celsius(boil)}` : celsius(hot);
 }

@@ -5,8 +5,12 @@ import type { Formula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { exact, planned } from "../planning/exact";
+import type { Account } from "../reaction/account";
+import { isMetal } from "../reaction/acids";
 import { changeAbove } from "../reaction/change-of-solid";
 import type { Setting } from "../request/setting";
+import { isEvaporated } from "./not-warm";
+import { isKeptCovered } from "./protection";
 import { saturatedAt } from "./settling";
 
 type Temperature = Quantity<"temperature">;
@@ -17,9 +21,36 @@ const isFilteredSaturated = ({ materials, reactants, products }: Setting): boole
   products.length === 1 &&
   materials.some(({ shelf, also }) => shelf.assay !== undefined || also.length > 0);
 
-/** Times the least hot water of a recrystallised salt that is filtered from something. */
-export const forTheFilter = (setting: Setting): number =>
-  isFilteredSaturated(setting) ? planned("hotFilter").toNumber("") : 1;
+/** Metal that is left over stays in a liquor that air changes until it is filtered, and nothing is boiled down after that. */
+const standsOnMetal = ({ materials, product }: Setting, { supplied }: Account): boolean =>
+  isKeptCovered(product.formula) && materials.some(({ form }, i) => isMetal(form) && supplied[i]!.excess.isPositive());
+
+/** Is a liquor of a salt filtered near the boil: water keeps more of it there, and heat does no harm? */
+export function isFilteredNearTheBoil(formula: Formula, hot: Temperature): boolean {
+  const matter = matterOf(formula);
+  const keeps = (at: Temperature): number => saturatedAt(matter, at)?.perGram ?? 0;
+  const boil = planned("nearTheBoil") as Temperature;
+  return !isEvaporated(formula) && keeps(boil) >= planned("keepsMore").toNumber("") * keeps(hot);
+}
+
+/** Times the least hot water with which the liquor is saturated only so far below its hot filter; undefined without figures. */
+function belowTheFilter(formula: Formula, hot: Temperature, by: "belowFilter" | "onMetal"): number | undefined {
+  const matter = matterOf(formula);
+  const [top, lower] = [hot, hot.minus(planned(by)) as Temperature].map((at) => saturatedAt(matter, at)?.perGram);
+  return top === undefined || lower === undefined ? undefined : top / lower;
+}
+
+/**
+ * Times the least hot water of a liquor that is filtered from something and not boiled down after that, the most first: what it may
+ * cool by in the funnel, and what may steam off. Near the boil, where it keeps more, the filter has that room without.
+ */
+export function forTheFilter(setting: Setting, account: Account, hot: Temperature): readonly number[] {
+  const { formula } = setting.product;
+  const least = planned("hotFilter").toNumber("");
+  if (isFilteredSaturated(setting)) return [Math.max(least, belowTheFilter(formula, hot, "belowFilter") ?? 1), least];
+  if (!standsOnMetal(setting, account) || isFilteredNearTheBoil(formula, hot)) return [];
+  return [Math.max(1, belowTheFilter(formula, hot, "onMetal") ?? 1)];
+}
 
 /**
  * Times the least hot water with which the hydrate that is asked for is the first to crystallise: saturated only below its change
