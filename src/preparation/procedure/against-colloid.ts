@@ -9,8 +9,6 @@ import { componentsOf, unitsIn } from "../feasibility/beaker";
 import { exact } from "../planning/exact";
 import { gelRow } from "../reaction/gel";
 
-const [AMMONIUM] = AGAINST_COLLOID;
-
 /** Does the salt that keeps a slime together leave it alone? Hydroxides of magnesium, zinc, copper and their like it dissolves. */
 export function standsAmmonium(product: Formula): boolean {
   if (gelRow(product)?.standsAmmonium === true) return true;
@@ -20,7 +18,7 @@ export function standsAmmonium(product: Formula): boolean {
   if (of === undefined) return false;
   const pours = [
     { formula: product, moles: besides },
-    { formula: parseFormula(AMMONIUM!.salt), moles },
+    { formula: parseFormula(AGAINST_COLLOID[0]!.salt), moles },
   ];
   const beaker = settled(pours, 25, { keeping: "kept", left: 0 });
   return beaker !== undefined && unitsIn(beaker, of) > besides * (1 - dissolves);
