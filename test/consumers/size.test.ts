@@ -22,42 +22,42 @@ interface Program {
 const PROGRAMS: Readonly<Record<string, Program>> = {
   "read a formula": {
     uses: { formula: "parseFormula" },
-    ceiling: 24,
+    ceiling: 23.8,
     without: /decimal|quantity|data\/(?!standard)/,
   },
   "balance an equation": {
     uses: { equation: "balance" },
-    ceiling: 36.9,
+    ceiling: 36.8,
     without: /decimal|src\/quantity|data\/(?!standard)/,
   },
   "weigh a formula": {
     uses: { formula: "parseFormula, molarMass" },
-    ceiling: 62,
+    ceiling: 61.8,
     without: /src\/(?!foundation|quantity|element|formula)|data\/isotopic/,
   },
   "formulas, equations and quantities": {
     uses: { equation: "balance", formula: "parseFormula, molarMass", quantity: "quantity" },
-    ceiling: 75,
+    ceiling: 74.8,
     without: /src\/(?!foundation|quantity|element|formula|equation)|equation\/data|data\/isotopic/,
   },
   "look a solubility up": {
     uses: { solubility: "solubilityOf" },
-    ceiling: 102.1,
+    ceiling: 102.4,
     without: /substance\/|data\/(complexes|products)/,
   },
   "name a formula and read a name": {
     uses: { substance: "nameOf, formulaOf" },
-    ceiling: 76.9,
+    ceiling: 76.5,
     without: /decimal|src\/(facts|quantity|amount|aqueous|solubility)|data\/(hazards|physical|thermal)/,
   },
   "cautions for formulas": {
     uses: { substance: "cautionsForFormulas" },
-    ceiling: 69.8,
+    ceiling: 70.2,
     without: /decimal|src\/(facts|quantity)\/|data\/(registry|shop|ambiguous|molecules|ligands|physical|thermal)/,
   },
   "plan and sheet": {
     uses: { preparation: "planPreparation", sheet: "benchSheet" },
-    ceiling: 511,
+    ceiling: 509.8,
     without: /isotopic|src\/facts\//,
   },
 };
