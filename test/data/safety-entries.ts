@@ -93,7 +93,7 @@ export const OF_SHEETS: readonly SafetyEntry[] = [
   ["Ag2CO3", "H315 H319 H335 H410"], ["BaSO4", ""], ["SrCO3", ""], ["SrCl2·6H2O", "H318 H341", "", "", "SrCl2"], ["Sr(OH)2·8H2O", "H314", "", "", "Sr(OH)2"], ["Al", "", "", "massive"],
   ["Al2(SO4)3·18H2O", "H318", "", "", "Al2(SO4)3"], ["KAl(SO4)2·12H2O", "", "", "", "KAl(SO4)2"], ["Al(NO3)3·9H2O", "H272 H318", "", "", "Al(NO3)3"], ["MgSO4·7H2O", "", "", "", "MgSO4"], ["MgCl2·6H2O", "", "", "", "MgCl2"],
   ["MgO", ""], ["CaSO4·0.5H2O", "", "", "", "CaSO4"], ["Na2S2O3·5H2O", "", "", "", "Na2S2O3"], ["K2S2O5", "H302 H318"], ["Na2SO3", "H302 H318"], ["NO", "H270 H314 H330 H370"], ["CO2", "H336"],
-  ["O3", "H270 H319 H330 H341 H361 H370 H372 H400"], ["CaF2", ""], ["(NH4)2SO4", ""], ["NH4HCO3", "H302"], ["KI", "H372"], ["LiCl", "H302 H319 H372"], ["Li2CO3", "H302 H319"], ["SnCl2·2H2O", "H319 H335 H372 H410", "", "", "SnCl2"],
+  ["O3", "H270 H319 H330 H341 H361 H370 H372 H400"], ["CaF2", ""], ["(NH4)2SO4", ""], ["NH4HCO3", "H302"], ["KI", "H372"], ["LiCl", "H302 H319 H372"], ["Li2CO3", "H302 H319"], ["SnCl2·2H2O", "H302 H314 H317 H332 H335 H373 H412", "", "", "SnCl2"],
   ["SnO2", ""], ["Pb(NO3)2", "H272 H302 H318 H332 H341 H351 H360Df H373 H410"], ["PbI2", "H302 H332 H341 H351 H360Df H372 H410"], ["Pb3O4", "H272 H302 H332 H341 H351 H360Df H373 H410"],
   ["PbO", "H302 H332 H341 H351 H360Df H373 H410"], ["HgS", ""], ["NaCN", "H290 H300 H310 H315 H330 H372 H410 EUH029 EUH032"], ["KCN", "H290 H300 H310 H315 H330 H372 H410 EUH029 EUH032"], ["(NH4)6Mo7O24·4H2O", "H302"],
   ["NH4VO3", "H301 H332 H340 H361 H370 H372 H402 H412"], ["SiO2", "H350i H372", "", "fine crystalline dust"], ["TiO2", ""], ["C", "", "", "charcoal, activated carbon"], ["Na5P3O10", ""], ["Ca(HCOO)2", "H318"],

@@ -495,7 +495,7 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
   },
   {
     file: "preparation/safety/combinations.ts",
-    line: "function putIn({ materials, reactants, aside = [] }: Mix): (string | MaterialOfStrength)[] {",
+    line: "function putIn({ materials, reactants, aside = [] }: Mix): (string | FormulaOfStrength)[] {",
     to: ['["Stryker was here"]'],
     why: "a text that is no formula meets no rule",
   },

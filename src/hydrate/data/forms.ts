@@ -108,6 +108,7 @@ export const HYDRATE_FORMS = /* @__PURE__ */ once((): readonly HydrateFormsRow[]
     { waters: "2", source: "sds73", from: "44.6", upTo: "59", rangeSource: "sds73" },
     { waters: "4", source: "sds73", upTo: "44.6", rangeSource: "sds73" },
   ] },
+  { salt: "Cu(NH2CH2COO)2", forms: [{ waters: "1", source: "memory" }] },
   { salt: "Cu(NO3)2", forms: [{ waters: "2.5", source: "aiic", from: "26", rangeSource: "memory" }, { waters: "3", source: "aiic" }, { waters: "6", source: "blanchard", upTo: "26", rangeSource: "memory" }] },
   { salt: "CuCl2", forms: [{ waters: "0", source: "aiic" }, { waters: "2", source: "aiic" }] },
   { salt: "CuSO4", forms: [
