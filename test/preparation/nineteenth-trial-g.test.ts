@@ -144,6 +144,12 @@ describe("green vitriol from steel wool", () => {
     expect(words).toMatch(/below 65 °C again, .*keep it no colder than 60 °C/);
   });
 
+  it("is warmed at the end to no more than keeps it dissolved, and filtered through a warmed funnel", () => {
+    // above 64 °C the monohydrate comes, which dissolves less hot
+    expect(words).toMatch(/warming it at the end, to no more than 60 °C,/);
+    expect(words).toMatch(/Filter hot \(60 °C\), through a warmed funnel/);
+  });
+
   it("is not dried warm: its water would go", () => {
     expect(words).toMatch(/dry it at no more than 25 °C \(warm or dry air takes its water\)/);
   });

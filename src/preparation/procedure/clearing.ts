@@ -35,7 +35,9 @@ export function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
   const isRinsed = stays && hot.compare(planned("feelsHot")) > 0 && !isTurnedByWater(formula);
   // what stands for want of water is counted at one temperature
   const full = stays ? nearlySaturated(bench, hot) : undefined;
-  const funnel = stays && full === undefined ? "" : ", through a warmed funnel,";
+  // what is to crystallise begins to in a cold funnel, however thin it is made
+  const coldSets = bench.frame.isolation.how === "crystallise" && hot.compare(planned("feelsHot")) > 0;
+  const funnel = stays && full === undefined && !coldSets ? "" : ", through a warmed funnel,";
   const rinsed = isRinsed ? ", and rinse it with a little hot water" : "";
   bench.did(POT, done, {
     ...kept.takes,

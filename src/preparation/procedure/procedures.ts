@@ -125,6 +125,12 @@ function untilDissolved(bench: Bench, byLye: boolean): void {
   if (isClearedHot(bench)) return;
   const isFuel = !byLye && setting.products.some(({ formula }) => burns(formula));
   const isTested = byLye && bench.frame.isolation.how === "precipitate";
+  const { crystallising } = bench.frame;
+  // hotter than its liquor keeps most another hydrate would come out
+  const most =
+    crystallising !== undefined && crystallising.hot.compare(planned("hot")) < 0
+      ? `, to no more than ${celsius(crystallising.hot)},`
+      : "";
   until(
     bench,
     byLye
@@ -133,7 +139,7 @@ function untilDissolved(bench: Bench, byLye: boolean): void {
         : "Stir until the white hydroxide that forms at first has dissolved again; a haze that stays goes with a few drops more of the acid."
       : bench.keptDissolved?.isSlow
         ? `Keep it at ${WARM_FOR_METAL.kept}, loosely covered, ${WARM_FOR_METAL.time}, until no more gas rises${allDissolves(bench)}.`
-        : `Let it stand until no more gas rises${allDissolves(bench)}, warming it at the end${isFuel ? ", in a bath of hot water with no flame under it," : ""} if it has become slow.`,
+        : `Let it stand until no more gas rises${allDissolves(bench)}, warming it at the end${most}${isFuel ? `${most === "" ? "," : ""} in a bath of hot water with no flame under it,` : ""} if it has become slow.`,
     isTested ? { atHand: ["indicator paper"] } : isFuel ? { atHand: ["hot-water bath"] } : {},
   );
 }

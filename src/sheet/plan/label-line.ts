@@ -9,7 +9,7 @@ import { filled } from "../words";
 import { besideOnLabel, drawsFromAir, type OnPaper, warmestOf, weighedAs } from "./context";
 
 /** More than this nobody reads in one line. */
-const MOST_STATEMENTS = 3;
+const MOST_STATEMENTS = 4;
 
 /** Signal word and the first statements, those of danger before those of warning, of what is in the bottle; nothing where none are known. */
 function hazardIn({ plan, words }: OnPaper, formula: string): string[] {
