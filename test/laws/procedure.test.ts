@@ -69,6 +69,14 @@ function notBelowZero({ after, text }: ProcedureStep): void {
 /** Operations that put a weighed portion in. */
 const PUTS_IN: readonly string[] = ["dissolve", "dilute", "suspend", "add", "rinse"];
 
+/** What a filter or a boiling down takes of a pack is beside what was weighed of it: stated, and little. */
+function takesLittle({ weighings }: Plan, { amounts, text }: ProcedureStep, name: string): void {
+  const portion = weighings.find(({ material }) => material === name)!.portion;
+  const more = amounts.at(-1)!;
+  expect(more.isPositive(), text).toBe(true);
+  expect(more.dividedBy(portion).toNumber(""), text).toBeLessThan(0.1);
+}
+
 function lawful(plan: Plan): void {
   const last = new Map<string, Contents>();
   const used = new Map<string, string[]>();
@@ -81,9 +89,9 @@ function lawful(plan: Plan): void {
       expect(step.before.mass.in("g").toNumber()).toBeCloseTo(before.mass.in("g").toNumber(), 9);
     last.set(step.vessel, step.after);
     if (step.from !== undefined) last.delete(step.from);
-    // what a filter or a boiling down takes of a pack is beside what was weighed
     if (PUTS_IN.includes(step.operation) || step.operation === "weigh")
       for (const name of step.materials) used.set(name, [...(used.get(name) ?? []), step.operation]);
+    else for (const name of step.materials) takesLittle(plan, step, name);
     expect(step.text).toMatch(/^[A-Z].*\.$/s);
   }
   for (const { shelf } of plan.request.materials.map((m) => ({ shelf: m }))) {

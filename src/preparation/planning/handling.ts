@@ -53,12 +53,13 @@ function takenBesides(setting: Setting, { steps, alcohol }: Batch): readonly Tak
 /** What is handled in a batch. */
 export function handlingOf(setting: Setting, batch: Batch): Handling {
   const instead = standsInPlace(batch);
-  const fired = [freeOxideOf(setting), chromateBeside(setting)].filter((one) => one !== undefined);
   return {
     isBoiledDown: batch.steps.some(({ operation }) => operation === "concentrate"),
     product: instead === undefined ? setting.product : speciesAside(formulaFrom(instead.formula)),
     besides: setting.wet
       ? takenBesides(setting, batch)
-      : fired.map((one) => ({ species: speciesAside(one), massPercent: undefined })),
+      : [freeOxideOf(setting), chromateBeside(setting)].flatMap((one) =>
+          one === undefined ? [] : [{ species: speciesAside(one), massPercent: undefined }],
+        ),
   };
 }

@@ -2,9 +2,10 @@
 
 import { isLedIn } from "../reaction/fluids";
 import type { Bench } from "./bench";
+import type { ProcedureKind } from "./kinds";
 
 /** Kinds whose product is there as soon as two solutions meet, and is held in solution by nothing in them. */
-const AT_ONCE = ["other", "crystallisation", "double salt", "neutralisation"];
+const AT_ONCE: readonly ProcedureKind[] = ["other", "crystallisation", "double salt", "neutralisation"];
 
 /** Is a product whose solubility no table has made of solutions alone, of which one is brought to the other? */
 export const isMixedClear = ({ frame: { isolation, feeds, kind, ranks, setting } }: Bench): boolean =>
