@@ -175,9 +175,10 @@ describe("the published preparations", () => {
   const made = plans.filter((one): one is readonly [string, Plan] => typeof one[1] !== "string");
 
   it("can nearly all be planned", () => {
-    expect(plans.filter(([, plan]) => typeof plan === "string")).toEqual([]);
+    // the first half of this one is a melt of solid lye: it was planned as work in water, which does nothing
+    expect(plans.filter(([, plan]) => typeof plan === "string")).toEqual([["k-permanganate-1936", "plan.does-not-go"]]);
     // three of the 59 are several equations, or say nowhere how much of what limits
-    expect(made.length).toBe(56);
+    expect(made.length).toBe(55);
   });
 
   it.each(made)("%s conserves elements, has every vessel as it was left, and uses every material once", (_, plan) => {

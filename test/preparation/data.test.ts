@@ -19,6 +19,7 @@ import {
   IN_LYE,
   IN_WATER,
   LYE_COMPLEXES,
+  MELT_ONLY,
   OXIDISING_ACIDS,
   PASSIVE,
   SLUGGISH,
@@ -105,7 +106,7 @@ import {
   SOLUBLE_OXIDES,
   TAKES_BACK,
 } from "../../src/preparation/data/insoluble";
-import { CHROMATE_FROM_FIRE, FREE_BASE, GROUND_ALIKE } from "../../src/preparation/data/kiln";
+import { CHROMATE_FROM_FIRE, FREE_BASE, GROUND_ALIKE, MELT } from "../../src/preparation/data/kiln";
 import { LATE_START, SPARING_ACID, STARTED } from "../../src/preparation/data/late-start";
 import { LIQUIDS, NOT_MIXING } from "../../src/preparation/data/liquids";
 import { LOOSE } from "../../src/preparation/data/loose";
@@ -239,6 +240,8 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   INSOLUBLE_NONMETALS,
   IN_LYE: [IN_LYE],
   LYE_COMPLEXES,
+  MELT: [MELT],
+  MELT_ONLY: [MELT_ONLY],
   IN_WATER: [IN_WATER],
   IN_THE_DARK,
   KEPT_SOUR,

@@ -105,6 +105,14 @@ export const SLUGGISH: readonly SluggishRow[] = [
   { formulas: [], oxidiser: { anion: "NO3-", element: "N" }, molecules: ["Zn", "Al", "Mg", "Cd", "Fe"], anions: [], acids: ["NO3-", "SO4^2-", "HSO4-", "Cl-", "H2PO4-"], elsewhere: "in a melt", source: "commonPractice" },
 ];
 
+/** Oxides that these oxidise in melted alkali and leave alone in lye of a vessel; from permanganate manganate comes in lye as well. */
+export const MELT_ONLY = {
+  oxides: ["MnO2", "Cr2O3", "FeCr2O4"],
+  molecules: ["O2"],
+  anions: ["NO3-", "ClO3-", "ClO4-"],
+  source: "commonPractice",
+} as const satisfies { readonly source: SourceKey } & Record<"oxides" | "molecules" | "anions", readonly string[]>;
+
 /** Sulfuric acid oxidises a metal by its sulfur from this strength and temperature on; those it leaves alone even so. */
 export const HOT_SULFURIC = {
   not: ["Au", "Pt", "Ir", "Rh", "Pb"],

@@ -58,3 +58,25 @@ export const GROUND_ALIKE: { readonly until: string; readonly source: SourceKey 
   until: "for 20 to 30 minutes, scraped together now and then, until no grit is felt (alike in colour, they show no specks)",
   source: "commonPractice",
 };
+
+/** A charge that melts: a crucible that it does not leave, kept liquid as long as gas leaves it, and out of it before it is hard. */
+export const MELT = {
+  filled: "33 %",
+  /** K above where it melts, and K no more than which that may be above where it forms. */
+  over: 20,
+  most: 200,
+  /** Beside alkali, what takes up the oxides of a crucible. */
+  fluxes: ["PbO", "B2O3", "Na2B4O7", "K2B4O7", "Bi2O3"],
+  crucible: "that may be lost (the melt eats clay, porcelain and alumina, and takes some of it up)",
+  kept: "kept so hot because what forms melts hotter than what it forms from: a crust would shut the gas in",
+  care: "Face shield and leather gloves, and nothing damp near it: a drop of water throws melt about",
+  poured:
+    "Melt it once more then and pour it out thin on a dry steel plate (what sticks to the crucible is in the weighing and not in the jar), crush it as soon as it is cold and bottle it at once, tightly closed",
+  held: "What has melted holds to its crucible: break it out, the crucible with it if there is no other way",
+  source: "commonPractice",
+} as const satisfies {
+  readonly source: SourceKey;
+  readonly over: number;
+  readonly most: number;
+  readonly fluxes: readonly string[];
+} & Record<"filled" | "crucible" | "kept" | "care" | "poured" | "held", string>;

@@ -1,6 +1,6 @@
 // What hands electrons on only in fire, or in acid far hotter than a vessel of a plan.
 import { isOneOf } from "../../ion/internal";
-import { COUPLES, FIRE_ONLY, HOT_SULFURIC, SLUGGISH } from "../data/couples";
+import { COUPLES, FIRE_ONLY, HOT_SULFURIC, MELT_ONLY, SLUGGISH } from "../data/couples";
 import type { Case, Put } from "./case";
 import type { Reason, Ruling } from "./feasibility";
 
@@ -94,5 +94,20 @@ function sluggish(c: Case): Ruling | undefined {
   return undefined;
 }
 
+/** An oxide that only melted alkali lets air, nitrate or chlorate oxidise. */
+function inMelt({ put }: Case): Ruling | undefined {
+  const oxide = put.find(({ species }) => isOneOf(species.formula, ...MELT_ONLY.oxides));
+  const alkali = put.find(({ made }) => made.anions.some(({ formula }) => formula === "OH-" || formula === "CO3^2-"));
+  const oxidiser = put.find(
+    (one) => isOneOf(one.species.formula, ...MELT_ONLY.molecules) || MELT_ONLY.anions.some((ion) => hasAnion(one, ion)),
+  );
+  if (oxide === undefined || alkali === undefined || oxidiser === undefined) return undefined;
+  return never({
+    code: "only-by-fire",
+    text: `in water ${oxidiser.species.name} leaves ${oxide.species.name} alone, with ${alkali.species.name} in it as well: it oxidises it in melted alkali, which is no work of this plan`,
+    source: MELT_ONLY.source,
+  });
+}
+
 /** Rules of what is too cold in water; undefined where none speaks against it. */
-export const judgeHot = (c: Case): Ruling | undefined => onlyByFire(c) ?? sluggish(c) ?? hotStrongAcid(c);
+export const judgeHot = (c: Case): Ruling | undefined => onlyByFire(c) ?? inMelt(c) ?? sluggish(c) ?? hotStrongAcid(c);

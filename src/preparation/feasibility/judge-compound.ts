@@ -63,6 +63,25 @@ function apartInLye({ product, made, put }: Case): Ruling | undefined {
   return { verdict: "does not go", share: 0, solids: [], reasons: [{ code: "not-in-water", text, source }] };
 }
 
+/** An oxide that the equation leaves beside the product, and that water takes. */
+function besideInWater({ made, product }: Case): Ruling | undefined {
+  for (const { species, made: of } of made) {
+    if (species === product.species || of.complex !== undefined) continue;
+    const row = of.anions.some(({ formula }) => formula === "O^2-")
+      ? notInWater(of.cations, of.anions)?.row
+      : undefined;
+    if (row === undefined) continue;
+    const text = `${species.name} does not exist in water: ${row.why}; write the equation with the hydroxide, and whether it still goes is another question`;
+    return {
+      verdict: "does not go",
+      share: 0,
+      solids: [],
+      reasons: [{ code: "not-in-water", text, source: row.source }],
+    };
+  }
+  return undefined;
+}
+
 /** Rules that the compound does not form from water; undefined for one that may. */
 export function judgeCompound(c: Case): Ruling | undefined {
   const { product, setting } = c;
@@ -93,6 +112,8 @@ export function judgeCompound(c: Case): Ruling | undefined {
       ],
     };
   }
+  const beside = besideInWater(c);
+  if (beside !== undefined) return beside;
   const sulfates = anions.length === 1 && anions[0]!.formula === "SO4^2-" && anions[0]!.count === 2;
   const small = cations.find(({ formula }) => (NO_TUTTON_SALT.cations as readonly string[]).includes(formula));
   const divalent = cations.some(({ charge }) => charge === 2);

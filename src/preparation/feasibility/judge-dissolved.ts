@@ -1,6 +1,7 @@
 // A product that stays in the liquor: do the solids dissolve, do its ions stay, and does the acid let go of its hydrogen?
 
 import { type Key, keyOf, type Phase } from "../../aqueous/internal";
+import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import type { Poured } from "../contents/equilibrium";
 import { MIXED_HOT } from "../data/firing";
@@ -24,6 +25,9 @@ const DRIVEN_OUT = ["HCl", "HBr", "HF", "HNO3", "CH3COOH", "HCOOH"];
 /** Gases that are acids as soon as they are in water. */
 const ANHYDRIDES = ["CO2", "SO2"];
 const DRIVES = ["H2SO4", "H3PO4"];
+const CARBONATE = "CO3^2-";
+/** More of the carbon dioxide that an equation writes than this, kept as carbonate in a liquor open to air, does not leave it. */
+const KEPT_GAS = 0.2;
 
 type Composition = ReadonlyMap<Key, number>;
 
@@ -104,6 +108,33 @@ function acidStrength(c: Case, beaker: Beaker, of: Composition): Reason | undefi
   };
 }
 
+/** Carbonate that keeps the gas it should give: it is too weak a base for so alkaline a product, whose hydrogen it takes in part only. */
+function keptGas(c: Case, beaker: Beaker): Reason | undefined {
+  const { put, made, product, setting } = c;
+  const gas = made.find(({ species }) => isOneOf(species.formula, "CO2"));
+  // what of a sparing carbonate stays is a share of the product that the solids tell
+  const bases = put.filter(
+    ({ species: { formula } }) =>
+      componentsOf(formula)?.has(CARBONATE) && fateOf(formula, setting.temperature).precipitated !== true,
+  );
+  if (gas === undefined || bases.length === 0) return undefined;
+  const held = (of: Composition | undefined, moles: number): number => moles * (of?.get(CARBONATE) ?? 0);
+  const over = bases.reduce((n, { species, left }) => n + held(componentsOf(species.formula), left), 0);
+  // in a solid that water leaves alone it is where the equation may want it
+  const isBack = isSoluble(c);
+  const solid = beaker.solids.reduce((n, { phase, moles }) => n + (isBack(phase) ? held(phase.of, moles) : 0), 0);
+  const share = Math.min(1, (beaker.dissolved(CARBONATE) + solid - over) / gas.moles);
+  if (share < KEPT_GAS) return undefined;
+  const names = list(bases.map(({ species }) => species.name));
+  const isOfAmmonia = bases.every(({ made: { cations } }) => cations.every(({ formula }) => formula === "NH4+"));
+  return {
+    code: "acid-strength",
+    text: `${percent(share)} of the ${gas.species.name} that the equation gives off stays in the liquor as carbonate, at pH ${beaker.pH.toFixed(1)}: ${names} is too weak a base for ${product.species.name}; take ${isOfAmmonia ? "ammonia" : "hydroxide"} in its place`,
+    figures: [{ value: share, unit: "", label: `share of the ${gas.species.name} that stays` }, ...conditions(beaker)],
+    source: "constants",
+  };
+}
+
 /** What twice the ligand brings, where the plain salt of a complex that is mixed hot takes its metal. */
 function withMoreLigand(c: Case, pot: Poured, of: Composition, taker: Phase): Reason[] {
   if (c.product.made.complex === undefined) return [];
@@ -147,7 +178,7 @@ export function judgeDissolved(c: Case): Ruling | undefined {
     },
     ...coats,
   ];
-  const weak = acidStrength(c, beaker, of);
+  const weak = acidStrength(c, beaker, of) ?? keptGas(c, beaker);
   if (weak !== undefined) return { verdict: "does not go", share: 0, solids, reasons: [weak, ...reasons] };
   if (share < GOES && scarce !== undefined) {
     const taker = beaker.solids.find(({ phase }) => phase.of.has(scarce));

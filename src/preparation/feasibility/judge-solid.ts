@@ -2,6 +2,7 @@
 
 import { keyOf } from "../../aqueous/internal";
 import { ACID_STEPS } from "../../ion/internal";
+import { matterOf } from "../contents/matter";
 import { COATING } from "../data/unwilling-solids";
 import { isLye } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
@@ -70,9 +71,36 @@ function pKaOf({ species }: Put): number | undefined {
 const isStrongAcid = (acid: Put): boolean =>
   acid.made.acid?.strong === true || (pKaOf(acid) ?? Number.POSITIVE_INFINITY) <= STRONG_ACID;
 
+/** A carbonate of which water makes an alkaline liquor. */
+const isSoda = (one: Put, c: Case): boolean =>
+  one.made.anions.some(({ formula }) => formula === "CO3^2-") && !falls(one, c);
+
+/** Sand and its like beside soda: what fire makes of them goes into water afterwards, and is a plan of its own. */
+function judgeInSoda(c: Case): Ruling | undefined {
+  const soda = c.put.find((one) => isSoda(one, c));
+  const oxide = c.put.find(({ species }) => firedOxide(species.formula)?.inLye !== undefined);
+  if (soda === undefined || oxide === undefined) return undefined;
+  const { species, made } = c.product;
+  const dry = matterOf(species.formula).core.name;
+  const melt = `${dry} from ${soda.species.name} and ${oxide.species.name} in fire`;
+  const cake = made.waters > 0 ? `, and ${species.name} from the crushed cake and water` : "";
+  return {
+    verdict: "does not go",
+    share: 0,
+    solids: [{ formula: oxide.species.name, moles: oxide.moles, share: 1 }],
+    reasons: [
+      {
+        code: "fired-oxide",
+        text: `${oxide.species.name} stays in a solution of ${soda.species.name}, and only fire brings the two together: two plans do it, ${melt} (an equation without water)${cake}`,
+        source: firedOxide(oxide.species.formula)!.source,
+      },
+    ],
+  };
+}
+
 /** A fired oxide in lye that does not take it. */
 function judgeInLye(c: Case): Ruling | undefined {
-  if (!c.put.some(({ species }) => isLye(species.formula))) return undefined;
+  if (!c.put.some(({ species }) => isLye(species.formula))) return judgeInSoda(c);
   for (const one of c.put) {
     const row = firedOxide(one.species.formula);
     if (row?.inLye === undefined) continue;
@@ -96,7 +124,7 @@ function judgeInLye(c: Case): Ruling | undefined {
           reasons: [
             {
               code: "fired-oxide",
-              text: `${name} that has been fired stays in lye; start from the hydroxide, or melt it with the solid base`,
+              text: `${name} that has been fired stays in lye; start from the hydroxide (it melts together with the solid base, which is no work of this plan)`,
               source: row.source,
             },
           ],

@@ -240,13 +240,7 @@ export function batchOf(
       const stage = lyeStage(staged);
       if (stage !== undefined) return heatInLye(stage, staged, batch.feeds);
       const all = work().mixed;
-      return heatOf(
-        setting,
-        account,
-        batch.feeds,
-        all === undefined || full().missing.length > 0 ? undefined : [all],
-        work().onMetal,
-      );
+      return heatOf(setting, account, batch.feeds, all === undefined || full().missing.length > 0 ? undefined : [all]);
     },
     dissolvingHeat: () => dissolvingHeatOf(setting, account, batch.feeds),
     crystallising: () => {

@@ -7,12 +7,13 @@ import { looksOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { CRUCIBLES, FIRED_IN_AIR, GAS_FROM_LIGHT_POWDER, PUFFS_UP, WET_GRINDING } from "../data/firing";
-import { CHROMATE_FROM_FIRE, GROUND_ALIKE } from "../data/kiln";
+import { CHROMATE_FROM_FIRE, GROUND_ALIKE, MELT } from "../data/kiln";
 import { reacted } from "../operation/add";
 import { exact, planned } from "../planning/exact";
 import { keyElement } from "../reaction/candidates";
 import { heatingOf } from "../reaction/heating";
 import { looseDensityOf } from "../reaction/loose";
+import { eatsCrucible, isMeltAt, meltsAt } from "../reaction/melting";
 import { puffsUp } from "../reaction/puffing";
 import type { Material } from "../shelf/material";
 import type { Bench } from "./bench";
@@ -28,14 +29,26 @@ const HALF = "50 %";
 type Heat = Quantity<"temperature"> | undefined;
 
 /** A weighed crucible, and what it must be made of for so much heat. */
-export function crucibleFor(at: Heat): string {
+export function crucibleFor(at: Heat, forms: readonly Formula[]): string {
+  if (forms.some((form) => isMeltAt(form, at) && eatsCrucible(form))) return `a weighed crucible ${MELT.crucible},`;
   // how hot is not known: as for the most heat
   const row = CRUCIBLES.find(({ upTo }) => upTo === undefined || (at !== undefined && at.compare(exact(upTo)) <= 0));
   return row === undefined || row.of === "" ? "a weighed crucible" : `a weighed crucible of ${row.of}`;
 }
 
 /** How full a crucible is filled at most, as a share and in words. */
-export function fillingOf(materials: readonly Material[]): { readonly share: string; readonly words: string } {
+export function fillingOf(
+  materials: readonly Material[],
+  at: Heat,
+): { readonly share: string; readonly words: string } {
+  const melting = materials.filter(({ form }) => isMeltAt(form, at));
+  if (melting.length > 0) {
+    const each = melting.map(({ form, shelf }) => `${shelf.name} (from ${meltsAt(matterOf(form).core.formula)} °C on)`);
+    return {
+      share: MELT.filled,
+      words: `no more than a third full, for the ${list(each)} ${each.length === 1 ? "melts and foams" : "melt and foam"}`,
+    };
+  }
   const names = materials.filter(({ form }) => puffsUp(form)).map(({ shelf }) => shelf.name);
   if (names.length === 0) return { share: HALF, words: "no more than half full" };
   const verb = names.length === 1 ? "puffs" : "puff";

@@ -8,6 +8,7 @@ import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { DRIED_FIRST, KILN_OPENED, RUNS_BY_ITSELF } from "../data/firing";
+import { MELT } from "../data/kiln";
 import { add, reacted } from "../operation/add";
 import { cool } from "../operation/cool";
 import { fire } from "../operation/fire";
@@ -19,6 +20,7 @@ import { firingRow } from "../reaction/firing-row";
 import { isGas } from "../reaction/fluids";
 import { heatingOf } from "../reaction/heating";
 import { looseDensityOf } from "../reaction/loose";
+import { isMeltAt, keptMelted } from "../reaction/melting";
 import { putTheRest } from "./asides";
 import { type Bench, POT } from "./bench";
 import { bottlingFired } from "./bottling";
@@ -61,7 +63,10 @@ function plateauOf({ frame: { setting } }: Bench): Plateau {
     );
     const step = found >= 0 ? steps[found] : undefined;
     if (step === undefined) return { at: firedInAir(material.form, wanted)?.at, below: givesBackFrom(wanted) };
-    return { at: step.to ?? step.from, below: steps[found + 1]?.from };
+    const below = steps[found + 1]?.from;
+    const at = step.to ?? step.from;
+    const kept = step.remains.length === 1 ? keptMelted(material.form, wanted, at, below) : at;
+    return { at: kept, below, ...(kept === at ? {} : { note: MELT.kept }) };
   });
 }
 
@@ -93,7 +98,8 @@ export function kiln(bench: Bench): void {
   const forms = setting.materials.map(({ form }) => form);
   const solids = chargeOf(setting);
   const ground = chargeGrinding(setting);
-  const full = fillingOf(solids);
+  const full = fillingOf(solids, at);
+  const isMelted = solids.some(({ form }) => isMeltAt(form, at));
   let filled: Quantity = exact("0 mL");
   solids.forEach((material, i) => {
     const { form, shelf } = material;
@@ -117,10 +123,10 @@ export function kiln(bench: Bench): void {
         solids.length > 1
           ? i + 1 < solids.length
             ? `${i === 0 ? `Put the ${name} into ${ground === "closed" ? "a jar or mill that closes" : "a mortar"}` : `Put the ${name} to it`}.`
-            : groundWords(solids, ground, crucibleFor(at), full.words, crucible())
+            : groundWords(solids, ground, crucibleFor(at, forms), full.words, crucible())
           : runs
             ? `Weigh a deep dish that all of the ${name} would fill no more than a tenth (${crucible()}), and keep the ${name} away from the heat.`
-            : `Spread the ${name} in a crucible or tray, ${full.words} (${crucible()}); weigh the empty vessel first.`,
+            : `${isMelted ? `Put the ${name} into a crucible or deep dish, no tray,` : `Spread the ${name} in a crucible or tray,`} ${full.words} (${crucible()}); weigh the empty vessel first.`,
     });
   });
   putTheRest(bench);
@@ -156,15 +162,17 @@ export function kiln(bench: Bench): void {
       care: "heating",
       blank: "ignition",
       say: (look) =>
-        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${pace === "" ? `${warm}${air}` : `${`${warm}${air}`.replace(/,$/, "")}${pace}`} ${glows ? "and keep it there for one to three hours" : "and keep it there"}${standsStill(bench, done, glows)}${leaving(bench, look, done)}.${notKnown(bench, beside.unknown)}${untold(bench, done, at)}${note === undefined ? "" : ` ${capital(note)}.`}`,
+        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${pace === "" ? `${warm}${air}` : `${`${warm}${air}`.replace(/,$/, "")}${pace}`} ${glows ? "and keep it there for one to three hours" : "and keep it there"}${standsStill(bench, done, glows)}${leaving(bench, look, done)}.${notKnown(bench, beside.unknown)}${untold(bench, done, at)}${note === undefined ? "" : ` ${capital(note)}.`}${isMelted ? ` ${MELT.care}.` : ""}`,
     },
   );
+  const isPoured = isMeltAt(setting.product.formula, at);
+  const isHeld = isMelted && !isPoured ? ` ${MELT.held}.` : "";
   bench.did(POT, cool(bench.pot, setting.temperature), {
     target: setting.temperature,
     say: () =>
       glows
-        ? `Let it cool in the closed kiln until that shows less than ${KILN_OPENED.below}, and to ${celsius(setting.temperature)} in a closed vessel or a desiccator.`
-        : `Let it cool to ${celsius(setting.temperature)} in the closed vessel or a desiccator.`,
+        ? `Let it cool in the closed kiln until that shows less than ${KILN_OPENED.below}, and to ${celsius(setting.temperature)} in a closed vessel or a desiccator.${isHeld}`
+        : `Let it cool to ${celsius(setting.temperature)} in the closed vessel or a desiccator.${isHeld}`,
   });
   // gas that is wanted is judged, and never planned
   if (isGas(setting.product.formula, false)) return;
@@ -175,5 +183,5 @@ export function kiln(bench: Bench): void {
     });
   washChromateOut(bench);
   const { formula } = setting.product;
-  weighProduct(bench, bottlingFired(formula, forms, dryingOf(formula).deliquescent));
+  weighProduct(bench, isPoured ? MELT.poured : bottlingFired(formula, forms, dryingOf(formula).deliquescent));
 }

@@ -1,15 +1,13 @@
 // Seed for a liquor that stays supersaturated: crystals that are on the table, or the advice to put some in, and when.
 
-import type { Formula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { staysSupersaturated } from "../../solubility/internal";
-import { physicalOf } from "../../substance/internal";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { seed } from "../operation/seed";
 import { exact, planned } from "../planning/exact";
 import { keptByWater } from "../reaction/fate";
-import { keyOfFormula } from "../reaction/species";
+import { meltsAt } from "../reaction/melting";
 import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
 import { useOf } from "./use";
@@ -17,12 +15,6 @@ import { celsius } from "./words";
 
 /** Degrees between the temperatures that are tried for a seed. */
 const SEED_STEP = 5;
-
-/** °C at which crystals melt; undefined where nobody says, or where they do not. */
-function meltsAt(formula: Formula): number | undefined {
-  const row = physicalOf(keyOfFormula(formula.toString()));
-  return row?.change === "melts" && row.celsius !== undefined ? Number(row.celsius) : undefined;
-}
 
 /** As warm as the liquor already holds more than it can keep of the crystals, or a seed would dissolve; half way down where nobody knows. */
 function seedingAt(

@@ -51,7 +51,11 @@ const OTHERWISE: Readonly<Record<string, readonly [verdict: string, why: string]
     "what precipitates is a carbonate: the oxide comes in the kiln",
   ],
   "mg-carbonate-light-bp-10oz": ["unknown", "no solubility product for this basic carbonate, which precipitates hot"],
-  "k-permanganate-1936": ["unknown", "a melt, and manganate in lye: potentials of acid solutions do not speak"],
+  // was "unknown", and planned as work in water, in which chlorate leaves manganese dioxide alone
+  "k-permanganate-1936": [
+    "does not go",
+    "its first half is a melt of solid lye, which no sheet of work in water can say",
+  ],
   "sn-sulfide-45g": ["goes in part", "hydrochloric acid is set free: more water brings the rest down"],
   "ni-carbonate-soda": [
     "another solid forms",
@@ -74,6 +78,9 @@ const OTHERWISE: Readonly<Record<string, readonly [verdict: string, why: string]
   "na-perborate": ["unknown", "no constants of perborate"],
 };
 
+/** Work that is known and published, and is not done in water. */
+const MELTED = new Set(["k-permanganate-1936"]);
+
 /** Forbidden combinations that their recipes need. */
 const GATED = new Set(["cr-chrome-alum-1936", "cr-oxide-green-3g"]);
 
@@ -86,7 +93,8 @@ describe("the published preparations", () => {
       return;
     }
     const { verdict, reasons } = outcome.value;
-    expect(verdict).not.toBe("does not go");
+    if (!MELTED.has(id)) expect(verdict).not.toBe("does not go");
+    else expect(reasons[0]!.text).toContain("in melted alkali, which is no work of this plan");
     expect(verdict, reasons.map(({ text }) => text).join("; ")).toBe(OTHERWISE[id]?.[0] ?? "goes");
   });
 
