@@ -9,6 +9,7 @@ import { ABSORBENTS } from "../../src/preparation/data/absorbents";
 import { AGENTS, THROUGH_HALOGEN } from "../../src/preparation/data/agents";
 import { CHANGED_IN_AIR } from "../../src/preparation/data/air";
 import { ANTISOLVENT, STANDS_WITH_ALCOHOL } from "../../src/preparation/data/antisolvent";
+import { BASE_SEARCH, BASES_FOR_ACID } from "../../src/preparation/data/base-for-acid";
 import { BELIEFS } from "../../src/preparation/data/beliefs";
 import {
   COUPLES,
@@ -157,6 +158,8 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   SALT_OF_A_WASH: [SALT_OF_A_WASH],
   AGENTS,
   ANTISOLVENT,
+  BASE_SEARCH: [BASE_SEARCH],
+  BASES_FOR_ACID,
   STANDS_WITH_ALCOHOL: [STANDS_WITH_ALCOHOL],
   BASIC_SALTS,
   BEARS_OVEN: [BEARS_OVEN],

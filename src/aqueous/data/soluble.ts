@@ -55,6 +55,7 @@ export const SOLUBLE = /* @__PURE__ */ once((): readonly SolubleRow[] => [
   { solid: "Cu(HCOO)2·4H2O", dissolution: "Cu^2+ + 2 HCOO- + 4 H2O", name: "copper(II) formate", points: [[10, "3.102"], [20, "2.889"], [25, "2.678"], [30, "2.462"], [40, "1.940"]], curve: "sds73" },
   { solid: "Cu(HCOO)2·2H2O", dissolution: "Cu^2+ + 2 HCOO- + 2 H2O", name: "copper(II) formate", points: [[50, "1.605"]], curve: "sds73" },
   { solid: "CuSO4·5H2O", dissolution: "Cu^2+ + SO4^2- + 5 H2O", name: "copper(II) sulfate", points: [[10, "2.432"], [20, "2.350"], [25, "2.305"], [30, "2.267"], [40, "2.185"], [50, "2.104"], [60, "2.025"]], curve: "crcSolubility98" },
+  { solid: "Cu(NH2CH2COO)2·H2O", dissolution: "Cu^2+ + 2 NH2CH2COO- + H2O", name: "copper(II) glycinate", points: [[10, "17.617"], [20, "17.438"], [25, "17.351"]], curve: "encyclopediaCopperGlycinate" },
   { solid: "HIO3", dissolution: "HIO3", name: "iodic acid", points: [[10, "-1.147"], [20, "-1.173"], [25, "-1.187"], [30, "-1.203"], [40, "-1.236"], [50, "-1.272"], [60, "-1.310"]], curve: "crcSolubility98" },
   { solid: "FeSO4·7H2O", dissolution: "Fe^2+ + SO4^2- + 7 H2O", name: "iron(II) sulfate", points: [[10, "2.340"], [20, "2.224"], [25, "2.170"], [30, "2.119"], [40, "2.026"], [50, "1.940"]], curve: "crcSolubility98" },
   { solid: "FeSO4·4H2O", dissolution: "Fe^2+ + SO4^2- + 4 H2O", name: "iron(II) sulfate", points: [[60, "1.886"]], curve: "crcSolubility98" },

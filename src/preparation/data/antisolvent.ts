@@ -27,6 +27,7 @@ export const ANTISOLVENT: readonly AntisolventRow[] = [
   { complex: true, groups: ["ammine"], alcohol: "brings it out", source: "commonPractice" },
   { complex: true, groups: ["oxalate"], alcohol: "brings it out", source: "commonPractice" },
   { complex: true, groups: ["cyanid"], alcohol: "brings it out", source: "memory" },
+  { cations: ["Cu^2+", "Ni^2+"], groups: ["glycinate"], alcohol: "brings it out", source: "memory" },
   // 100 g of ethanol at 25 °C: LiCl 25.8 g, LiI 251 g, NaI 46 g, KI 2.2 g, KBr 0.14 g, RbCl 0.08 g, NaCl 0.065 g, KCl 0.022 g
   { cations: ["Li+"], groups: ["chloride", "bromide", "iodide"], alcohol: "dissolves it", source: "simmondsAlcohol" },
   { cations: ["Na+"], groups: ["iodide"], alcohol: "dissolves it", source: "simmondsAlcohol" },

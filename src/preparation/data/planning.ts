@@ -152,6 +152,7 @@ export const PLANNING = {
   leastPipetted: { value: "0.1 mL", what: "and more a pipette shows: less is a drop", source: "commonPractice" },
   byDrops: { value: "2 mL", what: "and more is measured: less is counted by drops as well", source: "commonPractice" },
   drop: { value: "0.05 mL", what: "is a drop of a dropper", source: "commonPractice" },
+  worthAntisolvent: { value: "2 %", what: "of a precipitate and more in its liquor: alcohol that is on the table goes into that, not only over the cake", source: "commonPractice" },
   worthAWord: { value: "0.5 %", what: "of the product: less beside it, or lost of it, is not worth a word", source: "commonPractice" },
   trace: { value: "0.01 %", what: "of a dry product: less of another substance is not carried by name into the next preparation", source: "commonPractice" },
   tooCoarse: { value: "5 %", what: "of a mass is the most that twice its uncertainty may be, for the mass to say anything", source: "commonPractice" },

@@ -109,6 +109,16 @@ export interface Reason {
   readonly text: string;
   readonly figures?: readonly Figure[];
   readonly source: SourceKey | "constants";
+  /** What takes the acid that keeps a product dissolved: mol for one mole of product, the pH to stop at, and the share that stands then. */
+  readonly base?:
+    | {
+        readonly formula: string;
+        readonly called: string;
+        readonly moles: number;
+        readonly pH: number;
+        readonly share: number;
+      }
+    | undefined;
   /** What a liquor gives in figures of this judge: a batch that says it itself does without. */
   readonly isCrop?: true;
 }

@@ -1,8 +1,10 @@
 // Why a product does not fall wholly: carbon dioxide, acid set free, an excess, age, a solid that it must come from, another one.
 import type { Phase } from "../../aqueous/internal";
+import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { saltConversion } from "../../solubility";
 import type { Poured } from "../contents/equilibrium";
+import { protonsOf } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { type Beaker, componentsOf, printed, ratio, type Standing, unitsIn } from "./beaker";
 import type { Case } from "./case";
@@ -18,6 +20,7 @@ import {
   phaseFormula,
   solidsListed,
 } from "./standing";
+import { baseOfShelfFor, withBase } from "./with-base";
 
 /** Two shares are told apart from this difference on. */
 export const DIFFERS = 0.02;
@@ -65,6 +68,15 @@ export function carbonDioxideReasons(wanted: Wanted, { kept, gone, differs }: Be
   ];
 }
 
+/** The base of the shelf that takes the acid which is set free, and how far that brings it; undefined where it helps little. */
+function baseAgainst({ c, of, pot }: Wanted, { moles, species }: Case["made"][number]): Reason["base"] {
+  const { formula } = c.product.species;
+  const row = baseOfShelfFor(formula);
+  const most = (moles * Number(protonsOf(species.formula))) / c.water;
+  const found = withBase({ pot, celsius: c.celsius, of, theory: 1 / c.water }, parseFormula(row.formula), most);
+  return found && { ...found, formula: row.formula, called: row.called, moles: found.moles * c.water };
+}
+
 /** Why not all of it precipitates. */
 export function heldBack(wanted: Wanted, beaker: Beaker, share: number): Reason[] {
   const { c, of } = wanted;
@@ -88,8 +100,9 @@ export function heldBack(wanted: Wanted, beaker: Beaker, share: number): Reason[
   if (freed !== undefined && beaker.pH < 4)
     reasons.push({
       code: "acid-holds-back",
-      text: `${freed.species.name} that is set free makes the liquor pH ${beaker.pH.toFixed(1)} and keeps ${percent(1 - share)} dissolved: a base or the salt in place of the acid lets it precipitate`,
+      text: `${freed.species.name} that is set free makes the liquor pH ${beaker.pH.toFixed(1)} and keeps ${percent(1 - share)} dissolved`,
       figures: [figure(1 - share, "", "share that the acid keeps"), figure(beaker.pH, "", "pH of the liquor")],
+      base: baseAgainst(wanted, freed),
       source: "constants",
     });
   const aged = beakerOf(c, wanted.pot, { solids: "aged", near: beaker });

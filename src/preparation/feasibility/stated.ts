@@ -10,23 +10,45 @@ import { cite } from "../data/sources";
 import { type Batch, reactedPot } from "../planning/batch";
 import { exact, planned } from "../planning/exact";
 import { saturatedAt } from "../procedure/settling";
+import { handOf } from "../procedure/words";
 import { massFor } from "../reaction/account";
 import { keyed } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Feasibility, FeasibilityReason, Figure, FormedSolid, Reason, Ruling } from "./feasibility";
 import { whereItCrystallises } from "./form-in-water";
+import { percent } from "./pot";
 import { restsOn } from "./room";
 
 const CONSTANTS = "constants of the aqueous tables, each with its source";
 
-function reasonOf({ code, text, figures = [], source }: Reason): FeasibilityReason {
+function reasonOf({ code, text, figures = [], source }: Reason, base?: BaseToTake): FeasibilityReason {
   const cited = source === "constants" ? CONSTANTS : cite(source);
   return lazily<FeasibilityReason>({
     code: () => code,
-    text: () => text,
-    numbers: () => figures.map((one) => numberOf(one, cited)),
+    text: () => (base === undefined ? text : `${text}: ${base.words}`),
+    numbers: () => [...figures.map((one) => numberOf(one, cited)), ...(base === undefined ? [] : [base.mass])],
     source: () => cited,
   });
+}
+
+/** A base for the batch, in words and as a mass. */
+interface BaseToTake {
+  readonly words: string;
+  readonly mass: Quantity<"mass">;
+}
+
+/** The base that takes the acid of a batch; undefined where a reason names none. */
+function baseToTake({ base }: Reason, { steps }: Setting, theory: Quantity): BaseToTake | undefined {
+  if (base === undefined) return undefined;
+  const formula = parseFormula(base.formula);
+  const mass = massFor(theory.times(rounded(base.moles)), formula, {
+    symbol: `m(${base.formula})`,
+    label: `${base.called} that brings the rest of the product out`,
+  });
+  return {
+    mass,
+    words: `${handOf(steps).grams(mass)} of ${base.called} (${formula.toUnicode()}), stirred in by and by, for it foams, until paper shows pH ${base.pH.toFixed(0)}, lets ${percent(base.share)} of it precipitate`,
+  };
 }
 
 const numberOf = ({ value, unit, label }: Figure, source: string) =>
@@ -144,7 +166,11 @@ export function stated(judged: Ruling, setting: Setting, batch: Batch): Feasibil
     reasons: () => {
       const crop = outcome === undefined ? undefined : cropReason(batch, outcome);
       const others = crop === undefined ? ruling.reasons : ruling.reasons.filter(({ isCrop }) => isCrop !== true);
-      return [...(crop === undefined ? [] : [crop]), ...others.map(reasonOf), ...waterReason(ruling, batch)];
+      return [
+        ...(crop === undefined ? [] : [crop]),
+        ...others.map((one) => reasonOf(one, baseToTake(one, setting, theory))),
+        ...waterReason(ruling, batch),
+      ];
     },
   });
   return restsOn(feasibility, ruling.basis);

@@ -49,7 +49,7 @@ export function complexFormation(watched: Watched): Check[] {
     );
   const offered = watched.work.drafts.find(({ operation, alcohol }) => operation === "cool" && alcohol !== undefined);
   // where some stands on the table, how much is usual
-  const isOnTable = setting.asides.some((one) => useOf(one, setting.product.formula) === "alcohol");
+  const isOnTable = setting.asides.some((one) => useOf(one, setting) === "alcohol");
   const usual = offered?.alcohol ?? (isOnTable ? watched.work.liquor?.volume : undefined);
   if (usual !== undefined)
     checks.push(

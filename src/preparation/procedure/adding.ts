@@ -94,7 +94,7 @@ export function adding(
       : `the ${what} into the vessel${hot === undefined ? "" : `, kept at ${hot},`}`;
   if (!isLast) return `${verb} ${into}, ${solid ? "" : "slowly and "}stirring${warms}.`;
   const { additionRate, heat: warming } = look;
-  const gas = look.gas.filter(({ key }) => key !== gone);
+  const gas = look.gas.filter(({ key }) => key !== gone && !bench.laterGas.has(key));
   const room = vesselIn(look);
   const cool =
     roles[i] === "oxidiser" || (roles[i] === "reducer" && warmest !== undefined)

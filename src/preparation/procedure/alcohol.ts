@@ -48,6 +48,9 @@ function comingAlong({ pot, frame: { setting, theory } }: Bench): readonly Entry
 export const bearsAlcohol = ({ pot, frame }: Bench): boolean =>
   !refusesAlcohol(pot) && withAlcohol(frame.setting.product.formula) === "brings it out";
 
+/** The same, where it brings nothing else out with the product. */
+export const bringsOnlyProduct = (bench: Bench): boolean => bearsAlcohol(bench) && comingAlong(bench).length === 0;
+
 /** Does alcohol alone over its crystals take their water along, and nothing of them? */
 export const bearsLastAlcohol = (product: Formula): boolean =>
   !isHarshOxidiser(product) && withAlcohol(product) === "brings it out";

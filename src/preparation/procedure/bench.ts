@@ -153,6 +153,9 @@ export class Bench {
   /** Iron was taken out with a base, and the liquor is not acid again yet. */
   isIronOut = false;
 
+  /** Gas that nothing gives off before a base comes in at the end. */
+  readonly laterGas = new Set<string>();
+
   /** How warm what forms is kept as it does, so that it stays dissolved. */
   keptDissolved: KeptDissolved | undefined;
 
@@ -242,8 +245,8 @@ export class Bench {
 
   /** Asides of a use that are not in yet; whoever asks uses them. */
   asidesFor(use: Use): readonly Material[] {
-    const { asides, product } = this.frame.setting;
-    const found = asides.filter((one) => !this.#used.has(one) && useOf(one, product.formula) === use);
+    const { setting } = this.frame;
+    const found = setting.asides.filter((one) => !this.#used.has(one) && useOf(one, setting) === use);
     for (const one of found) this.#used.add(one);
     return found;
   }

@@ -10,6 +10,7 @@ import type { Material } from "../shelf/material";
 import { hasVessel, vesselOf } from "./adding";
 import { alone } from "./alone";
 import { putAsides, putCatalyst } from "./asides";
+import { putAgainstAcid } from "./base-against-acid";
 import { type Bench, POT } from "./bench";
 import { bring, type Course } from "./bring";
 import { putInto, putWater } from "./filling";
@@ -100,9 +101,10 @@ export function combine(bench: Bench): void {
     putCatalyst(bench);
     alone(bench, reactions, settle);
   }
-  bench.reacted = bench.pot;
-  bench.liquor = bench.pot;
   const { before, put } = bench.drafts.filter(({ vessel }) => vessel === POT).at(-1)!;
   bench.mixed = put.reduce((all, one) => all.plus(one.mass), before.mass);
+  putAgainstAcid(bench, settle);
+  bench.reacted = bench.pot;
+  bench.liquor = bench.pot;
   putAsides(bench, "charcoal");
 }

@@ -41,13 +41,12 @@ export function grindingOf(solids: readonly Formula[]): Grinding {
 const GROUND_IN: readonly Use[] = ["with the first", "charcoal", "seed"];
 
 /** The solids of a charge in the order they are ground in; what takes no part is between the first and the last. */
-export function chargeOf({ materials, asides, product }: Setting): readonly Material[] {
+export function chargeOf(setting: Setting): readonly Material[] {
+  const { materials, asides } = setting;
   const [first, ...rest] = materials;
   // alone a harsh oxidiser is ground with nothing
   const isAlone = rest.length === 0 && materials.some(({ form }) => isHarshOxidiser(form));
-  const beside = isAlone
-    ? []
-    : asides.filter((one) => !one.isSolution && GROUND_IN.includes(useOf(one, product.formula)));
+  const beside = isAlone ? [] : asides.filter((one) => !one.isSolution && GROUND_IN.includes(useOf(one, setting)));
   return first === undefined ? [] : rest.length === 0 ? [...beside, first] : [first, ...beside, ...rest];
 }
 

@@ -11,22 +11,44 @@ import { filterCake } from "../operation/filter";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
+import { massFor } from "../reaction/account";
 import { isAcid, isAmmonia } from "../reaction/acids";
+import { isAntisolvent } from "../reaction/fluids";
+import { bringsOnlyProduct, isWetWithAlcohol } from "./alcohol";
+import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
 import type { Completeness } from "./completeness";
 import { digestionOf } from "./digestion";
 import { dropTestFor } from "./drop-test";
 import { liquorHeldBy, settles, washingOf } from "./isolation";
 import { isAirless, protectionOf } from "./protection";
+import { useOf } from "./use";
 import { washCake } from "./wash-cake";
 import { about, nearly } from "./words";
 
-/** Salts that the liquor contains beside what it keeps of the solids: those no washing removes. */
+/** Salts that the liquor contains beside what it keeps of the solids, which no washing removes, and alcohol, which leaves by itself. */
 const saltsIn = (bench: Bench, pot: Pot) => {
   const { key } = matterOf(bench.frame.setting.product.formula).core;
   const solid = new Set([key, ...pot.books.solids.map(({ matter }) => matter.core.key)]);
-  return pot.books.dissolved.filter(({ matter }) => !solid.has(matter.key));
+  return pot.books.dissolved.filter(({ matter }) => !solid.has(matter.key) && !isAntisolvent(matter.formula));
 };
+
+/** Alcohol on the table goes into a liquor that keeps a good deal of the product, where it brings nothing else out: how much more is not known. */
+function putAlcohol(bench: Bench): void {
+  const { kept, frame } = bench;
+  const { product, asides } = frame.setting;
+  const isOnTable = asides.some((one) => useOf(one, frame.setting) === "alcohol");
+  if (kept === undefined || !isOnTable || !bringsOnlyProduct(bench)) return;
+  if (massFor(kept.amount, product.formula).compare(frame.theory.times(planned("worthAntisolvent"))) < 0) return;
+  putAsides(bench, "alcohol");
+  bench.kept = {
+    ...kept,
+    range: () => {
+      const between = kept.range();
+      return between && [exact("0 mol"), between[1]];
+    },
+  };
+}
 
 /** What stands at the equilibrium where it is not the product alone. */
 const standingIn = ({ liquor, others, hand, frame }: Bench): string => {
@@ -41,6 +63,8 @@ export function isolatePrecipitate(bench: Bench): void {
   const { cake } = bench;
   const digestion = digestionOf(kind, product.formula, temperature);
   const tested = roles.some((role) => role === "precipitant" || role === "gas-giving base");
+  const isWarmed = digestion?.at !== undefined || digestion?.warm === true;
+  if (!isWarmed) putAlcohol(bench);
   if (digestion !== undefined) {
     const { at, text, warm, cools, atHand = [] } = digestion;
     const cooling = cools
@@ -57,6 +81,7 @@ export function isolatePrecipitate(bench: Bench): void {
       bench.did(POT, hold(bench.pot), { atHand, say: () => `${capital(text)}${care}${cooling}.` });
     }
   }
+  if (isWarmed) putAlcohol(bench);
   if (tested) {
     const inVessel = bench.pot;
     const { tells } = dropTestFor(setting, roles, bench.frame.account, bench.kept?.amount, bench.liquor);
@@ -161,6 +186,8 @@ function keptIn(
   const { least, most } = (dissolved.compare(frame.setting.steps.mass) < 0 ? undefined : range) ?? {};
   const [low, high] = [least, most].map((one) => one && hand.grams(one));
   const doubt = low === undefined || low === high ? "" : ` (${low} to ${high} by the uncertainty of the constants)`;
+  if (isWetWithAlcohol(pot))
+    return `Without the alcohol this liquor would keep ${mass} of the product${limits.includes("pure water") ? "" : " at equilibrium"}; with it less, how much less is not known here.`;
   return limits.includes("pure water")
     ? `As much pure water keeps ${mass} of the product; ${besideIn(pot)} of this liquor may keep more or less in solution.`
     : `At equilibrium this liquor keeps ${mass} of the product${doubt}; ${about(precipitated, "%")} precipitates.`;

@@ -99,7 +99,7 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
   const takesMuch = taken !== undefined && taken.compare(crop.times(planned("lostByRinsing"))) > 0;
   // What alcohol brought out of the water, or may have, is not rinsed with water.
   const hasAlcohol =
-    bench.frame.setting.asides.some((one) => useOf(one, product) === "alcohol") ||
+    bench.frame.setting.asides.some((one) => useOf(one, bench.frame.setting) === "alcohol") ||
     bench.drafts.some(({ alcohol }) => alcohol !== undefined);
   const apart = apartInWater(product);
   const best: Rinse =

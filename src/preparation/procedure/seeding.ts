@@ -46,8 +46,9 @@ export function seedLiquor(
   hot: Quantity<"temperature">,
   cold: Quantity<"temperature">,
 ): void {
-  const { asides, product } = bench.frame.setting;
-  const hasSeed = asides.some((one) => useOf(one, product.formula) === "seed");
+  const { setting } = bench.frame;
+  const { product } = setting;
+  const hasSeed = setting.asides.some((one) => useOf(one, setting) === "seed");
   putAsides(bench, "seed");
   const liquor = bench.pot;
   if (hasSeed || !staysSupersaturated(product.formula)) return;

@@ -28,7 +28,7 @@ import { celsius } from "./words";
 const isComplex = ({ frame }: Bench): boolean => frame.kind === "complex formation";
 
 const hasAlcohol = ({ frame: { setting } }: Bench): boolean =>
-  setting.asides.some((one) => useOf(one, setting.product.formula) === "alcohol");
+  setting.asides.some((one) => useOf(one, setting) === "alcohol");
 
 /** Much liquor is boiled down before alcohol brings the rest out: it would take as much of that. */
 function boilFirst(bench: Bench): void {

@@ -1,19 +1,28 @@
 // What a material that takes no part in the equation is for, which follows from what it is.
 import { isOneOf } from "../../ion/internal";
 import { isAcid } from "../reaction/acids";
+import { fateOf } from "../reaction/fate";
 import { isAntisolvent } from "../reaction/fluids";
+import { hydronsTakenBy } from "../reaction/neutralising";
 import { sameCore } from "../reaction/species";
+import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { boundBy } from "./slow-complex";
 
 /** What an aside is for. */
-export type Use = "acidify" | "bound" | "with the first" | "charcoal" | "seed" | "alcohol";
+export type Use = "acidify" | "bound" | "with the first" | "against acid" | "charcoal" | "seed" | "alcohol";
 
-export function useOf({ form }: Material, product: Material["form"]): Use {
+/** Does the equation precipitate its product and set an acid free, which may keep some of it dissolved? */
+const setsAcidFree = ({ wet, product, products, temperature }: Setting): boolean =>
+  wet && products.some(({ formula }) => isAcid(formula)) && fateOf(product.formula, temperature).precipitated === true;
+
+export function useOf({ form }: Material, setting: Setting): Use {
+  const { formula: product } = setting.product;
   if (isOneOf(form, "C")) return "charcoal";
   if (sameCore(form, product)) return "seed";
   if (isAntisolvent(form)) return "alcohol";
   const bound = boundBy(product);
   if (bound !== undefined && isOneOf(form, bound.acid)) return "bound";
+  if (hydronsTakenBy(form) > 0 && setsAcidFree(setting)) return "against acid";
   return isAcid(form) ? "acidify" : "with the first";
 }

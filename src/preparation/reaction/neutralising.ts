@@ -18,7 +18,7 @@ import { isAcid, isAmmonia, isLye, isMetal, protonsOf } from "./acids";
 import { isGas } from "./fluids";
 
 /** Hydrons that a formula unit of a base takes: charges of hydroxide, carbonate and ammonia. */
-function hydronsTakenBy(form: Formula): number {
+export function hydronsTakenBy(form: Formula): number {
   if (isAmmonia(form)) return 1;
   const { anions } = constitutionOf(form);
   const taking: Readonly<Record<string, number>> = { "OH-": 1, "CO3^2-": 2, "HCO3-": 1, "O^2-": 2 };

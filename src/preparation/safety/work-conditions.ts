@@ -85,8 +85,8 @@ function isStrongAlkali(material: Material): boolean {
 const packsOf = ({ materials, asides }: Setting): readonly Material[] => [...materials, ...asides];
 
 /** Alcohol goes into the liquor, over cake or crystals, or the steps say that it may. */
-const meetsAlcohol = ({ setting: { asides, product }, batch }: Given): boolean =>
-  batch.alcohol !== undefined || asides.some((one) => useOf(one, product.formula) === "alcohol");
+const meetsAlcohol = ({ setting, batch }: Given): boolean =>
+  batch.alcohol !== undefined || setting.asides.some((one) => useOf(one, setting) === "alcohol");
 
 const handlesAmmonia = ({ setting }: Given): boolean =>
   [...setting.reactants, ...setting.products].some((s) => isAmmonia(s.formula));

@@ -46,6 +46,7 @@ const OTHERWISE: Readonly<Record<string, readonly [verdict: string, why: string]
   "cu-tetraammine": ["goes in part", "as above"],
   "fe-oxalate-5g": ["goes in part", "sulfuric acid is set free; the solubility product is doubtful"],
   "fe-oxalate": ["goes in part", "as above"],
+  "cu-glycinate": ["goes in part", "acetic acid is set free; by the solubility of pure water it went"],
   "zn-oxide-via-carbonate-57g": [
     "another solid forms",
     "what precipitates is a carbonate: the oxide comes in the kiln",

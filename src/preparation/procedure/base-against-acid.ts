@@ -1,0 +1,135 @@
+// A base of the shelf that takes no part in the equation, where that sets an acid free which keeps the product dissolved: it goes in
+// last, by paper, and brings the rest of the product out.
+
+import { list } from "../../foundation/wording";
+import { minimum, type Quantity, quantity } from "../../quantity";
+
+import { pouredOf, waterOf } from "../contents/equilibrium";
+import { type Matter, matterOf } from "../contents/matter";
+import { Pot } from "../contents/pot";
+import { componentsOf } from "../feasibility/beaker";
+import { withBase } from "../feasibility/with-base";
+import { add, type Reaction } from "../operation/add";
+import { exact } from "../planning/exact";
+import { protonsOf } from "../reaction/acids";
+import { hydronsTakenBy, neutralisation } from "../reaction/neutralising";
+import type { Material } from "../shelf/material";
+import { type Bench, type Look, POT } from "./bench";
+import { onPaper } from "./paper";
+import { gasesIn, gasInRoom } from "./trap";
+import { lasting, litres } from "./words";
+
+const NOTHING = "0 mol";
+
+const amountIn = ({ books }: Pot, { core }: Matter): Quantity =>
+  [...books.dissolved, ...books.solids]
+    .filter(({ matter }) => matter.core.key === core.key)
+    .reduce((all, { amount }) => all.plus(amount), exact(NOTHING));
+
+/** Acids that the equation sets free, with what of them is in the vessel. */
+const freed = ({ frame: { setting }, pot }: Bench) =>
+  setting.products
+    .filter(({ formula }) => protonsOf(formula) > 0n)
+    .map(({ formula }) => ({ formula, amount: amountIn(pot, matterOf(formula)) }))
+    .filter(({ amount }) => amount.isPositive());
+
+/** As much of the base as brings nearly all out; undefined where the equilibrium tells nothing. */
+function neededOf(bench: Bench, { form }: Material): Quantity | undefined {
+  const { pot } = bench;
+  const { product } = bench.frame.setting;
+  const kg = waterOf(pot);
+  const of = componentsOf(product.formula);
+  const each = hydronsTakenBy(form);
+  if (kg === undefined || of === undefined || each === 0) return undefined;
+  const hydrons = freed(bench).reduce((n, one) => n + one.amount.toNumber("mol") * Number(protonsOf(one.formula)), 0);
+  const found = withBase(
+    {
+      pot: pouredOf(pot, kg),
+      celsius: pot.books.temperature.toNumber("°C"),
+      of,
+      theory: amountIn(pot, matterOf(product.formula)).toNumber("mol") / kg,
+    },
+    matterOf(form).core.formula,
+    hydrons / each / kg,
+  );
+  return (
+    found &&
+    quantity(
+      { value: (found.moles * kg).toPrecision(4), unit: "mol" },
+      { label: `${form} that brings the rest of the product out, by the equilibrium` },
+    )
+  );
+}
+
+/** The base and the acids that it meets, as far as either goes. */
+function reactionsWith(bench: Bench, { form }: Material, amount: Quantity): readonly Reaction[] {
+  let open = amount;
+  return freed(bench).flatMap((acid): Reaction[] => {
+    const found = neutralisation(form, acid.formula);
+    const base = found?.terms.find(({ matter }) => matter.core.key === matterOf(form).core.key);
+    if (found === undefined || base === undefined || !open.isPositive()) return [];
+    const bases = exact(String(-base.count));
+    const extent = minimum([open.dividedBy(bases), acid.amount.dividedBy(exact(String(found.acids)))]);
+    open = open.minus(extent.times(bases));
+    return [{ terms: found.terms, extent }];
+  });
+}
+
+/** All of the product that is dissolved as the solid that it should become; what the liquor keeps of it goes back as it settles. */
+function asPrecipitate({ frame: { setting } }: Bench, pot: Pot): Pot {
+  const matter = matterOf(setting.product.formula);
+  const dissolved = pot.books.dissolved.find((one) => one.matter.key === matter.core.key);
+  return dissolved === undefined
+    ? pot
+    : new Pot(pot.books).minus(matter, dissolved.amount).plusSolid(matter, dissolved.amount, "precipitated");
+}
+
+/** How it is divided, in words: a base that foams in portions. */
+function divided({ hand }: Bench, mass: Quantity, gas: string, { additionRate }: Look): string {
+  if (gas === "") return ", slowly and stirring";
+  if (additionRate === undefined)
+    return `, in small portions, each once the foam of the last has subsided: ${gas} in all`;
+  const { portions, leastTime } = additionRate;
+  const time = lasting(leastTime);
+  return `, stirring, in at least ${portions} portions (about ${hand.grams(mass.dividedBy(exact(String(portions))))} each)${time === undefined ? "" : ` over at least ${time}`}, each once the foam of the last has subsided: ${gas} in all`;
+}
+
+/** Bases that stand on the table against the acid go in by paper, and what the liquor keeps of the product is less then. */
+export function putAgainstAcid(bench: Bench, settle: (pot: Pot) => Pot): void {
+  if (bench.frame.isolation.how !== "precipitate") return;
+  const { setting } = bench.frame;
+  for (const material of bench.asidesFor("against acid")) {
+    const { name } = material.shelf;
+    const taken = material.asideTaken();
+    const amount = taken?.amount ?? neededOf(bench, material);
+    const matter = matterOf(material.form);
+    const { temperature, pressure } = bench.pot.books;
+    const put =
+      taken !== undefined || amount === undefined
+        ? bench.in(bench.pack(name))
+        : Pot.empty(temperature, pressure).plusSolid(matter, amount, "put in");
+    const acids = freed(bench).map(({ formula }) => matterOf(formula).name);
+    const reactions = amount === undefined ? [] : reactionsWith(bench, material, amount);
+    const done = add(bench.pot, put, reactions, (pot) => settle(asPrecipitate(bench, pot)));
+    const gases = gasesIn(done);
+    for (const one of gases) bench.laterGas.add(one.matter.key);
+    const gas = list(gases.map((one) => `${litres(gasInRoom(bench, one.amount))} of ${one.matter.name}`));
+    const mass = put.mass;
+    bench.did(POT, done, {
+      materials: [name],
+      amounts: taken === undefined ? [mass] : [taken.portion],
+      from: bench.pack(name),
+      adds: material.isSolution ? "liquid" : "solid",
+      care: "mixing",
+      atHand: ["indicator paper"],
+      say: (look) => {
+        const paper = onPaper(done.after.at(setting.temperature));
+        const shows = paper === undefined ? "is no longer acid" : `shows about pH ${paper.shown}`;
+        const size = taken?.portion.dimension === "volume" ? bench.hand.litres(taken.portion) : bench.hand.grams(mass);
+        const what = amount === undefined ? `the ${name}` : `${size} of ${name}`;
+        const drop = paper?.thinned === true ? " in a drop of it in nine drops of water" : "";
+        return `Add ${what}${divided(bench, mass, gas, look)}; stop where paper ${shows}${drop}: it takes the ${list(acids)} that ${acids.length === 1 ? "keeps" : "keep"} ${setting.product.name} dissolved.`;
+      },
+    });
+  }
+}
