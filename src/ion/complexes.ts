@@ -1,6 +1,6 @@
 // What stays together in water: neutral ligands that brackets show, metals with their ligands, oxo cations.
 import { type ConstituentIon, type Content, canonical, hasMetal, ionFormula } from "./content";
-import { ionIndex, timesIn, without } from "./ion-index";
+import { ionsAs, timesIn, without } from "./ion-index";
 import { bareIon, chargedText, isComplexIon } from "./ion-text";
 import { compositionKey, countsOf, type Part, readNotation, type Unit } from "./notation";
 
@@ -114,15 +114,15 @@ export function complexOf(part: Part, { cations, anions, ammines }: Content): Ke
 /** Vanadyl and its like, which stand in water as they stand in the salt beside another anion: VOSO4, TiOSO4. */
 export function withOxoCation(cations: readonly ConstituentIon[], anions: readonly ConstituentIon[]): ConstituentIon[] {
   const oxide = anions.find(({ formula }) => formula === "O^2-");
+  if (oxide === undefined) return [...cations, ...anions];
   for (const metal of cations) {
-    const oxygens = (oxide?.count ?? 0) / metal.count;
-    const oxo = ionIndex().cations.find(
-      ({ row, counts, charge }) =>
-        row.alone &&
-        counts.get(metal.element ?? "") === 1 &&
-        counts.get("O") === oxygens &&
-        charge === metal.charge - 2 * oxygens,
-    );
+    if (metal.element === undefined) continue;
+    const oxygens = oxide.count / metal.count;
+    const counts = new Map([
+      [metal.element, 1],
+      ["O", oxygens],
+    ]);
+    const oxo = ionsAs(counts, metal.charge - 2 * oxygens).find(({ row }) => row.alone);
     if (oxo === undefined) continue;
     const cation = { formula: ionFormula(oxo), charge: oxo.charge, count: metal.count };
     return [...cations.map((ion) => (ion === metal ? cation : ion)), ...anions.filter((ion) => ion !== oxide)];

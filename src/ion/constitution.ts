@@ -22,9 +22,9 @@ import {
   rounded,
   scaled,
 } from "./content";
-import { ionIndex } from "./ion-index";
+import { ionsAs } from "./ion-index";
 import { chargedText, elementOfIon, isComplexIon } from "./ion-text";
-import { compositionKey, isWater, type Part, readNotation } from "./notation";
+import { isWater, type Part, readNotation } from "./notation";
 import { partContent } from "./part-content";
 
 /** What a formula is made of. Made by {@link constitutionOf}. */
@@ -86,9 +86,7 @@ function commonFactor(counts: readonly number[]): number {
 }
 
 function ionConstitution(charge: number, part: Part, waters: number): Constitution {
-  const key = compositionKey(part.counts);
-  const { anions, cations } = ionIndex();
-  const row = [...anions, ...cations].find((ion) => ion.charge === charge && compositionKey(ion.counts) === key);
+  const [row] = ionsAs(part.counts, charge);
   const shown = shownLigands(part.units, false);
   const text = row === undefined ? canonical(chargedText(part.text || "e", charge)) : ionFormula(row);
   const element = elementOfIon(text);

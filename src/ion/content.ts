@@ -1,7 +1,7 @@
 // What a formula or one part of it adds up to, in ions, molecules and hydrogen.
 import { parseFormula } from "../formula";
 import { memoised } from "../foundation/memo";
-import { HYDROGEN, type Ion, ionIndex, ionText, isCationElement, without } from "./ion-index";
+import { HYDROGEN, type Ion, ionText, isCationElement, listedAs, without } from "./ion-index";
 import { chargedText } from "./ion-text";
 
 /** One kind of ion and how many of it. */
@@ -77,7 +77,7 @@ export function rootNames(ion: Ion): string[] {
   // ammonium is no amide that has taken up hydrons
   const hydrogens = ion.charge > 0 ? 0 : (ion.counts.get("H") ?? 0);
   for (let n = 1; n <= hydrogens; n += 1) {
-    const root = ionIndex().listedAs(without(ion.counts, HYDROGEN, n), ion.charge - n);
+    const root = listedAs(without(ion.counts, HYDROGEN, n), ion.charge - n);
     if (root !== undefined) names.push(root.row.name);
   }
   return names;

@@ -2,23 +2,22 @@
 import { memoised } from "../foundation/memo";
 import { ACID_STEPS } from "./data/acid-steps";
 import { ACIDS } from "./data/acids";
-import { HYDROGEN, type Ion, ionIndex, without } from "./ion-index";
+import { HYDROGEN, type Ion, ionsAs, listedAs, without } from "./ion-index";
 import { bareIon, chargeOfIon } from "./ion-text";
-import { compositionKey, readNotation } from "./notation";
+import { readNotation } from "./notation";
 
 /** Does the ion still have a hydron to give? */
 export function givesHydron(ion: Ion): boolean {
   if (ion.parent !== undefined || ["HS", "HSe", "HF2", "HO2"].includes(ion.row.formula)) return true;
   // what names an acid of its own has given all it has: the hydrogen of formate and of phosphite stays
   if (!ion.counts.has("H") || ion.row.acid !== undefined) return false;
-  return ionIndex().listedAs(without(ion.counts, HYDROGEN, 1), ion.charge - 1) !== undefined;
+  return listedAs(without(ion.counts, HYDROGEN, 1), ion.charge - 1) !== undefined;
 }
 
 /** Is it the anion of an acid salt, as in `HCO3-`? The hydrogen of formate and of phosphite is none of an acid. */
 export const isHydrogenAnion: (anion: string) => boolean = /* @__PURE__ */ memoised(200, (anion: string) => {
   const charge = chargeOfIon(anion);
-  const key = compositionKey(readNotation(anion).parts[0]!.counts);
-  const ion = ionIndex().anions.find((one) => one.charge === charge && compositionKey(one.counts) === key);
+  const [ion] = ionsAs(readNotation(anion).parts[0]!.counts, charge);
   return ion !== undefined && givesHydron(ion);
 });
 

@@ -5,7 +5,7 @@ export { ANIONS, CATIONS, ION_FIELD_SOURCES, MONATOMIC_COLOURS } from "./data/io
 export type { SolubilityClass } from "./data/rules";
 export { ionSources } from "./data/sources";
 export { acidOfAnion, acidText, isHydrogenAnion } from "./hydrogen";
-export { HYDROGENS, type Ion, ionIndex, ionText, isCationElement } from "./ion-index";
+export { allIons, elementCharges, HYDROGENS, type Ion, ionsAs, ionText, isCationElement } from "./ion-index";
 export { bareIon, chargedText, chargeOfIon, elementOfIon, isComplexIon, isMetalCation, saltFormula } from "./ion-text";
 export { anhydrousKey, formulaKey, isOneOf } from "./keys";
 export type { CationUse } from "./metal-charges";

@@ -1,4 +1,5 @@
 // Ions ready for matching: composition of each, and the hydrogen salts of every polyvalent anion.
+import { keptBeside, memoised, once } from "../foundation/memo";
 import { ELEMENT_CHARGES, type ElementCharges } from "./data/element-words";
 import { READ_ANIONS, READ_CATIONS, type ReadIonRow } from "./data/ions";
 import { atomsIn, compositionKey } from "./notation";
@@ -15,14 +16,12 @@ export interface Ion {
   readonly parent?: Ion;
 }
 
-interface IonIndex {
+/** Ions in the order of their tables. */
+interface Ions {
   /** Polyatomic anions that have a row of their own. */
   readonly listed: readonly Ion[];
   readonly anions: readonly Ion[];
   readonly cations: readonly Ion[];
-  readonly elements: ReadonlyMap<string, ElementCharges>;
-  /** The listed anion of a composition and charge; of isomers the first. */
-  listedAs(counts: ReadonlyMap<string, number>, charge: number): Ion | undefined;
 }
 
 /** What a hydron adds. */
@@ -40,13 +39,11 @@ function ionOf(row: ReadIonRow, extra: { element?: ElementCharges; parent?: Ion 
   return { row, counts, atoms, charge: row.charge, ...extra };
 }
 
-/** Hydrogen salts of an anion that the table does not list by itself. */
-function hydrogenKin(ion: Ion, known: ReadonlyMap<string, Ion>): Ion[] {
+/** Hydrogen salts of an anion, whether or not the table lists one by itself. */
+const hydrogenKin = /* @__PURE__ */ keptBeside((ion: Ion): readonly Ion[] => {
   const found: Ion[] = [];
   if (ion.charge >= -1 || ion.row.rare || /[()]/.test(ion.row.name) || ion.counts.size < 2) return found;
   for (let n = 1; n < -ion.charge && n < HYDROGENS.length; n += 1) {
-    const counts = new Map(ion.counts).set("H", (ion.counts.get("H") ?? 0) + n);
-    if (known.has(keyOf(counts, ion.charge + n))) continue;
     const formula = `H${n === 1 ? "" : n}${ion.row.formula}`;
     const name = `${HYDROGENS[n]}${ion.row.name}`;
     const rare = ion.counts.has("Si") ? { rare: true as const } : {};
@@ -54,36 +51,71 @@ function hydrogenKin(ion: Ion, known: ReadonlyMap<string, Ion>): Ion[] {
     found.push(ionOf(row, { parent: ion }));
   }
   return found;
+});
+
+/** Charges and words of the elements, by symbol. */
+export const elementCharges = /* @__PURE__ */ once(
+  () => new Map(ELEMENT_CHARGES().map((word) => [word.symbol, word] as const)),
+);
+
+const ofRow = /* @__PURE__ */ keptBeside((row: ReadIonRow) => ionOf(row));
+const ofElement = /* @__PURE__ */ keptBeside((element: ElementCharges) => {
+  const { symbol, ide, ideCharge, source } = element;
+  return ionOf({ formula: symbol, charge: -ideCharge!, name: ide!, source }, { element });
+});
+
+/** The ions whose formulas are among those asked for; the others are not read. */
+function ionsAmong(isAmong: (formula: string) => boolean): Ions {
+  const listed = READ_ANIONS()
+    .filter(({ formula }) => isAmong(formula))
+    .map(ofRow);
+  const anions = [...listed];
+  if (isAmong("H")) {
+    const known = new Set(listed.map(({ counts, charge }) => keyOf(counts, charge)));
+    for (const kin of listed.flatMap(hydrogenKin)) {
+      const key = keyOf(kin.counts, kin.charge);
+      if (known.has(key)) continue;
+      known.add(key);
+      anions.push(kin);
+    }
+  }
+  for (const word of ELEMENT_CHARGES())
+    if (word.ide !== undefined && isAmong(word.symbol)) anions.push(ofElement(word));
+  const cations = READ_CATIONS()
+    .filter(({ formula }) => isAmong(formula))
+    .map(ofRow);
+  return { listed, anions, cations };
 }
 
-let built: IonIndex | undefined;
+/** Every ion of the tables. */
+export const allIons = /* @__PURE__ */ once((): Ions => ionsAmong(() => true));
 
-/** The index, built on first use. */
-export function ionIndex(): IonIndex {
-  if (built !== undefined) return built;
-  const elements = new Map(ELEMENT_CHARGES().map((word) => [word.symbol, word] as const));
-  const listed = READ_ANIONS().map((row) => ionOf(row));
-  const known = new Map<string, Ion>();
-  const add = (ion: Ion): void => {
-    const key = keyOf(ion.counts, ion.charge);
-    if (!known.has(key)) known.set(key, ion);
-  };
-  listed.forEach(add);
-  const byKey = new Map(known);
-  const anions = [...listed];
-  for (const ion of listed)
-    for (const kin of hydrogenKin(ion, known)) {
-      anions.push(kin);
-      add(kin);
-    }
-  for (const word of ELEMENT_CHARGES())
-    if (word.ide !== undefined) {
-      const { symbol, ide, ideCharge, source } = word;
-      anions.push(ionOf({ formula: symbol, charge: -ideCharge!, name: ide, source }, { element: word }));
-    }
-  const cations = READ_CATIONS().map((row) => ionOf(row));
-  built = { listed, anions, cations, elements, listedAs: (counts, charge) => byKey.get(keyOf(counts, charge)) };
-  return built;
+const ionsOf = /* @__PURE__ */ memoised(300, (symbols): Ions => {
+  const any = symbols.split(" ").map((symbol) => (symbol.length === 1 ? `${symbol}(?![a-z])` : symbol));
+  const only = new RegExp(`^(?:${any.join("|")}|[^A-Z])*$`);
+  return ionsAmong((formula) => only.test(formula));
+});
+
+/** The ions that have no elements but these: all that can be part of a composition. */
+export const ionsWithin = (counts: ReadonlyMap<string, number>): Ions =>
+  ionsOf(
+    [...counts.keys()]
+      .filter((symbol) => elementCharges().has(symbol))
+      .sort()
+      .join(" "),
+  );
+
+/** The listed anion of a composition and charge; of isomers the first. */
+export function listedAs(counts: ReadonlyMap<string, number>, charge: number): Ion | undefined {
+  const key = keyOf(counts, charge);
+  return ionsWithin(counts).listed.find((ion) => keyOf(ion.counts, ion.charge) === key);
+}
+
+/** The ions of a composition and charge: of isomers all, in the order of the table. */
+export function ionsAs(counts: ReadonlyMap<string, number>, charge: number): Ion[] {
+  const key = keyOf(counts, charge);
+  const { anions, cations } = ionsWithin(counts);
+  return (charge < 0 ? anions : cations).filter((ion) => keyOf(ion.counts, ion.charge) === key);
 }
 
 /** The ion as a formula writes it: complexes stand in square brackets. */
@@ -93,7 +125,7 @@ export function ionText(row: ReadIonRow): string {
 
 /** Does the metal form cations of its own? */
 export function isCationElement(symbol: string): boolean {
-  return ionIndex().elements.get(symbol)?.charges !== undefined;
+  return elementCharges().get(symbol)?.charges !== undefined;
 }
 
 /** How often `small` fits into `large`. */

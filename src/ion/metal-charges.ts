@@ -1,7 +1,7 @@
 // The charges of the metals that are left when the anions of a salt are taken off: usual ones first, and all together what the
 // anions ask for.
 import type { ElementCharges } from "./data/element-words";
-import { type Ion, ionIndex } from "./ion-index";
+import { elementCharges, type Ion } from "./ion-index";
 
 /** A cation and how many of it. */
 export interface CationUse {
@@ -28,7 +28,7 @@ export function metals(
   const open: { word: ElementCharges; count: number }[] = [];
   let needed = charge;
   for (const [symbol, count] of rest) {
-    const word = ionIndex().elements.get(symbol);
+    const word = elementCharges().get(symbol);
     if (word?.charges === undefined) return undefined;
     if (word.charges.length === 1) {
       uses.push({ element: word, count, charge: word.charges[0]! });

@@ -17,7 +17,7 @@ import {
 } from "./content";
 import { ACIDS, type AcidRow } from "./data/acids";
 import { ISOMERS, type IsomerReading, type IsomerRow } from "./data/isomers";
-import { type Ion, ionIndex, timesIn, without } from "./ion-index";
+import { type Ion, ionsAs, timesIn, without } from "./ion-index";
 import { chargedText } from "./ion-text";
 import type { CationUse } from "./metal-charges";
 import { atomsIn, compositionKey, isWater, type Part, readNotation, showsAcidGroup, unitsText } from "./notation";
@@ -131,12 +131,9 @@ function isomerContent(part: Part, row: IsomerRow): Content {
 
 function fromAcidRow(row: AcidRow): Content {
   const { parts, charge } = readNotation(row.anion);
-  const { counts } = parts[0]!;
   const anion = canonical(row.anion);
-  const isAlike = (one: Ion): boolean =>
-    one.charge === charge && one.counts.size === counts.size && timesIn(one.counts, counts) === 1;
   // isomers have the composition in common, so the formula decides
-  const ion = ionIndex().anions.find((one) => isAlike(one) && ionFormula(one) === anion);
+  const ion = ionsAs(parts[0]!.counts, charge).find((one) => ionFormula(one) === anion);
   return acidContent(row.protons, anion, ion === undefined ? [] : rootNames(ion), row);
 }
 

@@ -2,7 +2,7 @@
 // balance, usual charges and the way the formula is written choose among them.
 import { gcd } from "../foundation/gcd";
 import { givesHydron } from "./hydrogen";
-import { type Ion, ionIndex, isCationElement, timesIn, without } from "./ion-index";
+import { type Ion, ionsWithin, isCationElement, timesIn, without } from "./ion-index";
 import { type CationUse, metals, whole } from "./metal-charges";
 import { compositionKey, countsOf, type Part } from "./notation";
 
@@ -130,9 +130,8 @@ function* anionSets(
 
 /** Anions that fit into a composition at least once. Hydride only where hydrogen is the one non-metal. */
 function anionPool(counts: ReadonlyMap<string, number>): Ion[] {
-  const { anions, elements } = ionIndex();
-  const others = [...counts.keys()].filter((symbol) => elements.get(symbol)?.charges === undefined);
-  const pool = anions.filter((ion) => {
+  const others = [...counts.keys()].filter((symbol) => !isCationElement(symbol));
+  const pool = ionsWithin(counts).anions.filter((ion) => {
     if (ion.element?.symbol === "H" && others.length > 1) return false;
     // a metal as the anion (bismuthide) only where nothing else can be one
     if (ion.element?.charges !== undefined && others.length > 0) return false;
@@ -212,7 +211,7 @@ function salts(counts: ReadonlyMap<string, number>, text: string, charge = 0): S
   const found: Salt[] = [];
   const starts: { uses: CationUse[]; rest: ReadonlyMap<string, number>; strain: number }[] = [];
   const metallic = [...counts.keys()].some(isCationElement);
-  for (const ion of ionIndex().cations) {
+  for (const ion of ionsWithin(counts).cations) {
     if (ion.row.alone || ((ion.row.rare || (metallic && isOrganicKin(ion))) && !isWrittenFirst(ion, text))) continue;
     for (let count = Math.min(timesIn(ion.counts, counts), MOST_CATIONS); count >= 1; count -= 1) {
       // kin of ammonium that is written out is meant: N2H6SO4 is no sulfamate of hydroxylammonium
@@ -280,7 +279,7 @@ function keepsGroups({ cations, anions }: Salt, part: Part): boolean {
 
 /** The anion of a part that is an acid, all its charge met by hydrogen: H2SO4, CH3COOH, C6H8O7, H3[Fe(CN)6]. */
 export function acidOf(part: Part): Ion | undefined {
-  const fitting = ionIndex().anions.filter((ion) => {
+  const fitting = ionsWithin(part.counts).anions.filter((ion) => {
     if (ion.parent !== undefined || ion.element !== undefined || timesIn(ion.counts, part.counts) !== 1) return false;
     const rest = without(part.counts, ion.counts, 1);
     return rest.size === 1 && rest.get("H") === -ion.charge;

@@ -51,6 +51,8 @@ export const TERMS: Readonly<Partial<Record<SourceKey, string>>> = {
     "© Commonwealth of Australia, Creative Commons Attribution 4.0 International. Changed: substances were chosen, and hazard categories written as codes of statements. Safe Work Australia endorses neither this library nor the changes (safeworkaustralia.gov.au/copyright, read).",
   echaDossiers:
     "Source: European Chemicals Agency, http://echa.europa.eu/. Its legal notice asks for this form of words, and for a written note from whoever reproduces what stands there; no text is reproduced here (legal notice, version of 2011, read).",
+  clNotifications:
+    "As the registration dossiers: http://echa.europa.eu/ is named as the source, and no text is reproduced.",
   echaDensities:
     "As the registration dossiers: http://echa.europa.eu/ is named as the source, and no text is reproduced.",
   siBrochure9:
@@ -81,6 +83,8 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   foodAdditivePurity: "law",
   oimlR22: "law",
   supplierHazards: "page",
+  supplierRiskPhrases: "page",
+  clNotifications: "government",
   echaDossiers: "government",
   niteGhs: "government",
   aiic: "government",

@@ -8,7 +8,7 @@ import { plainAtoms } from "../../src/formula/read/plain";
 import { ACID_STEPS } from "../../src/ion/data/acid-steps";
 import { ACIDS } from "../../src/ion/data/acids";
 import { ISOMERS } from "../../src/ion/data/isomers";
-import { ionIndex } from "../../src/ion/ion-index";
+import { allIons } from "../../src/ion/ion-index";
 
 const byReader = (text: string): Map<string, number> => {
   const formula = parseFormula(text);
@@ -18,7 +18,7 @@ const byReader = (text: string): Map<string, number> => {
 };
 
 describe("the plain reader", () => {
-  const { anions, cations } = ionIndex();
+  const { anions, cations } = allIons();
   const texts = [
     ...SOLUBILITY_PRODUCTS().map(({ solid }) => solid),
     ...COMPLEXES().flatMap(({ metal, ligand, steps }) => [metal, ligand, ...steps.map(({ complex }) => complex)]),

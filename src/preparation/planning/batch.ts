@@ -240,7 +240,13 @@ export function batchOf(
       const stage = lyeStage(staged);
       if (stage !== undefined) return heatInLye(stage, staged, batch.feeds);
       const all = work().mixed;
-      return heatOf(setting, account, batch.feeds, all === undefined || full().missing.length > 0 ? undefined : [all]);
+      return heatOf(
+        setting,
+        account,
+        batch.feeds,
+        all === undefined || full().missing.length > 0 ? undefined : [all],
+        work().onMetal,
+      );
     },
     dissolvingHeat: () => dissolvingHeatOf(setting, account, batch.feeds),
     crystallising: () => {

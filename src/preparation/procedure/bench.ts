@@ -6,6 +6,7 @@ import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import type { Matter } from "../contents/matter";
 import { Pot } from "../contents/pot";
+import type { Reaction } from "../operation/add";
 import type { Done } from "../operation/operation";
 import type { BatchFigures } from "../planning/batch-figures";
 import type { Account } from "../reaction/account";
@@ -111,6 +112,8 @@ export interface Work {
   readonly liquor: Pot | undefined;
   /** Mass of everything that comes together, before gas leaves it. */
   readonly mixed: Quantity | undefined;
+  /** Free acid on the metal that is over, beside the equation. */
+  readonly onMetal: readonly Reaction[];
   /** What the liquor keeps of a product that precipitates; undefined where nothing is known. */
   readonly kept: Kept | undefined;
   /** Product that does not form because another solid takes its metal, or a material stays what it was; undefined for none. */
@@ -140,6 +143,7 @@ export class Bench {
   reacted: Pot | undefined;
   liquor: Pot | undefined;
   mixed: Quantity | undefined;
+  onMetal: readonly Reaction[] = [];
   kept: Work["kept"];
   elsewhere: Work["elsewhere"];
   filtrate: Pot | undefined;

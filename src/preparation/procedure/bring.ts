@@ -164,8 +164,8 @@ export function bring(course: Course, i: number, open: readonly Reaction[]): rea
   const portion = bench.material(i).amountIn(bench.frame.portions[i]!);
   const shared = !isLast && isAlike(course, i) ? split(open, bench.material(i).species, portion) : undefined;
   const still = shared?.rest ?? open;
-  const all = (): readonly Reaction[] =>
-    bench.frame.kind === "displacement" ? [...still, ...acidOnMetal(reacted(joined, still).pot)] : still;
+  if (isLast && bench.frame.kind === "displacement") bench.onMetal = acidOnMetal(reacted(joined, still).pot);
+  const all = (): readonly Reaction[] => [...still, ...bench.onMetal];
   const now = i === stage?.by ? [stage.first] : (shared?.first ?? []);
   const outcome = isLast
     ? asInTheRoom(bench, (pot) => withOtherSolids(bench, pot, all()))(joined)

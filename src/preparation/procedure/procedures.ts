@@ -276,6 +276,6 @@ export function workOf(bench: Bench): Work {
   // Gas that is wanted is judged, and never planned: nothing of it is filtered.
   if (!wet) kiln(bench);
   else if (!isGas(product.formula, wet)) PROCEDURE[kind](bench);
-  const { drafts, reacted, liquor, mixed, kept, elsewhere, filtrate, washing } = bench;
-  return { drafts, reacted, liquor, mixed, kept, elsewhere, filtrate, washing };
+  const { drafts, reacted, liquor, mixed, onMetal, kept, elsewhere, filtrate, washing } = bench;
+  return { drafts, reacted, liquor, mixed, onMetal, kept, elsewhere, filtrate, washing };
 }

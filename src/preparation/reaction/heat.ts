@@ -6,7 +6,9 @@ import { remembering } from "../../foundation/memo";
 import { anhydrousOf } from "../../hydrate";
 import { type Quantity, sum } from "../../quantity";
 import { type EnthalpyTerm, reactionEnthalpy, type TemperatureRise, temperatureRise } from "../../thermochemistry";
+import { matterOf } from "../contents/matter";
 import type { Term as ChangeTerm } from "../contents/react";
+import type { Reaction } from "../operation/add";
 import { exact, planned } from "../planning/exact";
 import type { Feed } from "../procedure/feed";
 import type { Setting } from "../request/setting";
@@ -96,6 +98,7 @@ export function heatOf(
   account: Account,
   feeds: readonly Feed[],
   inThePot: readonly Quantity[] | undefined,
+  beside: readonly Reaction[] = [],
 ): Heat {
   const equation = withStates(setting, feeds);
   if (equation === undefined) return { missing: "heat of the reaction: crystal water in fractions" };
@@ -110,7 +113,7 @@ export function heatOf(
     };
   const enthalpy = remembered(equation, () => attempt(() => reactionEnthalpy(equation)));
   if (!enthalpy.ok) return { missing: `heat of the reaction: ${enthalpy.error.message.split("\n")[0]}` };
-  const ofAcids = heatOfAcids(setting, account);
+  const ofAcids = heatOfAcids(setting, account, beside);
   if ("missing" in ofAcids) return ofAcids;
   // Crystal water moved to another side may leave coefficients that are not the batch's: scaled by the first species.
   const scale = scaleTo(setting, enthalpy.value.terms[0]!);
@@ -135,26 +138,37 @@ export function heatOf(
   };
 }
 
-/** Heat of the acid of a liquor on the metal that it takes beside the reaction, or why it is not known. */
+/**
+ * Heat of the acid of a liquor on the metal that it takes beside the reaction, or why it is not known: acid that the packs of
+ * the equation have besides comes before the metal forms product, acid that is free in the vessel (`beside`) after that.
+ */
 function heatOfAcids(
   { materials }: Setting,
   { supplied }: Account,
+  beside: readonly Reaction[],
 ): { readonly heat: Quantity } | { readonly missing: string } {
   const taker = bringsAcid(materials) ? acidTakerAmong(materials) : undefined;
   const acids =
     taker === undefined || !isMetal(taker.form)
       ? []
       : materials.flatMap((material, i) => acidsIn(material, supplied[i]!.portion));
-  let heat = exact("0 kJ") as Quantity;
-  for (const { acid, amount } of acids) {
+  const before = acids.flatMap(({ acid, amount }): Reaction[] => {
     const own = neutralisation(taker!.form, acid);
-    if (own === undefined) continue;
-    const found = enthalpyOfTerms(own.terms);
-    if (!found.ok)
+    return own === undefined ? [] : [{ terms: own.terms, extent: amount.dividedBy(exact(String(own.acids))) }];
+  });
+  let heat = exact("0 kJ") as Quantity;
+  for (const { terms, extent } of [...before, ...beside]) {
+    const found = enthalpyOfTerms(terms);
+    if (!found.ok) {
+      const [metal, acid] = [true, false].map(
+        (is) => terms.find(({ matter, count }) => count < 0n && isMetal(matter.formula) === is)!.matter,
+      );
+      const name = materials.find(({ form }) => matterOf(form).key === metal!.key)?.shelf.name ?? metal!.name;
       return {
-        missing: `heat of the reaction: ${acid} takes some of the ${taker!.shelf.name}: ${found.error.message.split("\n")[0]}`,
+        missing: `heat of the reaction: ${acid!.formula} takes some of the ${name}: ${found.error.message.split("\n")[0]}`,
       };
-    heat = heat.plus(found.value.enthalpy.times(amount).dividedBy(exact(String(own.acids))));
+    }
+    heat = heat.plus(found.value.enthalpy.times(extent));
   }
   return { heat };
 }

@@ -1,6 +1,6 @@
 // Coordination entities by their additive names: ligands, centre and oxidation number.
 
-import { compositionKey, type ElementWord, ionIndex, readNotation } from "../../ion/internal";
+import { type ElementWord, ionsAs, readNotation } from "../../ion/internal";
 import type { LigandRow } from "../data/ligands";
 import { splitBracket, wordIndex } from "./name-words";
 import { leadingPrefixes, roman as romanNumeral } from "./prefixes";
@@ -50,8 +50,7 @@ const HOLD_NEUTRAL: ReadonlySet<string> = /* @__PURE__ */ new Set(["CO", "NO", "
 
 /** Is there an ion of this composition and charge in the table? */
 function isListed(text: string, charge: number): boolean {
-  const key = compositionKey(readNotation(text).parts[0]!.counts);
-  return ionIndex().anions.some((ion) => ion.charge === charge && compositionKey(ion.counts) === key);
+  return charge < 0 && ionsAs(readNotation(text).parts[0]!.counts, charge).length > 0;
 }
 
 /** A coordination entity by its additive name; several where the oxidation number is left out. */

@@ -1,7 +1,15 @@
 // Names of salts and molecules with a coordination entity in them: the complex, its charge from its company, the company.
 // Red Book 2005, IR-7 and IR-9 (section numbers: memory).
 
-import { type CationUse, countsOf, ionIndex, isCationElement, type Part, unitsText } from "../../ion/internal";
+import {
+  allIons,
+  type CationUse,
+  countsOf,
+  elementCharges,
+  isCationElement,
+  type Part,
+  unitsText,
+} from "../../ion/internal";
 import { type Complex, complexName, complexOf, plausibleOxidation } from "./complex";
 import { anionName, byName, cationName, counted } from "./salt-name";
 
@@ -14,7 +22,7 @@ function counterIons(
 ): { words: string[]; charge: number; several: boolean }[] {
   const found: { words: string[]; charge: number; several: boolean }[] = [];
   if (counts.size === 1 && counts.has("H")) return [{ words: ["hydrogen"], charge: counts.get("H")!, several: false }];
-  const { anions, cations, elements } = ionIndex();
+  const { anions, cations } = allIons();
   // cations: written-out polyatomic ones, then metals at their commonest charge
   const rest = new Map(counts);
   const uses: CationUse[] = [];
@@ -31,7 +39,7 @@ function counterIons(
   if ([...rest.keys()].every(isCationElement)) {
     let ways: CationUse[][] = [uses];
     for (const [symbol, count] of rest) {
-      const word = elements.get(symbol)!;
+      const word = elementCharges().get(symbol)!;
       ways = ways.flatMap((way) => word.charges!.map((charge) => [...way, { element: word, count, charge }]));
       if (ways.length > MOST_WAYS) return [];
     }

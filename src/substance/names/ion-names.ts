@@ -1,5 +1,5 @@
 // Ions by every name they have.
-import { compositionKey, HYDROGENS, type Ion, ionIndex } from "../../ion/internal";
+import { allIons, compositionKey, HYDROGENS, type Ion } from "../../ion/internal";
 import { addTo } from "./multimap";
 import { otherNamesOf } from "./other-names";
 import { plainName } from "./words";
@@ -22,7 +22,7 @@ let built: ReadonlyMap<string, readonly Ion[]> | undefined;
 /** Ions by name, built on first use. */
 export function ionsByName(): ReadonlyMap<string, readonly Ion[]> {
   if (built !== undefined) return built;
-  const { listed, anions, cations } = ionIndex();
+  const { listed, anions, cations } = allIons();
   const byName = new Map<string, Ion[]>();
   for (const ion of [...anions, ...cations])
     for (const name of new Set([ion.row.name, ...otherNamesOf(ion)].map((one) => plainName(one).name)))

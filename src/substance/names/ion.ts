@@ -6,11 +6,11 @@ import { frozen } from "../../foundation/frozen";
 import { remembering } from "../../foundation/memo";
 import { readable } from "../../foundation/readable";
 import {
+  allIons,
   chargedText,
-  compositionKey,
   ION_FIELD_SOURCES,
   type Ion,
-  ionIndex,
+  ionsAs,
   ionText,
   MONATOMIC_COLOURS,
   readNotation,
@@ -47,9 +47,7 @@ export interface IonEntry {
 
 /** The listed ion with these atoms and this charge. */
 function listedIon(counts: ReadonlyMap<string, number>, charge: number): Ion | undefined {
-  const key = compositionKey(counts);
-  const { anions, cations } = ionIndex();
-  return [...anions, ...cations].find((ion) => ion.charge === charge && compositionKey(ion.counts) === key);
+  return ionsAs(counts, charge)[0];
 }
 
 /** Acids and bases that are molecules, for kin with no charge left. */
@@ -199,6 +197,6 @@ export function ions(options?: LookupOptions): readonly IonEntry[] {
 const every = /* @__PURE__ */ remembering<readonly IonEntry[]>(1);
 
 function everyIon(): IonEntry[] {
-  const { anions, cations } = ionIndex();
+  const { anions, cations } = allIons();
   return [...anions, ...cations].filter((one) => one.parent === undefined).map(entryOf);
 }

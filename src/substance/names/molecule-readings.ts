@@ -2,7 +2,7 @@
 
 import { symbolsIn } from "../../formula/internal";
 import { gcd } from "../../foundation/gcd";
-import { acidText, type ElementWord, ionIndex, ionText, readNotation } from "../../ion/internal";
+import { acidText, allIons, type ElementWord, elementCharges, ionText, readNotation } from "../../ion/internal";
 import { MOLECULES } from "../data/molecules";
 import { REGISTRY_NAMES } from "../data/registry";
 import type { SourceKey } from "../data/sources";
@@ -47,12 +47,12 @@ function acidOfAnion(anion: string): string | undefined {
 export function acidNamed(name: string): string | undefined {
   if (acids === undefined) {
     const map = new Map<string, string>();
-    for (const { row } of ionIndex().anions) {
+    for (const { row } of allIons().anions) {
       if (row.acid === undefined) continue;
       map.set(row.acid, acidText(row.formula, -row.charge));
     }
     // older names of an anion give older names of its acid: pyrosulfate, pyrosulfuric; fluoroborate, fluoroboric
-    for (const ion of ionIndex().anions) {
+    for (const ion of allIons().anions) {
       const { row, parent } = ion;
       if (parent !== undefined || /hydrogen|oxido/.test(row.name)) continue;
       const formula = acidText(ionText(row), -row.charge);
@@ -101,7 +101,7 @@ export function binaryNamed(name: string, literal: boolean): string[] {
     const word = elementNamed(rest);
     if (word !== undefined) fronts.push({ symbol: word.symbol, n, stated: true });
   }
-  const ides = ionIndex().anions.filter((ion) => ion.element !== undefined);
+  const ides = allIons().anions.filter((ion) => ion.element !== undefined);
   const backs: { symbol: string; n: number; stated: boolean }[] = [];
   const add = (rest: string, n: number, stated: boolean) => {
     const ion = ides.find((one) => one.row.name === rest);
@@ -115,7 +115,7 @@ export function binaryNamed(name: string, literal: boolean): string[] {
       // without any prefix a metal makes a salt, balanced elsewhere, and two non-metals are told apart below
       if (!one.stated && !other.stated && one.symbol !== "H") continue;
       if (one.symbol === "H" && !one.stated && !other.stated) {
-        const charge = ionIndex().elements.get(other.symbol)!.ideCharge!;
+        const charge = elementCharges().get(other.symbol)!.ideCharge!;
         found.push(`H${charge === 1 ? "" : charge}${other.symbol}`);
         continue;
       }
@@ -130,7 +130,7 @@ export function countedNamed(name: string): string | undefined {
   const words = name.split(" ");
   const ide = words.at(-1)!;
   if (words.length < 3) return undefined;
-  const ides = ionIndex().anions.filter((ion) => ion.element !== undefined);
+  const ides = allIons().anions.filter((ion) => ion.element !== undefined);
   const front = words.slice(0, -1).map((word) => countedElement(word, (rest) => elementNamed(rest)));
   const back = countedElement(ide, (rest) => ides.find((ion) => ion.row.name === rest)?.element);
   if (back === undefined || front.some((one) => one?.charges === undefined)) return undefined;
@@ -154,7 +154,7 @@ function countedElement(
 export function unprefixedNamed(name: string): Found[] {
   const words = name.split(" ");
   const front = words.length === 2 ? elementNamed(words[0]!) : undefined;
-  const back = ionIndex().anions.find((ion) => ion.element !== undefined && ion.row.name === words[1])?.element;
+  const back = allIons().anions.find((ion) => ion.element !== undefined && ion.row.name === words[1])?.element;
   if (front === undefined || back === undefined || front.charges !== undefined || front.symbol === "H") return [];
   const certain = certainBinary(front.symbol, back);
   if (certain !== undefined) return [{ formula: certain, decides: "" }];
@@ -189,7 +189,7 @@ export function numberedNonMetal(name: string): string[] {
   if (match === null) return [];
   const word = elementNamed(match[1]!);
   if (word === undefined || word.charges !== undefined) return [];
-  const anion = ionIndex().anions.find((ion) => ion.element !== undefined && ion.row.name === match[3]);
+  const anion = allIons().anions.find((ion) => ion.element !== undefined && ion.row.name === match[3]);
   const oxidation = romanNumber(match[2]!) ?? 0;
   if (anion === undefined || oxidation < 1) return [];
   return [binaryFormula(word.symbol, oxidation, anion.element!)];

@@ -8,9 +8,9 @@ import { LOOKUP, type LookupOptions, lookingIn, lookingWith, ownRow } from "../.
 import { constitutionOf } from "../../ion";
 import {
   acidOf,
-  compositionKey,
+  elementCharges,
   formulaKey,
-  ionIndex,
+  ionsAs,
   ionText,
   isCationElement,
   isComplexIon,
@@ -147,14 +147,10 @@ function ionName(part: Part, charge: number): string | undefined {
   const complex = complexSaltName(part, charge);
   // a metal of one charge has no number in its salts; alone, the ion needs its charge
   if (complex !== undefined) return complex.endsWith(")") ? complex : `${complex}(${chargeNumber(charge)})`;
-  const { anions, cations } = ionIndex();
-  const key = compositionKey(part.counts);
-  const listed = [...anions, ...cations].find(
-    (ion) => ion.charge === charge && compositionKey(ion.counts) === key && ion.element === undefined,
-  );
+  const listed = ionsAs(part.counts, charge).find(({ element }) => element === undefined);
   if (listed !== undefined) return listed.row.name;
   const unit = part.units[0]!;
-  const word = part.units.length === 1 ? ionIndex().elements.get(unit.text) : undefined;
+  const word = part.units.length === 1 ? elementCharges().get(unit.text) : undefined;
   if (word !== undefined) {
     if (word.symbol === "H" && charge === 1 && unit.count === 1) return "hydron";
     const front = charge > 0 ? counted(unit.count, word.name, true) : undefined;

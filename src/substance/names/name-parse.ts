@@ -1,6 +1,6 @@
 // The words of a name to ions and complexes: every way each word can be read, prefixes and oxidation numbers included.
 
-import { type Ion, ionIndex, ionText } from "../../ion/internal";
+import { allIons, type Ion, ionText } from "../../ion/internal";
 import { complexesNamed } from "./complex-names";
 import { ionsByName } from "./ion-names";
 import { counted, splitBracket, wordIndex } from "./name-words";
@@ -71,7 +71,7 @@ function numberedOxoanions(word: string): Species[] {
     const [, , stem = ""] = /^(di|per)?(.*)$/.exec(ate)!;
     const centre = wordIndex().oxoCentres.get(ate) ?? wordIndex().oxoCentres.get(stem);
     if (centre === undefined) continue;
-    const fitting = ionIndex().anions.filter((ion) => centralOxidation(ion, centre) === roman[0]);
+    const fitting = allIons().anions.filter((ion) => centralOxidation(ion, centre) === roman[0]);
     const named = fitting.filter((ion) => [ion.row.name, ...otherNamesOf(ion)].includes(rest));
     const hydrogens = hydrogen === "" ? undefined : { hydrogen: 1, dihydrogen: 2, trihydrogen: 3 }[hydrogen];
     const alike = fitting.filter((ion) => ion.counts.get("H") === hydrogens && ion.counts.get(centre) === 1);

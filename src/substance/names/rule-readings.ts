@@ -1,6 +1,6 @@
 // What the rules make of a name, word by word: salts, ions and crystal water, and the molecules and acids beside them.
 
-import { chargedText, formulaKey, ionIndex, readNotation, tryReadNotation } from "../../ion/internal";
+import { allIons, chargedText, formulaKey, readNotation, tryReadNotation } from "../../ion/internal";
 import { rowOf } from "../registry/registry-index";
 import { neutralComplexes } from "./complex-names";
 import {
@@ -112,7 +112,7 @@ function ionsNamed(name: string): Found[] {
     for (const { n, rest } of [{ n: 1, rest: counted[1]! }, ...leadingPrefixes(counted[1]!)]) {
       const word =
         elementNamed(rest) ??
-        ionIndex().anions.find((ion) => ion.row.name === rest && ion.element !== undefined)?.element;
+        allIons().anions.find((ion) => ion.row.name === rest && ion.element !== undefined)?.element;
       if (word === undefined) continue;
       const charge = Number(`${counted[3]}${counted[2]}`);
       return [{ formula: chargedText(`${word.symbol}${n === 1 ? "" : n}`, charge), decides: "" }];

@@ -2,7 +2,7 @@
 // Red Book 2005, IR-5 (section number: memory).
 
 import { gcd } from "../../foundation/gcd";
-import { type CationUse, type Ion, ionIndex, type Part, type Salt } from "../../ion/internal";
+import { type CationUse, elementCharges, type Ion, type Part, type Salt } from "../../ion/internal";
 import { ionsByName } from "./ion-names";
 import { leadingPrefixes, multiplePrefix, roman, simplePrefix } from "./prefixes";
 
@@ -117,7 +117,7 @@ export function binaryName(part: Part, style: NameStyle): string | undefined {
   const units = part.units;
   if (units.length !== 2 || units.some((unit) => unit.members !== undefined)) return undefined;
   const [first, second] = units as [(typeof units)[0], (typeof units)[0]];
-  const { elements } = ionIndex();
+  const elements = elementCharges();
   const one = elements.get(first!.text);
   const other = elements.get(second!.text);
   if (one === undefined || other?.ide === undefined) return undefined;
@@ -141,7 +141,7 @@ export function binaryName(part: Part, style: NameStyle): string | undefined {
 /** A central non-metal with oxygen, sulfur and halogens: sulfur difluoride dioxide. */
 export function mixedMoleculeName(part: Part): string | undefined {
   const [first, ...rest] = part.units;
-  const { elements } = ionIndex();
+  const elements = elementCharges();
   const central = first === undefined || first.members !== undefined ? undefined : elements.get(first.text);
   if (central === undefined || central.charges !== undefined || central.symbol === "H") return undefined;
   if (rest.length < 2) return undefined;
@@ -163,13 +163,13 @@ export function mixedMoleculeName(part: Part): string | undefined {
 export function elementName(part: Part): string | undefined {
   const unit = part.units[0]!;
   if (part.units.length !== 1 || unit.members !== undefined) return undefined;
-  const word = ionIndex().elements.get(unit.text);
+  const word = elementCharges().get(unit.text);
   return word === undefined ? undefined : counted(unit.count, word.name, true);
 }
 
 /** Metals and one non-metal whose charges do not balance: the bare count, which claims nothing (disilver fluoride). */
 export function stoichiometricName(part: Part): string | undefined {
-  const { elements } = ionIndex();
+  const elements = elementCharges();
   const words = [...part.counts].map(([symbol, count]) => ({ word: elements.get(symbol), count }));
   const metals = words.filter(({ word }) => word?.charges !== undefined);
   const others = words.filter(({ word }) => word !== undefined && word.charges === undefined);
