@@ -25,7 +25,7 @@ import {
   PASSIVE,
   SLUGGISH,
 } from "../../src/preparation/data/couples";
-import { CRYSTAL_TEST } from "../../src/preparation/data/crystal-test";
+import { ACID_SALTS, ASH_TEST, CRYSTAL_TEST } from "../../src/preparation/data/crystal-test";
 import {
   BEARS_OVEN,
   DELIQUESCENT,
@@ -40,6 +40,7 @@ import {
   CLEARED,
   ENDS,
   IRON_OUT,
+  IRON_OXIDISED,
   LESS_OXIDISED,
   MADE_NEUTRAL,
   MAGNETIC,
@@ -179,6 +180,9 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   COATING: [COATING],
   COUPLES: COUPLES(),
   CRYSTAL_TEST: [CRYSTAL_TEST],
+  ACID_SALTS,
+  ASH_TEST: [ASH_TEST],
+  IRON_OXIDISED: [IRON_OXIDISED],
   CYLINDERS: [CYLINDERS],
   DECIDING,
   DELIQUESCENT,

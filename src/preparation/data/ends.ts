@@ -49,6 +49,15 @@ export const METAL_GONE = {
   source: SourceKey;
 };
 
+/** Iron(II) that an oxidiser makes iron(III) of in a complex: what tells that none is left, and what is done where some is. */
+export const IRON_OXIDISED = {
+  from: "Fe^2+",
+  test: "a drop of it in a little water turns no deep blue with a drop of hexacyanidoferrate(III) solution",
+  short: "where yellow solid stays, or it does, let it cool below 40 °C, put in a little more of the {oxidiser}, and warm it again",
+  atHand: "hexacyanidoferrate(III) solution",
+  source: "commonPractice",
+} as const satisfies { from: string; test: string; short: string; atHand: string; source: SourceKey };
+
 /** Metals whose salts plain water makes basic: what is left of such a salt clouds it. */
 export const SALT_GONE = {
   metals: ["Bi", "Sb"],

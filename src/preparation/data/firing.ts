@@ -176,6 +176,7 @@ export const SLOW_IN_ACID = {
   as: "granulated (melted and poured into water in a thin stream, the ladle dry, goggles on) or as thin sheet",
   pure: "Pure metal only, no solder and no pewter: of antimony or arsenic in it acid makes stibine and arsine, very poisonous gases",
   time: "some hours to a day",
+  left: "Metal that is left keeps air from spoiling the liquor: lift it out only before the liquor is filtered, rinse, dry and weigh it, and count the product from what has dissolved",
   source: "commonPractice",
 } as const;
 

@@ -24,6 +24,8 @@ interface SyrupRow {
   /** Without regard to crystal water. */
   readonly formula: string;
   readonly why: string;
+  /** Water takes part of it apart: no boiling down leaves it, whatever is asked, and its liquor has no more of it than is counted. */
+  readonly comesApart?: true;
   readonly source: SourceKey;
 }
 
@@ -31,8 +33,8 @@ export const SYRUPS: readonly SyrupRow[] = [
   { formula: "Fe2(SO4)3", why: "its solution dries to a brown gum", source: "commonPractice" },
   { formula: "Cr2(SO4)3", why: "its solution dries to a green gum", source: "commonPractice" },
   { formula: "CrCl3", why: "its solution dries to a green syrup", source: "commonPractice" },
-  { formula: "AlCl3", why: "boiled down it loses hydrogen chloride and turns basic", source: "commonPractice" },
-  { formula: "SnCl4", why: "boiled down it loses hydrogen chloride and turns basic", source: "commonPractice" },
+  { formula: "AlCl3", why: "boiled down it loses hydrogen chloride and turns basic", comesApart: true, source: "commonPractice" },
+  { formula: "SnCl4", why: "boiled down it loses hydrogen chloride and turns basic", comesApart: true, source: "commonPractice" },
   { formula: "ZnCl2", why: "its solution thickens to a syrup that absorbs water from the air", source: "commonPractice" },
   { formula: "ZnBr2", why: "its solution thickens to a syrup that absorbs water from the air", source: "commonPractice" },
   { formula: "ZnI2", why: "its solution thickens to a syrup that absorbs water from the air", source: "commonPractice" },
@@ -45,7 +47,7 @@ export const SYRUPS: readonly SyrupRow[] = [
   { formula: "KCH3COO", why: "its solution thickens to a syrup that absorbs water from the air", source: "commonPractice" },
   { formula: "NH4CH3COO", why: "boiled down it loses ammonia, and its crystals are deliquescent", source: "commonPractice" },
   { formula: "Mn(NO3)2", why: "its crystals melt at 26 °C and are deliquescent", source: "commonPractice" },
-  { formula: "Al(CH3COO)3", why: "boiled down it loses acetic acid and turns basic", source: "commonPractice" },
+  { formula: "Al(CH3COO)3", why: "boiled down it loses acetic acid and turns basic", comesApart: true, source: "commonPractice" },
   { formula: "K2HPO3", why: "its crystals are deliquescent", source: "commonPractice" },
   { formula: "NaC6H7O6", why: "air browns ascorbate while it is boiled down", source: "commonPractice" },
   { formula: "KC6H7O6", why: "air browns ascorbate while it is boiled down", source: "commonPractice" },

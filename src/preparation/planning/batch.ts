@@ -25,6 +25,7 @@ import { kindOf } from "../procedure/kind";
 import { heatInLye, lyeStage } from "../procedure/lye-stage";
 import { notWarmOf } from "../procedure/not-warm";
 import { mixedOf, workOf } from "../procedure/procedures";
+import { isNotBoiled } from "../procedure/protection";
 import { ranksOf } from "../procedure/ranks";
 import { isByLye, rolesOf } from "../procedure/roles";
 import { type ProcedureStep, stepsOf } from "../procedure/step";
@@ -185,6 +186,7 @@ export function batchOf(
         // a gas or an acid that is to stay in its water is not warmed
         // warm water takes little of a gas
         cold:
+          (batch.isolation.how === "liquor" && isNotBoiled(product.formula)) ||
           (batch.isolation.how !== "precipitate" && notWarmOf(product.formula)?.asItForms === true) ||
           (setting.wet && (staysInWater(product.formula) || setting.materials.some(isLedIn))),
         mixedHot: batch.isolation.how === "precipitate" ? mixedHotAt(setting, kind) : undefined,

@@ -1,10 +1,14 @@
 // What crystals are watched for: from how much water they come, how many, and what may crystallise beside them.
 
 import { list } from "../../foundation/wording";
+import { constitutionOf } from "../../ion";
+import { isOneOf, saltFormula } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { massOf, type SolidEntry } from "../contents/entry";
 import { type Matter, matterOf } from "../contents/matter";
+import { ACID_SALTS, ASH_TEST } from "../data/crystal-test";
 import { POT, type Work } from "../procedure/bench";
+import { formulaFrom } from "../reaction/species";
 import { type Check, check, shown, type Watched } from "./check";
 import { feedingsOf, isOver, leftOf } from "./left-over";
 
@@ -44,8 +48,28 @@ function grownIn({ drafts }: Work, product: Matter): Grown | undefined {
 const named = (solids: readonly SolidEntry[]): string =>
   list(solids.map((one) => `${shown(massOf(one))} of ${one.matter.name}`));
 
+/** Alkali of a pack that comes with an acid as its acid salt, and how that shows. */
+function acidSalts({ setting: { materials, product } }: Watched): Check[] {
+  const row = ACID_SALTS.find(({ acid }) => isOneOf(matterOf(product.formula).core.formula, acid));
+  if (row === undefined) return [];
+  return materials.flatMap(({ also, shelf }) =>
+    row.cations.flatMap((cation) =>
+      also.some(({ form }) => constitutionOf(form).cations.some(({ formula }) => formula === cation))
+        ? [
+            check(
+              `${formulaFrom(cation).toUnicode()} of the ${shelf.name} crystallises with it as ${formulaFrom(saltFormula(cation, row.anion)).toUnicode()}, which dissolves far less, and no rinse takes that out: ${ASH_TEST.test}; ${ASH_TEST.again}`,
+            ),
+          ]
+        : [],
+    ),
+  );
+}
+
 /** What crystals from a hot liquor are watched for. */
-export function crystallisation({ batch, setting, work }: Watched): Check[] {
+export const crystallisation = (watched: Watched): Check[] => [...crop(watched), ...acidSalts(watched)];
+
+/** How much crystallises, from how much water, and what beside it. */
+function crop({ batch, setting, work }: Watched): Check[] {
   const { crystallising } = batch;
   if (crystallising === undefined) return [];
   const grown = grownIn(work, matterOf(setting.product.formula));

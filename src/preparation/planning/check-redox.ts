@@ -49,8 +49,12 @@ export function complexFormation(watched: Watched): Check[] {
     );
   const offered = watched.work.drafts.find(({ operation, alcohol }) => operation === "cool" && alcohol !== undefined);
   // where some stands on the table, how much is usual
-  const isOnTable = setting.asides.some((one) => useOf(one, setting) === "alcohol");
-  const usual = offered?.alcohol ?? (isOnTable ? watched.work.liquor?.volume : undefined);
+  const alcohols = setting.asides.flatMap((one) => (useOf(one, setting) === "alcohol" ? [one.shelf.name] : []));
+  const isOnTable = alcohols.length > 0;
+  const poured = watched.work.drafts.find(
+    ({ vessel, materials = [] }) => vessel === POT && alcohols.some((name) => materials.includes(name)),
+  );
+  const usual = offered?.alcohol ?? (isOnTable ? poured?.before.volume : undefined);
   if (usual !== undefined)
     checks.push(
       check(`as much alcohol as liquor, ${shown(usual, 2)}, precipitates most of it (common practice)`, usual),

@@ -8,7 +8,7 @@ import { PlanError } from "../error";
 import { isAcidSalt, isBase } from "../procedure/kind";
 import { type Rounding, reading, roundedTo } from "../reaction/account";
 import { keyElement } from "../reaction/candidates";
-import { acidAfterLye, acidTakerAmong, bringsAcid, moreForAcids } from "../reaction/neutralising";
+import { acidAfterLye, givingAmong } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
 import { guard } from "../request/argument";
 import type { PlanRequest } from "../request/request";
@@ -98,7 +98,7 @@ const isAskedPortion = ({ shelf }: Material, { scale }: PlanRequest): boolean =>
 /** Less than this share is the rounding of the sums. */
 const TRACE = 1e-7;
 
-/** Acid that comes along may ask for more of a base than was asked for. */
+/** What comes along may ask for more of a pack than was asked for. */
 function isAsAsked(portion: Quantity, request: PlanRequest): boolean {
   const asked = portionIn(request);
   if (asked === undefined || asked.dimension !== portion.dimension) return false;
@@ -126,11 +126,13 @@ function portionsFor({ materials, request }: Setting, extent: Quantity): Quantit
   }
   const asked = (material: Material, need: Quantity): Quantity => material.portionFor(need, askedAs(material, request));
   const portions = materials.map((material, i) => asked(material, needs[i]!));
-  // Acid that a shop material brings along uses base before the product forms.
-  const base = bringsAcid(materials) ? acidTakerAmong(materials) : undefined;
-  if (base === undefined) return portions;
-  const more = moreForAcids(materials, portions, base);
-  return materials.map((material, i) => (material === base ? asked(material, needs[i]!.plus(more)) : portions[i]!));
+  // Acid that a shop material brings along uses base before the product forms, carbonate acid.
+  const giving = givingAmong(materials);
+  if (giving === undefined) return portions;
+  const more = giving.used(portions);
+  return materials.map((material, i) =>
+    material === giving.material ? asked(material, needs[i]!.plus(more)) : portions[i]!,
+  );
 }
 
 /** Volumes are proportional to the extent: one mole's batch tells how much a vessel takes. */
@@ -195,8 +197,8 @@ const exactText = (q: Quantity): Quantity => quantity({ value: q.value.toPrecisi
 /** The species that runs out first: decided before anything is rounded. */
 function limitingIn({ materials, product, request: { scale } }: Setting): Species {
   const isMeant = materials.filter(({ shelf }) => shelf.inExcess !== true);
-  const base = bringsAcid(materials) ? acidTakerAmong(materials) : undefined;
-  const some = isMeant.filter((one) => one !== base);
+  const giving = givingAmong(materials)?.material;
+  const some = isMeant.filter((one) => one !== giving);
   const all = some.length > 0 ? some : isMeant.length > 0 ? isMeant : materials;
   const least = minimum(all.map(({ excess }) => excess));
   const tied = all.filter(({ excess }) => excess.compare(least) <= 0);

@@ -20,7 +20,7 @@ import type { Material } from "../shelf/material";
 import { densityAt } from "../shelf/strength";
 import { acidAtHand } from "./acid-at-hand";
 import { type Bench, POT } from "./bench";
-import { isHarshOxidiser } from "./roles";
+import { isHarshOxidiser, isPeroxide } from "./roles";
 import { boundBy, catalystOf } from "./slow-complex";
 import type { Use } from "./use";
 import { celsius } from "./words";
@@ -35,7 +35,10 @@ function oxidisersOf({ frame: { setting } }: Bench): string {
 /** What must be so before alcohol goes in. */
 function onceReady(bench: Bench): string {
   const oxidisers = oxidisersOf(bench);
-  return `once it is cold${oxidisers === "" ? "" : ` and none of the ${oxidisers} is left by the test above`}`;
+  if (oxidisers === "") return "once it is cold";
+  return bench.frame.setting.materials.some(isPeroxide)
+    ? `once it is cold and a test strip shows no peroxide (what does not go by itself does at the boil)`
+    : `once it is cold and none of the ${oxidisers} is left by the test above`;
 }
 
 const WORDS: Readonly<Record<Use, (name: string, bench: Bench) => string>> = {
@@ -99,6 +102,9 @@ export function putAsides(bench: Bench, use: Use): void {
       from: bench.pack(name),
       // an acid goes into water
       care: use === "acidify" ? "dissolving" : undefined,
+      ...(use === "alcohol" && bench.frame.setting.materials.some(isPeroxide)
+        ? { atHand: ["peroxide test strips"] as const }
+        : {}),
       say: () => {
         if (own === undefined) return WORDS[use](name, bench);
         const { portion } = own;

@@ -16,6 +16,8 @@ export type AtHand =
   | "drops of alcohol"
   | "activated charcoal"
   | "iron(III) chloride solution"
+  | "hexacyanidoferrate(III) solution"
+  | "peroxide test strips"
   | "iodide starch paper"
   | "magnesium sulfate solution"
   | "soda lime"

@@ -3,12 +3,12 @@
 
 import { attempt } from "../../foundation/error";
 import { type Quantity, quantity } from "../../quantity";
-import { waterToDissolve } from "../../solubility";
+import { lossToLiquor, waterToDissolve } from "../../solubility";
 import { type Entry, massOf } from "../contents/entry";
 import { massOfWater, matterOf } from "../contents/matter";
 import { asMassOfWater, exact, planned } from "../planning/exact";
 import { changesOf } from "../reaction/change-of-solid";
-import { staysInWater } from "../reaction/fluids";
+import { isMiscible, staysInWater } from "../reaction/fluids";
 import type { Bench } from "./bench";
 import { timesTheWater } from "./common-ion";
 import { leastWarmthOf, turningOf } from "./double-salt";
@@ -39,7 +39,8 @@ function besideIn({ pot, frame: { setting } }: Bench, at: Temperature): readonly
   const salts = dissolved.map((one) => ({ matter: one.matter, dry: massOf(one).toNumber("g") }));
   return dissolved.flatMap((one, i): Beside[] => {
     const { key, formula, name } = one.matter;
-    if (key === core.key || massOf(one).compare(setting.steps.mass) < 0 || staysInWater(formula)) return [];
+    if (key === core.key || massOf(one).compare(setting.steps.mass) < 0 || staysInWater(formula) || isMiscible(formula))
+      return [];
     const alone = waterFor(one, at, "1");
     const times = timesTheWater(salts, i);
     const least = times === 1 ? alone : alone?.times(quantity(times.toPrecision(6))).to("g");
@@ -68,13 +69,42 @@ export interface ByEye {
   readonly text: string;
 }
 
+/**
+ * Water that may go before the crystals can no longer be stirred: all of the product counts as crystals, but for what the table says
+ * that the liquor keeps in ice. Of crystals C with the share f of water, salt S, water W, mass M and k of salt to one of water:
+ * C = (S - k (W - x)) / (1 - f - k f) is to be no more than the share s of M - x.
+ */
+function offUntilStirred(bench: Bench): { readonly off: Quantity; readonly isOfTable: boolean } {
+  const { pot, frame } = bench;
+  const { formula } = frame.setting.product;
+  const all = pot.mass.minus(frame.theory.dividedBy(planned("stirred"))).to("g");
+  const { core, molarMass } = matterOf(formula);
+  const own = pot.books.dissolved.find(({ matter }) => matter.key === core.key);
+  const kept = attempt(() => lossToLiquor({ formula, water: "1 g", temperature: planned("iced") as Temperature }));
+  if (own === undefined || !kept.ok || !mayStandInIce(bench)) return { off: all, isOfTable: false };
+  const dry = core.molarMass.dividedBy(molarMass).toNumber("");
+  const k = kept.value.perHundredGramsWater.toNumber("g") / 100;
+  const each = dry - k * (1 - dry);
+  if (each <= 0) return { off: all, isOfTable: false };
+  const s = planned("stirred").toNumber("") * each;
+  const [S, W, M] = [massOf(own), pot.books.water, pot.mass].map((one) => one.toNumber("g")) as [
+    number,
+    number,
+    number,
+  ];
+  const off = (s * M - S + k * W) / (k + s);
+  return off > all.toNumber("g")
+    ? { off: quantity(`${Number(off.toPrecision(6))} g`), isOfTable: true }
+    : { off: all, isOfTable: false };
+}
+
 /** Water that may go before what is beside the product crystallises with it, or the crystals can no longer be stirred. */
 export function boiledByEye(bench: Bench): ByEye {
   const { pot, hand, frame } = bench;
   const { water, waterMissing } = pot.books;
   if (waterMissing.length > 0) return { isBoiled: true, off: undefined, text: "" };
   const free = freeWater(bench);
-  const stirred = pot.mass.minus(frame.theory.dividedBy(planned("stirred"))).to("g");
+  const { off: stirred, isOfTable } = offUntilStirred(bench);
   const [first] = besideIn(bench, frame.setting.temperature)
     .flatMap(({ name, least, alone }) =>
       least === undefined || alone === undefined
@@ -86,6 +116,17 @@ export function boiledByEye(bench: Bench): ByEye {
   const isMuch = (off: Quantity): boolean => off.compare(worthIt) >= 0;
   const isByOther = first !== undefined && first.off.compare(stirred) < 0;
   const off = isByOther ? first.off : stirred;
+  /** Down to a mass of the contents. */
+  const downTo = (most: Quantity): ByEye => {
+    const to = pot.mass.minus(most);
+    return {
+      isBoiled: true,
+      off: most,
+      to,
+      text: `; ${hand.water(free)} in it is no crystal water: gently, until the contents weigh no less than ${hand.grams(to)}, cooled and seeded in between`,
+    };
+  };
+  if (isOfTable && !isByOther && isMuch(off)) return downTo(off);
   if (isMuch(off)) {
     const why = isByOther ? `${first.name} crystallises with it` : "the crystals can no longer be stirred";
     return {
@@ -97,14 +138,7 @@ export function boiledByEye(bench: Bench): ByEye {
   if (first === undefined || isMuch(first.off)) {
     const toMush = pot.mass.minus(frame.theory.times(planned("lastStop"))).to("g");
     const most = first === undefined || toMush.compare(first.off) < 0 ? toMush : first.off;
-    const to = pot.mass.minus(most);
-    if (isMuch(most))
-      return {
-        isBoiled: true,
-        off: most,
-        to,
-        text: `; ${hand.water(free)} in it is no crystal water: gently, until the contents weigh no less than ${hand.grams(to)}, cooled and seeded in between`,
-      };
+    if (isMuch(most)) return downTo(most);
     return {
       isBoiled: true,
       off: undefined,

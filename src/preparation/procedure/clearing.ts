@@ -114,10 +114,17 @@ const madeUp = ({ hand }: Bench, { target }: HotFilter): string =>
   `Make up what has steamed off with hot water, until the contents weigh ${hand.grams(target)},`;
 
 /** When it is filtered, in words: of what no table tells grains may be product. */
-const unclear = ({ frame: { isolation } }: Bench): string =>
-  isolation.how === "unknown"
-    ? "grains that more hot water dissolves are product, and get it; if it is cloudy even then"
+const unclear = (bench: Bench): string =>
+  bench.frame.isolation.how === "unknown"
+    ? `grains that ${isSoured(bench) ? "a little more of the acid" : "more hot water"} dissolves are product, and get it; if it is cloudy even then`
     : "if it is not clear";
+
+/** Does water turn its crystals basic, so that acid thins its liquor? */
+const isSoured = ({ frame: { setting } }: Bench): boolean => isTurnedByWater(setting.product.formula);
+
+/** What a hot filter is rinsed with, in words. */
+const hotRinse = (bench: Bench): string =>
+  isSoured(bench) ? "a little of the acid, diluted and warm" : "a little hot water";
 
 /** Dust and rust go now: once it cools nothing can be filtered from the crystals. */
 export function lookThrough(bench: Bench, hot: Quantity<"temperature">): void {
@@ -127,8 +134,8 @@ export function lookThrough(bench: Bench, hot: Quantity<"temperature">): void {
     ...(full === undefined ? {} : { target: full.target }),
     say: () =>
       full === undefined
-        ? `Look through the hot liquor: ${unclear(bench)}, filter it at ${celsius(hot)} through a warmed funnel, and rinse the filter with a little hot water.`
-        : `${madeUp(bench, full)} and look through the hot liquor: if it is not clear, filter it at ${full.at} through a warmed funnel, for it is nearly saturated, and rinse the filter with a little hot water.`,
+        ? `Look through the hot liquor: ${unclear(bench)}, filter it at ${celsius(hot)} through a warmed funnel, and rinse the filter with ${hotRinse(bench)}.`
+        : `${madeUp(bench, full)} and look through the hot liquor: if it is not clear, filter it at ${full.at} through a warmed funnel, for it is nearly saturated, and rinse the filter with ${hotRinse(bench)}.`,
   });
 }
 

@@ -18,9 +18,10 @@ import { againstIron, takeIronOut } from "./iron-out";
 import { asInTheRoom } from "./kept-dissolved";
 import { isAcidSalt } from "./kind";
 import { inOrder } from "./ranks";
-import { acidsUsed, baseLeft, gasLeft, mainReaction, peroxideLeft, settled } from "./reactions";
+import { alsoUsed, baseLeft, gasLeft, mainReaction, peroxideLeft, settled } from "./reactions";
 import { sharesAnion } from "./roles";
 import { type Stage, stageOf, waitsForStage } from "./stage";
+import { againstDissolved } from "./taken-out";
 
 /**
  * The feed that a base is put to beforehand: a sour reducer, which it makes the salt of, so that no hydroxide precipitates; and the
@@ -83,13 +84,15 @@ function fill(bench: Bench, stage: Stage | undefined): readonly number[] {
 /** Fill the vessel, bring the rest to it in order, and let it react with the last. */
 export function combine(bench: Bench): void {
   const stage = stageOf(bench.frame);
+  // what is put in at the end is not to go in with the rest
+  for (const one of againstDissolved(bench)) bench.takesAside(one);
   const rest = fill(bench, stage);
   const main = mainReaction(bench);
   const asStaged =
     stage === undefined
       ? [main]
       : [stage.back, { ...main, terms: main.terms.filter(({ matter }) => matter.key !== stage.gas) }];
-  const reactions = [...acidsUsed(bench), ...asStaged, ...baseLeft(bench), ...peroxideLeft(bench), ...gasLeft(bench)];
+  const reactions = [...alsoUsed(bench), ...asStaged, ...baseLeft(bench), ...peroxideLeft(bench), ...gasLeft(bench)];
   const settle = (pot: Pot): Pot =>
     asInTheRoom(bench, (one) => ({ pot: settled(bench, one), left: [], taken: [] }))(pot).pot;
   // A gas that no material brings is led in once all else is there.

@@ -1,14 +1,16 @@
 // A reaction kept warm until the colours of solid and liquor tell that it is done.
+import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { classesOfFormula, madeOf } from "../../substance/internal";
-import { ENDS, type EndRow } from "../data/ends";
+import { ENDS, type EndRow, IRON_OXIDISED } from "../data/ends";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact } from "../planning/exact";
 import { isLye } from "../reaction/acids";
 import type { Setting } from "../request/setting";
-import { type Bench, POT } from "./bench";
+import type { Material } from "../shelf/material";
+import { type Bench, POT, type Telling } from "./bench";
 import { isAgent } from "./roles";
 import { catalystOf, isReducedIn, slowComplexOf } from "./slow-complex";
 import { celsius } from "./words";
@@ -44,6 +46,25 @@ export const endOf = ({ product, materials }: Pick<Setting, "product" | "materia
           ({ form }) => isOneOf(form, ...by.molecules) || by.groups.some((name) => madeOf(form).groups.has(name)),
         )),
   );
+
+/** What tells that no iron(II) is left where an oxidiser makes iron(III) of it; empty elsewhere. */
+export function ironOxidised({ frame: { setting, roles } }: Bench): {
+  readonly test: string;
+  readonly short: string;
+  readonly takes: Pick<Telling, "atHand">;
+} {
+  const { materials, product } = setting;
+  const isIron = ({ form }: Material): boolean =>
+    constitutionOf(form).cations.some(({ formula }) => formula === IRON_OXIDISED.from);
+  const oxidiser = materials.find((_, i) => roles[i] === "oxidiser");
+  if (oxidiser === undefined || !materials.some(isIron) || product.formula.count("Fe").n === 0n)
+    return { test: "", short: "", takes: {} };
+  return {
+    test: `, and ${IRON_OXIDISED.test}`,
+    short: `; ${IRON_OXIDISED.short.replace("{oxidiser}", oxidiser.shelf.name)}`,
+    takes: { atHand: [IRON_OXIDISED.atHand] },
+  };
+}
 
 /** What is put in where more is needed: in counted portions where the row says so. */
 function putIn({ hand, frame: { theory } }: Bench, { portion }: EndRow, names: string): string {

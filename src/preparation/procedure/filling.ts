@@ -157,7 +157,9 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
               ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
               : short
                 ? `Stir the ${name}${into} with ${bench.hand.water(of)}${warm}: it is too little to dissolve all of it.`
-                : `Dissolve the ${name}${into}${onto ? "" : " in"} ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isTight ? MORE_WATER : ""}${isHot ? "" : asWarmsIt(look, name)}${care}${mud}${cooledFirst(feed)}${least}${room(look)}.`;
+                : vessel === POT && !isAlone && falling().length > 0
+                  ? `Add the ${name} to it with ${bench.hand.water(of)}${warm} and stir: ${list(falling())} precipitates, and all else dissolves${isHot ? "" : asWarmsIt(look, name)}${care}.`
+                  : `Dissolve the ${name}${into}${onto ? "" : " in"} ${bench.hand.water(of)}${warm}, stirring until ${isCloudy ? "no more dissolves" : "it is clear"}${isTight ? MORE_WATER : ""}${isHot ? "" : asWarmsIt(look, name)}${care}${mud}${cooledFirst(feed)}${least}${room(look)}.`;
       },
     });
     if (isAlone && !short) clearOf(bench, vessel, name);

@@ -1,6 +1,7 @@
 // The product out of its vessel, by how it stands there.
 
 import { list } from "../../foundation/wording";
+import { sum } from "../../quantity";
 import { type Entry, massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
@@ -13,6 +14,7 @@ import { waterFor } from "./by-eye";
 import { filterHot } from "./clearing";
 import { isolateCrystals } from "./crystals";
 import { isolatePrecipitate } from "./precipitate";
+import { takeOut } from "./taken-out";
 import { isolateUnknown } from "./unknown-crystals";
 import { celsius, percent } from "./words";
 
@@ -40,7 +42,9 @@ function keepProduct(bench: Bench): void {
   const { core } = matterOf(bench.frame.setting.product.formula);
   keepDissolved(bench, inLiquor(bench.pot, core.key));
   // Rinsing thins a liquor: only what stays in a filter is worth it.
-  const isFiltered = bench.pot.books.solids.length > 0;
+  const { solids } = bench.pot.books;
+  const isFiltered = solids.length > 0;
+  const isThick = isFiltered && sum(solids.map(massOf)).compare(bench.pot.mass.times(planned("thickCake"))) > 0;
   filterHot(bench, bench.pot.books.temperature);
   const { books, mass } = bench.pot;
   const own = inLiquor(bench.pot, core.key);
@@ -53,17 +57,19 @@ function keepProduct(bench: Bench): void {
       : ` beside ${list(others.map((one) => `${bench.hand.grams(massOf(one))} of ${one.matter.name}`))}`;
   const only = keptInSolution(core.formula);
   const why = only === undefined ? "" : ` (${only.why})`;
+  const upTo = only?.comesApart === true ? "up to " : "";
   bench.did(POT, collect(bench.pot), {
     care: "isolating",
     target: mass,
     say: () =>
       inside === undefined
         ? `Keep the clear liquor with the ${core.name}: it is used as it is${why}.`
-        : `${isFiltered ? "Rinse vessel and filter into it with as little water as does it. The clear liquor" : "The liquor"}, ${bench.hand.grams(mass)} with ${bench.hand.grams(inside)} of ${core.name} (${percent(inside.dividedBy(mass).to("%"))})${beside}, is used as it is: nothing is boiled down${isFiltered ? `; its strength is ${bench.hand.grams(inside)} over what it weighs` : ""}${why}.`,
+        : `${isFiltered ? `Rinse vessel and filter into it ${isThick ? "three times, each time with as little water as covers what is on the filter, and press it" : "with as little water as does it"}. The clear liquor` : "The liquor"}, ${bench.hand.grams(mass)} with ${upTo}${bench.hand.grams(inside)} of ${core.name} (${percent(inside.dividedBy(mass).to("%"))})${beside}, is used as it is: nothing is boiled down${isFiltered ? `; its strength is ${upTo}${bench.hand.grams(inside)} over what it weighs` : ""}${why}.`,
   });
 }
 
 export function isolate(bench: Bench): void {
+  takeOut(bench);
   const { how } = bench.frame.isolation;
   if (how === "precipitate") isolatePrecipitate(bench);
   else if (how === "crystallise") isolateCrystals(bench);

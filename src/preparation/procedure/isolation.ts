@@ -28,7 +28,12 @@ import { isRecrystallised } from "./kind";
 export type Isolation =
   | { readonly how: "precipitate"; readonly why: string }
   /** It stays in its liquor, as asked for. */
-  | { readonly how: "liquor"; readonly why: string }
+  | {
+      readonly how: "liquor";
+      readonly why: string;
+      /** Nobody asked for a liquor: a solid of it is not to be had here. */
+      readonly inPlaceOfSolid?: true;
+    }
   /** What heating a solid leaves. */
   | { readonly how: "residue"; readonly why: string }
   | {
@@ -77,6 +82,7 @@ export function isolationOf(setting: Setting, theory: Quantity): Isolation {
         only === undefined
           ? `${name} is a liquid, or a gas that stays in water: it is kept in its solution, and nothing is distilled`
           : `${name} is kept in its solution: ${only.why}`,
+      ...(only === undefined ? {} : { inPlaceOfSolid: true }),
     };
   }
   if (precipitated === true && !isPurifiedHot(setting)) return { how: "precipitate", why };

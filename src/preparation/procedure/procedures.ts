@@ -5,7 +5,7 @@ import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { isStranger } from "../contents/solids-standing";
-import { MIXED_HOT, SLOW_IN_ACID, WARM_FOR_METAL } from "../data/firing";
+import { SLOW_IN_ACID, WARM_FOR_METAL } from "../data/firing";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact, isFromRounding, planned } from "../planning/exact";
@@ -18,7 +18,7 @@ import { Bench, type Frame, POT, type Telling, type Work } from "./bench";
 import { isClosed } from "./closed-flask";
 import { combine } from "./combine";
 import { atEndOfDisplacement, endOfDisplacement, leftInVessel, liftOut, takeOutMetal } from "./displaced";
-import { endOf, keptForLigands, keptToItsEnd } from "./end-seen";
+import { endOf, ironOxidised, keptForLigands, keptToItsEnd } from "./end-seen";
 import { isSlowMetal } from "./feed-single";
 import { finish } from "./finish";
 import { isClearedHot } from "./haze";
@@ -26,11 +26,12 @@ import { takeOutIodine } from "./iodine";
 import { isolate } from "./isolate";
 import { kiln } from "./kiln";
 import type { ProcedureKind } from "./kinds";
-import { inTheWay } from "./mixed-hot";
+import { stirredHot } from "./mixed-hot";
 import { overHydroxide } from "./over-hydroxide";
 import { onPaper } from "./paper";
 import { asMeant, givesCarbonDioxide, toCorrect, toExpect, withoutGas } from "./paper-end";
 import { clearPermanganate } from "./permanganate";
+import { isKeptDark } from "./protection";
 import { isByLye } from "./roles";
 import { slowSolid } from "./slow-solid";
 import { weighAll } from "./weighing";
@@ -112,7 +113,7 @@ function keptWarm(bench: Bench): void {
     apparatus: "fume hood",
     atHand: ["hot-water bath"],
     say: () =>
-      `Warm it slowly to ${SLOW_IN_ACID.range}, no hotter, in a bath of hot water with no flame under it, and keep it there, loosely covered, ${SLOW_IN_ACID.time}, until no more gas rises; what steams off is acid: under a hood, and what of it leaves makes no ${bench.frame.setting.product.name}.`,
+      `Warm it slowly to ${SLOW_IN_ACID.range}, no hotter, in a bath of hot water with no flame under it, and keep it there, loosely covered, ${SLOW_IN_ACID.time}, until no more gas rises; what steams off is acid: under a hood, and what of it leaves makes no ${bench.frame.setting.product.name}. ${SLOW_IN_ACID.left}.`,
   });
 }
 
@@ -169,16 +170,22 @@ function complexFormation(bench: Bench): void {
   const stays = bench.pot.books.solids
     .filter(({ matter }) => matter.name !== name)
     .map(({ matter }) => bench.called(matter));
-  const hot = inTheWay(bench.frame.setting, bench.frame.roles) !== undefined;
   const isKept = keptForLigands(bench);
   if (isKept) putBoundAcid(bench);
-  else if (!clearedHot(bench))
+  else if (!clearedHot(bench)) {
+    const { stir, target } = stirredHot(bench);
+    const iron = ironOxidised(bench);
+    const dark = isKeptDark(bench.frame.setting.product.formula)
+      ? "; in dim light from here on: light decomposes it"
+      : "";
     until(
       bench,
       stays.length === 0
-        ? `Stir${hot ? `, still at ${MIXED_HOT.at},` : ""} until ${isAmmine(bench) ? "the cloud of hydroxide has dissolved (crystals may come already)" : "it is clear"}: the ${name} is formed then${isAmmine(bench) ? "; a cloud that stays goes with a little more ammonia" : ""}.`
-        : `Stir until nothing but the ${list(stays)} is left undissolved: the ${name} is formed then.`,
+        ? `${stir} until ${isAmmine(bench) ? "the cloud of hydroxide has dissolved (crystals may come already)" : "it is clear"}${iron.test}: the ${name} is formed then${isAmmine(bench) ? "; a cloud that stays goes with a little more ammonia" : ""}${iron.short}${dark}.`
+        : `${stir} until nothing but the ${list(stays)} is left undissolved${iron.test}: the ${name} is formed then${iron.short}${dark}.`,
+      { ...iron.takes, ...(target === undefined ? {} : { target }) },
     );
+  }
   isolate(bench);
   finish(bench);
 }

@@ -18,7 +18,7 @@ const isElement = ({ elements = [] }: ProtectionRow, { symbols }: Formula): bool
 /** A complex that light takes apart, from the liquor on. */
 const OF_SHY: Readonly<Partial<Record<ProtectionRow["when"], Pick<ProtectionRow, "text" | "dark">>>> = {
   standing: { text: "in the dark", dark: true },
-  crystallising: { text: "keep light from it from here on: light decomposes it", dark: true },
+  crystallising: { text: "keep light from it: light decomposes it", dark: true },
   drying: { text: "keep it in the dark", dark: true },
 };
 

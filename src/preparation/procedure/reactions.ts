@@ -14,7 +14,7 @@ import { exact, planned } from "../planning/exact";
 import { isAcid, isLye } from "../reaction/acids";
 import { fateOf, keptByWater } from "../reaction/fate";
 import { isGas, isLedIn } from "../reaction/fluids";
-import { acidAfterLye, acidsIn, acidTakerAmong, neutralisation } from "../reaction/neutralising";
+import { acidAfterLye, acidsIn, basesIn, givingAmong, neutralisation } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
 import type { Bench } from "./bench";
 import { fizzed } from "./other-solid";
@@ -87,17 +87,33 @@ export const gasLeft = ({ frame: { setting, account } }: Bench): Reaction[] =>
     ];
   });
 
-/** Acid that came along in a shop material is neutralised by the base of the plan. */
-export function acidsUsed(bench: Bench): Reaction[] {
-  const { materials } = bench.frame.setting;
-  const base = acidTakerAmong(materials);
-  if (base === undefined) return [];
-  return materials.flatMap((material, i) =>
-    acidsIn(material, bench.frame.portions[i]!).flatMap(({ acid, amount }): Reaction[] => {
-      const found = neutralisation(base.form, acid);
-      return found === undefined ? [] : [{ terms: found.terms, extent: amount.dividedBy(found.acids) }];
-    }),
-  );
+/** Acid that came along in a shop material is neutralised by the base of the plan, a carbonate or hydroxide by its acid. */
+export function alsoUsed(bench: Bench): Reaction[] {
+  const { materials, temperature } = bench.frame.setting;
+  const giving = givingAmong(materials)?.material;
+  if (giving === undefined) return [];
+  const isSolid = (formula: Formula): boolean => fateOf(formula, temperature).precipitated === true;
+  return materials.flatMap((material, i) => {
+    const portion = bench.frame.portions[i]!;
+    return [
+      ...acidsIn(material, portion).flatMap(({ acid, amount }): Reaction[] => {
+        const found = neutralisation(giving.form, acid);
+        return found === undefined ? [] : [{ terms: found.terms, extent: amount.dividedBy(found.acids) }];
+      }),
+      ...(isAcid(giving.form) ? basesIn(material, portion) : []).flatMap(({ base, amount }): Reaction[] => {
+        const found = neutralisation(base, giving.form);
+        if (found === undefined) return [];
+        const terms = found.terms.map(
+          (term): Term =>
+            term.count > 0n && term.whereto === "dissolved" && isSolid(term.matter.formula)
+              ? { ...term, whereto: "precipitated" }
+              : term,
+        );
+        const bases = -terms.find(({ matter }) => matter.key === matterOf(base).key)!.count;
+        return [{ terms, extent: amount.dividedBy(bases) }];
+      }),
+    ];
+  });
 }
 
 /** Lye and acid that are both more than the equation uses neutralise each other. */

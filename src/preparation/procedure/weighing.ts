@@ -3,7 +3,7 @@ import { keptBeside } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { weigh } from "../operation/weigh";
 import { isLedIn, staysInWater } from "../reaction/fluids";
-import { bringsAcid } from "../reaction/neutralising";
+import { givingAmong } from "../reaction/neutralising";
 import type { Setting } from "../request/setting";
 import { weighAside } from "./asides";
 import type { Bench } from "./bench";
@@ -22,7 +22,7 @@ export function asRead({ steps }: Setting, portion: Quantity): string {
 /** Weigh or measure every material. */
 export function weighAll(bench: Bench): void {
   const { setting, portions, account } = bench.frame;
-  const alsoAcid = bringsAcid(setting.materials);
+  const gives = givingAmong(setting.materials) !== undefined;
   setting.materials.forEach((material, i) => {
     const { name } = material.shelf;
     const portion = portions[i]!;
@@ -38,8 +38,8 @@ export function weighAll(bench: Bench): void {
       return ` (${other.dimension === "mass" ? bench.hand.grams(other) : bench.hand.litres(other)}${like})`;
     };
     const verb = portion.dimension === "volume" ? "Measure" : "Weigh";
-    // The account leaves out the base that acid in a shop material uses; on the balance it is there.
-    const whole = alsoAcid ? material.amountIn(portion) : account.supplied[i]!.amount;
+    // The account leaves out the base that acid in a shop material uses, or the acid; on the balance it is there.
+    const whole = gives ? material.amountIn(portion) : account.supplied[i]!.amount;
     bench.did(bench.pack(name), weigh(material, portion, whole, bench.in(bench.pack(name))), {
       say: () =>
         isLedIn(material)

@@ -11,7 +11,7 @@ import { planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { burns, gasInWater, gasRow, isGas, isOtherLiquid } from "../reaction/fluids";
-import { onlyInSolution } from "../reaction/only-in-solution";
+import { keptInSolution, onlyInSolution } from "../reaction/only-in-solution";
 import type { Setting } from "../request/setting";
 import { isPurifiedHot } from "./isolation";
 import { isRecrystallised } from "./kind";
@@ -96,7 +96,8 @@ function refuseGas(setting: Setting): void {
 
 /** Salts that are known as a solution: no bench gets the solid, and no jar holds it. */
 function refuseAsSolid({ wet, product, materials, request }: Setting): void {
-  const wanted = onlyInSolution(product.formula);
+  const kept = keptInSolution(product.formula);
+  const wanted = onlyInSolution(product.formula) ?? (wet && kept?.comesApart === true ? kept : undefined);
   if (wanted !== undefined && (!wet || request.isolate === true))
     throw refusal(
       `${product.name} is known as a solution only: ${wanted.why}`,

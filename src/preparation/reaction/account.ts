@@ -8,7 +8,7 @@ import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import type { Material } from "../shelf/material";
 import { isMetal } from "./acids";
-import { acidTakerAmong, bringsAcid, lessForLye, moreForAcids } from "./neutralising";
+import { acidTakerAmong, bringsAcid, givingAmong, lessForLye } from "./neutralising";
 import { keyed, nameOfFormula, type Species } from "./species";
 
 /** What one material contributes. */
@@ -102,7 +102,7 @@ export function accountFor(
         : portions[i]!;
     return material.amountIn(portion);
   });
-  const effective = lessForLye(materials, lessForAcids(materials, portions, amounts));
+  const effective = lessForLye(materials, lessForOthers(materials, portions, amounts));
   return accountOfAmounts(materials, portions, effective, reactants, products);
 }
 
@@ -119,16 +119,16 @@ export function mostFormed(
   return extentOf(materials, amounts).extent.times(product.coefficient).to("mol");
 }
 
-/** Base that acid in the shop materials uses makes no product. */
-function lessForAcids(
+/** Base that acid in the shop materials uses makes no product, nor acid that their carbonates use. */
+function lessForOthers(
   materials: readonly Material[],
   portions: readonly Quantity[],
   amounts: readonly Quantity[],
 ): readonly Quantity[] {
-  const base = bringsAcid(materials) ? acidTakerAmong(materials) : undefined;
-  if (base === undefined) return amounts;
-  const used = moreForAcids(materials, portions, base);
-  return amounts.map((amount, i) => (materials[i] === base ? amount.minus(used) : amount));
+  const giving = givingAmong(materials);
+  if (giving === undefined) return amounts;
+  const used = giving.used(portions);
+  return amounts.map((amount, i) => (materials[i] === giving.material ? amount.minus(used) : amount));
 }
 
 /** The account for amounts of substance already known, in the order of `materials`. */

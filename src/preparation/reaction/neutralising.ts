@@ -75,6 +75,53 @@ export function moreForAcids(materials: readonly Material[], portions: readonly 
   );
 }
 
+/** A carbonate or hydroxide that cold dilute acid takes at once; those of aluminium and iron(III) it leaves for long. */
+const isTakenCold = (form: Formula): boolean => {
+  const { cations, anions } = constitutionOf(form);
+  return (
+    anions.some(({ formula }) => ["OH-", "CO3^2-", "HCO3-"].includes(formula)) &&
+    cations.every(({ charge }) => charge < 3)
+  );
+};
+
+/** Carbonates and hydroxides that come along with a portion. */
+export const basesIn = (
+  { also, massOf }: Material,
+  portion: Quantity,
+): { readonly base: Formula; readonly amount: Quantity }[] => {
+  const mass = massOf(portion);
+  return mass === undefined
+    ? []
+    : also
+        .filter(({ form }) => isTakenCold(form))
+        .map(({ form, share }) => ({ base: form, amount: mass.times(share).dividedBy(molarMass(form)).to("mol") }));
+};
+
+/** What a pack of the equation gives to what the packs bring besides. */
+interface Giving {
+  readonly material: Material;
+  readonly used: (portions: readonly Quantity[]) => Quantity;
+}
+
+/** The base or metal that takes the acids which come along; else the acid that takes carbonates and hydroxides. */
+export function givingAmong(materials: readonly Material[]): Giving | undefined {
+  if (bringsAcid(materials)) {
+    const taker = acidTakerAmong(materials);
+    return taker && { material: taker, used: (portions) => moreForAcids(materials, portions, taker) };
+  }
+  const acid = materials.find(({ form }) => isAcid(form));
+  if (acid === undefined || !materials.some(({ also }) => also.some(({ form }) => isTakenCold(form)))) return undefined;
+  const protons = protonsOf(acid.form);
+  const used = (portions: readonly Quantity[]): Quantity =>
+    materials
+      .flatMap((material, i) => basesIn(material, portions[i]!))
+      .reduce(
+        (all, { base, amount }) => all.plus(amount.times(exact(String(hydronsTakenBy(base)))).dividedBy(protons)),
+        exact("0 mol"),
+      );
+  return { material: acid, used };
+}
+
 /** Lye dissolves a metal, and acid comes after: what is left of the lye takes acid before that has done its own work. */
 interface AfterLye {
   /** Places among the materials. */

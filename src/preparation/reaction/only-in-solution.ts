@@ -12,6 +12,8 @@ import { bySubstance } from "./by-substance";
 interface Kept {
   readonly why: string;
   readonly sold?: true;
+  /** As in the table of syrups. */
+  readonly comesApart?: true;
   readonly source: SourceKey;
 }
 

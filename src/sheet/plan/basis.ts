@@ -45,7 +45,7 @@ function yieldBlocks(on: OnPaper): Block[] {
   const rows = plan.candidates.map(({ formula, theoreticalYield, wanted }) => [
     formula,
     massWithUncertainty(plan, theoreticalYield),
-    wanted ? words.wanted : "",
+    !wanted ? "" : plan.isolation.how === "liquor" ? words.inItsLiquor : words.wanted,
   ]);
   const beside = plan.byProducts
     .filter(({ where }) => where === "with the product")

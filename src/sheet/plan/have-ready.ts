@@ -177,6 +177,8 @@ function smallThings({ plan, words }: OnPaper): string[] {
     "drops of alcohol": words.alcoholDrops,
     "activated charcoal": words.charcoal,
     "iron(III) chloride solution": words.ironChloride,
+    "hexacyanidoferrate(III) solution": words.ferricyanide,
+    "peroxide test strips": words.peroxideStrips,
     "iodide starch paper": words.iodideStarch,
     "magnesium sulfate solution": words.epsomSalt,
     "soda lime": words.sodaLime,

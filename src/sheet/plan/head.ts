@@ -190,6 +190,9 @@ export function leadBlocks(on: OnPaper): Block[] {
   const isHeatOpen = plan.steps.some(({ operation, target }) => operation === "fire" && target === undefined);
   const said = [
     ...(lead === undefined ? [] : [lead]),
+    ...(plan.isolation.how === "liquor" && plan.isolation.inPlaceOfSolid === true
+      ? [filled(words.inPlaceOfSolid, { why: plan.isolation.why, formula: plan.product.formula })]
+      : []),
     ...(isHeatOpen ? [filled(words.firingUnknown, { formula: plan.product.formula })] : []),
   ];
   return said.length === 0 ? [] : [{ kind: "list", items: said.map((one) => `${words.check}: ${sentence(one)}`) }];

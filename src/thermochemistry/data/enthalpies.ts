@@ -233,6 +233,7 @@ export const FORMATION = /* @__PURE__ */ once((): readonly FormationRow[] => [
   { formula: "H4SiO4", state: "aq", name: "orthosilicic acid (= H2SiO3(aq) + H2O)", enthalpy: "-1468.6", gibbs: "-1316.6", source: "nbs1982" },
   { formula: "Sn", state: "s", name: "tin", form: "I, white", enthalpy: "0", gibbs: "0", heatCapacity: "26.99", source: "nbs1982" },
   { formula: "Sn", state: "s", name: "tin", form: "II, gray", enthalpy: "-2.09", gibbs: "0.13", heatCapacity: "25.77", source: "nbs1982" },
+  { formula: "Sn^2+", state: "aq", name: "tin(II) ion", enthalpy: "-8.9", source: "codata1989" },
   { formula: "SnO", state: "s", name: "tin(II) oxide", enthalpy: "-285.8", gibbs: "-256.9", heatCapacity: "44.31", source: "nbs1982", note: "CODATA 1989 is 5.09 kJ/mol higher" },
   { formula: "SnO2", state: "s", name: "tin(IV) oxide", enthalpy: "-580.7", gibbs: "-519.6", heatCapacity: "52.59", source: "nbs1982", note: "CODATA 1989 is 3.07 kJ/mol higher" },
   { formula: "SnOH+", state: "aq", name: "monohydroxotin(II) ion", enthalpy: "-286.2", gibbs: "-254.8", source: "nbs1982" },
