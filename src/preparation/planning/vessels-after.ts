@@ -97,11 +97,14 @@ export function fullest({ drafts }: Work): { readonly mass: Quantity; readonly m
   let mass = exact("0 g");
   let missing: readonly string[] = [];
   for (const draft of inPot) {
-    const { before, put, after } = draft;
+    const { before, put, after, operation } = draft;
     // as heavy as so much water: it is the room it takes that counts
     const more = mayTake(draft)?.times(exact("1 g/mL"));
     const poured = put.map((one) => one.mass);
-    const filled = sum([before.mass, ...poured, ...(more === undefined ? [] : [more])]);
+    // into a filtered liquor it comes once what is on the filter has gone
+    const most = before.mass.compare(after.mass) < 0 ? after.mass : before.mass;
+    const together = operation === "filter" ? [most] : [before.mass, ...poured];
+    const filled = sum([...together, ...(more === undefined ? [] : [more])]);
     if (filled.compare(mass) > 0) mass = filled;
     if (missing.length === 0) missing = after.books.waterMissing;
   }

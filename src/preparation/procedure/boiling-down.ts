@@ -16,7 +16,7 @@ import { type Crystals, comingHot, crystalsFrom, saidHot, solutesOf } from "./co
 import { isFlat } from "./cooling";
 import type { Crystallising } from "./crystallising";
 import { withLessWater } from "./first-hydrate";
-import { acidAgain, keptFrom } from "./keeping";
+import { acidAgain, keptFrom, withAcidFirst } from "./keeping";
 import { isEvaporated, notWarmOf } from "./not-warm";
 import { isKeptCovered } from "./protection";
 import { filterAndRinseSalt, saltRinseFor } from "./salt-rinse";
@@ -53,10 +53,10 @@ function boilOff(bench: Bench, off: Quantity, crystallising: Crystallising, besi
   const { product } = bench.frame.setting;
   const { hot, cold, intoCrystals } = crystallising;
   const warmest = notWarmOf(product.formula)?.upTo;
-  const done = concentrate(bench.pot, off, hot, beside);
-  const { mass, books } = done.after;
   const again = acidAgain(bench);
   const kept = keptFrom(bench);
+  const done = withAcidFirst(kept, bench.pot, (pot) => concentrate(pot, off, hot, beside));
+  const { mass, books } = done.after;
   // where most comes before it is cool, or nobody knows how much
   const { cooling } = crystallising;
   const isGentle = (intoCrystals && ("missing" in cooling || isFlat(cooling))) || isEvaporated(product.formula);

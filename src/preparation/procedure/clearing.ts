@@ -16,7 +16,7 @@ import { fateOf } from "../reaction/fate";
 import { type Bench, POT } from "./bench";
 import { type HotFilter, nearlySaturated } from "./hot-filter";
 import { kindOfCake } from "./isolation";
-import { keptFrom } from "./keeping";
+import { keptFrom, withAcidAfter } from "./keeping";
 import { isTurnedByWater } from "./protection";
 import { celsius, times } from "./words";
 
@@ -39,7 +39,7 @@ export function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
   const coldSets = bench.frame.isolation.how === "crystallise" && hot.compare(planned("feelsHot")) > 0;
   const funnel = stays && full === undefined && !coldSets ? "" : ", through a warmed funnel,";
   const rinsed = isRinsed ? ", and rinse it with a little hot water" : "";
-  bench.did(POT, done, {
+  bench.did(POT, withAcidAfter(kept, done), {
     ...kept.takes,
     ...(full === undefined ? {} : { target: full.target }),
     say: () =>

@@ -18,7 +18,7 @@ import { evaporate } from "./evaporating";
 import { comesFirstAs } from "./first-hydrate";
 import { untilClearHot } from "./haze";
 import { sourAfterIron } from "./iron-out";
-import { guardOf, keptFrom } from "./keeping";
+import { guardOf, keptFrom, withAcidFirst } from "./keeping";
 import { filterAndRinse } from "./rinsing";
 import { secondCrop } from "./second-crop";
 import { seedLiquor } from "./seeding";
@@ -62,12 +62,16 @@ function warm(bench: Bench, hot: Quantity<"temperature">): void {
   if (isHot && !hasCooled(bench)) return;
   const kept = keptFrom(bench);
   const clear = untilClearHot(bench);
-  bench.did(POT, heat(bench.pot, hot), {
-    ...kept.takes,
-    care: "isolating",
-    target: hot,
-    say: () => `Warm the liquor to ${celsius(hot)}${isHot ? " again" : ""}, stirring${clear}${kept.text}.`,
-  });
+  bench.did(
+    POT,
+    withAcidFirst(kept, bench.pot, (pot) => heat(pot, hot)),
+    {
+      ...kept.takes,
+      care: "isolating",
+      target: hot,
+      say: () => `Warm the liquor to ${celsius(hot)}${isHot ? " again" : ""}, stirring${clear}${kept.text}.`,
+    },
+  );
 }
 
 /** Water that just dissolves hot what there is of the product; undefined where no figure tells. */

@@ -5,7 +5,7 @@ import { concentrate } from "../operation/concentrate";
 import { exact } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { limited } from "./coming";
-import { keptFrom } from "./keeping";
+import { keptFrom, withAcidFirst } from "./keeping";
 import { notWarmOf } from "./not-warm";
 import { celsius } from "./words";
 
@@ -20,6 +20,7 @@ export function evaporate(
   const { asItForms = false, notBelow } = bench.frame.crystallising ?? {};
   const warmest = asItForms ? undefined : notWarmOf(product.formula)?.upTo;
   const crop = matterOf(product.formula);
+  const kept = keptFrom(bench);
   const { books } = bench.pot;
   const there = books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;
   const coming = there === undefined ? [] : limited(bench.pot, [{ matter: crop, amount: there }]);
@@ -27,8 +28,9 @@ export function evaporate(
   const off = bound.reduce((all, one) => all.minus(one), books.water);
   const gap = missing === undefined ? [] : [`crop of ${product.name} by cooling: ${missing}`];
   const unknown = [...new Set([...books.unknown, ...gap])];
-  const kept = keptFrom(bench);
-  const done = concentrate(bench.pot, off.isPositive() ? off : exact("0 g"), temperature, coming);
+  const done = withAcidFirst(kept, bench.pot, (pot) =>
+    concentrate(pot, off.isPositive() ? off : exact("0 g"), temperature, coming),
+  );
   bench.did(
     POT,
     { ...done, after: done.after.with({ unknown }) },

@@ -2,7 +2,9 @@
 
 import { isOneOf } from "../../ion/internal";
 import type { Matter } from "../contents/matter";
-import type { Pot } from "../contents/pot";
+import { Pot } from "../contents/pot";
+import type { Done } from "../operation/operation";
+import { weigh } from "../operation/weigh";
 import { planned } from "../planning/exact";
 import { isAcid, isMetal } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
@@ -16,6 +18,8 @@ interface Kept {
   /** After a semicolon; nothing where that was said before, or nothing is known. */
   readonly text: string;
   readonly takes: Pick<Telling, "materials" | "amounts" | "atHand">;
+  /** The same as it is poured in. */
+  readonly more?: Pot;
 }
 
 const only = (text: string): Kept => ({ text, takes: {} });
@@ -25,12 +29,26 @@ function acidMore({ frame: { setting, portions, account } }: Bench, acid: string
   const i = setting.materials.findIndex(({ form }) => isOneOf(form, acid));
   if (i < 0 || account.supplied[i]!.excess.isPositive()) return only("");
   const more = portions[i]!.times(planned("usualExcess"));
-  const { name } = setting.materials[i]!.shelf;
+  const material = setting.materials[i]!;
+  const { name } = material.shelf;
+  const nothing = Pot.empty(setting.temperature, setting.pressure);
   return {
     text: ` (${asRead(setting, more)} more of the ${name} first)`,
     takes: { materials: [name], amounts: [more] },
+    more: weigh(material, more, material.amountIn(more), nothing).after,
   };
 }
+
+/** A step on a vessel whose liquor gets that acid first. */
+export function withAcidFirst({ more }: Kept, pot: Pot, step: (pot: Pot) => Done): Done {
+  if (more === undefined) return step(pot);
+  const done = step(pot.plusAll(more));
+  return { ...done, before: pot, put: [...done.put, more] };
+}
+
+/** A step that ends with that acid in the liquor. */
+export const withAcidAfter = ({ more }: Kept, done: Done): Done =>
+  more === undefined ? done : { ...done, after: done.after.plusAll(more), put: [...done.put, more] };
 
 /** Metal that is left in a vessel; it would take an acid. */
 const metalIn = ({ books }: Pot): Matter | undefined =>

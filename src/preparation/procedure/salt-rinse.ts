@@ -10,7 +10,7 @@ import { filterSalt, filterSaltRinsed } from "../operation/filter";
 import { exact, planned } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { limited, solutesOf } from "./coming";
-import { keptFrom } from "./keeping";
+import { keptFrom, withAcidAfter } from "./keeping";
 import { isEvaporated } from "./not-warm";
 import { isTurnedByWater } from "./protection";
 import { saturatedAt } from "./settling";
@@ -58,7 +58,7 @@ export function filterAndRinseSalt(bench: Bench, water: Quantity<"mass">, hot: T
   const boil = planned("nearTheBoil") as Temperature;
   const from = boil.minus(exact("5 Δ°C"));
   const kept = keptFrom(bench, done.after);
-  bench.did(POT, done, {
+  bench.did(POT, withAcidAfter(kept, done), {
     ...kept.takes,
     amounts: [water, ...(kept.takes.amounts ?? [])],
     say: () =>

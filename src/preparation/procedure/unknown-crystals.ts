@@ -14,7 +14,7 @@ import { type Bench, POT } from "./bench";
 import { type ByEye, boiledByEye, mayStandInIce } from "./by-eye";
 import { filterFlocks, filterHot, lookThrough } from "./clearing";
 import { cooledBelow, evaporatedBelow, leastWarmthOf, type Turning, turningOf } from "./double-salt";
-import { keptFrom } from "./keeping";
+import { keptFrom, withAcidFirst } from "./keeping";
 import { isMixedClear } from "./mixed-clear";
 import { inTheWay } from "./mixed-hot";
 import { isEvaporated, spoiltByBoiling } from "./not-warm";
@@ -42,12 +42,16 @@ function boilFirst(bench: Bench): void {
   // beside much of other salts there is not so much water to boil off
   if (pot.books.water.minus(off).compare(frame.theory) < 0) return;
   const kept = keptFrom(bench);
-  bench.did(POT, concentrate(pot, off, planned("hot") as Quantity<"temperature">), {
-    ...kept.takes,
-    care: "isolating",
-    target: to,
-    say: () => `Boil the liquor down, stirring, until the contents weigh about ${hand.grams(to)}${kept.text}.`,
-  });
+  bench.did(
+    POT,
+    withAcidFirst(kept, pot, (all) => concentrate(all, off, planned("hot") as Quantity<"temperature">)),
+    {
+      ...kept.takes,
+      care: "isolating",
+      target: to,
+      say: () => `Boil the liquor down, stirring, until the contents weigh about ${hand.grams(to)}${kept.text}.`,
+    },
+  );
 }
 
 /** What is done where nothing crystallises, and with the liquor where little did; in words. */
@@ -147,7 +151,8 @@ export function isolateUnknown(bench: Bench): void {
   const crop = matterOf(product.formula);
   const there = bench.pot.books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;
   const coming = there === undefined ? [] : [{ matter: crop, amount: there }];
-  const cooled = cool(bench.pot, cold, coming);
+  const kept = keptFrom(bench);
+  const cooled = withAcidFirst(kept, bench.pot, (pot) => cool(pot, cold, coming));
   const contains = `what it still contains of ${product.name}`;
   const unknown = [...new Set([...cooled.after.books.unknown, contains])];
   const slowly = inTheWay(setting, roles) === undefined ? "" : "slowly, undisturbed, ";
@@ -156,7 +161,6 @@ export function isolateUnknown(bench: Bench): void {
   const to = `${celsius(inIce ? room : cold)}${inIce ? `, then in ice and water to ${celsius(cold)},` : ""}`;
   const antisolvent = antisolventFor(bench);
   const rest = otherwise(bench, antisolvent, inIce);
-  const kept = keptFrom(bench);
   const way = `${rest.text}${kept.text}`;
   bench.did(
     POT,

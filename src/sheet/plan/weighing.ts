@@ -44,7 +44,8 @@ function takenLater(on: OnPaper, material: string): string[] {
   const { plan, words } = on;
   return plan.steps
     .filter(
-      ({ operation, materials, put }) => BESIDE.includes(operation) && materials.includes(material) && put.length === 0,
+      ({ operation, materials, from }) =>
+        BESIDE.includes(operation) && materials.includes(material) && from === undefined,
     )
     .flatMap((step) => {
       const portion = step.amounts.at(-1);
