@@ -87,8 +87,8 @@ import {
   WET_GRINDING,
 } from "../../src/preparation/data/firing";
 import { CYLINDERS, GASES, GASES_IN_WATER } from "../../src/preparation/data/gases";
-import { AGAINST_COLLOID, GELS, SALT_OF_A_WASH, SOAPS } from "../../src/preparation/data/gels";
-import { IF_MIXED } from "../../src/preparation/data/if-mixed";
+import { AGAINST_COLLOID, GELS, SALT_OF_A_WASH, SLIME_SETTLES, SOAPS } from "../../src/preparation/data/gels";
+import { IF_MIXED, INSTEAD_OF } from "../../src/preparation/data/if-mixed";
 import {
   BASIC_BEFORE_HYDROXIDE,
   BASIC_SALTS,
@@ -108,7 +108,7 @@ import {
   SOLUBLE_OXIDES,
   TAKES_BACK,
 } from "../../src/preparation/data/insoluble";
-import { CHROMATE_FROM_FIRE, FREE_BASE, GROUND_ALIKE, MELT } from "../../src/preparation/data/kiln";
+import { CHROMATE_FROM_FIRE, FIRED_PHOSPHATE, FREE_BASE, GROUND_ALIKE, MELT } from "../../src/preparation/data/kiln";
 import { LATE_START, SPARING_ACID, STARTED } from "../../src/preparation/data/late-start";
 import { LIQUIDS, NOT_MIXING } from "../../src/preparation/data/liquids";
 import { LOOSE } from "../../src/preparation/data/loose";
@@ -117,6 +117,7 @@ import { PLANNING } from "../../src/preparation/data/planning";
 import { FLAMES, POWDER_TESTS, PRECIPITATION_TESTS, SEEN_IN_GLASSES } from "../../src/preparation/data/powder-tests";
 import {
   DIGESTED,
+  FELTED,
   GOES_IN_AIR,
   LEAVES_FINE_METAL,
   NOT_BOILED_DOWN,
@@ -127,7 +128,7 @@ import {
 import { DROPS, FIRST_WASH, IN_THE_DARK, KEPT_SOUR, PROTECTION, SOURED } from "../../src/preparation/data/protection";
 import { SETTLES, SYRUPS } from "../../src/preparation/data/stands";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
-import { ANHYDRIDES, COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
+import { ANHYDRIDES, COATING, DRY_ALUMINATES, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
 import { EATS_METAL, VESSELS } from "../../src/preparation/data/vessels";
 import {
   ACID_ANIONS,
@@ -234,6 +235,11 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   GIVES_OFF_GAS: [GIVES_OFF_GAS],
   CHROMATE_FROM_FIRE: [CHROMATE_FROM_FIRE],
   GROUND_ALIKE: [GROUND_ALIKE],
+  FIRED_PHOSPHATE: [FIRED_PHOSPHATE],
+  INSTEAD_OF,
+  SLIME_SETTLES: [SLIME_SETTLES],
+  FELTED: [FELTED],
+  DRY_ALUMINATES,
   FREE_BASE: [FREE_BASE],
   LONG_PIECES: [LONG_PIECES],
   HOLDING_LIGANDS,

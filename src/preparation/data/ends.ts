@@ -136,6 +136,8 @@ export interface SlowComplexRow {
     readonly called: string;
     readonly strength: string;
     readonly times: string;
+    /** Of that the least over what the ammonia in the pot takes first. */
+    readonly over: string;
     readonly at: string;
     readonly time: string;
     readonly text: string;
@@ -151,8 +153,9 @@ export interface SlowComplexRow {
 }
 
 export const SLOW_COMPLEXES: readonly SlowComplexRow[] = [
-  // hexaamminecobalt(III) chloride over charcoal: 60 °C for half an hour, or four hours of air in the cold (from memory)
-  { ion: "Co^3+", called: "cobalt(III)", at: "60 °C", time: "for half an hour", catalyst: { ligand: "NH3", formula: "C", called: "activated charcoal", share: "8 %", without: "red or violet is the pentaammine, which forms without it" }, bound: { anion: "Cl-", places: 6, acid: "HCl", called: "concentrated hydrochloric acid", strength: "36 %", times: "3.3", at: "85 °C", time: "for 20 minutes", text: "from it alone chloride comes in beside the ammonia, and purple red crystals separate; before, the liquor contains a red aqua complex" }, source: "memory" },
+  // chloropentaammine: to 10 g of CoCl2·6H2O 0.44 mol of NH3 and 0.36 mol of HCl (from memory): of the NH3 0.17 is bound, and 0.09
+  // mol of HCl is over the rest, 9 g of the strong acid for 10.5 g of product. Hexaamminecobalt(III) chloride over charcoal: 60 °C for half an hour, or four hours of air in the cold (from memory)
+  { ion: "Co^3+", called: "cobalt(III)", at: "60 °C", time: "for half an hour", catalyst: { ligand: "NH3", formula: "C", called: "activated charcoal", share: "8 %", without: "red or violet is the pentaammine, which forms without it" }, bound: { anion: "Cl-", places: 6, acid: "HCl", called: "concentrated hydrochloric acid", strength: "36 %", times: "3.3", over: "0.9", at: "85 °C", time: "for 20 minutes", text: "from it alone chloride comes in beside the ammonia, and purple red crystals separate; before, the liquor contains a red aqua complex" }, source: "memory" },
   { ion: "Cr^3+", called: "chromium(III)", at: "80 °C", time: "for half an hour", reduced: { groups: ["chromate", "dichromate"], until: "no more gas rises and a drop of it, diluted with water on a white plate, shows neither orange nor yellow", ligandsAt: "60 °C" }, source: "memory" },
 ];
 

@@ -38,6 +38,9 @@ export const FIRING: readonly FiringRow[] = [
   { formula: "Zn2SiO4", at: "1250", source: "memory" },
   { formula: "CaSiO3", at: "1200", source: "memory" },
   { formula: "Na2SiO3", at: "1050", source: "memory" },
+  // 1350 to 1450; the rest of the lime shows in its alkali
+  { formula: "CaAl2O4", at: "1400", source: "memory" },
+  { formula: "Ca3Al2O6", at: "1350", source: "memory" },
   // an article on chromium in it found wollastonite and cassiterite left at 1400
   { formula: "CaSnSiO5", at: "1250", note: "1250 to 1300 °C is usual; it forms slowly, and without a mineraliser tin oxide may be left even at 1400 °C", source: "memory" },
   // 850 to 950; from some 1000 on it goes to a dark glass

@@ -46,6 +46,12 @@ export const SALT_OF_A_WASH = {
   source: "commonPractice",
 } as const satisfies Readonly<Record<string, unknown>> & { readonly source: SourceKey };
 
+/** How long a slime takes to settle. */
+export const SLIME_SETTLES: { readonly time: string; readonly source: SourceKey } = {
+  time: "an hour or two at first, overnight once little salt is left",
+  source: "commonPractice",
+};
+
 /** Anions whose salts with metals are soaps that water does not dissolve, by the names of their groups: they come in bulky flakes. */
 export const SOAPS = { groups: ["stearate", "palmitate", "oleate"], source: "commonPractice" } as const satisfies Readonly<
   Record<string, unknown>

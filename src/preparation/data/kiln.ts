@@ -53,6 +53,15 @@ export const FREE_BASE = {
   source: SourceKey;
 };
 
+/** What silver nitrate tells of a condensed phosphate: orthophosphate that has not reacted is yellow with it. */
+export const FIRED_PHOSPHATE = {
+  wanted: ["diphosphate", "metaphosphate", "triphosphate", "tripolyphosphate"],
+  /** Anions of the feed that are orthophosphate. */
+  feed: ["phosphate"],
+  text: "Test it: a pinch in cold water with a drop of silver nitrate gives a white precipitate; yellow in it is orthophosphate that has not reacted: crush it and heat it again. Metaphosphate is white as well, but clouds egg white in water made sour with vinegar, which diphosphate does not",
+  source: "commonPractice",
+} as const satisfies { wanted: readonly string[]; feed: readonly string[]; text: string; source: SourceKey };
+
 /** How long powders of one colour are ground together. */
 export const GROUND_ALIKE: { readonly until: string; readonly source: SourceKey } = {
   until: "for 20 to 30 minutes, scraped together now and then, until no grit is felt (alike in colour, they show no specks)",

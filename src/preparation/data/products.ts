@@ -37,6 +37,15 @@ export const NOT_WARM: readonly NotWarmRow[] = [
   { formulas: [], ammine: true, why: "warm it loses ammonia", source: "commonPractice" },
 ];
 
+/** Salts whose fine needles felt together and hold their liquor like a sponge, by the names of their anions. */
+export const FELTED = {
+  groups: ["lactate"],
+  cooled:
+    ", stirred now and then and given a day, for it comes slowly, and undisturbed it sets to a felt of fine needles with the liquor in it,",
+  pressed: "press them hard, for they hold liquor like a sponge",
+  source: "commonPractice",
+} as const satisfies { groups: readonly string[]; cooled: string; pressed: string; source: SourceKey };
+
 /** Anions whose salts may be warm for a while, and that boiling down spoils. */
 interface NotBoiledDownRow {
   /** Names of the anions. */

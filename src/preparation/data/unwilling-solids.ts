@@ -34,3 +34,14 @@ export const COATING = {
 
 /** The charge of the metal from which its oxide is the anhydride of an acid: tungstic, molybdic, vanadic, chromic. */
 export const ANHYDRIDES = { from: 5, source: "commonPractice" } as const satisfies { from: number; source: SourceKey };
+
+/** Aluminates that water knows with water in them only: hydrogarnet in the end, ettringite beside sulfate. */
+export const DRY_ALUMINATES: readonly {
+  readonly cation: string;
+  readonly instead: string;
+  readonly from: string;
+  readonly source: SourceKey;
+}[] = [
+  { cation: "Ca^2+", instead: "lime and aluminate give hydrates there, Ca₃Al₂(OH)₁₂ in the end, and with sulfate ettringite, Ca₆Al₂(SO₄)₃(OH)₁₂·26H₂O; more lime than the aluminium salt takes is bound so, and no washing separates them", from: "CaCO₃ and Al₂O₃", source: "commonPractice" },
+  { cation: "Sr^2+", instead: "strontia and aluminate give hydrates there, Sr₃Al₂(OH)₁₂ in the end", from: "SrCO₃ and Al₂O₃", source: "commonPractice" },
+];

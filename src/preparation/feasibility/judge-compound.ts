@@ -11,6 +11,7 @@ import {
   OXIDE_OR_HYDROXIDE,
   TAKEN_APART,
 } from "../../solubility/internal";
+import { DRY_ALUMINATES } from "../data/unwilling-solids";
 import { isLye } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import type { Case } from "./case";
@@ -63,6 +64,25 @@ function apartInLye({ product, made, put }: Case): Ruling | undefined {
   return { verdict: "does not go", share: 0, solids: [], reasons: [{ code: "not-in-water", text, source }] };
 }
 
+/** An aluminate of lime or strontia without water, which only fire makes: water gives hydrates, and takes it apart to them. */
+function dryAluminate({ made }: Case): Ruling | undefined {
+  for (const { species, made: of } of made) {
+    const row = DRY_ALUMINATES.find(({ cation }) => of.cations.some(({ formula }) => formula === cation));
+    const isAluminate =
+      of.anions.some(({ formula }) => formula === "AlO2-") ||
+      (of.cations.some(({ formula }) => formula === "Al^3+") && of.anions.every(({ formula }) => formula === "O^2-"));
+    if (row === undefined || !isAluminate || of.waters > 0) continue;
+    const text = `${species.name} does not form in water: ${row.instead}; without water it is fired, from ${row.from}`;
+    return {
+      verdict: "does not go",
+      share: 0,
+      solids: [],
+      reasons: [{ code: "only-by-fire", text, source: row.source }],
+    };
+  }
+  return undefined;
+}
+
 /** An oxide that the equation leaves beside the product, and that water takes. */
 function besideInWater({ made, product }: Case): Ruling | undefined {
   for (const { species, made: of } of made) {
@@ -112,7 +132,7 @@ export function judgeCompound(c: Case): Ruling | undefined {
       ],
     };
   }
-  const beside = besideInWater(c);
+  const beside = dryAluminate(c) ?? besideInWater(c);
   if (beside !== undefined) return beside;
   const sulfates = anions.length === 1 && anions[0]!.formula === "SO4^2-" && anions[0]!.count === 2;
   const small = cations.find(({ formula }) => (NO_TUTTON_SALT.cations as readonly string[]).includes(formula));

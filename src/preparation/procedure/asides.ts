@@ -118,31 +118,61 @@ export function putAsides(bench: Bench, use: Use): void {
   }
 }
 
-/** Strong acid that brings an anion in beside the ligands of a complex, and the warmth it asks for; ammonia that is left takes its part. */
+/** The strong acid of a plan, or of the shelf, that brings an anion in, after it has taken the ammonia that is left in the pot. */
+function pourBoundAcid(bench: Bench, row: NonNullable<ReturnType<typeof boundBy>>): void {
+  const { theory } = bench.frame;
+  const acid = parseFormula(row.acid);
+  const { molarMass } = matterOf(acid);
+  const ammonia = bench.pot.books.dissolved.find(({ matter }) => isAmmonia(matter.formula));
+  const free = ammonia?.amount ?? exact("0 mol");
+  const pure = (times: string): Quantity => theory.times(exact(times)).times(exact(row.strength)).dividedBy(molarMass);
+  const least = free.plus(pure(row.over)).to("mol");
+  const usual = pure(row.times).to("mol");
+  const needed = least.compare(usual) > 0 ? least : usual;
+  const taken = (amount: Quantity) => {
+    const found = ammonia && neutralisation(ammonia.matter.formula, acid);
+    return found === undefined
+      ? []
+      : [{ terms: found.terms, extent: free.compare(amount) < 0 ? free : amount.to("mol") }];
+  };
+  const fumes = "slowly and under a hood: it takes the ammonia that is left first, with heat and white fumes";
+  const [own] = bench.asidesFor("bound");
+  const portion = own?.asideTaken();
+  if (own !== undefined && portion !== undefined) {
+    const { grams, litres } = bench.hand;
+    const asked = portion.portion.dimension === "volume" ? litres(portion.portion) : grams(portion.portion);
+    const share = least.dividedBy(portion.amount);
+    const all = portion.portion.times(share);
+    const short =
+      portion.amount.compare(least) < 0
+        ? ` The ${grams(free.times(matterOf(ammonia!.matter.formula).molarMass).to("g"))} of ammonia that is left takes ${free.compare(portion.amount) < 0 ? "most" : "all"} of that: take ${portion.portion.dimension === "volume" ? litres(all.to("mL")) : grams(all.to("g"))} of it in all, or the chloride stays out.`
+        : "";
+    bench.did(POT, add(bench.pot, bench.in(bench.pack(own.shelf.name)), taken(portion.amount)), {
+      materials: [own.shelf.name],
+      amounts: [portion.portion],
+      from: bench.pack(own.shelf.name),
+      apparatus: "fume hood",
+      say: () => `Pour in the ${asked} of ${own.shelf.name}, ${fumes}.${short}`,
+    });
+    return;
+  }
+  const strength = own?.massFraction() ?? exact(row.strength);
+  const mass = needed.times(molarMass).dividedBy(strength).to("g");
+  const called = own?.shelf.name ?? `${row.called} (${row.strength})`;
+  bench.did(POT, add(bench.pot, acidAtHand(bench.pot, acid, needed, strength), taken(needed)), {
+    ...(own === undefined ? { later: true as const } : { materials: [own.shelf.name] }),
+    amounts: [mass],
+    apparatus: "fume hood",
+    say: () => `Pour in ${bench.hand.grams(mass)} of ${called}, ${fumes}.`,
+  });
+}
+
+/** Strong acid that brings an anion in beside the ligands of a complex, and the warmth it asks for. */
 export function putBoundAcid(bench: Bench): void {
   const { product } = bench.frame.setting;
   const row = boundBy(product.formula);
   if (row === undefined) return;
-  const acid = parseFormula(row.acid);
-  if (bench.asidesFor("bound").length > 0) putAsides(bench, "bound");
-  else {
-    const mass = bench.frame.theory.times(exact(row.times)).to("g");
-    const amount = mass.times(exact(row.strength)).dividedBy(matterOf(acid).molarMass).to("mol");
-    const put = acidAtHand(bench.pot, acid, amount, exact(row.strength));
-    const ammonia = bench.pot.books.dissolved.find(({ matter }) => isAmmonia(matter.formula));
-    const found = ammonia && neutralisation(ammonia.matter.formula, acid);
-    const reactions =
-      ammonia === undefined || found === undefined
-        ? []
-        : [{ terms: found.terms, extent: ammonia.amount.compare(amount) < 0 ? ammonia.amount : amount }];
-    bench.did(POT, add(bench.pot, put, reactions), {
-      amounts: [mass],
-      apparatus: "fume hood",
-      later: true,
-      say: () =>
-        `Pour in ${bench.hand.grams(mass)} of ${row.called} (${row.strength}), slowly and under a hood: it takes the ammonia that is left, with heat and white fumes.`,
-    });
-  }
+  pourBoundAcid(bench, row);
   const at = exact(row.at) as Quantity<"temperature">;
   bench.did(POT, heat(bench.pot, at), {
     target: at,

@@ -15,6 +15,7 @@ import { clearHot } from "./clearing";
 import { type Crystals, comingHot, crystalsFrom, saidAlong, solutesOf } from "./coming";
 import { type Crystallising, clearOf } from "./crystallising";
 import { evaporate } from "./evaporating";
+import { feltOf } from "./felted";
 import { comesFirstAs } from "./first-hydrate";
 import { untilClearHot } from "./haze";
 import { sourAfterIron } from "./iron-out";
@@ -105,6 +106,7 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
   // it stands in the room before it comes into ice
   seedLiquor(bench, crop, hot, crystallising.inIce ? bench.frame.setting.temperature : cold);
   const isBlock = setsToBlock(bench.pot, mass);
+  const felt = feltOf(crop.formula);
   const firstAs = comesFirstAs(bench.pot, crop, { cold, hot });
   const besides = comesInIce(bench, crystals, cold);
   bench.did(POT, cool(bench.pot, cold, crystals.all), {
@@ -112,7 +114,7 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
     blank: "temperature",
     ...(crystallising.inIce ? { atHand: ["ice" as const] } : {}),
     say: () =>
-      `Let it cool${isBlock ? ", stirring now and then, for undisturbed it would set to a block," : " undisturbed"} to ${coldIn(bench, besides)}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}${firstAs}.`,
+      `Let it cool${felt !== undefined ? felt.cooled : isBlock ? ", stirring now and then, for undisturbed it would set to a block," : " undisturbed"} to ${coldIn(bench, besides)}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}${firstAs}.`,
   });
   filterAndRinse(bench, crop.formula, mass, cold);
   if (!crystallising.intoCrystals || isHeldBack(crystallising, crystals)) secondCrop(bench, crystallising, mass);

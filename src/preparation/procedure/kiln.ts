@@ -1,14 +1,15 @@
 // Heating a solid dry: where the table has the temperature, the plateau; the end mass as a range, since what is not the form is
 // inert or goes as well.
 
-import { parseFormula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { capital, list } from "../../foundation/wording";
+import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { DRIED_FIRST, KILN_OPENED, RUNS_BY_ITSELF } from "../data/firing";
-import { MELT } from "../data/kiln";
+import { FIRED_PHOSPHATE, MELT } from "../data/kiln";
 import { add, reacted } from "../operation/add";
 import { cool } from "../operation/cool";
 import { fire } from "../operation/fire";
@@ -21,6 +22,7 @@ import { isGas } from "../reaction/fluids";
 import { heatingOf } from "../reaction/heating";
 import { looseDensityOf } from "../reaction/loose";
 import { isMeltAt, keptMelted } from "../reaction/melting";
+import type { Setting } from "../request/setting";
 import { putTheRest } from "./asides";
 import { type Bench, POT } from "./bench";
 import { bottlingFired } from "./bottling";
@@ -88,6 +90,16 @@ function dryFirst(bench: Bench): void {
     say: () =>
       `Dry it first at ${DRIED_FIRST.at}, stirring, until it no longer steams, and crush what has caked: the ${list(wet.map(({ shelf }) => shelf.name))} would melt in its own water and spit.`,
   });
+}
+
+/** Does heat take water from orthophosphate to a condensed one that dissolves? */
+function isCondensed({ materials, product: { formula }, temperature }: Setting): boolean {
+  const groups = (one: Formula): readonly string[] => constitutionOf(one).groups;
+  return (
+    FIRED_PHOSPHATE.wanted.some((name) => groups(formula).includes(name)) &&
+    fateOf(formula, temperature).precipitated !== true &&
+    materials.some(({ form }) => FIRED_PHOSPHATE.feed.some((name) => groups(form).includes(name)))
+  );
 }
 
 export function kiln(bench: Bench): void {
@@ -181,6 +193,7 @@ export function kiln(bench: Bench): void {
       atHand: shownByPinch(setting, at)?.atHand ?? [],
       say: () => lookFor(bench, charge, at, leavesChromate(setting) ? "washed" : ground),
     });
+  if (isCondensed(setting)) bench.did(POT, hold(bench.pot), { say: () => `${FIRED_PHOSPHATE.text}.` });
   washChromateOut(bench);
   const { formula } = setting.product;
   weighProduct(bench, isPoured ? MELT.poured : bottlingFired(formula, forms, dryingOf(formula).deliquescent));

@@ -26,6 +26,7 @@ import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
 import { testCrystals } from "./crystal-test";
 import { apartInWater } from "./double-salt";
+import { feltOf } from "./felted";
 import type { Isolation } from "./isolation";
 import { isRecrystallised } from "./kind";
 import { dropOfOwnAcid, dropsFor, isTurnedByWater, isWashedWithAlcohol, losesAmmonia } from "./protection";
@@ -81,7 +82,7 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
     care: "isolating",
     blank: "wetCake",
     say: () =>
-      `Filter the crystals off at ${celsius(cold)}${cold.compare(bench.frame.setting.temperature) < 0 ? ", before the liquor warms," : ""} and press them; they keep ${nearly(bench.hand.litres(held))} of liquor${besides(bench, parted.after, product)}${keptApart(bench)}.`,
+      `Filter the crystals off at ${celsius(cold)}${cold.compare(bench.frame.setting.temperature) < 0 ? ", before the liquor warms," : ""} and ${feltOf(product)?.pressed ?? "press them"}; they keep ${nearly(bench.hand.litres(held))} of liquor${besides(bench, parted.after, product)}${keptApart(bench)}.`,
   });
   const liquor = parted.left[0]?.pot;
   if (liquor !== undefined) {

@@ -11,6 +11,7 @@ import { HOT_WATER, RESIDUE } from "../../solubility/internal";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
+import { SLIME_SETTLES } from "../data/gels";
 import { testWash } from "../operation/wash";
 import { exact, planned } from "../planning/exact";
 import { smallestFor } from "../planning/vessel";
@@ -110,7 +111,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   const isColloid =
     decants && isGel(product.formula) && gelRow(product.formula)?.sets !== true && standsAmmonium(product.formula);
   const how = decants
-    ? "stirring it up, letting it settle and pouring off"
+    ? `stirring it up, letting it settle${isGel(product.formula) ? ` (${SLIME_SETTLES.time})` : ""} and pouring off`
     : `stirring it up on the filter and sucking off${isAirless(product.formula) ? ", only until the water is gone: no air is sucked through it" : ""}`;
   const stirred = before.volume.plus(plan.washVolume);
   const larger = ({ vessel }: Look): Quantity<"volume"> | undefined =>

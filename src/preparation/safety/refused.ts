@@ -4,7 +4,7 @@ import { list } from "../../foundation/wording";
 import { readNotation } from "../../ion/internal";
 import type { Incompatibility } from "../../substance";
 import { cautionsOfFormulas, type DangerousProduct, dangerOf } from "../../substance/internal";
-import { IF_MIXED } from "../data/if-mixed";
+import { IF_MIXED, INSTEAD_OF } from "../data/if-mixed";
 import { PlanError } from "../error";
 import { isGas } from "../reaction/fluids";
 import { nameOfFormula, type Species } from "../reaction/species";
@@ -89,7 +89,9 @@ export function refuseCombinations(
   const names = first.materials.map((one) => (one === forms ? `${one} that the reaction forms` : one));
   const poison = poisonousGases(first);
   const meant = `if this is known and meant, acknowledge it by code: acknowledge: ["${first.code}"]`;
-  const known = poison === "" ? meant : `under a hood that works, or not at all; ${meant}`;
+  const instead = INSTEAD_OF.find(({ code, element }) => code === first.code && formula.count(element).n !== 0n);
+  const opened = instead === undefined ? meant : `${instead.text}; ${meant}`;
+  const known = poison === "" ? opened : `under a hood that works, or not at all; ${opened}`;
   const hint =
     poison !== "" && isGas(formula, true)
       ? `never in an open vessel, nor in a room: ${name} has to be driven over and caught, and no procedure here does that, whatever is acknowledged`

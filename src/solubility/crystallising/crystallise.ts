@@ -103,6 +103,7 @@ const SUPERSATURATES = [
   "Ca(NO3)2",
   "Mg(NO3)2",
   "Zn(NO3)2",
+  "Ca(C3H5O3)2",
 ];
 
 /** By what they are, not by how they are written. */
