@@ -92,7 +92,7 @@ describe("a pair whose other salt dissolves best at 32 °C", () => {
     // overnight it would be as cold as the room
     expect(step.text).not.toContain("overnight");
     expect(step.text).toMatch(
-      /to 35 °C, the thermometer in it, and filter it there \(colder something else would crystallise/,
+      /to 35 °C, the thermometer in it, and filter it there \(colder Na₂SO₄ would crystallise with it, as clear prisms/,
     );
   });
 

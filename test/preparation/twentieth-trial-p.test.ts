@@ -225,3 +225,39 @@ describe("tin displaced by zinc", () => {
     expect(rise).toBeLessThan(50);
   });
 });
+
+describe("what is weighed beside the equation", () => {
+  it("has its strength beside the table as every other pack", () => {
+    const sheet = benchSheet(
+      planPreparation({
+        equation: "NiSO4·6H2O + (NH4)2SO4 -> (NH4)2Ni(SO4)2·6H2O",
+        product: "(NH4)2Ni(SO4)2·6H2O",
+        materials: [
+          { name: "nickel sulfate", form: "NiSO4·6H2O", assay: "98.5 %" },
+          { name: "lawn ammonium sulfate", form: "(NH4)2SO4", assay: "99 %", excess: "5 %" },
+          { name: "sulfuric acid", form: "H2SO4", strength: "10 %", aside: true, portion: "1 mL" },
+        ],
+        scale: { material: "nickel sulfate", portion: "50.0 g" },
+      }),
+      { format: "text" },
+    );
+    expect(sheet).toContain("- sulfuric acid: 10 % by mass");
+  });
+});
+
+describe("a charge whose dust harms, ground wet", () => {
+  it("leaves what its tools are rinsed with as waste of its metal", () => {
+    const plan = planPreparation({
+      equation: "CoCO3 + 2 Al(OH)3 -> CoAl2O4 + CO2 + 3 H2O",
+      product: "CoAl2O4",
+      materials: [
+        { name: "cobalt carbonate", form: "CoCO3", assay: "92.8 %" },
+        { name: "alumina hydrate", form: "Al(OH)3", assay: "98.5 %", excess: "3 %" },
+      ],
+      scale: { material: "cobalt carbonate", portion: "30.0 g" },
+    });
+    expect(benchSheet(plan, { format: "text" }).replace(/\s+/g, " ")).toContain(
+      "what mortar, sieve and plate are rinsed with is collected: it settles, and the sediment is waste of its metal",
+    );
+  });
+});

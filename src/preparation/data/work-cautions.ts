@@ -126,6 +126,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "drying", when: "stands grinding", text: "crush and bottle it without raising dust; wipe up wet", source: "commonPractice" },
   { step: "isolating", when: "is a halogen", text: "its vapour is poisonous, and stains: under a hood or outdoors", source: "commonPractice" },
   { step: "drying", when: "not ground", text: "bottle it without raising dust, and do not grind it; wipe up wet", source: "commonPractice" },
+  { step: "drying", when: "ground wet", text: "what mortar, sieve and plate are rinsed with is collected: it settles, and the sediment is waste of its metal, nothing for the sink", source: "commonPractice" },
   { step: "drying", when: "ground wet", text: "bottle it without raising dust, and grind it wet only; wipe up wet", source: "commonPractice" },
   { step: "drying", when: "drying limit", text: "keep below the drying limit: more heat changes the product", source: "commonPractice" },
   { step: "drying", when: "leaves fine metal", text: "heated dry it gives carbon monoxide and a powder that takes fire in air", source: "commonPractice" },

@@ -11,6 +11,7 @@ import { heat } from "../operation/heat";
 import { exact, planned } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { bringToWater } from "./boiling-down";
+import { waterFor } from "./by-eye";
 import { clearHot } from "./clearing";
 import { type Crystals, comingHot, crystalsFrom, saidAlong, solutesOf } from "./coming";
 import { type Crystallising, clearOf } from "./crystallising";
@@ -109,25 +110,30 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
   const felt = feltOf(crop.formula);
   const firstAs = comesFirstAs(bench.pot, crop, { cold, hot });
   const besides = comesInIce(bench, crystals, cold);
+  const colder = colderComes(bench);
   bench.did(POT, cool(bench.pot, cold, crystals.all), {
     target: cold,
     blank: "temperature",
     ...(crystallising.inIce ? { atHand: ["ice" as const] } : {}),
     say: () =>
-      `Let it cool${felt !== undefined ? felt.cooled : isBlock ? ", stirring now and then, for undisturbed it would set to a block," : " undisturbed"} to ${coldIn(bench, besides)}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}${firstAs}.`,
+      `Let it cool${felt !== undefined ? felt.cooled : isBlock ? ", stirring now and then, for undisturbed it would set to a block," : " undisturbed"} to ${coldIn(bench, besides, colder)}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}${firstAs}.`,
   });
   filterAndRinse(bench, crop.formula, mass, cold);
   if (!crystallising.intoCrystals || isHeldBack(crystallising, crystals)) secondCrop(bench, crystallising, mass);
 }
 
 /** Where it cools to, and how, in words. */
-function coldIn({ frame: { setting, crystallising } }: Bench, besides: readonly Coming[]): string {
+function coldIn(
+  { frame: { setting, crystallising } }: Bench,
+  besides: readonly Coming[],
+  colder: readonly string[],
+): string {
   const { cold, hot, inIce } = crystallising!;
   if (inIce) return `${celsius(setting.temperature)}, then in ice and water to ${celsius(cold)}`;
   const wait = dissolvesLessHot(setting.product.formula, hot)
     ? " (it came as the water went: no need to wait)"
     : ", overnight if there is time";
-  return `${celsius(cold)}${noColder(crystallising!) ?? `${wait}${aloneOnly(besides)}`}`;
+  return `${celsius(cold)}${noColder(crystallising!, colder) ?? `${wait}${aloneOnly(besides)}`}`;
 }
 
 /** What would crystallise beside the product were the liquor stood in ice, and does not at the filter. */
@@ -152,12 +158,22 @@ const isHeldBack = ({ cooling }: Crystallising, { share }: Crystals): boolean =>
   !("missing" in cooling) &&
   share.plus(planned("staysInLiquor")).plus(planned("littleMore")).compare(exact("100 %")) < 0;
 
+/** What else a liquor is saturated with on the way to the temperature of the room, by its own figure. */
+function colderComes({ pot: { books }, frame: { setting } }: Bench): string[] {
+  const { core } = matterOf(setting.product.formula);
+  return books.dissolved.flatMap((one) => {
+    if (one.matter.key === core.key) return [];
+    const takes = waterFor(one, setting.temperature, "1");
+    return takes !== undefined && takes.compare(books.water) > 0 ? [one.matter.name] : [];
+  });
+}
+
 /** A liquor that is not cooled to the room, in words; undefined for one that is. */
-function noColder({ cold, notBelow, parted }: Crystallising): string | undefined {
+function noColder({ cold, notBelow, parted }: Crystallising, others: readonly string[]): string | undefined {
   if (notBelow !== undefined)
     return `, the thermometer in it, and filter it there (below ${celsius(notBelow)} another hydrate would crystallise)`;
   return parted !== undefined && cold.compare(exact("25 °C")) >= 0
-    ? ", the thermometer in it, and filter it there (colder something else would crystallise with it)"
+    ? `, the thermometer in it, and filter it there (colder ${others.length === 0 ? "something else" : list(others)} would crystallise with it, as clear prisms or grains beside the crystals: then warm it until they are gone)`
     : undefined;
 }
 

@@ -87,7 +87,9 @@ export function weighingBlocks(on: OnPaper): Block[] {
     const shown = hand.litres(water);
     return [filled(words.water, { step: numberOf(plan, step) }), "H₂O", shown, blankCell(unitOf(shown)), BLANK, ""];
   });
-  const notes = plan.weighings.flatMap(({ material, note }) => {
+  const beside = plan.request.materials.filter(({ name }) => !plan.weighings.some(({ material }) => material === name));
+  const asides = beside.map(({ name, note }) => ({ material: name, note }));
+  const notes = [...plan.weighings, ...asides].flatMap(({ material, note }) => {
     const shelf = plan.request.materials.find(({ name }) => name === material);
     const assay = shelf?.strength ?? shelf?.assay;
     // a bare percent is taken by mass; packs of spirit print it by volume
