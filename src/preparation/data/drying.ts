@@ -33,6 +33,7 @@ export const DRYING = /* @__PURE__ */ once((): readonly DryingRow[] => [
   ...["K2S2O5", "Na2S2O5"].map((formula): DryingRow => ({ formula, upTo: "40", why: "damp and warm it gives off sulfur dioxide, and air makes sulfate of it: bottle it tightly", source: "commonPractice" })),
   { formula: "KHCO3", upTo: "50", why: "damp it gives off carbon dioxide", source: "commonPractice" },
   { formula: "Cu2O", upTo: "60", why: "warmer, air oxidises it", source: "commonPractice" },
+  { formula: "K2[Cu(C2O4)2]·2H2O", upTo: "70", why: "dried at 70 °C it kept its two waters", source: "oxalatocuprateThesis" },
   { formula: "SiO2", upTo: "110", why: "the gel keeps some water at any constant mass: only red heat drives it all out", source: "commonPractice" },
   room("H2SiO3", "it has no fixed share of water: it loses some in any air, and is SiO2 after red heat"),
   room("H4SiO4", "it has no fixed share of water: it loses some in any air, and is SiO2 after red heat"),

@@ -44,7 +44,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
   { formula: "(NH4)2SO4", steps: [{ from: "235", to: "280", leaves: [{ formula: "NH3", coefficient: "1" }], remains: [{ formula: "NH4HSO4", coefficient: "1" }] }], source: "schoolChemicals" },
   { formula: "NH4NO3", steps: [{ from: "210", approx: true, leaves: [{ formula: "N2O", coefficient: "1" }, { formula: "H2O", coefficient: "2" }], remains: [] }], note: "runs away and can detonate: no bench operation", source: "safetySummaries" },
   { formula: "(NH4)2CO3", steps: [{ from: "58", leaves: [{ formula: "NH3", coefficient: "2" }, { formula: "CO2", coefficient: "1" }, { formula: "H2O", coefficient: "1" }], remains: [] }], source: "schoolChemicals" },
-  { formula: "NH4HCO3", steps: [{ from: "36", to: "60", leaves: [{ formula: "NH3", coefficient: "1" }, { formula: "CO2", coefficient: "1" }, { formula: "H2O", coefficient: "1" }], remains: [] }], source: "memory" },
+  { formula: "NH4HCO3", steps: [{ from: "35", to: "60", leaves: [{ formula: "NH3", coefficient: "1" }, { formula: "CO2", coefficient: "1" }, { formula: "H2O", coefficient: "1" }], remains: [] }], source: "safetyCards" },
   { formula: "(NH4)2HPO4", steps: [{ from: "70", to: "155", leaves: [{ formula: "NH3", coefficient: "1" }], remains: [{ formula: "NH4H2PO4", coefficient: "1" }] }], source: "memory" },
   { formula: "(NH4)2S2O8", steps: [{ from: "120", leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "(NH4)2S2O7", coefficient: "1" }] }], source: "safetySummaries" },
   { formula: "(NH4)2C2O4·H2O", steps: [{ from: "70", to: "100", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "(NH4)2C2O4", coefficient: "1" }] }], source: "memory" },
@@ -58,12 +58,15 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
   { formula: "NH4Al(SO4)2·12H2O", steps: [
     { from: "120", approx: true, leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "NH4Al(SO4)2·2H2O", coefficient: "1" }] },
     { from: "250", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "NH4Al(SO4)2", coefficient: "1" }] },
-  ], note: "melts in its water at 93.5", source: "memory" },
+  ], note: "melts in its water at 93.5", source: "aluminiumSaltsFirst" },
   { formula: "NH4Al(SO4)2", steps: [{ from: "500", to: "600", approx: true, leaves: [{ formula: "NH3", coefficient: "1" }, { formula: "SO3", coefficient: "1/2" }, { formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Al2(SO4)3", coefficient: "1/2" }] }], source: "memory" },
   { formula: "NH4Fe(SO4)2·12H2O", steps: [{ from: "230", leaves: [{ formula: "H2O", coefficient: "12" }], remains: [{ formula: "NH4Fe(SO4)2", coefficient: "1" }] }], note: "melts in its water at 39", source: "memory" },
-  { formula: "(NH4)2Fe(SO4)2·6H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "(NH4)2Fe(SO4)2", coefficient: "1" }] }], note: "partly decomposes as it dries", source: "memory" },
+  { formula: "(NH4)2Fe(SO4)2·6H2O", steps: [{ from: "57", to: "100", leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "(NH4)2Fe(SO4)2", coefficient: "1" }] }], note: "partly decomposes as it dries", source: "mohrHeatingFirst" },
   { formula: "(NH4)2Ni(SO4)2·6H2O", steps: [{ from: "130", approx: true, leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "(NH4)2Ni(SO4)2", coefficient: "1" }] }], source: "memory" },
-  { formula: "(NH4)2Cu(SO4)2·6H2O", steps: [{ from: "120", approx: true, leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "(NH4)2Cu(SO4)2", coefficient: "1" }] }], source: "memory" },
+  { formula: "(NH4)2Cu(SO4)2·6H2O", steps: [
+    { from: "66", to: "120", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "(NH4)2Cu(SO4)2·2H2O", coefficient: "1" }] },
+    { from: "120", approx: true, leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "(NH4)2Cu(SO4)2", coefficient: "1" }] },
+  ], source: "ammoniumCopper1995First" },
   { formula: "NH4MgPO4·6H2O", steps: [
     { from: "100", to: "200", approx: true, leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "NH4MgPO4·H2O", coefficient: "1" }] },
     { from: "250", to: "300", approx: true, leaves: [{ formula: "NH3", coefficient: "1" }, { formula: "H2O", coefficient: "3/2" }], remains: [{ formula: "Mg2P2O7", coefficient: "1/2" }] },
@@ -81,7 +84,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
     { from: "100", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Na2CO3", coefficient: "1" }] },
   ], note: "loses water to the monohydrate in the open", source: "oxfordChemistryFirst" },
   { formula: "NaHCO3", steps: [{ from: "50", to: "200", leaves: [{ formula: "CO2", coefficient: "1/2" }, { formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Na2CO3", coefficient: "1/2" }] }], note: "fast from 100", source: "frostburgSodaFirst" },
-  { formula: "Na3H(CO3)2·2H2O", steps: [{ from: "57", to: "160", approx: true, leaves: [{ formula: "CO2", coefficient: "1/2" }, { formula: "H2O", coefficient: "5/2" }], remains: [{ formula: "Na2CO3", coefficient: "3/2" }] }], source: "memory" },
+  { formula: "Na3H(CO3)2·2H2O", steps: [{ from: "57", to: "160", approx: true, leaves: [{ formula: "CO2", coefficient: "1/2" }, { formula: "H2O", coefficient: "5/2" }], remains: [{ formula: "Na2CO3", coefficient: "3/2" }] }], source: "sesquicarbonateFirst" },
   { formula: "2Na2CO3·3H2O2", steps: [{ from: "50", approx: true, leaves: [{ formula: "O2", coefficient: "3/2" }, { formula: "H2O", coefficient: "3" }], remains: [{ formula: "Na2CO3", coefficient: "2" }] }], note: "can run away in bulk", source: "memory" },
   { formula: "Na2SO4·10H2O", steps: [{ from: "32.38", to: "100", leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "Na2SO4", coefficient: "1" }] }], note: "melts at 32.38 leaving anhydrous salt; loses water in dry air", source: "richardsKelley1911First" },
   { formula: "NaHSO4", steps: [
@@ -173,9 +176,9 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
     { from: "350", to: "450", leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "MgO", coefficient: "1" }] },
   ], source: "memory" },
   { formula: "Mg5(CO3)4(OH)2·4H2O", steps: [
-    { from: "220", to: "330", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "Mg5(CO3)4(OH)2", coefficient: "1" }] },
+    { from: "135", to: "330", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "Mg5(CO3)4(OH)2", coefficient: "1" }] },
     { from: "380", to: "520", leaves: [{ formula: "CO2", coefficient: "4" }, { formula: "H2O", coefficient: "1" }], remains: [{ formula: "MgO", coefficient: "5" }] },
-  ], note: "the water of the hydroxide goes towards the end of the first step", source: "memory" },
+  ], note: "the water of the hydroxide goes towards the end of the first step", source: "hydromagnesiteFirst" },
   { formula: "MgSO4", steps: [{ from: "1124", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "MgO", coefficient: "1" }] }], source: "memory" },
   { formula: "MgSO4·H2O", steps: [{ from: "250", to: "350", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "MgSO4", coefficient: "1" }] }], source: "merckIndexFirst" },
   { formula: "MgSO4·6H2O", steps: [
@@ -195,7 +198,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
   { formula: "MgHPO4·3H2O", steps: [
     { from: "205", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "MgHPO4", coefficient: "1" }] },
     { from: "550", to: "650", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Mg2P2O7", coefficient: "1/2" }] },
-  ], source: "memory" },
+  ], source: "newberyite2023First" },
   { formula: "MgC2O4·2H2O", steps: [
     { from: "150", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "MgC2O4", coefficient: "1" }] },
     { from: "430", to: "500", leaves: [{ formula: "CO", coefficient: "1" }, { formula: "CO2", coefficient: "1" }], remains: [{ formula: "MgO", coefficient: "1" }] },
@@ -226,7 +229,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
   { formula: "CaHPO4·2H2O", steps: [
     { from: "100", to: "190", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "CaHPO4", coefficient: "1" }] },
     { from: "400", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Ca2P2O7", coefficient: "1/2" }] },
-  ], source: "memory" },
+  ], source: "frostPalmer2011First" },
   { formula: "Ca(H2PO4)2·H2O", steps: [{ from: "109", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Ca(H2PO4)2", coefficient: "1" }] }], note: "decomposes at 203", source: "memory" },
   { formula: "CaC2O4·H2O", steps: [
     { from: "100", to: "220", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CaC2O4", coefficient: "1" }] },
@@ -339,7 +342,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
     { from: "280", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "NiSO4", coefficient: "1" }] },
   ], source: "chemicalEncyclopediaFirst" },
   { formula: "NiCl2·6H2O", steps: [{ from: "66", to: "140", leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "NiCl2", coefficient: "1" }] }], note: "in steps", source: "ward1972First" },
-  { formula: "Ni(CH3COO)2·4H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "Ni(CH3COO)2", coefficient: "1" }] }], note: "to nickel and its oxide at about 300", source: "memory" },
+  { formula: "Ni(CH3COO)2·4H2O", steps: [{ from: "100", to: "160", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "Ni(CH3COO)2", coefficient: "1" }] }], note: "to nickel and its oxide at 330 to 373", source: "nickelAcetate1994First" },
   { formula: "NiC2O4·2H2O", steps: [
     { from: "210", to: "285", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "NiC2O4", coefficient: "1" }] },
     { from: "300", to: "380", leaves: [{ formula: "CO2", coefficient: "2" }], remains: [{ formula: "Ni", coefficient: "1" }] },
@@ -386,10 +389,10 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
   { formula: "Zn(CH3COO)2·2H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Zn(CH3COO)2", coefficient: "1" }] }], note: "melts with decomposition at 237", source: "compoundPages" },
   { formula: "ZnS", steps: [{ from: "600", to: "800", takes: [{ formula: "O2", coefficient: "3/2" }], leaves: [{ formula: "SO2", coefficient: "1" }], remains: [{ formula: "ZnO", coefficient: "1" }] }], note: "in air", source: "memory" },
   { formula: "Zn3(PO4)2·4H2O", steps: [
-    { from: "100", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Zn3(PO4)2·2H2O", coefficient: "1" }] },
-    { from: "190", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Zn3(PO4)2·H2O", coefficient: "1" }] },
+    { from: "52", to: "100", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Zn3(PO4)2·2H2O", coefficient: "1" }] },
+    { from: "190", to: "227", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Zn3(PO4)2·H2O", coefficient: "1" }] },
     { from: "250", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Zn3(PO4)2", coefficient: "1" }] },
-  ], source: "memory" },
+  ], source: "hopeite2007First" },
   { formula: "ZnC2O4·2H2O", steps: [
     { from: "132", to: "198", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "ZnC2O4", coefficient: "1" }] },
     { from: "385", to: "445", leaves: [{ formula: "CO", coefficient: "1" }, { formula: "CO2", coefficient: "1" }], remains: [{ formula: "ZnO", coefficient: "1" }] },
