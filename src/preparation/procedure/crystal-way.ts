@@ -53,10 +53,12 @@ export const warmerThan = (cold: Temperature, hot: Temperature): Temperature[] =
     (at) => at.compare(cold) > 0 && at.plus(planned("coolsBy")).compare(hot) <= 0,
   );
 
-/** Share that stays dissolved, so much that its liquor can be drained from the crystals. */
-function staysDissolved({ perGram, binds }: NonNullable<ReturnType<typeof saturatedAt>>): Quantity {
+type Figure = NonNullable<ReturnType<typeof saturatedAt>>;
+
+/** Share that stays dissolved where there is so much liquor for each gram of crystals; no less than is planned to stay. */
+function staysDissolved({ perGram, binds }: Figure, liquor: number): Quantity {
   const little = planned("staysInLiquor");
-  const crystals = (1 + binds) * planned("leastLiquor").toNumber("");
+  const crystals = (1 + binds) * liquor;
   const drained = crystals / (1 + 1 / perGram + crystals);
   return drained > little.toNumber("") ? quantity(drained.toPrecision(4)) : little;
 }
@@ -87,17 +89,30 @@ export function waterToStir(
   return least;
 }
 
-/** Water with which the cold liquor keeps its small share of a product; undefined where no figure is known. */
-export function waterToKeepLittle(product: Matter, dry: Quantity, cold: Temperature): Quantity | undefined {
-  const figure = saturatedAt(product, cold);
-  if (figure === undefined) return undefined;
-  const stays = dry.times(staysDissolved(figure));
+/** Water of a cold liquor that keeps a share of a product. */
+function waterKeeping(product: Matter, dry: Quantity, figure: Figure, share: Quantity): Quantity {
+  const stays = dry.times(share);
   const crystals = dry.minus(stays).dividedBy(product.core.molarMass).to("mol");
   return stays
     .times(exact("100 g"))
     .dividedBy(figure.perHundredGramsWater)
     .plus(massOfWater(crystals.times(figure.solid.waters)))
     .to("g");
+}
+
+/** Water with which the cold liquor keeps its small share of a product and can be drained; undefined where no figure is known. */
+export function waterToKeepLittle(product: Matter, dry: Quantity, cold: Temperature): Quantity | undefined {
+  const figure = saturatedAt(product, cold);
+  return figure && waterKeeping(product, dry, figure, staysDissolved(figure, planned("leastLiquor").toNumber("")));
+}
+
+/** No less than so much water, and than with which the crystals of a cold liquor can be stirred, and set to no block. */
+export function stirredCold(product: Matter, dry: Quantity, cold: Temperature, least: Quantity): Quantity {
+  const figure = saturatedAt(product, cold);
+  if (figure === undefined) return least;
+  const liquor = 1 / planned("stirred").toNumber("") - 1;
+  const water = waterKeeping(product, dry, figure, staysDissolved(figure, liquor));
+  return water.compare(least) > 0 ? water : least;
 }
 
 /** A liquor as it is cooled: what of the salts beside the product is dissolved, in how much water. */

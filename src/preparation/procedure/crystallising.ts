@@ -18,6 +18,7 @@ import {
   type Parted,
   partedOn,
   type Start,
+  stirredCold,
   type Way,
   warmerThan,
   waterToKeepLittle,
@@ -107,7 +108,8 @@ function startsOf(
   { isMixed, isForPurity }: { readonly isMixed: boolean; readonly isForPurity: boolean },
 ): Start[] {
   const little = waterToKeepLittle(product, dry, cold);
-  const into: Start[] = little === undefined ? [] : [{ water: little, intoCrystals: true }];
+  const noBlock = (least: Quantity): Quantity => stirredCold(product, dry, cold, least);
+  const into: Start[] = little === undefined ? [] : [{ water: noBlock(little), intoCrystals: true }];
   if ("missing" in cooling) return isMixed || !(product.waters.isZero() || standsHot(product)) ? into : [];
   const { share } = cooling.crop;
   const clear: Start = { water: cooling.totalWater, intoCrystals: false };
@@ -119,7 +121,7 @@ function startsOf(
   const [hotOne, coldOne] = [saturatedAt(product, hot)?.solid, saturatedAt(product, cold)?.solid];
   // boiled down further another hydrate would come, which turns into this one slowly or not at all
   const isSame = hotOne !== undefined && hotOne.key === coldOne?.key;
-  const stirred = little === undefined || isFlat(cooling) ? little : waterToStir(product, dry, little, hot, cold);
+  const stirred = little && noBlock(isFlat(cooling) ? little : waterToStir(product, dry, little, hot, cold));
   const isLess = stirred !== undefined && stirred.compare(cooling.totalWater) < 0;
   if (!isLess || !(isSame || isFlat(cooling))) return [clear];
   return [{ water: stirred, intoCrystals: true, clear: clearOf(cooling) }, clear];

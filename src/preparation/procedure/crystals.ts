@@ -119,7 +119,7 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
       `Let it cool${felt !== undefined ? felt.cooled : isBlock ? ", stirring now and then, for undisturbed it would set to a block," : " undisturbed"} to ${coldIn(bench, besides, colder)}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}${firstAs}.`,
   });
   filterAndRinse(bench, crop.formula, mass, cold);
-  if (!crystallising.intoCrystals || isHeldBack(crystallising, crystals)) secondCrop(bench, crystallising, mass);
+  if (!crystallising.intoCrystals || isHeldBack(crystals)) secondCrop(bench, crystallising, mass);
 }
 
 /** Where it cools to, and how, in words. */
@@ -153,9 +153,8 @@ const aloneOnly = (besides: readonly Coming[]): string =>
 const setsToBlock = ({ mass }: Bench["pot"], crystals: Quantity): boolean =>
   crystals.compare(mass.times(planned("setsToBlock"))) > 0;
 
-/** The boiling down ended early, for no more crystals than that may stand in the boil: the liquor keeps more than it would cold. */
-const isHeldBack = ({ cooling }: Crystallising, { share }: Crystals): boolean =>
-  !("missing" in cooling) &&
+/** The boiling down ended early, for no more crystals than that may stand in it: the liquor keeps more than it would cold. */
+const isHeldBack = ({ share }: Crystals): boolean =>
   share.plus(planned("staysInLiquor")).plus(planned("littleMore")).compare(exact("100 %")) < 0;
 
 /** What else a liquor is saturated with on the way to the temperature of the room, by its own figure. */

@@ -43,11 +43,15 @@ export function keepLiquor(bench: Bench, missing: string, again?: string): void 
   );
 }
 
-/** Shares of the water from that at which the product is as strong as hot water holds it: with less it would come hot. */
-function sharesFor(bench: Bench, hot: Quantity<"temperature">): string[] {
+/**
+ * Shares of the water from that at which the product is as strong as hot water holds it: with less it would come hot. Where nobody knows
+ * that the first crop came as the water went, and so does this.
+ */
+function sharesFor(bench: Bench, { hot, intoCrystals }: Crystallising): string[] {
   const { books } = bench.in(MOTHER);
   const { own } = solutesOf(bench.in(MOTHER), matterOf(bench.frame.setting.product.formula));
   const figure = own === undefined ? undefined : saturatedAt(own.matter, hot);
+  if (own !== undefined && figure === undefined && intoCrystals) return SHARES.map(String);
   if (own === undefined || figure === undefined) return [];
   const dry = massOf({ matter: own.matter.core, amount: own.amount }).toNumber("g");
   const least = Math.ceil((1000 * dry) / (figure.perGram * books.water.toNumber("g"))) / 1000;
@@ -90,7 +94,7 @@ export function secondCrop(bench: Bench, crystallising: Crystallising, first: Qu
   const { formula } = bench.frame.setting.product;
   // what heat may set off, or air changes, is not boiled for what is left of it
   if (bench.in(MOTHER).isEmpty || isHeatSensitive(formula) || isAirless(formula)) return;
-  const shares = sharesFor(bench, crystallising.hot);
+  const shares = sharesFor(bench, crystallising);
   let isKnown = shares.length === 0;
   for (const share of shares) {
     const brought = broughtBy(bench, share, crystallising);

@@ -91,6 +91,7 @@ export interface Crystallisation {
 /** Salts known to stay dissolved far beyond saturation until seeded (common practice, no source). */
 const SUPERSATURATES = [
   "Na2S2O3",
+  "KNaC4H4O6",
   "NaCH3COO",
   "Na2SO4",
   "Na2CO3",
