@@ -33,6 +33,9 @@ export type WorkCondition =
   | "gas for the hood"
   | "flammable gas"
   | "metal in lye"
+  | "metal in acid"
+  | "iron in acid"
+  | "technical metal in acid"
   | "metal fume"
   | "reduced in fire"
   | "chromium fired"
@@ -67,6 +70,13 @@ export const FEEDS_FIRE = {
   source: "commonPractice",
 } as const satisfies { readonly groups: readonly string[]; readonly source: SourceKey };
 
+/** Metals that are never sold so pure that their gas in acid is hydrogen alone; others are where an assay is stated below 100 %. */
+export const SMELLS_IN_ACID = { iron: ["Fe"], technical: ["Zn", "Sn", "Cd", "Ni"], source: "commonPractice" } as const satisfies {
+  readonly iron: readonly string[];
+  readonly technical: readonly string[];
+  readonly source: SourceKey;
+};
+
 /** One reminder. */
 export interface WorkCautionRow {
   readonly step: WorkStep;
@@ -97,6 +107,9 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "mixing", when: "gas for the hood", text: "the gas is poisonous: under a hood that works, or not at all", source: "commonPractice" },
   { step: "mixing", when: "flammable gas", text: "the gas burns: no flame, no spark, no switch nearby", source: "commonPractice" },
   { step: "mixing", when: "metal in lye", text: "the gas carries a mist of lye, which burns eyes and lungs: loosely covered, no face over it, under a hood or outdoors", source: "commonPractice" },
+  { step: "mixing", when: "metal in acid", text: "the gas carries a mist of acid, which stings eyes and lungs: loosely covered, no face over it, under a hood or outdoors", source: "commonPractice" },
+  { step: "mixing", when: "iron in acid", text: "steel and iron smell in acid: the hydrogen brings traces of phosphine and hydrogen sulfide, which are poisonous, and of hydrocarbons; under a hood or outdoors, and away where it smells", source: "commonPractice" },
+  { step: "mixing", when: "technical metal in acid", text: "of technical metal the hydrogen may bring traces of arsine, phosphine or hydrogen sulfide, which are poisonous: under a hood or outdoors, and away where it smells of garlic or rotten eggs", source: "commonPractice" },
   { step: "mixing", when: "vapour", text: "what forms beside the product boils near room temperature, and its vapour burns: under a hood, no flame, no spark, warmed by a water bath only", source: "commonPractice" },
   { step: "mixing", when: "oxygen", text: "oxygen is given off: nothing that burns nearby", source: "commonPractice" },
   { step: "mixing", when: "solid into acid", text: "the solid goes into the acid, never the acid onto the solid", source: "commonPractice" },

@@ -125,6 +125,8 @@ function untilDissolved(bench: Bench, byLye: boolean): void {
   }
   if (isClearedHot(bench)) return;
   const isFuel = !byLye && setting.products.some(({ formula }) => burns(formula));
+  // kept warm as it dissolves the metal, its water leaves, and crystals would come on what has not reacted
+  const isKept = !byLye && bench.keptDissolved !== undefined;
   const isTested = byLye && bench.frame.isolation.how === "precipitate";
   const { crystallising } = bench.frame;
   // hotter than its liquor keeps most another hydrate would come out
@@ -139,8 +141,8 @@ function untilDissolved(bench: Bench, byLye: boolean): void {
         ? "Stir until what precipitates is the same all through, and test the liquor with indicator paper: it must be neutral to weakly alkaline, or hydroxide stays dissolved."
         : "Stir until the white hydroxide that forms at first has dissolved again; a haze that stays goes with a few drops more of the acid."
       : bench.keptDissolved?.isSlow
-        ? `Keep it at ${WARM_FOR_METAL.kept}, loosely covered, ${WARM_FOR_METAL.time}, until no more gas rises${allDissolves(bench)}.`
-        : `Let it stand until no more gas rises${allDissolves(bench)}, warming it at the end${most}${isFuel ? `${most === "" ? "," : ""} in a bath of hot water with no flame under it,` : ""} if it has become slow.`,
+        ? `Mark on the vessel where the liquor stands, and keep it at ${WARM_FOR_METAL.kept}, loosely covered, ${WARM_FOR_METAL.time}, until no more gas rises${allDissolves(bench)}; what steams off is made up with hot water, to the mark.`
+        : `${isKept ? "Mark on the vessel where the liquor stands, and let" : "Let"} it stand until no more gas rises${allDissolves(bench)}, warming it at the end${most}${isFuel ? `${most === "" ? "," : ""} in a bath of hot water with no flame under it,` : ""} if it has become slow${isKept ? "; what steams off is made up with hot water, to the mark" : ""}.`,
     isTested ? { atHand: ["indicator paper"] } : isFuel ? { atHand: ["hot-water bath"] } : {},
   );
 }

@@ -11,6 +11,7 @@ import { IN_LYE } from "../data/couples";
 import { LEAVES_FINE_METAL } from "../data/products";
 import {
   FEEDS_FIRE,
+  SMELLS_IN_ACID,
   WORK_CAUTIONS,
   type WorkCautionRow,
   type WorkCondition,
@@ -165,6 +166,23 @@ const foamsWithSoda = ({ setting: { steps }, batch: { waste } }: Given): boolean
         )),
   );
 
+/** A metal that acid takes with hydrogen; undefined where none does. */
+function metalInAcid({ setting, batch: { gas } }: Given): Material | undefined {
+  const { wet, materials } = setting;
+  const isByAcid = wet && materials.some(({ form }) => isAcid(form)) && !materials.some(({ form }) => isLye(form));
+  return isByAcid && gas.some(({ key }) => key === "H2") ? materials.find(({ form }) => isMetal(form)) : undefined;
+}
+
+const smellsInAcid = (given: Given, of: "iron" | "technical"): boolean => {
+  const metal = metalInAcid(given);
+  if (metal === undefined) return false;
+  const [symbol] = metal.form.symbols as [string];
+  const isNamed = (kind: "iron" | "technical"): boolean => (SMELLS_IN_ACID[kind] as readonly string[]).includes(symbol);
+  return of === "iron"
+    ? isNamed("iron")
+    : isNamed("technical") || (metal.shelf.assay !== undefined && !isNamed("iron"));
+};
+
 const leavesFineMetal = (formula: Formula): boolean => {
   const { groups, complex } = madeOf(formula);
   return (
@@ -206,6 +224,9 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
     gas.length > 0 &&
     materials.some(({ form }) => isLye(form)) &&
     materials.some(({ form }) => goesIntoLye(form)),
+  "metal in acid": (given) => metalInAcid(given) !== undefined,
+  "iron in acid": (given) => smellsInAcid(given, "iron"),
+  "technical metal in acid": (given) => smellsInAcid(given, "technical"),
   "metal fume": ({ setting }) => fumesFired(setting),
   "reduced in fire": ({ setting }) => isReducedInFire(setting),
   "chromium fired": ({ setting }) => isFiredTogether(setting, "Cr"),
