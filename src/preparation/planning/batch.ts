@@ -192,7 +192,15 @@ export function batchOf(
         mixedHot: batch.isolation.how === "precipitate" ? mixedHotAt(setting, kind) : undefined,
         hot: materials.length === 1 ? batch.crystallising?.hot : undefined,
         ...(batch.isolation.how === "crystallise"
-          ? { target: waterAtFirst(setting, batch.crystallising, batch.isolation.waterToSaturate, theoreticalYield) }
+          ? {
+              target: waterAtFirst(
+                setting,
+                account,
+                batch.crystallising,
+                batch.isolation.waterToSaturate,
+                theoreticalYield,
+              ),
+            }
           : waterOfDouble(setting, account, batch.isolation.how === "unknown")),
         planned:
           before === undefined

@@ -2,13 +2,16 @@
 // of a hydrate with its crystals coming.
 
 import type { Formula } from "../../formula";
+import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { exact, planned } from "../planning/exact";
 import type { Account } from "../reaction/account";
-import { isMetal } from "../reaction/acids";
+import { isAcid, isMetal } from "../reaction/acids";
 import { changeAbove } from "../reaction/change-of-solid";
+import { fateOf } from "../reaction/fate";
 import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
 import { isEvaporated } from "./not-warm";
 import { isKeptCovered } from "./protection";
 import { saturatedAt } from "./settling";
@@ -24,6 +27,19 @@ const isFilteredSaturated = ({ materials, reactants, products }: Setting): boole
 /** Metal that is left over stays in a liquor that air changes until it is filtered, and nothing is boiled down after that. */
 const standsOnMetal = ({ materials, product }: Setting, { supplied }: Account): boolean =>
   isKeptCovered(product.formula) && materials.some(({ form }, i) => isMetal(form) && supplied[i]!.excess.isPositive());
+
+/**
+ * Metal, or a base that hardly dissolves, is over its acid, or its acid so weak that some of it may be: it stays undissolved, and goes on
+ * the hot filter.
+ */
+function leavesSolid({ materials, temperature }: Setting, { supplied }: Account): boolean {
+  const isWeak = ({ form }: Material): boolean => isAcid(form) && constitutionOf(form).acid?.strong !== true;
+  return materials.some(({ form }, i) => {
+    const isOver = supplied[i]!.excess.compare(planned("asGoodAsNone")) > 0;
+    if (isMetal(form)) return isOver;
+    return fateOf(form, temperature).precipitated === true && (isOver || materials.some(isWeak));
+  });
+}
 
 /** Is a liquor of a salt filtered near the boil: water keeps more of it there, and heat does no harm? */
 export function isFilteredNearTheBoil(formula: Formula, hot: Temperature): boolean {
@@ -50,6 +66,14 @@ export function forTheFilter(setting: Setting, account: Account, hot: Temperatur
   if (isFilteredSaturated(setting)) return [Math.max(least, belowTheFilter(formula, hot, "belowFilter") ?? 1), least];
   if (!standsOnMetal(setting, account) || isFilteredNearTheBoil(formula, hot)) return [];
   return [Math.max(1, belowTheFilter(formula, hot, "onMetal") ?? 1)];
+}
+
+/** The same of a liquor that is filtered from what is over and boiled down only after that: it may have water enough for the filter. */
+export function beforeBoilingDown(setting: Setting, account: Account, hot: Temperature): number {
+  const { formula } = setting.product;
+  const isAfter = leavesSolid(setting, account) && !standsOnMetal(setting, account);
+  if (!isAfter || isFilteredNearTheBoil(formula, hot)) return 1;
+  return Math.max(1, belowTheFilter(formula, hot, "belowFilter") ?? 1);
 }
 
 /**
