@@ -399,11 +399,12 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "kitchen foil", portion: "5 g" },
     },
-    // aluminium in hydrochloric acid gives 531 kJ/mol: 290 K in so little water. Its solubility hardly changes with heat: 15 % of it stays, not 90
+    // aluminium in hydrochloric acid gives 531 kJ/mol: 290 K in so little water. Its solubility hardly changes with heat: 15 % of it stays, not 90.
+    // Crystals are 60 % of what is in the vessel and no more: of 24.7 g of AlCl3 and 29.5 g of water 32.5 g (common practice)
     says: [
       /below 40 °C again, in a bath of cold water/,
       /keep it acid with a little hydrochloric acid/,
-      /: 38\.0 g of AlCl₃·6H₂O crystallises/,
+      /: 32\.5 g of AlCl₃·6H₂O crystallises/,
     ],
     never: [/over at least 1\.7 min/, /4\.7 g of AlCl₃·6H₂O crystallises/],
   },

@@ -148,7 +148,7 @@ import {
   WASTE_METALS,
 } from "../../src/preparation/data/waste";
 import { ACID_INTO_LYE, HAZE_HOT, WITH_LYE } from "../../src/preparation/data/with-lye";
-import { FEEDS_FIRE, IGNITION_FUMES, WORK_CAUTIONS } from "../../src/preparation/data/work-cautions";
+import { FEEDS_FIRE, IGNITION_FUMES, SMELLS_IN_ACID, WORK_CAUTIONS } from "../../src/preparation/data/work-cautions";
 import { tablesOf } from "../tools/tables";
 
 const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> = {
@@ -225,6 +225,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   BASE_LEFT,
   STAYS_IN_NITRIC_ACID,
   FEEDS_FIRE: [FEEDS_FIRE],
+  SMELLS_IN_ACID: [SMELLS_IN_ACID],
   FIRED_OXIDES,
   FLAMES,
   FIRING,

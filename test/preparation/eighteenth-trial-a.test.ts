@@ -96,7 +96,9 @@ describe("Mohr's salt in one pot", () => {
     );
     expect(all[at]).toMatch(/never to the boil: cold acid hardly takes it/);
     expect(all[at + 1]).toMatch(/^Add the 7\.3 g of iron filings/);
-    expect(all[at + 2]).toMatch(/^Keep it at 60 to 70 °C, loosely covered, an hour or two/);
+    expect(all[at + 2]).toMatch(
+      /^Mark on the vessel where the liquor stands, and keep it at 60 to 70 °C, loosely covered, an hour or two/,
+    );
   });
 
   it("leaves an acid alone that the reaction warms by more than 40 K: 53 K from strong hydrochloric acid", () => {

@@ -33,9 +33,10 @@ describe("a solution by mol/L without a density", () => {
       { material: "carbonate", portion: "11.0 g" },
     );
     // 0.199 mol of acid is 99.5 mL; at 1.015 g/mL (2 mol/L, 11.8 %: handbook figure from memory) about 101 g, 89 g of it water;
-    // the 18.1 g of acetate need 18.1 / 0.1505 = 120 g of water at 80 °C: 11 g of carbonate, 101 g and 31 g more are 143 g
-    expect(copper.vessel!.liquid.in("mL").toNumber()).toBeGreaterThan(135);
-    expect(copper.vessel!.liquid.in("mL").toNumber()).toBeLessThan(160);
+    // the 18.1 g of acetate need 18.1 / 0.1505 = 120 g of water at 80 °C, and at 65 °C 18.1 / 0.129 = 140 g, which they have since the
+    // filter from the carbonate that the weak acid leaves has 15 K of room: 11 g of carbonate, 101 g and 51 g more are 163 g
+    expect(copper.vessel!.liquid.in("mL").toNumber()).toBeGreaterThan(155);
+    expect(copper.vessel!.liquid.in("mL").toNumber()).toBeLessThan(180);
     expect(copper.unknown).toEqual([]);
   });
 });

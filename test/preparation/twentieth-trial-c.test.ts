@@ -62,9 +62,9 @@ describe("hydrogen from a metal in acid", () => {
       expect(cautionsAsAdded(request, name)).toContain("the gas carries a mist of acid");
   });
 
-  it("smells of what steel, zinc or a technical metal has besides, which is poisonous", () => {
+  it("smells of what steel, zinc or a technical metal has besides", () => {
     expect(cautionsAsAdded(steel, "steel wool")).toMatch(
-      /steel and iron smell in acid: .* phosphine and hydrogen sulfide, which are poisonous, and of hydrocarbons; under a hood or outdoors/,
+      /steel and iron smell in acid, of what their phosphorus, sulfur and carbon give beside the hydrogen: under a hood or outdoors/,
     );
     expect(cautionsAsAdded(zinc, "zinc scrap")).toMatch(/of technical metal the hydrogen may bring traces of arsine/);
     expect(cautionsAsAdded(steel, "steel wool")).not.toContain("of technical metal");

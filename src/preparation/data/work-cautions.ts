@@ -108,7 +108,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "mixing", when: "flammable gas", text: "the gas burns: no flame, no spark, no switch nearby", source: "commonPractice" },
   { step: "mixing", when: "metal in lye", text: "the gas carries a mist of lye, which burns eyes and lungs: loosely covered, no face over it, under a hood or outdoors", source: "commonPractice" },
   { step: "mixing", when: "metal in acid", text: "the gas carries a mist of acid, which stings eyes and lungs: loosely covered, no face over it, under a hood or outdoors", source: "commonPractice" },
-  { step: "mixing", when: "iron in acid", text: "steel and iron smell in acid: the hydrogen brings traces of phosphine and hydrogen sulfide, which are poisonous, and of hydrocarbons; under a hood or outdoors, and away where it smells", source: "commonPractice" },
+  { step: "mixing", when: "iron in acid", text: "steel and iron smell in acid, of what their phosphorus, sulfur and carbon give beside the hydrogen: under a hood or outdoors, and away where it smells", source: "commonPractice" },
   { step: "mixing", when: "technical metal in acid", text: "of technical metal the hydrogen may bring traces of arsine, phosphine or hydrogen sulfide, which are poisonous: under a hood or outdoors, and away where it smells of garlic or rotten eggs", source: "commonPractice" },
   { step: "mixing", when: "vapour", text: "what forms beside the product boils near room temperature, and its vapour burns: under a hood, no flame, no spark, warmed by a water bath only", source: "commonPractice" },
   { step: "mixing", when: "oxygen", text: "oxygen is given off: nothing that burns nearby", source: "commonPractice" },

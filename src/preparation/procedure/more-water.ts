@@ -29,16 +29,17 @@ const standsOnMetal = ({ materials, product }: Setting, { supplied }: Account): 
   isKeptCovered(product.formula) && materials.some(({ form }, i) => isMetal(form) && supplied[i]!.excess.isPositive());
 
 /**
- * Metal, or a base that hardly dissolves, is over its acid, or its acid so weak that some of it may be: it stays undissolved, and goes on
- * the hot filter.
+ * Metal, or a base that hardly dissolves, is over its acid, or just meets one so weak that some of it may stay: it goes on the hot filter.
  */
 function leavesSolid({ materials, temperature }: Setting, { supplied }: Account): boolean {
-  const isWeak = ({ form }: Material): boolean => isAcid(form) && constitutionOf(form).acid?.strong !== true;
-  return materials.some(({ form }, i) => {
-    const isOver = supplied[i]!.excess.compare(planned("asGoodAsNone")) > 0;
-    if (isMetal(form)) return isOver;
-    return fateOf(form, temperature).precipitated === true && (isOver || materials.some(isWeak));
-  });
+  const isOver = (i: number): boolean => supplied[i]!.excess.compare(planned("asGoodAsNone")) > 0;
+  const justMeets = ({ form }: Material, i: number): boolean =>
+    isAcid(form) && constitutionOf(form).acid?.strong !== true && !isOver(i);
+  return materials.some(({ form }, i) =>
+    isMetal(form)
+      ? isOver(i)
+      : fateOf(form, temperature).precipitated === true && (isOver(i) || materials.some(justMeets)),
+  );
 }
 
 /** Is a liquor of a salt filtered near the boil: water keeps more of it there, and heat does no harm? */
