@@ -30,6 +30,7 @@ import { type Procedure, procedureOf } from "./procedure/kind";
 import { checkRinse } from "./procedure/rinsing";
 import { checkStated } from "./procedure/stated-water";
 import { refuseWithoutProcedure } from "./procedure/without-procedure";
+import { accountFor } from "./reaction/account";
 import { plain, takenRequest } from "./request/door";
 import { settingOf } from "./request/read-setting";
 import { recordOf } from "./request/records";
@@ -187,11 +188,23 @@ function passed(setting: Setting, batch: Batch): Feasibility {
   return feasibility;
 }
 
+/** What a batch would give off that the gate refuses, and in what air. */
+const inTheAir = (setting: Setting): Parameters<typeof passGate>[2] => ({
+  temperature: setting.temperature,
+  pressure: setting.pressure,
+  forms: (formula) => {
+    const { materials, reactants, products } = setting;
+    const account = attempt(() => accountFor(materials, weigh(setting).portions, reactants, products));
+    const at = products.findIndex((one) => one.formula.hasSameComposition(formula));
+    return account.ok ? account.value.formed[at]?.amount : undefined;
+  },
+});
+
 /** The same, with its facts in force: whatever it works out later is worked out with them. */
 function computed(request: PlanRequest, stored: readonly Figure[] | undefined): Before & { readonly plan: Plan } {
   const setting = settingOf(request);
   const mix = mixIn(setting);
-  const { acknowledged } = passGate(mix, request);
+  const { acknowledged } = passGate(mix, request, inTheAir(setting));
   const handlingLoss = handlingLossOf(setting);
   const weighed = weigh(setting);
   const { portions } = weighed;

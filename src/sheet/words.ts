@@ -63,7 +63,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   noClass: "no hazard listed in the source, which is not the same as safe",
   dilute: "too dilute for any statement of its class, which is not the same as safe",
   ofForm: "{form}: {hazard}",
-  takenAs: "Taken as for {kin}.",
+  takenAs: "Taken as for the group: {kin}.",
   notListed: "not in the harmonised list of the EU; the supplier's safety data sheet decides",
   notLookedUp: "not looked up here: read the safety data sheet",
   food: "sold as food; no hazard listed",

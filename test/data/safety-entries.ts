@@ -116,7 +116,7 @@ export const BY_GROUP: readonly (readonly [salt: string, group: string, codes: s
   ["K2C2O4", "salts of oxalic acid", "H302 H312"], ["Ba(CH3COO)2", "barium salts", "H302 H332"], ["PbCl2", "lead compounds", "H302 H332 H360Df H373 H410"], ["CdBr2", "cadmium compounds", "H302 H312 H332 H410"],
   ["HgO", "mercury compounds", "H300 H310 H330 H373 H410"], ["Na2HAsO4", "arsenic compounds", "H301 H331 H410"], ["Li2CrO4", "chromium(VI) compounds", "H317 H350i H410"], ["N2H5Cl", "hydrazine salts", "H301 H311 H317 H331 H350 H410"],
   ["Na2PtCl6", "tetrachloridoplatinates and hexachloridoplatinates", "H301 H317 H318 H334"], ["NiBr2", "nickel compounds", "H317 H334 H341 H350i H360D H372 H410"], ["CoBr2", "cobalt compounds", "H317 H334 H341 H350i H360F H410"],
-  ["SbI3", "antimony compounds", "H302 H332 H411"], ["SeO2", "selenium compounds", "H301 H331 H373 H410"], ["Tl2SO4", "thallium compounds", "H300 H330 H373 H411"], ["UO2(NO3)2", "uranium compounds", "H300 H330 H373 H411"],
+  ["SbI3", "antimony compounds", "H302 H332 H411"], ["SeO2", "selenium compounds", "H301 H331 H373 H410"], ["Tl2SO4", "thallium compounds", "H300 H330 H373 H411"], ["UO2(NO3)2", "uranium compounds and salts of acids that feed a fire", "H272 H300 H330 H373 H411"],
   ["BeSO4", "beryllium compounds", "H301 H315 H317 H319 H330 H335 H350i H372 H411"], ["ZnSiF6", "fluorosilicates", "H302"], ["NaSCN", "thiocyanates", "H302 H312 H332 H412 EUH032"], ["Zn(CN)2", "salts of hydrogen cyanide", "H300 H310 H330 H410 EUH032"],
   ["CsF", "soluble fluorides", "H301 H315 H319 EUH032"], ["Ca(NO2)2", "nitrites", "H272 H301 H400"], ["RbNO3", "salts of acids that feed a fire", "H272"],
 ];

@@ -157,6 +157,8 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   densityTable: "compilation",
   incompatibilityLists: "compilation",
   melbourneGases: "page",
+  nioshIdlh: "government",
+  nioshIdlhRecalled: "government",
   nfpaHousehold: "page",
   firePoolGoods: "page",
   prudentPractices: "compilation",

@@ -17,6 +17,7 @@ const READS: Readonly<Record<string, string>> = {
   "equation/oxidation/structure.ts": "the sign of an oxidation number that the formula states",
   "substance/names/": "the names of substances, as people write them",
   "substance/identify.ts": "a name, formula or number that somebody typed",
+  "substance/hazards/gravest.ts": "codes of hazard statements",
   "substance/hazards/solution-limits.ts": "codes of hazard statements",
   "substance/registry/canonical.ts": "parts that are put together again, each written by this file",
   "facts/read.ts": "codes of hazard statements",

@@ -26,6 +26,7 @@ import {
   SLUGGISH,
 } from "../../src/preparation/data/couples";
 import { ACID_SALTS, ASH_TEST, CRYSTAL_TEST } from "../../src/preparation/data/crystal-test";
+import { DEADLY_AIR } from "../../src/preparation/data/deadly-air";
 import {
   BEARS_OVEN,
   DELIQUESCENT,
@@ -249,6 +250,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   FIRE_ONLY: [FIRE_ONLY],
   HOT_SULFURIC: [HOT_SULFURIC],
   IGNITION,
+  DEADLY_AIR,
   IF_MIXED,
   IGNITION_FUMES,
   INSOLUBLE_NONMETALS,

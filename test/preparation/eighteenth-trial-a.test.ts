@@ -169,8 +169,8 @@ describe("hazards that are those of kin", () => {
   };
 
   it("are said to be so, where they stand: a spinel has no entry, and cobalt carbonate its own", () => {
-    expect(sheet(spinel).match(/Taken as for cobalt compounds\./g)).toHaveLength(1);
-    expect(sheet(spinel)).toMatch(/CoAl₂O₄ Pictogram.*H410\)\. Taken as for cobalt compounds/);
+    expect(sheet(spinel).match(/Taken as for the group: cobalt compounds\./g)).toHaveLength(1);
+    expect(sheet(spinel)).toMatch(/CoAl₂O₄ Pictogram.*H410\)\. Taken as for the group: cobalt compounds/);
   });
 
   it("names what the firing is done in among what protects", () => {

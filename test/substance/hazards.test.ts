@@ -47,11 +47,12 @@ describe("entries", () => {
     expect(only("BaSO3").classifiedAs).toBe("barium salts");
   });
 
+  // Where two group entries cover a substance its label has both (Annex VI, 1.1.1.5, from memory): the first alone stood here before
   it.each([
-    ["NiC2O4·2H2O", "nickel compounds", "H350i"],
+    ["NiC2O4·2H2O", "nickel compounds and salts of oxalic acid", "H350i"],
     ["Ni(CH3COO)2·4H2O", "nickel compounds", "H350i"],
     ["NiS", "nickel compounds", "H317"],
-    ["CoC2O4", "cobalt compounds", "H350i"],
+    ["CoC2O4", "cobalt compounds and salts of oxalic acid", "H312"],
     ["Co3(PO4)2", "cobalt compounds", "H334"],
     ["[Co(NH3)6]Cl3", "cobalt compounds", "H350i"],
     ["NaSbO3", "antimony compounds", "H302"],
@@ -60,7 +61,7 @@ describe("entries", () => {
     ["N2H4·2HCl", "hydrazine salts", "H350"],
     ["Na2PtCl6", "tetrachloridoplatinates and hexachloridoplatinates", "H318"],
     ["Tl2SO4", "thallium compounds", "H300"],
-    ["UO2(NO3)2·6H2O", "uranium compounds", "H330"],
+    ["UO2(NO3)2·6H2O", "uranium compounds and salts of acids that feed a fire", "H330"],
     ["MgSiF6·6H2O", "fluorosilicates", "H302"],
     ["NaSCN", "thiocyanates", "EUH032"],
     ["CuCN", "salts of hydrogen cyanide", "H300"],
@@ -73,6 +74,27 @@ describe("entries", () => {
     expect(only(formula).classifiedAs).toBe(group);
     expect(codes(formula)).toContain(code);
     expect(only(formula).notes[0]).toContain(group);
+  });
+
+  // Annex VI, 1.1.1.5 (from memory) names lead oxalate, which 082-001-00-6 (H360Df, H302, H332, H373, H410) and 607-007-00-3 (H302,
+  // H312) cover: the classification of both. Of cadmium selenide 048-001-00-5 has H302, H312, H332 and H410, and 034-002-00-8
+  // H301, H331, H373 and H410: of one hazard the graver.
+  it("joins the groups that cover one substance, and of one hazard takes the graver statement", () => {
+    expect([...codes("PbC2O4")].sort()).toEqual(["H302", "H312", "H332", "H360Df", "H373", "H410"]);
+    expect([...codes("CdSe")].sort()).toEqual(["H301", "H312", "H331", "H373", "H410"]);
+    expect(only("PbC2O4").notes[0]).toBe(
+      "no entry for PbC2O4 itself: taken as for the group, lead compounds and salts of oxalic acid",
+    );
+    // Annex VI, 1.1.2.1.2 (from memory): D of nickel and F of cobalt are FD
+    expect(codes("NiCo2O4")).toContain("H360FD");
+    expect(codes("NiCo2O4")).not.toContain("H360D");
+    expect(only("PbC2O4").citation).toMatch(/index 082-001-00-6 and 607-007-00-3$/);
+  });
+
+  it("takes no complex for a nitrite, no chromate for what feeds a fire, and beryl for no beryllium compound", () => {
+    expect(codes("K3[Co(NO2)6]")).not.toContain("H301");
+    expect(codes("Ag2CrO4")).not.toContain("H272");
+    expect(codes("Be3Al2Si6O18")).not.toContain("H330");
   });
 
   // Annex VI, consolidated text of 1 May 2026: 051-001-00-8, 051-004-00-4, 051-005-00-X, 035-002-01-8, 612-082-00-0, 605-001-00-5,

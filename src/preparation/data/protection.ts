@@ -35,6 +35,8 @@ export interface ProtectionRow {
   readonly first?: true;
   /** The same where acid comes into the same vessel later. */
   readonly beforeAcid?: string;
+  /** What is added from such a mass fraction on; where it begins is a choice, for glass is attacked the more the stronger and hotter it is. */
+  readonly strong?: { readonly from: string; readonly text: string };
   /** What tap water contains clouds it. */
   readonly distilled?: true;
   /** No air is sucked through it, and it dries in a closed vessel. */
@@ -45,7 +47,7 @@ export interface ProtectionRow {
 }
 
 export const PROTECTION: readonly ProtectionRow[] = [
-  { cations: ["Na+", "K+", "Li+"], groups: ["hydroxide"], when: "dissolving", text: "in glass or stainless steel, for lye dissolves aluminium", beforeAcid: "in glass, for lye dissolves aluminium, and the hot acid after it steel", source: "commonPractice" },
+  { cations: ["Na+", "K+", "Li+"], groups: ["hydroxide"], when: "dissolving", text: "in glass or stainless steel, for lye dissolves aluminium", beforeAcid: "in glass, for lye dissolves aluminium, and the hot acid after it steel", strong: { from: "8 %", text: "in steel where it is kept hot, for so strong it attacks glass as well" }, source: "commonPractice" },
   { cations: ["Fe^2+"], when: "dissolving", drops: true, text: "use boiled-out water with a few drops of {acid}, so that neither air nor water changes it", source: "commonPractice" },
   { cations: ["Sn^2+"], when: "dissolving", drops: true, times: "1", noWater: true, text: "stir it into the acid, warm that until it is clear, and add the water then, boiled out: water alone makes a basic salt of it", source: "commonPractice" },
   { cations: ["Pb^2+"], groups: ["acetate"], when: "dissolving", drops: true, distilled: true, text: "use distilled water with a few drops of {acid} in it, or it stays cloudy with carbonate and basic salt", source: "commonPractice" },

@@ -20,6 +20,7 @@ export type WorkCondition =
   | "diluted acid"
   | "strong alkali"
   | "strong ammonia"
+  | "fluoride in acid"
   | "dissolving warms"
   | "mixing warms"
   | "hung metal warms"
@@ -91,6 +92,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "weighing", when: "strong acid", text: "goggles and gloves on before the bottle is opened; measure it over a tray", source: "commonPractice" },
   { step: "weighing", when: "strong alkali", text: "goggles and gloves on before the pack is opened; weigh it quickly, it absorbs water", source: "commonPractice" },
   { step: "weighing", when: "strong ammonia", text: "open it cold, under a hood or outdoors, with goggles on", source: "commonPractice" },
+  { step: "weighing", when: "fluoride in acid", text: "fluoride and acid attack glass, porcelain and enamel: all vessels, rods, funnels and dishes of polyethylene or polypropylene, warmed in hot water only", source: "commonPractice" },
   { step: "dissolving", when: "strong acid", text: "where it is diluted, the acid goes into the water, in a thin stream and stirred, never water into the acid", source: "commonPractice" },
   { step: "dissolving", when: "strong alkali", text: "sprinkle it into cold water and stir, never water onto it: hot lye spits", source: "commonPractice" },
   { step: "dissolving", when: "dissolving warms", text: "the water warms as it dissolves: in portions, in a vessel that stands heat", source: "commonPractice" },

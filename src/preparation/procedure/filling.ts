@@ -26,7 +26,15 @@ import { asWarmsIt, dilutionHeat, hotWater } from "./felt-warmth";
 import { keepsItsWater } from "./first-hydrate";
 import { isMixedClear } from "./mixed-clear";
 import { notWarmOf } from "./not-warm";
-import { acidPutOn, careOfDiluting, isClearedByAcid, keptSour, protectionBeforeAcid, protectionOf } from "./protection";
+import {
+  acidPutOn,
+  careOfDiluting,
+  careWhereStrong,
+  isClearedByAcid,
+  keptSour,
+  protectionBeforeAcid,
+  protectionOf,
+} from "./protection";
 import { isByLye, isHarshOxidiser } from "./roles";
 import { gasInRoom } from "./trap";
 import { asRead } from "./weighing";
@@ -209,13 +217,23 @@ function putAcid(bench: Bench, i: number, vessel: string): boolean {
 }
 
 /** What is done against plain water as a material dissolves; nothing where it is to make something else of it. */
-function careOf({ frame: { setting, roles } }: Bench, { form, putOn }: Material): string | undefined {
+function careOf({ frame: { setting, roles, feeds, portions } }: Bench, material: Material): string | undefined {
   const { materials, asides, product } = setting;
+  const { form, putOn } = material;
   const acid = putOn ?? acidPutOn(form, product.formula);
   const isThere = [...materials, ...asides].some((one) => acid !== undefined && isOneOf(one.form, String(acid.acid)));
   if (acid !== undefined && putOn === undefined && !isThere) return undefined;
   const beforeAcid = isByLye(setting, roles) ? protectionBeforeAcid(form) : undefined;
-  return keptSour(form, product.formula)?.text ?? beforeAcid ?? protectionOf(form, "dissolving");
+  const own = keptSour(form, product.formula)?.text ?? beforeAcid;
+  if (own !== undefined) return own;
+  const i = materials.indexOf(material);
+  const [feed, mass] = [feeds[i], material.massOf(portions[i]!)];
+  const strong =
+    feed?.how === "dissolve" && mass !== undefined
+      ? careWhereStrong(form, mass.dividedBy(mass.plus(feed.dissolving.water)))
+      : undefined;
+  const plain = protectionOf(form, "dissolving");
+  return strong === undefined ? plain : [plain, strong].filter((one) => one !== undefined).join("; ");
 }
 
 /** What the water of a feed is to be, for that and for all that dissolve in the same water after it. */

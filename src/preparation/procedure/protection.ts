@@ -2,6 +2,7 @@
 import { type Formula, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
+import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { DROPS, IN_THE_DARK, KEPT_SOUR, PROTECTION, type ProtectionRow, SOURED } from "../data/protection";
 import { SLOW_METALS } from "../data/waste";
@@ -89,6 +90,12 @@ export function acidPutOn(formula: Formula, product: Formula): PutOn | undefined
 /** What to do as it is dissolved in a vessel that acid comes into later; undefined where nothing else is. */
 export const protectionBeforeAcid = (formula: Formula): string | undefined =>
   protecting(formula, "dissolving")?.beforeAcid;
+
+/** What to do besides where its solution has such a mass fraction of it; undefined where nothing is. */
+export function careWhereStrong(formula: Formula, massFraction: Quantity): string | undefined {
+  const strong = protecting(formula, "dissolving")?.strong;
+  return strong !== undefined && massFraction.compare(exact(strong.from)) >= 0 ? strong.text : undefined;
+}
 
 /** What to do as a salt is dissolved, or as it is dried and kept; undefined where nothing is. */
 export const protectionOf = (formula: Formula, when: ProtectionRow["when"]): string | undefined =>

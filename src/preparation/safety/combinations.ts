@@ -20,7 +20,7 @@ import type { PlanRequest } from "../request/request";
 import type { Material } from "../shelf/material";
 import { isInCylinder } from "../shelf/pieces";
 import { type Acknowledged, acknowledgedCodes } from "./acknowledged";
-import { type Danger, refuseCombinations, refuseDangers } from "./refused";
+import { type Danger, type InTheAir, refuseCombinations, refuseDangers } from "./refused";
 
 /** What comes together in a preparation. */
 interface Mix {
@@ -229,7 +229,7 @@ export const mixOf = (setting: Omit<Mix, "heated"> & { readonly temperature: Qua
 });
 
 /** Cautions for materials and products; refuses what must not meet and what is never made. */
-export function passGate(mix: Mix, request: PlanRequest): Passed {
+export function passGate(mix: Mix, request: PlanRequest, air?: InTheAir): Passed {
   const codes = acknowledgedCodes(request);
   const { cautions, combinations, dangers } = judge(mix);
   const meant = combinations.filter(({ code }) => codes.includes(code));
@@ -242,13 +242,15 @@ export function passGate(mix: Mix, request: PlanRequest): Passed {
     refused.filter(({ opens }) => !opens),
     packs,
     combinations,
+    air,
   );
   refuseCombinations(
     combinations.filter((one) => !meant.includes(one)),
     acidsFormed(mix),
     mix.product,
+    air,
   );
-  refuseDangers(refused, packs, combinations);
+  refuseDangers(refused, packs, combinations, air);
   return {
     cautions,
     acknowledged: [

@@ -1,11 +1,16 @@
 // What the gate refuses: the error with its code, and what may be done about it.
-import { parseFormula } from "../../formula";
+import { gasVolume } from "../../amount";
+import { type Formula, parseFormula } from "../../formula";
 import { list } from "../../foundation/wording";
-import { readNotation } from "../../ion/internal";
+import { isOneOf, readNotation } from "../../ion/internal";
+import type { Quantity } from "../../quantity";
 import type { Incompatibility } from "../../substance";
 import { cautionsOfFormulas, type DangerousProduct, dangerOf } from "../../substance/internal";
+import { DEADLY_AIR } from "../data/deadly-air";
 import { IF_MIXED, INSTEAD_OF } from "../data/if-mixed";
 import { PlanError } from "../error";
+import { exact } from "../planning/exact";
+import { about, litres } from "../procedure/words";
 import { isGas } from "../reaction/fluids";
 import { nameOfFormula, type Species } from "../reaction/species";
 
@@ -13,6 +18,29 @@ import { nameOfFormula, type Species } from "../reaction/species";
 export interface Danger extends DangerousProduct {
   readonly formula: string;
   readonly as: "product" | "by-product" | "material";
+}
+
+/** Amount of a product that the batch as it is asked for would form, by its formula; undefined where no such batch can be calculated. */
+type Forms = (formula: Formula) => Quantity<"amount of substance"> | undefined;
+
+/** What a gas is looked up by, and how much of it a batch would give. */
+export interface InTheAir {
+  readonly forms: Forms;
+  readonly temperature: Quantity<"temperature">;
+  readonly pressure: Quantity<"pressure">;
+}
+
+/** How little of a gas in the air is dangerous, and how much air the batch would spoil; in words, empty where no figure is known. */
+function howLittle(formula: Formula, air: InTheAir | undefined): string[] {
+  const row = DEADLY_AIR.find((one) => isOneOf(formula, one.formula));
+  if (row === undefined) return [];
+  const name = nameOfFormula(formula);
+  const share = `${row.ppm} ppm of ${name} in the air is immediately dangerous to life or health (IDLH value of NIOSH${row.source === "nioshIdlh" ? "" : ", from memory"})`;
+  const amount = air?.forms(formula);
+  if (amount === undefined || !amount.isPositive()) return [share];
+  const volume = gasVolume(amount, { temperature: air!.temperature, pressure: air!.pressure });
+  const spoilt = volume.dividedBy(exact(`${row.ppm} ppm`));
+  return [`${share}: the ${litres(volume)} that this batch could give brings ${about(spoilt, "m3", 2)} of air to it`];
 }
 
 /** What is done where it is there already. */
@@ -32,14 +60,19 @@ export function refuseDangers(
   dangers: readonly Danger[],
   packs: readonly string[],
   combinations: readonly Incompatibility[],
+  air: InTheAir | undefined,
 ): void {
   const first = dangers[0];
   if (first === undefined) return;
+  const little = [...new Set(dangers.map(({ formula }) => formula))].flatMap((text) =>
+    howLittle(parseFormula(text), air),
+  );
   throw new PlanError("plan.dangerous-product", `${first.formula} (${first.name}) as ${first.as}`, {
     hint: first.opens
-      ? `if this is known and meant, acknowledge it by code: acknowledge: ["${first.code}"]`
+      ? [...little, `if this is known and meant, acknowledge it by code: acknowledge: ["${first.code}"]`].join("; ")
       : [
           "explosives and deadly gases are never planned, whatever is acknowledged",
+          ...little,
           ...neverTogether(packs, combinations),
           ...ifMixed(first),
         ].join("; "),
@@ -82,6 +115,7 @@ export function refuseCombinations(
   combinations: readonly Incompatibility[],
   formed: readonly string[],
   { formula, name }: Species,
+  air: InTheAir | undefined,
 ): void {
   const first = combinations[0];
   if (first === undefined) return;
@@ -98,8 +132,9 @@ export function refuseCombinations(
       : forms === undefined
         ? known
         : `take a base into the equation that binds the ${forms} as it forms; ${known}`;
+  const little = first.products.flatMap((text) => howLittle(parseFormula(text), air));
   throw new PlanError("plan.forbidden-combination", `${list(names)}: ${first.what}${poison}`, {
-    hint,
+    hint: [hint, ...little].join("; "),
     details: {
       combinations: combinations.map(({ code, materials, what, products, condition, citation }) => ({
         code,

@@ -192,10 +192,26 @@ const leavesFineMetal = (formula: Formula): boolean => {
   );
 };
 
+const FLUORIDES: readonly string[] = ["F-", "SiF6^2-", "BF4-"];
+
+/** Hydrogen fluoride is in the liquor: put in, set free by an acid, or as an acid salt. */
+function isSourFluoride(setting: Setting): boolean {
+  const forms = [
+    ...packsOf(setting).flatMap(({ form, also }) => [form, ...also.map((one) => one.form)]),
+    ...setting.products.map(({ formula }) => formula),
+  ];
+  const holds = (form: Formula, anions: readonly string[]): boolean =>
+    constitutionOf(form).anions.some(({ formula }) => anions.includes(formula));
+  if (!setting.wet) return false;
+  if (forms.some((form) => isOneOf(form, "HF") || holds(form, ["HF2-"]))) return true;
+  return forms.some((form) => holds(form, FLUORIDES)) && packsOf(setting).some(({ form }) => isAcid(form));
+}
+
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong acid": ({ setting }) => packsOf(setting).some(isStrongAcid),
   "strong alkali": ({ setting }) => packsOf(setting).some(isStrongAlkali),
+  "fluoride in acid": ({ setting }) => isSourFluoride(setting),
   "strong ammonia": ({ setting }) => packsOf(setting).some(isAmmoniaWater),
   "dissolving warms": ({ batch }) => batch.dissolvingHeat.some((one) => "rise" in one && isWarm(one.rise.rise)),
   "mixing warms": (given) => {

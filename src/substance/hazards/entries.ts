@@ -74,7 +74,7 @@ function notesOf(
 ): string[] {
   const { formula } = given;
   const notes: string[] = [];
-  if (how === "group") notes.push(`no entry for ${formula} itself: the entry for ${classifiedAs} stands in`);
+  if (how === "group") notes.push(`no entry for ${formula} itself: taken as for the group, ${classifiedAs}`);
   else if (classifiedAs !== undefined) notes.push(`classified as ${classifiedAs}, not as ${formula}`);
   if (diluted !== undefined) notes.push(diluted.note);
   else if (row.concentrationLimits)

@@ -1,5 +1,6 @@
 // Which rows of the classifications are meant by a formula: its own, those of its kin by crystal water, or those of a group.
 import { byElements } from "../../formula/internal";
+import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
 import {
   anhydrousKey,
@@ -14,6 +15,7 @@ import { HAZARD_ENTRIES, type HazardRow } from "../data/hazards";
 import { addTo } from "../names/multimap";
 import { classesOf } from "./classes";
 import type { Asked } from "./entry";
+import { gravest } from "./gravest";
 import { makeUpOf } from "./make-up";
 import { solidFormsIn } from "./solid-form";
 
@@ -52,6 +54,11 @@ interface Group {
   readonly except?: (notation: Notation) => boolean;
 }
 
+const isFluorosilicate = ({ parts }: Notation): boolean =>
+  parts.some(({ counts }) => counts.has("Si") && counts.get("F") === 6 * counts.get("Si")!);
+
+const isSparingFluoride = /* @__PURE__ */ among("CaF2", "MgF2", "SrF2", "AlF3", "PbF2", "Ca5(PO4)3F", "KLi2AlSi4O10F2");
+
 /** Groups that stand in where a compound has no entry of its own, the heavier first. */
 const GROUPS: readonly Group[] = [
   { group: "chromium(VI) compounds", covers: (notation) => classesOf(notation).has("chromium(VI)") },
@@ -60,7 +67,12 @@ const GROUPS: readonly Group[] = [
   { group: "mercury compounds", covers: /* @__PURE__ */ holds("Hg"), except: /* @__PURE__ */ among("HgS") },
   { group: "arsenic compounds", covers: /* @__PURE__ */ holds("As") },
   { group: "thallium compounds", covers: /* @__PURE__ */ holds("Tl") },
-  { group: "beryllium compounds", covers: /* @__PURE__ */ holds("Be") },
+  {
+    group: "beryllium compounds",
+    covers: /* @__PURE__ */ holds("Be"),
+    // aluminium beryllium silicates
+    except: /* @__PURE__ */ holds("Be", "Al", "Si", "O"),
+  },
   { group: "salts of hydrogen cyanide", covers: (notation) => classesOf(notation).has("cyanide") },
   { group: "nickel compounds", covers: /* @__PURE__ */ holds("Ni") },
   { group: "cobalt compounds", covers: /* @__PURE__ */ holds("Co") },
@@ -82,24 +94,60 @@ const GROUPS: readonly Group[] = [
     except: /* @__PURE__ */ among("Sb2O4", "Sb2O5", "Sb2S3", "Sb2S5"),
   },
   { group: "barium salts", covers: /* @__PURE__ */ holds("Ba"), except: /* @__PURE__ */ among("BaSO4") },
-  {
-    group: "fluorosilicates",
-    covers: ({ parts }) => parts.some(({ counts }) => counts.has("Si") && counts.get("F") === 6 * counts.get("Si")!),
-  },
+  { group: "fluorosilicates", covers: isFluorosilicate },
   { group: "thiocyanates", covers: ({ parts }) => parts.some((part) => makeUpOf(part).groups.includes("thiocyanate")) },
   { group: "salts of oxalic acid", covers: (notation) => classesOf(notation).has("oxalate") },
   {
     group: "soluble fluorides",
     covers: (notation) => classesOf(notation).has("fluoride"),
-    except: /* @__PURE__ */ among("CaF2", "MgF2", "SrF2", "AlF3", "Ca5(PO4)3F", "KLi2AlSi4O10F2"),
+    // fluorosilicates are a group of their own, of less fluoride
+    except: (notation) => isSparingFluoride(notation) || isFluorosilicate(notation),
   },
-  { group: "nitrites", covers: (notation) => classesOf(notation).has("nitrite") },
-  { group: "salts of acids that feed a fire", covers: (notation) => classesOf(notation).has("oxidiser") },
+  {
+    group: "nitrites",
+    covers: (notation) => classesOf(notation).has("nitrite"),
+    // held by the metal of a complex it is no nitrite ion
+    except: (notation) => constitutionOf(textOf(notation)).complex !== undefined,
+  },
+  {
+    group: "salts of acids that feed a fire",
+    covers: (notation) => classesOf(notation).has("oxidiser"),
+    // the harmonised entries of single chromates have no such statement
+    except: (notation) => classesOf(notation).has("chromium(VI)"),
+  },
 ];
 
+const each = <T>(items: readonly T[]): T[] => [...new Set(items)];
+
+/** Entries of several groups that cover one substance, as one: of each hazard the graver classification. */
+function together(rows: readonly HazardRow[]): HazardRow {
+  const [first, ...others] = rows as readonly [HazardRow, ...HazardRow[]];
+  if (others.length === 0) return first;
+  const codes = gravest(rows.flatMap((row) => row.codes ?? []));
+  const read = rows.filter(({ source }) => source !== "memory");
+  const wasRead = (code: string): boolean =>
+    read.some((row) => row.codes?.includes(code) === true && row.codesFromMemory?.includes(code) !== true);
+  const { source } = read[0] ?? first;
+  const index = read.flatMap((row) => (row.index === undefined ? [] : [row.index]));
+  return {
+    group: list(rows.map(({ group }) => group!)),
+    codes,
+    codesFromMemory: codes.filter((code) => !wasRead(code)),
+    ...(rows.some(({ minimum }) => minimum) ? { minimum: true } : {}),
+    ...(rows.some(({ concentrationLimits }) => concentrationLimits) ? { concentrationLimits: true } : {}),
+    cautions: each(rows.flatMap(({ cautions = [] }) => cautions)),
+    dry: each(rows.flatMap(({ dry = [] }) => dry)),
+    disposal: first.disposal,
+    ...(index.length === 0 ? {} : { index: list(index) }),
+    source,
+  };
+}
+
+/** What the groups say that cover a compound; undefined where none does. */
 function groupOf(notation: Notation): HazardRow | undefined {
-  const hit = GROUPS.find(({ covers, except }) => covers(notation) && except?.(notation) !== true);
-  return hit === undefined ? undefined : HAZARD_ENTRIES().find(({ group }) => group === hit.group);
+  const hits = GROUPS.filter(({ covers, except }) => covers(notation) && except?.(notation) !== true);
+  if (hits.length === 0) return undefined;
+  return together(hits.map((hit) => HAZARD_ENTRIES().find(({ group }) => group === hit.group)!));
 }
 
 /** Entries meant for the strength; where it is not known, those that are only meant for strong solutions are left out. */
