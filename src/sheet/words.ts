@@ -256,6 +256,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   notAbove: "do not warm above {temperature}",
   keepDark: "keep in the dark",
   firingUnknown: "how hot {formula} is fired is not known here: look it up before anything is weighed",
+  atMostStrength: "at most {share}",
   inItsLiquor: "in its liquor",
   inPlaceOfSolid: "{why}; this sheet makes its liquor, and no dry {formula}",
   withBeside: "with {formulas} in it",

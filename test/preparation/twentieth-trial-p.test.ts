@@ -24,6 +24,9 @@ describe("a salt that water takes apart", () => {
     expect(sheet).toContain(said);
     expect(sheet.indexOf(said)).toBeLessThan(sheet.indexOf("Weigh and measure"));
     expect(sheet).not.toMatch(/25\.4 g wanted/);
+    // head and label: what comes apart is no product of full strength
+    expect(sheet).toMatch(/Liquor that is kept \d+ g \(at most 1\d % Al\(CH₃COO\)₃\)/);
+    expect(sheet).toMatch(/Label -+ Al\(CH₃COO\)₃, at most 1\d %/);
   });
 
   it("is refused as a solid, whatever is asked", () => {
@@ -194,6 +197,15 @@ describe("an acid that is recrystallised beside salts of alkali metals", () => {
     expect(text).toMatch(
       /^Na⁺ of the wood bleach crystallises with it as NaHC₂O₄, .*turns wet red litmus paper blue.*10 % hydrochloric acid/,
     );
+  });
+
+  it("is said to be impure before anything is weighed, and once", () => {
+    const sheet = benchSheet(planPreparation(acid([{ form: "Na2SO4", share: "2.7 %" }])), { format: "text" }).replace(
+      /\s+/g,
+      " ",
+    );
+    expect(sheet.match(/no rinse takes that out/g)).toHaveLength(1);
+    expect(sheet.indexOf("no rinse takes that out")).toBeLessThan(sheet.indexOf("Weigh and measure"));
   });
 
   it("is not where the pack has none", () => {

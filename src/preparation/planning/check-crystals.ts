@@ -56,9 +56,11 @@ function acidSalts({ setting: { materials, product } }: Watched): Check[] {
     row.cations.flatMap((cation) =>
       also.some(({ form }) => constitutionOf(form).cations.some(({ formula }) => formula === cation))
         ? [
-            check(
-              `${formulaFrom(cation).toUnicode()} of the ${shelf.name} crystallises with it as ${formulaFrom(saltFormula(cation, row.anion)).toUnicode()}, which dissolves far less, and no rinse takes that out: ${ASH_TEST.test}; ${ASH_TEST.again}`,
-            ),
+            {
+              text: `${formulaFrom(cation).toUnicode()} of the ${shelf.name} crystallises with it as ${formulaFrom(saltFormula(cation, row.anion)).toUnicode()}, which dissolves far less, and no rinse takes that out: ${ASH_TEST.test}; ${ASH_TEST.again}`,
+              figure: undefined,
+              about: "purity" as const,
+            },
           ]
         : [],
     ),

@@ -12,8 +12,8 @@ export interface Check {
   readonly text: string;
   /** The figure behind it. */
   readonly figure: Quantity | undefined;
-  /** The crystals that are to come: what the verdict on the reaction quotes. */
-  readonly about?: "crop" | undefined;
+  /** The crystals that are to come, which the verdict on the reaction quotes; or what keeps them from being pure. */
+  readonly about?: "crop" | "purity" | undefined;
 }
 
 /** What the checks of a batch are read from. */

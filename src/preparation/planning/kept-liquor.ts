@@ -4,6 +4,7 @@ import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { POT, type Work } from "../procedure/bench";
+import { keptInSolution } from "../reaction/only-in-solution";
 import { keyOfFormula } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { planned } from "./exact";
@@ -22,6 +23,8 @@ export interface KeptLiquor {
   readonly volume: Quantity<"volume">;
   /** Mass fraction of `formula`. */
   readonly strength: Quantity<"number">;
+  /** Water takes part of it apart: no more of it than that. */
+  readonly atMost?: true;
   /** What else is dissolved in it, by mass of the whole, where it is worth a word. */
   readonly also: readonly { readonly formula: string; readonly key: string; readonly share: Quantity<"number"> }[];
 }
@@ -50,6 +53,7 @@ export function keptLiquorOf({ product }: Setting, { drafts }: Pick<Work, "draft
       .named({ symbol: "m(liquor)", label: "liquor that is kept", rule: "all that is in the vessel" }),
     volume: pot.volume as Quantity<"volume">,
     strength: share(massOf(own), core.name),
+    ...(keptInSolution(core.formula)?.comesApart === true ? { atMost: true } : {}),
     also: pot.books.dissolved
       .filter((one) => one !== own)
       .map((one) => ({ name: one.matter.name, share: share(massOf(one), one.matter.name) }))

@@ -19,7 +19,10 @@ import { testCautions } from "./waste";
 function checkBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   // The test for complete precipitation is a step of its own.
-  const checks = plan.checks.filter(({ text }) => text !== plan.completeness?.test).map(({ text }) => sentence(text));
+  // what is said of the purity is read before anything is weighed, in the head
+  const checks = plan.checks
+    .filter(({ text, about }) => text !== plan.completeness?.test && about !== "purity")
+    .map(({ text }) => sentence(text));
   const items = [...checks, ...testCautions(on)];
   return items.length === 0
     ? []

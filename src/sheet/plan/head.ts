@@ -5,6 +5,7 @@ import { gasesThatMayCome, leadOf, usualFirstCrop } from "../../preparation/inte
 import { type Quantity, quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { about, handy, sentence, sizeOf } from "../figures";
+import { strengthOf } from "../label/liquor-label";
 import { filled } from "../words";
 import {
   absorbentsOf,
@@ -103,7 +104,7 @@ function outcomeCell(on: OnPaper) {
       label: words.keptLiquor,
       value: grams(keptLiquor.mass),
       note: filled(words.liquorStrength, {
-        strength: about(keptLiquor.strength, "%", 2),
+        strength: strengthOf(keptLiquor, words),
         formula: keptLiquor.formula,
       }),
     };
@@ -193,6 +194,7 @@ export function leadBlocks(on: OnPaper): Block[] {
     ...(plan.isolation.how === "liquor" && plan.isolation.inPlaceOfSolid === true
       ? [filled(words.inPlaceOfSolid, { why: plan.isolation.why, formula: plan.product.formula })]
       : []),
+    ...plan.checks.flatMap(({ about: of, text }) => (of === "purity" ? [text] : [])),
     ...(isHeatOpen ? [filled(words.firingUnknown, { formula: plan.product.formula })] : []),
   ];
   return said.length === 0 ? [] : [{ kind: "list", items: said.map((one) => `${words.check}: ${sentence(one)}`) }];
