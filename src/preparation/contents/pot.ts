@@ -98,6 +98,13 @@ export class Pot {
     return this.with({ solids: plusOneSolid(this.books.solids, { matter, amount, origin }) });
   }
 
+  /** How much of a substance is there, dissolved and as a solid, crystal water aside. */
+  amountOf({ core }: Matter): Quantity {
+    return [...this.books.dissolved, ...this.books.solids]
+      .filter(({ matter }) => matter.core.key === core.key)
+      .reduce((all, { amount }) => all.plus(amount), exact("0 mol"));
+  }
+
   /** An amount dissolved: its crystal water is water then. */
   plusDissolved(matter: Matter, amount: Quantity): Pot {
     if (matter.isWater) return this.plusWater(massOfWater(amount));

@@ -135,6 +135,7 @@ export const PLANNING = {
   drivesOff: { value: "20 ΔK", what: "hotter than it boils by itself, a liquid is driven out of water", source: "commonPractice" },
   boilsLow: { value: "60 °C", what: "and lower is the boiling point of a by-product whose vapour is minded from the first", source: "commonPractice" },
   noLiquor: { value: "10 %", what: "of the theory and less in a liquor, the rest as another solid, is no liquor to keep", source: "commonPractice" },
+  keptGas: { value: "20 %", what: "and more of the carbon dioxide that an equation writes, kept as carbonate in a liquor open to the air, does not leave it", source: "commonPractice" },
   thickCake: { value: "5 %", what: "of the contents of a vessel as a solid on the filter: it keeps too much of the liquor for one rinse", source: "commonPractice" },
   // -- excess
   usualExcess: { value: "5 %", what: "excess of the cheap reagent that washes or filters off; a plan takes it only where the request does", source: "commonPractice" },

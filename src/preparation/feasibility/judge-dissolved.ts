@@ -5,6 +5,7 @@ import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import type { Poured } from "../contents/equilibrium";
 import { MIXED_HOT } from "../data/firing";
+import { planned } from "../planning/exact";
 import { fateOf } from "../reaction/fate";
 import { isGas, isMiscible } from "../reaction/fluids";
 import { type Beaker, componentsOf, printed, ratio, settle, unitsIn } from "./beaker";
@@ -26,8 +27,6 @@ const DRIVEN_OUT = ["HCl", "HBr", "HF", "HNO3", "CH3COOH", "HCOOH"];
 const ANHYDRIDES = ["CO2", "SO2"];
 const DRIVES = ["H2SO4", "H3PO4"];
 const CARBONATE = "CO3^2-";
-/** More of the carbon dioxide that an equation writes than this, kept as carbonate in a liquor open to air, does not leave it. */
-const KEPT_GAS = 0.2;
 
 type Composition = ReadonlyMap<Key, number>;
 
@@ -124,7 +123,7 @@ function keptGas(c: Case, beaker: Beaker): Reason | undefined {
   const isBack = isSoluble(c);
   const solid = beaker.solids.reduce((n, { phase, moles }) => n + (isBack(phase) ? held(phase.of, moles) : 0), 0);
   const share = Math.min(1, (beaker.dissolved(CARBONATE) + solid - over) / gas.moles);
-  if (share < KEPT_GAS) return undefined;
+  if (share < planned("keptGas").toNumber("")) return undefined;
   const names = list(bases.map(({ species }) => species.name));
   const isOfAmmonia = bases.every(({ made: { cations } }) => cations.every(({ formula }) => formula === "NH4+"));
   return {

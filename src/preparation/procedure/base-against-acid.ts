@@ -3,9 +3,8 @@
 
 import { list } from "../../foundation/wording";
 import { minimum, type Quantity, quantity } from "../../quantity";
-
 import { pouredOf, waterOf } from "../contents/equilibrium";
-import { type Matter, matterOf } from "../contents/matter";
+import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { componentsOf } from "../feasibility/beaker";
 import { withBase } from "../feasibility/with-base";
@@ -19,18 +18,11 @@ import { onPaper } from "./paper";
 import { gasesIn, gasInRoom } from "./trap";
 import { lasting, litres } from "./words";
 
-const NOTHING = "0 mol";
-
-const amountIn = ({ books }: Pot, { core }: Matter): Quantity =>
-  [...books.dissolved, ...books.solids]
-    .filter(({ matter }) => matter.core.key === core.key)
-    .reduce((all, { amount }) => all.plus(amount), exact(NOTHING));
-
 /** Acids that the equation sets free, with what of them is in the vessel. */
 const freed = ({ frame: { setting }, pot }: Bench) =>
   setting.products
     .filter(({ formula }) => protonsOf(formula) > 0n)
-    .map(({ formula }) => ({ formula, amount: amountIn(pot, matterOf(formula)) }))
+    .map(({ formula }) => ({ formula, amount: pot.amountOf(matterOf(formula)) }))
     .filter(({ amount }) => amount.isPositive());
 
 /** As much of the base as brings nearly all out; undefined where the equilibrium tells nothing. */
@@ -47,7 +39,7 @@ function neededOf(bench: Bench, { form }: Material): Quantity | undefined {
       pot: pouredOf(pot, kg),
       celsius: pot.books.temperature.toNumber("°C"),
       of,
-      theory: amountIn(pot, matterOf(product.formula)).toNumber("mol") / kg,
+      theory: pot.amountOf(matterOf(product.formula)).toNumber("mol") / kg,
     },
     matterOf(form).core.formula,
     hydrons / each / kg,

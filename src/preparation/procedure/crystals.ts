@@ -110,7 +110,7 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
   const felt = feltOf(crop.formula);
   const firstAs = comesFirstAs(bench.pot, crop, { cold, hot });
   const besides = comesInIce(bench, crystals, cold);
-  const colder = colderComes(bench);
+  const colder = crystallising.parted === undefined ? [] : colderComes(bench);
   bench.did(POT, cool(bench.pot, cold, crystals.all), {
     target: cold,
     blank: "temperature",

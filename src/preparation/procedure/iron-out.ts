@@ -79,29 +79,25 @@ export function againstIron({ materials, asides, product }: Setting): AgainstIro
   return terms && { iron, peroxide, base, terms };
 }
 
-/** As many moles of it as the liquor has by its books. */
-const amountIn = ({ books }: Pot, key: string): Quantity =>
-  [...books.dissolved, ...books.solids].find(({ matter }) => matter.key === key)?.amount ?? exact("0 mol");
-
 /** As far as what is there allows. */
 const asFarAs = (pot: Pot, terms: readonly Term[]): Reaction => ({
   terms,
   extent: minimum(
     terms
       .filter(({ count }) => count < 0n)
-      .map(({ matter, count }) => amountIn(pot, matter.key).dividedBy(exact(String(-count)))),
+      .map(({ matter, count }) => pot.amountOf(matter).dividedBy(exact(String(-count)))),
   ),
 });
 
 /** What is left of a peroxide decomposes in the hot liquor. */
 function decayed(bench: Bench): Reaction[] {
-  const left = amountIn(bench.pot, matterOf(parseFormula(IRON_OUT.oxidiser)).key);
+  const left = bench.pot.amountOf(matterOf(parseFormula(IRON_OUT.oxidiser)));
   return left.isPositive() ? [peroxideDecay(left)] : [];
 }
 
 function pourPeroxide(bench: Bench, { shelf: { name } }: Material, iron: Matter): void {
   const put = bench.in(bench.pack(name));
-  const mass = massOf({ matter: iron, amount: amountIn(bench.pot, iron.key) });
+  const mass = massOf({ matter: iron, amount: bench.pot.amountOf(iron) });
   bench.did(POT, add(bench.pot, put, []), {
     materials: [name],
     amounts: [put.mass],

@@ -109,8 +109,9 @@ export function givingAmong(materials: readonly Material[]): Giving | undefined 
     const taker = acidTakerAmong(materials);
     return taker && { material: taker, used: (portions) => moreForAcids(materials, portions, taker) };
   }
-  const acid = materials.find(({ form }) => isAcid(form));
-  if (acid === undefined || !materials.some(({ also }) => also.some(({ form }) => isTakenCold(form)))) return undefined;
+  const hasBase = materials.some(({ also }) => also.some(({ form }) => isTakenCold(form)));
+  const acid = hasBase ? materials.find(({ form }) => isAcid(form)) : undefined;
+  if (acid === undefined) return undefined;
   const protons = protonsOf(acid.form);
   const used = (portions: readonly Quantity[]): Quantity =>
     materials

@@ -19,7 +19,7 @@ import {
 } from "../data/work-cautions";
 import { isHeatSensitive } from "../identity/by-ignition";
 import type { BatchFigures } from "../planning/batch-figures";
-import { planned } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { hangsMetal } from "../procedure/displaced";
 import { dryingOf } from "../procedure/drying";
 import { isSlowMetal } from "../procedure/feed-single";
@@ -176,11 +176,9 @@ function metalInAcid({ setting, batch: { gas } }: Given): Material | undefined {
 const smellsInAcid = (given: Given, of: "iron" | "technical"): boolean => {
   const metal = metalInAcid(given);
   if (metal === undefined) return false;
-  const [symbol] = metal.form.symbols as [string];
-  const isNamed = (kind: "iron" | "technical"): boolean => (SMELLS_IN_ACID[kind] as readonly string[]).includes(symbol);
-  return of === "iron"
-    ? isNamed("iron")
-    : isNamed("technical") || (metal.shelf.assay !== undefined && !isNamed("iron"));
+  const isIron = isOneOf(metal.form, ...SMELLS_IN_ACID.iron);
+  if (of === "iron" || isIron) return of === "iron" && isIron;
+  return isOneOf(metal.form, ...SMELLS_IN_ACID.technical) || metal.massFraction()?.compare(exact("1")) === -1;
 };
 
 const leavesFineMetal = (formula: Formula): boolean => {
