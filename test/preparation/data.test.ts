@@ -109,7 +109,14 @@ import {
   SOLUBLE_OXIDES,
   TAKES_BACK,
 } from "../../src/preparation/data/insoluble";
-import { CHROMATE_FROM_FIRE, FIRED_PHOSPHATE, FREE_BASE, GROUND_ALIKE, MELT } from "../../src/preparation/data/kiln";
+import {
+  CHROMATE_FROM_FIRE,
+  FIRED_PHOSPHATE,
+  FREE_BASE,
+  GLASS,
+  GROUND_ALIKE,
+  MELT,
+} from "../../src/preparation/data/kiln";
 import { LATE_START, SPARING_ACID, STARTED } from "../../src/preparation/data/late-start";
 import { LIQUIDS, NOT_MIXING } from "../../src/preparation/data/liquids";
 import { LOOSE } from "../../src/preparation/data/loose";
@@ -243,6 +250,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   FELTED: [FELTED],
   DRY_ALUMINATES,
   FREE_BASE: [FREE_BASE],
+  GLASS: [GLASS],
   LONG_PIECES: [LONG_PIECES],
   HOLDING_LIGANDS,
   BASIC_BEFORE_HYDROXIDE: [BASIC_BEFORE_HYDROXIDE],

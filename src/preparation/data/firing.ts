@@ -8,6 +8,8 @@ interface FiringRow {
   readonly at: string;
   /** Where heat takes it apart again, °C; undefined where that is not known. */
   readonly below?: string;
+  /** How long it is kept there, in words, where it is longer than usual. */
+  readonly kept?: string;
   /** What is known besides, in words. */
   readonly note?: string;
   readonly source: SourceKey;
@@ -44,7 +46,7 @@ export const FIRING: readonly FiringRow[] = [
   // an article on chromium in it found wollastonite and cassiterite left at 1400
   { formula: "CaSnSiO5", at: "1250", note: "1250 to 1300 °C is usual; it forms slowly, and without a mineraliser tin oxide may be left even at 1400 °C", source: "memory" },
   // 850 to 950; from some 1000 on it goes to a dark glass
-  { formula: "CaCuSi4O10", at: "900", below: "1000", source: "egyptianBlueFirst" },
+  { formula: "CaCuSi4O10", at: "900", below: "1000", kept: "for an hour, and then at 800 °C for 10 hours or more (up to 100), for the blue forms slowly", source: "egyptianBlueFirst" },
 ];
 
 /** A solid that takes up oxygen of the air in the fire, and the temperature at which it does, °C. */
@@ -106,10 +108,12 @@ export const POURED_COLD = {
 /** A salt that ammonia is to make an ammine of: dissolved warm in little water, for more would keep more of that; and cooled before the ammonia comes. */
 export const WARM_FOR_AMMINE = {
   at: "60 °C",
-  cooledTo: "40 °C",
-  why: "hotter it would drive off the ammonia, in which crystals that come dissolve",
+  cooledTo: "25 °C",
+  /** With the ammonia it gets warm: some 20 K of 92 kJ/mol for copper. */
+  neverAbove: "40 °C",
+  why: "it gets warm with the ammonia, and hot it drives it off; crystals that come dissolve in it",
   source: "commonPractice",
-} as const satisfies { at: string; cooledTo: string; why: string; source: SourceKey };
+} as const satisfies { at: string; cooledTo: string; neverAbove: string; why: string; source: SourceKey };
 
 /** Acids whose hydrogen those metals take. */
 export const ACIDS_ON_METAL = { acids: ["HCl", "HBr", "H2SO4"], source: "commonPractice" } as const satisfies {

@@ -53,6 +53,17 @@ export const FREE_BASE = {
   source: SourceKey;
 };
 
+/**
+ * Carbonates of the alkali metals give their carbon dioxide off to silica that is over, and become its silicate: soda and sand in
+ * the glass furnace, from 700 to 850 °C on.
+ */
+export const GLASS = {
+  silica: "SiO2",
+  silicates: { Na2CO3: "Na2SiO3", K2CO3: "K2SiO3", Li2CO3: "Li2SiO3" },
+  from: "800 °C",
+  source: "commonPractice",
+} as const satisfies { silica: string; silicates: Record<string, string>; from: string; source: SourceKey };
+
 /** What silver nitrate tells of a condensed phosphate: orthophosphate that has not reacted is yellow with it. */
 export const FIRED_PHOSPHATE = {
   wanted: ["diphosphate", "metaphosphate", "triphosphate", "tripolyphosphate"],

@@ -51,7 +51,7 @@ import { type KeptLiquor, keptLiquorOf } from "./kept-liquor";
 import { type Liquor, liquorOf } from "./liquor";
 import { paceOf } from "./pace";
 import { gasesOf, vesselFor } from "./vessel";
-import { alcoholIn, dissolvedIn, fullest, gasFormed, potsLeft, pouredAway } from "./vessels-after";
+import { alcoholIn, crystalsAsItForms, dissolvedIn, fullest, gasFormed, potsLeft, pouredAway } from "./vessels-after";
 
 /** What a batch comes to. */
 export interface Batch extends BatchFigures {
@@ -256,6 +256,7 @@ export function batchOf(
         batch.feeds,
         all === undefined || full().missing.length > 0 ? undefined : [all],
         work().onMetal,
+        batch.crystallising?.asItForms === true ? crystalsAsItForms(work(), product) : undefined,
       );
     },
     dissolvingHeat: () => dissolvingHeatOf(setting, account, batch.feeds),

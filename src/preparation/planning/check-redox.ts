@@ -1,10 +1,11 @@
 // What a redox reaction and the making of a complex are watched for: what is over of the agent or of the ligand.
 
 import { gasVolume } from "../../amount";
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { FREED_FROM_EXCESS } from "../data/waste";
+import { volumeOf } from "../procedure/asides";
 import { POT } from "../procedure/bench";
 import { inTheWay } from "../procedure/mixed-hot";
 import { isByLye, isPeroxide } from "../procedure/roles";
@@ -14,6 +15,7 @@ import { keyElement } from "../reaction/candidates";
 import { gasRow, isGas } from "../reaction/fluids";
 import { formulaFrom } from "../reaction/species";
 import { hydronsGivenBy } from "../safety/waste-treatment";
+import type { Material } from "../shelf/material";
 import { type Check, check, shown, type Watched } from "./check";
 import { planned } from "./exact";
 import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
@@ -49,7 +51,8 @@ export function complexFormation(watched: Watched): Check[] {
     );
   const offered = watched.work.drafts.find(({ operation, alcohol }) => operation === "cool" && alcohol !== undefined);
   // where some stands on the table, how much is usual
-  const alcohols = setting.asides.flatMap((one) => (useOf(one, setting) === "alcohol" ? [one.shelf.name] : []));
+  const onTable = setting.asides.filter((one) => useOf(one, setting) === "alcohol");
+  const alcohols = onTable.map(({ shelf }) => shelf.name);
   const isOnTable = alcohols.length > 0;
   const poured = watched.work.drafts.find(
     ({ vessel, materials = [] }) => vessel === POT && alcohols.some((name) => materials.includes(name)),
@@ -57,9 +60,26 @@ export function complexFormation(watched: Watched): Check[] {
   const usual = offered?.alcohol ?? (isOnTable ? poured?.before.volume : undefined);
   if (usual !== undefined)
     checks.push(
-      check(`as much alcohol as liquor, ${shown(usual, 2)}, precipitates most of it (common practice)`, usual),
+      check(
+        `as much alcohol as liquor, ${shown(usual, 2)}, precipitates most of it (common practice)${shortOf(usual, onTable)}`,
+        usual,
+      ),
     );
   return checks;
+}
+
+/** What is on the table where it is less alcohol than usual, in words. */
+function shortOf(usual: Quantity, onTable: readonly Material[]): string {
+  const there = onTable.flatMap((one) => {
+    const portion = one.asideTaken()?.portion;
+    const volume = portion === undefined ? undefined : volumeOf(one, portion);
+    return volume === undefined ? [] : [volume];
+  });
+  const all = there.length === 0 || there.length < onTable.length ? undefined : sum(there);
+  const short = all === undefined ? undefined : usual.minus(all);
+  return all !== undefined && short?.isPositive() === true
+    ? `; of the ${shown(all, 2)} that is planned it keeps more: another ${shown(short, 1)} brings that out`
+    : "";
 }
 
 /** What leaves the work as vapour, by its composition. */

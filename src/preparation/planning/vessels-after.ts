@@ -2,12 +2,13 @@
 
 import { type Quantity, sum } from "../../quantity";
 import type { Entry } from "../contents/entry";
+import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { isWetWithAlcohol } from "../procedure/alcohol";
 import { type Draft, MOTHER, POT, TRAP, type Work } from "../procedure/bench";
 import type { Dissolved } from "../procedure/isolation";
 import { type Account, massFor } from "../reaction/account";
-import { coreOf, keyed, speciesAside } from "../reaction/species";
+import { coreOf, keyed, type Species, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Left, Poured } from "../safety/waste";
 import { exact } from "./exact";
@@ -109,4 +110,11 @@ export function fullest({ drafts }: Work): { readonly mass: Quantity; readonly m
     if (missing.length === 0) missing = after.books.waterMissing;
   }
   return { mass, missing };
+}
+
+/** The crystals that come in the cold vessel while the salt goes into it; undefined where none do. */
+export function crystalsAsItForms({ drafts }: Work, { formula }: Species): Entry | undefined {
+  const { key } = matterOf(formula);
+  const standing = drafts.find(({ operation, vessel }) => operation === "cool" && vessel === POT);
+  return standing?.after.books.solids.find(({ matter, origin }) => matter.key === key && origin === "crystallised");
 }

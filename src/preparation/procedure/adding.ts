@@ -100,7 +100,7 @@ export function adding(
     roles[i] === "oxidiser" || (roles[i] === "reducer" && warmest !== undefined)
       ? `, cooling from outside${warmest === undefined ? "" : `, never above ${celsius(warmest)}`}`
       : "rise" in warming && warming.rise.rise.toNumber("ΔK") >= 10
-        ? `; it warms by up to ${about(warming.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once`
+        ? `; it warms by up to ${about(warming.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once${warmest !== undefined && (warming.rise.end?.compare(warmest) ?? 1) > 0 ? `: a little at a time, in a bath of cold water, never above ${celsius(warmest)}` : ""}`
         : "rise" in warming && gas.length > 0 && warming.rise.rise.toNumber("ΔK") <= -5
           ? `; it cools by about ${about(warming.rise.rise.negated(), "ΔK", 2).replace("ΔK", "K")}, and the gas lags: stir on until no more rises, and warm it slowly after, for it foams again`
           : "";

@@ -81,7 +81,7 @@ export function weighAside(bench: Bench, material: Material, show: (portion: Qua
 }
 
 /** Volume of a portion; undefined where no density is known. */
-function volumeOf(material: Material, portion: Quantity): Quantity | undefined {
+export function volumeOf(material: Material, portion: Quantity): Quantity | undefined {
   if (portion.dimension === "volume") return portion;
   const density = densityAt(material.form, material.massFraction() ?? exact("1"));
   return density === undefined ? undefined : portion.dividedBy(density).to("mL");

@@ -24,5 +24,7 @@ export type AtHand =
   | "potassium carbonate"
   | "sodium carbonate"
   | "bright piece of the metal"
+  | "mortar"
+  | "jar or mill that closes"
   | "magnet"
   | "dilute acid for a test";

@@ -11,6 +11,7 @@ import type { SolidEntry } from "../contents/entry";
 import { type Matter, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { type Term, termsOf } from "../contents/react";
+import { GLASS } from "../data/kiln";
 import { residueOf } from "../identity/ignition";
 import { type Reaction, reacted } from "../operation/add";
 import { exact } from "../planning/exact";
@@ -66,6 +67,33 @@ function byIgnition({ formula }: Matter): readonly Term[] | undefined {
   return termsOf(balanced.value, (one) => (one.hasSameComposition(residue) ? "left by heat" : gone(one)));
 }
 
+/** An alkali carbonate beside silica that nothing else takes: as far as the silica goes, for each of them in turn. */
+function intoGlass(charge: Pot, at: Quantity<"temperature"> | undefined): readonly Reaction[] {
+  if (at === undefined || at.compare(exact(GLASS.from)) < 0) return [];
+  const there = charge.books.solids.filter(({ origin, amount }) => origin === "put in" && amount.isPositive());
+  const of = (formula: string) => there.find(({ matter }) => matter.key === matterOf(parseFormula(formula)).key);
+  const silica = of(GLASS.silica);
+  let left = silica?.amount ?? exact("0 mol");
+  return Object.entries(GLASS.silicates).flatMap(([carbonate, silicate]): readonly Reaction[] => {
+    const own = of(carbonate);
+    if (silica === undefined || own === undefined || !left.isPositive()) return [];
+    const extent = own.amount.compare(left) < 0 ? own.amount : left;
+    left = left.minus(extent);
+    const term = (formula: string, count: bigint, whereto: Term["whereto"]): Term => ({
+      matter: matterOf(parseFormula(formula)),
+      count,
+      whereto,
+    });
+    const terms = [
+      term(carbonate, -1n, "dissolved"),
+      term(GLASS.silica, -1n, "dissolved"),
+      term(silicate, 1n, "left by heat"),
+      term("CO2", 1n, "gas"),
+    ];
+    return [{ terms, extent }];
+  });
+}
+
 /** Has it anything that heat drives out of solids: water, carbonate, nitrate, ammonium? */
 const mayDecompose = (formula: Formula): boolean => formula.symbols.some((symbol) => ["H", "C", "N"].includes(symbol));
 
@@ -92,9 +120,9 @@ function nextOf(
  * @param product - its matter, which the temperature is chosen for
  */
 export function firedBeside(charge: Pot, product: Matter, at: Quantity<"temperature"> | undefined): FiredBeside {
-  const reactions: Reaction[] = [];
+  const reactions: Reaction[] = [...intoGlass(charge, at)];
   const unknown: SolidEntry[] = [];
-  let pot = charge;
+  let pot = reacted(charge, reactions).pot;
   const open = pot.books.solids
     .filter(({ matter, origin, amount }) => origin === "put in" && matter.key !== product.key && amount.isPositive())
     .map((solid) => ({ solid, after: undefined as Quantity<"temperature"> | undefined }));

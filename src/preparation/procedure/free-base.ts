@@ -1,4 +1,5 @@
 // Lime, strontia or baryta that a fire has left free, or their carbonates: a pinch of what was fired tells.
+import { ALKALI_METALS } from "../../element/internal";
 import { type Formula, parseFormula } from "../../formula";
 import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
@@ -9,7 +10,7 @@ import { heatingOf } from "../reaction/heating";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import type { AtHand } from "./at-hand";
-import { standsWater } from "./grinding";
+import { chargeOf, standsWater } from "./grinding";
 
 const isOf = (formula: Formula, symbols: readonly string[]): boolean =>
   formula.symbols.every((symbol) => symbols.includes(symbol));
@@ -22,6 +23,11 @@ function freeBase({ materials, product: { formula } }: Setting) {
   const feeds = materials.filter(({ form }) => form.count(metal).n !== 0n && isOf(form, [metal, "C", "H", "O"]));
   return feeds.length === 0 ? undefined : { oxide: parseFormula(`${metal}O`), feeds };
 }
+
+/** Is it an alkali carbonate, silicate or the like, which turns paper blue whatever else is there? */
+export const isAlkaliFlux = (formula: Formula): boolean =>
+  formula.symbols.some((symbol) => ALKALI_METALS.has(symbol)) &&
+  formula.symbols.every((symbol) => ALKALI_METALS.has(symbol) || ["B", "C", "H", "O", "Si"].includes(symbol));
 
 /** The oxide that may be left free of what is fired. */
 export const freeOxideOf = (setting: Setting): Formula | undefined => freeBase(setting)?.oxide;
@@ -39,7 +45,7 @@ interface Pinch {
 /** What a pinch of what was fired so hot shows where something has not reacted; undefined where it does not tell. */
 export function shownByPinch(setting: Setting, at: Quantity | undefined): Pinch | undefined {
   const found = freeBase(setting);
-  if (found === undefined) return undefined;
+  if (found === undefined || chargeOf(setting).some(({ form }) => isAlkaliFlux(form))) return undefined;
   const carbonates = found.feeds.filter((one) => standsFire(one, at)).map(({ shelf }) => shelf.name);
   const isSlow = at !== undefined && at.compare(exact(FREE_BASE.deadBurnt.above)) > 0;
   const wetted = isSlow ? FREE_BASE.deadBurnt.wetted : "wetted";

@@ -18,7 +18,7 @@ import { puffsUp } from "../reaction/puffing";
 import type { Material } from "../shelf/material";
 import type { Bench } from "./bench";
 import { firedBeside } from "./fired-beside";
-import { shownByPinch } from "./free-base";
+import { isAlkaliFlux, shownByPinch } from "./free-base";
 import type { Grinding } from "./grinding";
 import { restOf } from "./kiln-masses";
 import { celsius } from "./words";
@@ -137,7 +137,8 @@ export function lookFor(bench: Bench, before: Pot, at: Heat, how: Grinding | "wa
   const look = looksOf(product)?.appearance;
   const { formulas, mass } = unchanged(before, product, at);
   const same = formulas.filter((one) => colourOf(one) === colourOf(product));
-  const named = formulas.filter((one) => looksOf(one) !== undefined && !same.includes(one));
+  // a flux is no sign: it does not react
+  const named = formulas.filter((one) => looksOf(one) !== undefined && !same.includes(one) && !isAlkaliFlux(one));
   const pinch = shownByPinch(setting, at)?.text;
   const looks =
     look === undefined || named.length === 0

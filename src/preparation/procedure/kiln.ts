@@ -24,6 +24,7 @@ import { looseDensityOf } from "../reaction/loose";
 import { isMeltAt, keptMelted } from "../reaction/melting";
 import type { Setting } from "../request/setting";
 import { putTheRest } from "./asides";
+import type { AtHand } from "./at-hand";
 import { type Bench, POT } from "./bench";
 import { bottlingFired } from "./bottling";
 import { leavesChromate, washChromateOut } from "./chromate-wash";
@@ -31,7 +32,7 @@ import { dryingOf } from "./drying";
 import { weighProduct } from "./finish";
 import { firedBeside } from "./fired-beside";
 import { shownByPinch } from "./free-base";
-import { chargeGrinding, chargeOf } from "./grinding";
+import { chargeGrinding, chargeOf, type Grinding } from "./grinding";
 import { crucibleFor, fillingOf, groundWords, lookFor, paceOf } from "./kiln-charge";
 import { fumesFired } from "./kiln-fume";
 import { leaving, notKnown, standsStill, untold } from "./kiln-masses";
@@ -45,6 +46,8 @@ interface Plateau {
   readonly below: Quantity<"temperature"> | undefined;
   /** What is known of the firing besides. */
   readonly note?: string | undefined;
+  /** How long it is kept there, where that is longer than usual. */
+  readonly kept?: string | undefined;
 }
 
 const remembered = /* @__PURE__ */ remembering<Plateau>(128);
@@ -58,7 +61,7 @@ function plateauOf({ frame: { setting } }: Bench): Plateau {
     const degrees = (text: string | undefined) =>
       text === undefined ? undefined : (exact(`${text} °C`) as Quantity<"temperature">);
     if (setting.materials.length > 1)
-      return { at: degrees(fired?.at), below: degrees(fired?.below), note: fired?.note };
+      return { at: degrees(fired?.at), below: degrees(fired?.below), note: fired?.note, kept: fired?.kept };
     const steps = heatingOf(material.form);
     const found = steps.findIndex(({ remains, leaves }) =>
       [...remains, ...leaves].some(({ formula }) => parseFormula(formula).hasSameComposition(wanted)),
@@ -77,6 +80,13 @@ const inAir = ({ frame: { setting } }: Bench): string =>
   setting.reactants.some(({ formula }) => isOneOf(formula, "O2"))
     ? ", open to the air and stirred up now and then,"
     : "";
+
+/** What a charge is ground in, and dried in after. */
+const GROUND_WITH = {
+  dry: ["mortar"],
+  wet: ["mortar", "drying oven"],
+  closed: ["jar or mill that closes"],
+} as const satisfies Record<Grinding, readonly AtHand[]>;
 
 /** A salt with much crystal water melts in it before it is hot, and spits: that water goes first. */
 function dryFirst(bench: Bench): void {
@@ -106,7 +116,7 @@ export function kiln(bench: Bench): void {
   const { setting, theory, account, portions } = bench.frame;
   weighAll(bench);
   const runs = setting.materials.some(({ form }) => isOneOf(form, ...RUNS_BY_ITSELF.formulas));
-  const { at, below, note } = plateauOf(bench);
+  const { at, below, note, kept } = plateauOf(bench);
   const forms = setting.materials.map(({ form }) => form);
   const solids = chargeOf(setting);
   const ground = chargeGrinding(setting);
@@ -130,7 +140,7 @@ export function kiln(bench: Bench): void {
       materials: [name],
       amounts: portion === undefined ? [] : [portion],
       from: bench.pack(name),
-      ...(ground === "wet" && i > 0 && i + 1 === solids.length ? { atHand: ["drying oven"] } : {}),
+      ...(i > 0 && i + 1 === solids.length ? { atHand: GROUND_WITH[ground] } : {}),
       say: () =>
         solids.length > 1
           ? i + 1 < solids.length
@@ -174,7 +184,7 @@ export function kiln(bench: Bench): void {
       care: "heating",
       blank: "ignition",
       say: (look) =>
-        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${pace === "" ? `${warm}${air}` : `${`${warm}${air}`.replace(/,$/, "")}${pace}`} ${glows ? "and keep it there for one to three hours" : "and keep it there"}${standsStill(bench, done, glows)}${leaving(bench, look, done)}.${notKnown(bench, beside.unknown)}${untold(bench, done, at)}${note === undefined ? "" : ` ${capital(note)}.`}${isMelted ? ` ${MELT.care}.` : ""}`,
+        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${pace === "" ? `${warm}${air}` : `${`${warm}${air}`.replace(/,$/, "")}${pace}`} ${glows ? `and keep it there ${kept ?? "for one to three hours"}` : "and keep it there"}${standsStill(bench, done, glows)}${leaving(bench, look, done)}.${notKnown(bench, beside.unknown)}${untold(bench, done, at)}${note === undefined ? "" : ` ${capital(note)}.`}${isMelted ? ` ${MELT.care}.` : ""}`,
     },
   );
   const isPoured = isMeltAt(setting.product.formula, at);

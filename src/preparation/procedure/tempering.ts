@@ -4,7 +4,7 @@ import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
-import { MIXED_HOT, POURED_COLD, WARM_IN_ACID } from "../data/firing";
+import { MIXED_HOT, POURED_COLD, WARM_FOR_AMMINE, WARM_IN_ACID } from "../data/firing";
 import { SPARING_ACID } from "../data/late-start";
 import { warmthOf } from "../feasibility/by-warmth";
 import { cool } from "../operation/cool";
@@ -20,6 +20,7 @@ import { mixedHotAt } from "./digestion";
 import { isSourSalt } from "./kind";
 import { inTheWay } from "./mixed-hot";
 import { notWarmOf, spoiltByBoiling } from "./not-warm";
+import { losesAmmonia } from "./protection";
 import { celsius } from "./words";
 
 type Temperature = Quantity<"temperature">;
@@ -132,7 +133,9 @@ export function warmestAsAdded(bench: Bench, i: number): Temperature | undefined
     ? isAlkaline(bench)
       ? POURED_COLD.inAlkali
       : POURED_COLD.elsewhere
-    : undefined;
+    : isAmmonia(bench.material(i).form) && losesAmmonia(bench.frame.setting.product.formula)
+      ? WARM_FOR_AMMINE.neverAbove
+      : undefined;
   const bounds = [product, own].flatMap((text) => (text === undefined ? [] : [exact(text) as Temperature]));
   return bounds.sort((one, other) => one.compare(other))[0];
 }

@@ -5,7 +5,14 @@ import { attempt, type Result } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { anhydrousOf } from "../../hydrate";
 import { type Quantity, sum } from "../../quantity";
-import { type EnthalpyTerm, reactionEnthalpy, type TemperatureRise, temperatureRise } from "../../thermochemistry";
+import {
+  type EnthalpyTerm,
+  reactionEnthalpy,
+  solutionEnthalpy,
+  type TemperatureRise,
+  temperatureRise,
+} from "../../thermochemistry";
+import type { Entry } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Term as ChangeTerm } from "../contents/react";
 import type { Reaction } from "../operation/add";
@@ -38,8 +45,11 @@ interface Term {
   readonly state: string;
 }
 
-/** Text of the reaction with states: what is dissolved without its crystal water, which then counts as water. */
-function withStates(setting: Setting, feeds: readonly Feed[]): string | undefined {
+/**
+ * Text of the reaction with states: what is dissolved without its crystal water, which then counts as water. Where nobody knows
+ * what water keeps of the product, `undecided` tells its state.
+ */
+function withStates(setting: Setting, feeds: readonly Feed[], undecided: "solid" | "dissolved"): string | undefined {
   const { reactants, products, product, materials } = setting;
   const isDissolved = (species: Species, side: "reactants" | "products"): boolean => {
     if (species.formula.phase !== undefined) return species.formula.phase === "aq";
@@ -47,7 +57,8 @@ function withStates(setting: Setting, feeds: readonly Feed[]): string | undefine
       const feed = feeds[materials.findIndex((m) => m.species === species)];
       return feed?.how === "dissolve" || feed?.how === "solution";
     }
-    return fateOf(species.formula, setting.temperature).precipitated === false && setting.wet;
+    const { precipitated } = fateOf(species.formula, setting.temperature);
+    return setting.wet && !(precipitated ?? !(species === product && undecided === "dissolved"));
   };
   let water = 0n;
   const sideOf = (side: readonly Species[], which: "reactants" | "products"): Term[] | undefined => {
@@ -87,6 +98,18 @@ function withStates(setting: Setting, feeds: readonly Feed[]): string | undefine
 
 const remembered = /* @__PURE__ */ remembering<Result<ReturnType<typeof reactionEnthalpy>>>(128);
 
+/** As it is written; where a figure is missing for its solid, that of the same in the liquor, from which the crystals come later. */
+function enthalpyOf(
+  equation: string,
+  inTheLiquor: () => string | undefined,
+): Result<ReturnType<typeof reactionEnthalpy>> {
+  const found = remembered(equation, () => attempt(() => reactionEnthalpy(equation)));
+  const other = found.ok ? undefined : inTheLiquor();
+  if (other === undefined || other === equation) return found;
+  const dissolved = remembered(other, () => attempt(() => reactionEnthalpy(other)));
+  return dissolved.ok ? dissolved : found;
+}
+
 /** Too strong for heats at great dilution, as it goes in: one that was poured into water first is as strong as it is then. */
 function isTooStrongForHeats({ massFraction }: Material, feed: Feed | undefined): boolean {
   const w = feed?.how === "solution" ? (feed.dilution?.to ?? massFraction()) : massFraction();
@@ -99,9 +122,10 @@ export function heatOf(
   feeds: readonly Feed[],
   inThePot: readonly Quantity[] | undefined,
   beside: readonly Reaction[] = [],
+  asItForms?: Entry,
 ): Heat {
-  const equation = withStates(setting, feeds);
-  if (equation === undefined) return { missing: "heat of the reaction: crystal water in fractions" };
+  const asSolid = withStates(setting, feeds, "solid");
+  if (asSolid === undefined) return { missing: "heat of the reaction: crystal water in fractions" };
   if (!setting.wet) return { missing: "heat of the reaction: nothing is mixed in water" };
   if (inThePot === undefined) return { missing: "heat of the reaction: the mass of the batch is not known" };
   const strong = setting.materials.find(
@@ -111,7 +135,7 @@ export function heatOf(
     return {
       missing: `heat of the reaction: ${strong.shelf.name} is too strong for figures that apply in much water; diluting it alone gives heat`,
     };
-  const enthalpy = remembered(equation, () => attempt(() => reactionEnthalpy(equation)));
+  const enthalpy = enthalpyOf(asSolid, () => withStates(setting, feeds, "dissolved"));
   if (!enthalpy.ok) return { missing: `heat of the reaction: ${enthalpy.error.message.split("\n")[0]}` };
   const ofAcids = heatOfAcids(setting, account, beside);
   if ("missing" in ofAcids) return ofAcids;
@@ -123,6 +147,7 @@ export function heatOf(
     enthalpy: enthalpy.value.enthalpy.plus(
       ofAcids.heat
         .plus(heatKeptByAcids(setting, account, feeds))
+        .plus(heatOfCrystals(asItForms))
         .dividedBy(extent)
         .to("kJ/mol"),
     ) as Quantity<"molar energy">,
@@ -136,6 +161,13 @@ export function heatOf(
     rise,
     assumption: "the feeds are dissolved beforehand and at the temperature of the room; much water; all at once",
   };
+}
+
+/** Heat of what crystallises in the vessel as it forms, where the equation counts it as dissolved: that of dissolving it, given back. */
+function heatOfCrystals(crystals: Entry | undefined): Quantity {
+  if (crystals === undefined) return exact("0 kJ");
+  const dissolving = attempt(() => solutionEnthalpy(crystals.matter.formula));
+  return dissolving.ok ? crystals.amount.times(dissolving.value).negated() : exact("0 kJ");
 }
 
 /**

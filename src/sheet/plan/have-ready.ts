@@ -185,6 +185,8 @@ function smallThings({ plan, words }: OnPaper): string[] {
     "potassium carbonate": words.potash,
     "sodium carbonate": words.soda,
     "bright piece of the metal": words.brightPiece,
+    mortar: words.mortar,
+    "jar or mill that closes": words.closedMill,
     magnet: words.magnet,
     "dilute acid for a test": words.acidForTest,
   };
@@ -254,7 +256,7 @@ export function kitOf(on: OnPaper): string[] {
     ...(upTo !== undefined && !isInRoom(upTo) && upTo.compare(room) > 0
       ? [filled(words.oven, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]
       : []),
-    ...(does("fire") ? [...(weighings.length > 1 ? [words.mortar] : []), words.kiln] : []),
+    ...(does("fire") ? [words.kiln] : []),
     ...(waste.volume === undefined
       ? []
       : [filled(words.container, { volume: handFor(on).litres(mostWasteOf(plan)?.volume ?? waste.volume) })]),

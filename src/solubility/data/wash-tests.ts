@@ -10,6 +10,8 @@ interface WashTestRow {
   readonly boxes: readonly [done: string, shows: string];
   /** The ion in the last wash from which on a test tube shows it: from memory, good to a factor of three. */
   readonly showsFrom: string;
+  /** Ions of a product that take the reagent themselves, as far as the wash dissolves it. */
+  readonly hiddenBy?: readonly string[];
   readonly source: SourceKey;
 }
 
@@ -21,7 +23,7 @@ export const WASH_TESTS: readonly WashTestRow[] = [
   { ions: ["Cl-", "Br-", "I-", "SCN-"], test: "silver nitrate with dilute nitric acid: no more cloud than the wash water gives", boxes: ["no cloud", "cloud"], showsFrom: "0.05 mmol/L", source: "commonPractice" },
   { ions: ["CO3^2-", "HCO3-", "OH-"], test: "indicator paper neutral", boxes: ["neutral", "alkaline"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
   { ions: ["S^2-", "HS-"], test: "lead acetate paper: it stays white", boxes: ["white", "dark"], showsFrom: "0.1 mmol/L", source: "commonPractice" },
-  { ions: ["S2O3^2-", "SO3^2-", "HSO3-"], test: "a drop of iodine solution: its colour stays", boxes: ["colour stays", "colour goes"], showsFrom: "0.5 mmol/L", source: "commonPractice" },
+  { ions: ["S2O3^2-", "SO3^2-", "HSO3-"], test: "a drop of iodine solution: its colour stays", boxes: ["colour stays", "colour goes"], showsFrom: "0.5 mmol/L", hiddenBy: ["Cu+", "Sn^2+", "S^2-"], source: "commonPractice" },
   { ions: ["ClO-"], test: "potassium iodide with starch: no blue", boxes: ["no blue", "blue"], showsFrom: "0.01 mmol/L", source: "commonPractice" },
   { ions: ["NO2-", "IO3-"], test: "potassium iodide with starch and a drop of vinegar: no blue", boxes: ["no blue", "blue"], showsFrom: "0.02 mmol/L", source: "commonPractice" },
   { ions: ["MnO4-"], test: "no pink against white paper", boxes: ["no pink", "pink"], showsFrom: "0.005 mmol/L", source: "commonPractice" },

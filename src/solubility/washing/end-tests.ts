@@ -39,7 +39,9 @@ const HAZY = 1e-5;
 /** Product in 100 g of water below which 10 mL of it leave less than 1 mg. */
 const LEAVES_NOTHING = "0.01 g";
 
-const testFor = (ion: string): string | undefined => WASH_TESTS.find(({ ions }) => ions.includes(ion))?.test;
+const rowFor = (ion: string) => WASH_TESTS.find(({ ions }) => ions.includes(ion));
+
+const testFor = (ion: string): string | undefined => rowFor(ion)?.test;
 
 /** Phosphate is one in all its forms: an acid liquor has the one, the solid the other. */
 const familyOf = (ion: string): string => testFor(ion) ?? ion;
@@ -64,7 +66,9 @@ export function endTestsFor(
   rule: string | undefined,
   washedOut: readonly (string | Formula)[],
 ): EndTests {
-  const kept = new Set((saltIons(product.anhydrous) ?? []).map(({ formula }) => familyOf(formula)));
+  const ownIons = (saltIons(product.anhydrous) ?? []).map(({ formula }) => formula);
+  const kept = new Set(ownIons.map(familyOf));
+  const isHidden = (ion: string): boolean => rowFor(ion)?.hiddenBy?.some((one) => ownIons.includes(one)) === true;
   const isBelow = (limit: string): boolean =>
     figure === undefined ? rule === "insoluble" : figure.perHundredGramsWater.compare(limit) < 0;
   const silent = isBelow(SILENT);
@@ -78,6 +82,7 @@ export function endTestsFor(
   const dropFor = (ion: string): string | undefined => {
     // an acid is sour itself
     if (ion === ACID && isAcid) return undefined;
+    if (isHidden(ion)) return undefined;
     const own = kept.has(familyOf(ion));
     if (own && BASIC.includes(ion)) return molar !== undefined && molar < SHOWS_BASE ? testFor(ion) : OWN_BASE;
     if (own && !silent) return undefined;
@@ -94,7 +99,7 @@ export function endTestsFor(
     });
     for (const { ion, test } of told) tests.set(ion, test);
     if (told.length > 0 || first === undefined) continue;
-    if (isBelow(LEAVES_NOTHING))
+    if (isBelow(LEAVES_NOTHING) && !isHidden(first))
       tests.set(first, first === "NO3-" && !disturbed ? `${NITRATE}; or ${RESIDUE}` : RESIDUE);
     else untested.add(first);
   }
