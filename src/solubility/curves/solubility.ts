@@ -214,7 +214,7 @@ export function noData(solute: Solute): SolubilityError {
  * @example
  * solubilityOf("CuSO4·5H2O", "20 °C").perHundredGramsWater.value.toString() // => "20"
  * solubilityOf("Na2CO3", "20 °C").solidPhase // => "Na2CO3·10H2O"
- * solubilityOf("Na2CO3", "20 °C").solidPhaseSource // => "memory"
+ * solubilityOf("Na2CO3", "20 °C").solidPhaseSource // => "richardsFiske1914"
  */
 export function solubilityOf(
   formula: string | Formula,
