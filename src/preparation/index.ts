@@ -70,8 +70,10 @@ export type { PlanRequest, Rinse, Scale, ShelfMaterial, Washing } from "./reques
 export type { Room } from "./request/setting";
 export type { Run, RunRecord } from "./run";
 export { evaluateRun, runFromJSON, tryEvaluateRun } from "./run";
+export type { NextWater, StillIn } from "./safety/next-batch";
 export type { StepCaution, StepCautions } from "./safety/step-cautions";
 export type { Waste, WasteVessel } from "./safety/waste";
+export type { WasteReagent } from "./safety/waste-note";
 export type { DissolvedMetal, Held, Treatment } from "./safety/waste-treatment";
 export type { Cost, CostLine } from "./shelf/cost";
 export { openStock, stockFromJSON } from "./stock/ledger";

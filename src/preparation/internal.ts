@@ -44,6 +44,7 @@ export { inItsFacts, MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/
 export { revived } from "./request/revived";
 export { gasesThatMayCome } from "./safety/gases-that-may-come";
 export { isFreeHalogen } from "./safety/waste";
+export { isWorthTreating } from "./safety/waste-note";
 
 export { firstCropOf, massInCrop, ofOtherBatches, yieldOfSteps } from "./verdict/crops";
 export { theoryLeft } from "./verdict/losses";

@@ -24,6 +24,12 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   theoryInLiquor: "by theory; its strength is not known",
   liquorMass: "mass of the clear liquor",
   range: "{low} to {high}",
+  askedAsTheory:
+    "{asked} of {formula} was asked for, and is taken as the theory, 100 % yield: {expected} is expected to be left, dry. For {asked} in the hand take {times} times all of it.",
+  askedAsMost:
+    "{asked} of {formula} was asked for, and is taken as the theory, 100 % yield: what is left, dry, is less, and how much less is not known.",
+  toTimes: "{least} to {most}",
+  upToTimes: "up to {most}",
   inTwoCrops: "{mass} in two crops",
   firstCropNote: "the first alone {mass}; {theory}",
   theory: "100 % = {mass}",
@@ -150,6 +156,13 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   tray: "drying tray, weighed empty",
   oven: "oven or warm place, {temperature} at most",
   kiln: "kiln that shows its temperature, crucible weighed empty, tongs",
+  forWaste: "{mass} of {formula}, dry (waste)",
+  forWasteUpTo: "up to {mass} of {formula}, dry (waste)",
+  lyeForWaste: "{mass} of {formula}, dry (waste; goggles, gloves)",
+  littleForWaste: "a little {formula} (waste)",
+  acidForWaste: "a little {formula}, dilute (waste; goggles)",
+  vinegarForWaste: "up to {volume} of 5 % vinegar (waste)",
+  paperForWaste: "indicator paper (waste)",
   container: "labelled waste container, {volume}",
   weigh: "Weigh and measure",
   planned: "Planned",
@@ -229,6 +242,8 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   lessKept: "wet: dry on first; dry, a liquor that keeps less than the one planned, or salts or another solid in it",
   restOfPacks: "as expected, if of the {rest} that the packs stirred in have besides some did not dissolve",
   gelWater: "as expected of a gel at constant mass, which keeps water",
+  gelWaterAndSalts:
+    "as expected of a gel at constant mass, which keeps water, and {salts} of salts that the washes leave",
   restNoWater:
     "only if the {rest} that the pack has besides is not water, which it usually is: look for what has not reacted",
   consistent: "as expected, allowing for handling",
@@ -276,6 +291,12 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   liquor: "Liquor in the vessel",
   ofVolume: "{vessel}, about {volume}",
   massOf: "{mass} of {formula}",
+  nextBatch:
+    "Keep it, closed and labelled with that: it is {water} of the water of the next batch, for which {share} less is weighed of everything{excess}{batches}. When it is no longer used:",
+  nextExcess: ", and of {formula} {mass} less besides",
+  nextBatches: "; through {count} batches at most, for what the packs have besides adds up in it",
+  nextBatchesUntold: ", as long as the crystals come as they did from the first",
+  asOthers: "with the other waste.",
   hardlyAnything: "hardly anything",
   dissolvedMetal: "{metal} dissolved: {mass}; pH at which it precipitates: {pH}.",
   dissolvedAtLeast:

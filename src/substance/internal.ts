@@ -16,6 +16,7 @@ export { madeOf } from "./hazards/make-up";
 export { type DangerousProduct, dangerOf } from "./hazards/never-made";
 export { labelByKin } from "./hazards/no-entry";
 export { solidFormsIn } from "./hazards/solid-form";
+export { hasOwnLimits } from "./hazards/solution-limits";
 export { pictogramsOf, signalWordOf, statementRow } from "./names/label-elements";
 export { officialPrecautions, officialText } from "./names/official-text";
 export { formulasMeant } from "./names/readings";

@@ -575,8 +575,9 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "spent etchant", portion: "100 mL" },
     },
-    // 1.5 L of wash water on 0.5 L of sludge is no 2 L
-    says: [/in a vessel of 3 L or larger/],
+    // five washes of 0.75 L on 0.5 L of sludge go into the 2 L of the batch (four of 1.5 L, which did not, before)
+    says: [/Wash 5 times with 750 mL/],
+    never: [/in a vessel of/],
   },
   {
     id: "barium carbonate from chloride, cold",
@@ -798,7 +799,7 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "yellow prussiate", portion: "21 g" },
     },
-    says: [/in a vessel of 2 L or larger/],
+    says: [/in a vessel of 600 mL or larger/],
   },
   {
     id: "cobalt carbonate dissolved in vinegar",

@@ -76,6 +76,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   drugPrecursors: "law",
   explosivesPrecursors: "law",
   clpRecalled: "law",
+  clpExtremePh: "law",
   euCourtTitaniumDioxide: "law",
   clpRegulation: "law",
   clpStatements: "law",

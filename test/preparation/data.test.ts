@@ -54,6 +54,7 @@ import {
   STAYS_IN_NITRIC_ACID,
   UNDER_GAS,
 } from "../../src/preparation/data/ends";
+import { EXTREME_PH } from "../../src/preparation/data/extreme-ph";
 import {
   ACID_LEAVES,
   ACID_TAKES,
@@ -88,7 +89,14 @@ import {
   WET_GRINDING,
 } from "../../src/preparation/data/firing";
 import { CYLINDERS, GASES, GASES_IN_WATER } from "../../src/preparation/data/gases";
-import { AGAINST_COLLOID, GELS, SALT_OF_A_WASH, SLIME_SETTLES, SOAPS } from "../../src/preparation/data/gels";
+import {
+  AGAINST_COLLOID,
+  GELS,
+  SALT_OF_A_WASH,
+  SLIME_SETTLES,
+  SOAPS,
+  WARM_WASH,
+} from "../../src/preparation/data/gels";
 import { IF_MIXED, INSTEAD_OF } from "../../src/preparation/data/if-mixed";
 import {
   BASIC_BEFORE_HYDROXIDE,
@@ -154,6 +162,7 @@ import {
   OXALATE_OUT,
   SLOW_METALS,
   WASTE_METALS,
+  WORTH_TREATING,
 } from "../../src/preparation/data/waste";
 import { ACID_INTO_LYE, HAZE_HOT, WITH_LYE } from "../../src/preparation/data/with-lye";
 import { FEEDS_FIRE, IGNITION_FUMES, SMELLS_IN_ACID, WORK_CAUTIONS } from "../../src/preparation/data/work-cautions";
@@ -202,6 +211,9 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   DRIED_FIRST: [DRIED_FIRST],
   CLEARED: [CLEARED],
   HALATES: [HALATES],
+  EXTREME_PH: [EXTREME_PH],
+  WORTH_TREATING: [WORTH_TREATING],
+  WARM_WASH: [WARM_WASH],
   ACID_ANIONS: [ACID_ANIONS],
   AMMINE_LEFT: [AMMINE_LEFT],
   CHELATE_LEFT: [CHELATE_LEFT],

@@ -94,7 +94,7 @@ describe("iodate by permanganate", () => {
   });
 
   it("tells of the iodate in the waste", () => {
-    expect(sheet(request)).toMatch(/stir in an excess of sodium sulfite first, before any acid/);
+    expect(sheet(request)).toMatch(/stir in an excess of sodium sulfite first \([\d.]+ g of it dry\), before any acid/);
   });
 
   it("leaves a permanganate alone that is the product", () => {

@@ -162,6 +162,11 @@ function figuresOf(plan: Plan): Quantity[] {
     ...plan.candidates.flatMap(({ formula }) => leftByHeat(formula)),
     ...(plan.isolation.how === "unknown" && plan.procedure.kind === "double salt" ? ofDoubleSalt(plan) : []),
     ...plan.waste.metals.flatMap(({ mass, most }) => [mass, ...some(most)]),
+    // what all vessels take together stands ready
+    ...plan.waste.reagents.flatMap(({ portion }) => some(portion)),
+    ...plan.waste.vessels.flatMap(({ nextBatch }) =>
+      nextBatch === undefined ? [] : [nextBatch.water, nextBatch.share, ...nextBatch.excess.map(({ mass }) => mass)],
+    ),
     ...plan.waste.vessels.flatMap(({ volume, contents, treatment }) => [
       contents.mass,
       ...some(volume, ...treatment.flatMap(({ mass, most, vinegar }) => [mass, most, vinegar])),

@@ -82,8 +82,8 @@ describe("vessels", () => {
   it("have the larger one in which a sludge is washed, once, with its step", () => {
     const sheet = sheetOf(PRUSSIAN_BLUE);
     const [, step, volume, size] =
-      /(\d+)\. \[ \] Wash \d+ times with (\S+) L of water.*?\(in a vessel of (\d+) L or larger\)/.exec(sheet)!;
-    expect(ready(sheet)).toContain(`[ ] vessel of ${size} L (step ${step})`);
+      /(\d+)\. \[ \] Wash \d+ times with (\S+) mL of water.*?\(in a vessel of (\d+) mL or larger\)/.exec(sheet)!;
+    expect(ready(sheet)).toContain(`[ ] vessel of ${size} mL (step ${step})`);
     expect(Number(size)).toBeGreaterThan(Number(volume));
     // where it fits the vessel of the batch nothing is added
     expect(ready(sheetOf(FOIL_ALUM))).not.toMatch(/\] vessel of/);

@@ -52,6 +52,12 @@ export const SLIME_SETTLES: { readonly time: string; readonly source: SourceKey 
   source: "commonPractice",
 };
 
+/** Slimes that stand warm water are washed with it. */
+export const WARM_WASH: { readonly text: string; readonly source: SourceKey } = {
+  text: ", warm (50 to 60 °C: it settles faster and closer)",
+  source: "commonPractice",
+};
+
 /** Anions whose salts with metals are soaps that water does not dissolve, by the names of their groups: they come in bulky flakes. */
 export const SOAPS = { groups: ["stearate", "palmitate", "oleate"], source: "commonPractice" } as const satisfies Readonly<
   Record<string, unknown>

@@ -56,7 +56,8 @@ export const PLANNING = {
   leastPortions: { value: "5", what: "portions for anything that gives off gas, however small", source: "commonPractice" },
   // -- washing and drying
   washesOf: { value: "5", what: "times what the cake retains makes one wash: fewer, larger washes waste water", source: "commonPractice" },
-  decantationsOf: { value: "3", what: "times what the settled sludge keeps makes one wash by decantation", source: "commonPractice" },
+  decantationsOf: { value: "3", what: "times what the settled sludge keeps is the most of one wash by decantation", source: "commonPractice" },
+  mostDecantations: { value: "6", what: "washes by decantation and no more, as small as does in so many where fewer would not go into the vessel: each takes an hour or two to settle", source: "commonPractice" },
   joinedPortions: { value: "2", what: "portions of hot water, each as much as a cake of another solid keeps of a wanted liquor, are washed through it into that", source: "commonPractice" },
   lastAlcohol: { value: "2", what: "times the water that a cake or crystals keep is the alcohol of its last wash", source: "commonPractice" },
   ice: { value: "0 °C", what: "water for rinsing crystals, from ice", source: "commonPractice" },
@@ -84,6 +85,8 @@ export const PLANNING = {
   leftUnrinsed: { value: "0.1 %", what: "of the crystals and less is too little of other salts in the liquor that they keep to be rinsed out", source: "commonPractice" },
   lostByRinsing: { value: "20 %", what: "of the crystals and more is too much to lose by rinsing", source: "commonPractice" },
   leastSteps: { value: "30", what: "steps of the balance and less are too little water to boil off by weight", source: "commonPractice" },
+  worthNextBatch: { value: "2 %", what: "of the theory and more, dissolved in a clean mother liquor, makes it worth keeping as water of the next batch", source: "commonPractice" },
+  nextBatches: { value: "20", what: "batches and more through one mother liquor are not counted: the crystals tell", source: "commonPractice" },
   goodSecond: { value: "15 %", what: "of the theory and more is a second crop worth boiling water off by weight, where no cylinder shows so little, the liquor is a poison, or the first came in ice", source: "commonPractice" },
   crystalPurity: { value: "80 %", what: "of the product and more is a second crop of it, from a pair of salts", source: "commonPractice" },
   fills: { value: "80 %", what: "of a liquor and more between the grains of what has settled in it leave nothing to pour off", source: "commonPractice" },

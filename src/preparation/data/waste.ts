@@ -44,14 +44,26 @@ export const WASTE_METALS: readonly WasteMetalRow[] = [
   { metal: "Bi", charge: 3n, foams: true, pH: "4 to 8", source: "memory" },
 ];
 
+/** Less than this a drop of anything settles. */
+export const WORTH_TREATING = { amount: "1 mmol", source: "commonPractice" } as const satisfies {
+  readonly amount: string;
+  readonly source: SourceKey;
+};
+
 /** Metals that every liquor contains and nobody precipitates. */
 export const LEFT_IN_WASTE: readonly { readonly metals: readonly string[]; readonly source: SourceKey }[] = [
   { metals: ["Na", "K", "Li", "Mg", "Ca"], source: "commonPractice" },
 ];
 
 /** Metals that the ammonia of an alkaline waste holds in solution. */
-export const HELD_BY_AMMONIA: { readonly metals: readonly string[]; readonly source: SourceKey } = {
+export const HELD_BY_AMMONIA: {
+  readonly metals: readonly string[];
+  /** What drives the ammonia out of the warm liquor: one formula unit for each ammonium. */
+  readonly reagent: string;
+  readonly source: SourceKey;
+} = {
   metals: ["Cu", "Ni", "Co", "Zn", "Cd"],
+  reagent: "NaOH",
   source: "commonPractice",
 };
 
@@ -155,14 +167,20 @@ export const FREED_FROM_EXCESS: readonly { readonly group: string; readonly gas:
 /** Free halogens in a waste: a reducer takes them, soda does not. */
 export const FREE_HALOGENS = {
   formulas: ["I2", "Br2", "Cl2"],
+  reagent: "Na2S2O3",
   note: "{halogen} is in it: stir in sodium thiosulfate or sulfite by pinches until it is colourless, before soda",
   source: "commonPractice",
 } as const;
 
-/** Salts of which acid and a little of a reducer set a halogen free. */
+/** Salts of which acid and a little of a reducer set a halogen free; sulfite for each halogen: XO3- + 3 SO3^2- = X- + 3 SO4^2-. */
 export const HALATES = {
-  groups: ["iodate", "bromate", "periodate"],
-  note: "{salt} is in it: with acid and a little sulfite it sets free its halogen: stir in an excess of sodium sulfite first, before any acid",
+  groups: [
+    { name: "iodate", sulfite: "3" },
+    { name: "bromate", sulfite: "3" },
+    { name: "periodate", sulfite: "4" },
+  ],
+  reagent: "Na2SO3",
+  note: "{salt} is in it: with acid and a little sulfite it sets free its halogen: stir in an excess of sodium sulfite first ({mass} of it dry), before any acid",
   source: "commonPractice",
 } as const;
 

@@ -2,6 +2,7 @@
 
 import { PLANNING, type PlanningName } from "../data/planning";
 import { cite, type SourceKey } from "../data/sources";
+import { settles } from "../procedure/isolation";
 import { isLedIn } from "../reaction/fluids";
 import { type Setting, usualLossOf } from "../request/setting";
 import { type Acknowledged, inWords } from "../safety/acknowledged";
@@ -26,6 +27,7 @@ function namesOf(setting: Setting, batch: Batch): PlanningName[] {
   const inPortions = additionRate !== undefined && !materials.some(isLedIn);
   const isWashed = batch.washing !== undefined && (!("plan" in batch.washing) || batch.washing.plan.washes > 0);
   const { room, readability, washing } = request;
+  const isBySize = washing?.washVolume === undefined && isolation.how === "precipitate" && isWashed;
   const foam = gas.length === 0 ? "foamWithoutGas" : vessel?.intoAcid === true ? "foamIntoAcid" : "foamWithGas";
   const crystals = isolation.how === "crystallise";
   const isFree = request.waterFactor === undefined;
@@ -48,7 +50,8 @@ function namesOf(setting: Setting, batch: Batch): PlanningName[] {
     [inPortions, "leastPortions"],
     [inPortions, "portionLasts"],
     [additionRate !== undefined, "gasFlow"],
-    [washing?.washVolume === undefined && isolation.how === "precipitate" && isWashed, "washesOf"],
+    [isBySize && !settles(setting), "washesOf"],
+    [isBySize && settles(setting), "mostDecantations"],
     [washing?.residue === undefined && isolation.how === "precipitate", "residue"],
     [isolation.how === "crystallise", "hot"],
     [request.handlingLoss === undefined, usualLossOf(setting)],

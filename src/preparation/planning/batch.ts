@@ -39,7 +39,7 @@ import { heatOf } from "../reaction/heat";
 import { keyed } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { StepCautions } from "../safety/step-cautions";
-import { wasteOf } from "../safety/waste";
+import { isMotherLiquor, wasteOf } from "../safety/waste";
 import { notSpent } from "../safety/waste-metals";
 import { type Cost, costOf } from "../shelf/cost";
 import { isSlowInPieces } from "../shelf/pieces";
@@ -49,6 +49,7 @@ import type { Check } from "./check";
 import { checksOf } from "./checks";
 import { type KeptLiquor, keptLiquorOf } from "./kept-liquor";
 import { type Liquor, liquorOf } from "./liquor";
+import { nextWaterOf } from "./next-water";
 import { paceOf } from "./pace";
 import { gasesOf, vesselFor } from "./vessel";
 import { alcoholIn, crystalsAsItForms, dissolvedIn, fullest, gasFormed, potsLeft, pouredAway } from "./vessels-after";
@@ -297,6 +298,13 @@ export function batchOf(
         batch.alcohol,
         batch.isolation.how === "unknown" ? { species: product, amount: formed.amount } : undefined,
         leavesChromate(setting) ? [notSpent(CHROMATE_FROM_FIRE.metal, mostChromate(setting, portions))] : [],
+        nextWaterOf(
+          setting,
+          work(),
+          batch.isolation,
+          theoreticalYield,
+          left.find(([vessel]) => isMotherLiquor(vessel))?.[1],
+        ),
       );
     },
     cost: () => sums?.cost ?? costOf(materials, account.supplied, theoreticalYield, formed.amount),

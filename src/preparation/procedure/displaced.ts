@@ -5,17 +5,20 @@ import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
+import { temperatureRise } from "../../thermochemistry";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { type Term, termsOf } from "../contents/react";
 import { MAGNETIC, METAL_GONE, SALT_GONE, STAYS_IN_NITRIC_ACID } from "../data/ends";
 import { ACID_LEAVES, ACID_TAKES, type AcidTakesRow } from "../data/firing";
+import { PLANNING } from "../data/planning";
 import { add } from "../operation/add";
 import { done } from "../operation/operation";
 import { exact, isFromRounding, planned } from "../planning/exact";
 import type { Supplied } from "../reaction/account";
 import { isAcid, isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
+import { enthalpyOfTerms } from "../reaction/heat";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { isInLongPieces, isInPieces, isPowder } from "../shelf/pieces";
@@ -157,6 +160,20 @@ export function leftInVessel({ pot, frame: { setting } }: Bench, i: number): Qua
 const staysWhole = (bench: Bench, i: number): boolean =>
   isInLongPieces(bench.material(i)) && bench.frame.account.supplied[i]!.excess.compare(planned("stripOver")) >= 0;
 
+/** How fast the acid comes to a metal: no portion warms the vessel much, and what a minute gives leaves it without spray. */
+function paceOfAcid(gas: Quantity, rise: Quantity | undefined, vessel: Quantity | undefined): string {
+  const byHeat = rise === undefined ? 0 : Math.ceil(rise.dividedBy(planned("portionWarms")).toNumber(""));
+  const portions = Math.max(Number(PLANNING.leastPortions.value), byHeat);
+  const byHand = planned("portionLasts").times(portions);
+  const byFoam = vessel === undefined ? byHand : gas.dividedBy(vessel).dividedBy(planned("gasFlow")).to("min");
+  const least = byFoam.compare(byHand) > 0 ? byFoam : byHand;
+  return `, in at least ${portions} portions over at least ${Math.ceil(least.toNumber("min"))} min, each when the gas of the one before has slackened, in moving air,`;
+}
+
+/** Heat of a metal in acid, and what it does to this vessel, in words. */
+const inMolesAndKelvins = (enthalpy: Quantity, rise: Quantity, metal: string): string =>
+  `; it gives ${Math.abs(Math.round(enthalpy.toNumber("kJ/mol")))} kJ for each mole of ${metal}, up to ${Math.max(1, Math.round(rise.toNumber("ΔK")))} K here if all came at once`;
+
 /** Take what is left of a metal out of the product, where dilute acid does. */
 export function takeOutMetal(bench: Bench, i: number): void {
   const { name, formula } = bench.frame.setting.product;
@@ -180,14 +197,26 @@ export function takeOutMetal(bench: Bench, i: number): void {
   const done = add(bench.pot, acid, [{ terms, extent }]);
   const gas = done.left[0]?.pot.books.solids[0]?.amount;
   const volume = gas === undefined ? undefined : gasInRoom(bench, gas);
+  const isMuch = volume !== undefined && volume.compare(exact("0.1 L")) >= 0;
+  const heat = enthalpyOfTerms(terms);
+  const rise = heat.ok
+    ? temperatureRise({
+        enthalpy: heat.value.enthalpy,
+        amount: extent,
+        mass: bench.pot.mass.plus(acid.mass),
+        start: bench.pot.books.temperature,
+      }).rise
+    : undefined;
+  const warmth =
+    isMuch && heat.ok ? inMolesAndKelvins(heat.value.enthalpy.dividedBy(exact(String(metals))), rise!, row.metal) : "";
   const isDrawn = isOneOf(bench.material(i).form, ...MAGNETIC.metals) && !isOneOf(formula, ...MAGNETIC.metals);
   const magnet = isDrawn ? `, and ${MAGNETIC.test}` : "";
   bench.did(POT, done, {
     amounts: [acid.mass],
     later: true,
     ...(isDrawn ? { atHand: ["magnet" as const] } : {}),
-    say: () =>
-      `${isPowder(bench.material(i)) ? `What is left of the ${bench.name(i)}` : `Lift out what is left of ${bench.name(i)} in pieces; what is powder`} dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${planned("cementAcid")})${row.warm ? ", warm," : ""} until no more gas rises${magnet}${volume === undefined ? "" : ` (${volume.compare(exact("0.1 L")) < 0 ? "" : `at most ${litres(volume)} of `}hydrogen: no flame)`}; the ${name} stays.`,
+    say: ({ vessel }) =>
+      `${isPowder(bench.material(i)) ? `What is left of the ${bench.name(i)}` : `Lift out what is left of ${bench.name(i)} in pieces; what is powder`} dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${planned("cementAcid")})${row.warm ? ", warm," : ""}${!isMuch ? "" : paceOfAcid(volume!, rise, vessel?.smallest)} until no more gas rises${magnet}${volume === undefined ? "" : ` (${isMuch ? `at most ${litres(volume)} of ` : ""}hydrogen: no flame${warmth})`}; the ${name} stays.`,
   });
   bench.liquor = bench.pot;
 }

@@ -63,6 +63,10 @@ export type WashSchedule =
       readonly salts: readonly string[];
       readonly saltMass: Quantity<"mass">;
       readonly retained: Quantity<"volume">;
+      /** Salts left in the dry product: of a sludge less than its last wash leaves, for the filter lets some of that liquor go. */
+      readonly leaves: Quantity<"mass">;
+      /** The share of its salts that stays in the dry product: a sludge is drained on a filter after its washes, a cake is one. */
+      readonly drains: Quantity<"number">;
       /** Washes beside those of the plan until the tests of the last one no longer show, and their water; undefined for none, or where no test tells. */
       readonly untilTest?: { readonly washes: number; readonly water: Quantity<"volume"> };
     }
@@ -142,20 +146,46 @@ export function liquorHeldBy(
   return retainedLiquor(kindOfCake(solid), on ?? (settles(setting) ? "settled" : "suction"));
 }
 
-/** Volume of one wash: some times what the cake retains, in steps a jug shows. */
-function handyWash(retained: Quantity, decants: boolean): Quantity {
-  const of = decants ? PLANNING.decantationsOf : PLANNING.washesOf;
-  const millilitres = retained.toNumber("mL") * Number(of.value);
-  const step = millilitres < 100 ? 10 : millilitres < 500 ? 50 : millilitres < 5000 ? 100 : 500;
-  return quantity({ value: Math.max(1, Math.round(millilitres / step)) * step, unit: "mL" });
+/** A volume in steps that a jug shows. */
+function inJugs(millilitres: number, rounded: (steps: number) => number): Quantity<"volume"> {
+  const step = millilitres < 100 ? 10 : millilitres < 1000 ? 50 : millilitres < 5000 ? 100 : 500;
+  return quantity({ value: Math.max(1, rounded(millilitres / step)) * step, unit: "mL" });
 }
 
+/** Volume of one wash on the filter: some times what the cake retains. */
+const washOnFilter = (retained: Quantity): Quantity =>
+  inJugs(retained.toNumber("mL") * Number(PLANNING.washesOf.value), Math.round);
+
+/**
+ * Volume of one wash by decantation: n of them dilute what the sludge holds by ((held + wash) / held)^n. The fewest that go into the
+ * vessel of the batch, which has room to stir beside its liquor; else as many as are still waited for, each as small as does.
+ *
+ * @param dilution - how many times the salts are to be less
+ */
+function washByDecantation(held: Quantity, liquid: Quantity, dilution: number): Quantity {
+  const keeps = Math.min(held.toNumber("mL"), liquid.toNumber("mL"));
+  const room =
+    (liquid.toNumber("mL") * planned("foamWithoutGas").toNumber("")) / planned("washRoom").toNumber("") - keeps;
+  const most = Math.min(room, keeps * planned("decantationsOf").toNumber(""));
+  const ofSo = (times: number): Quantity => inJugs(keeps * (Math.max(dilution, 1) ** (1 / times) - 1), Math.ceil);
+  const last = planned("mostDecantations").toNumber("");
+  for (let times = 1; times < last; times += 1) if (ofSo(times).toNumber("mL") <= most) return ofSo(times);
+  return ofSo(last);
+}
+
+/**
+ * How often a cake is washed, and with how much.
+ *
+ * @param perGram - liquor that it keeps, or as sludge what has settled does
+ * @param drained - of the liquor of a sludge the share that stays on the filter after the washes; undefined for a cake
+ */
 export function washingOf(
   setting: Setting,
   salts: readonly Entry[],
   liquid: Quantity,
   theory: Quantity,
   perGram: Quantity,
+  drained: Quantity | undefined,
 ): WashSchedule | undefined {
   const { product, temperature } = setting;
   const { washVolume, residue = planned("residue") } = setting.request.washing ?? {};
@@ -165,20 +195,35 @@ export function washingOf(
     { symbol: "m(salts)", label: "salts in the liquor", rule: "by-products and excess that stay in the liquor" },
   );
   const retained = theory.times(perGram).to("mL");
+  const drains = drained ?? exact("1");
+  const allowed = quantity(residue as Quantity).dividedBy(drains);
+  const held = retained.compare(liquid) > 0 ? liquid : retained;
+  const dilution = (): number => {
+    const most = allowed.dimension === "mass" ? allowed : allowed.times(theory);
+    return saltMass.times(held).dividedBy(liquid).dividedBy(most).toNumber("");
+  };
+  const ownVolume = (): Quantity =>
+    drained === undefined ? washOnFilter(retained) : washByDecantation(retained, liquid, dilution());
   const outcome = attempt(() =>
     washPlan({
       dryCakeMass: theory,
       retainedLiquorPerGram: perGram as Quantity<"specific volume">,
       saltMassInLiquor: saltMass,
       liquorVolume: liquid as Quantity<"volume">,
-      washVolume: washVolume === undefined ? handyWash(retained, settles(setting)) : quantity(washVolume as Quantity),
-      targetResidue: residue,
+      washVolume: (washVolume === undefined ? ownVolume() : quantity(washVolume as Quantity)) as Quantity<"volume">,
+      targetResidue: allowed,
     }),
   );
   if (!outcome.ok) return { missing: outcome.error.message.split("\n")[0]! };
   const kept = keptByWater(product.formula, asMassOfWater(outcome.value.totalWater), temperature);
   const productLost = kept !== undefined && kept.compare(theory) > 0 ? theory : kept;
+  const left = outcome.value.residueAfter.at(-1) ?? outcome.value.residueUnwashed;
   return {
+    drains: drains.to("") as Quantity<"number">,
+    leaves: left
+      .times(drains)
+      .to("g")
+      .named({ symbol: "m(salts, dry)", label: "salts left in the dry product" }) as Quantity<"mass">,
     plan: { ...outcome.value, productLost: productLost as Quantity<"mass"> | undefined },
     salts: salts.map(({ matter }) => matter.name),
     saltMass,

@@ -118,7 +118,8 @@ export function isolatePrecipitate(bench: Bench): void {
     solids.length === 1
       ? liquorHeldBy(setting, way, solids[0]!.matter.formula)
       : retained.dividedBy(mass).named({ symbol: "v(ret)", rule: "mean of the solids" });
-  bench.washing = washingOf(setting, salts, volume, mass, perGram);
+  const drained = decants ? heldBy("suction").dividedBy(retained.compare(volume) > 0 ? volume : retained) : undefined;
+  bench.washing = washingOf(setting, salts, volume, mass, perGram, drained);
   const fills = retained.compare(volume.times(planned("fills"))) >= 0;
   const parted = filterCake(bench.pot, fills && decants ? volume : retained);
   const done = bench.did(POT, parted, {

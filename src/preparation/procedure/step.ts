@@ -7,7 +7,8 @@ import { type Contents, movedView } from "../contents/contents";
 import type { Pot } from "../contents/pot";
 import type { Operation } from "../operation/operation";
 import { isAcid } from "../reaction/acids";
-import type { StepCaution, StepCautions } from "../safety/step-cautions";
+import { extremeLiquors } from "../safety/extreme-ph";
+import { ofExtremePh, type StepCaution, type StepCautions } from "../safety/step-cautions";
 import type { AcidDiluted } from "./acid-diluted";
 import { isWetWithAlcohol } from "./alcohol";
 import type { AtHand } from "./at-hand";
@@ -144,6 +145,7 @@ export function stepsOf(
 ): readonly ProcedureStep[] {
   const seen = new Set<Care>();
   const addings = once(() => addingsOf(drafts));
+  const extremes = once(() => extremeLiquors(drafts));
   const parts = once((): PartCautions => new Map(cautions().map((part) => [part.step, part])));
   return drafts.map((draft) => {
     const isFirst = draft.care !== undefined && !seen.has(draft.care);
@@ -171,7 +173,11 @@ export function stepsOf(
         largerVessel: () => draft.largerVessel?.(look),
         atHand: () => [...((typeof draft.atHand === "function" ? draft.atHand(look) : draft.atHand) ?? [])],
         limit: () => draft.limit?.(look),
-        cautions: () => cautionsOf(draft, isFirst, parts(), formulaOf, addings()),
+        cautions: () => {
+          const extreme = extremes().get(draft);
+          const own = cautionsOf(draft, isFirst, parts(), formulaOf, addings());
+          return extreme === undefined ? own : [...own, ofExtremePh(extreme)];
+        },
         before: () => draft.before.contents,
         after: () => draft.after.contents,
         put: () => draft.put.map(movedView),

@@ -11,7 +11,8 @@ import { HOT_WATER, RESIDUE } from "../../solubility/internal";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
-import { SLIME_SETTLES } from "../data/gels";
+import { SLIME_SETTLES, WARM_WASH } from "../data/gels";
+import { warmthOf } from "../feasibility/by-warmth";
 import { testWash } from "../operation/wash";
 import { exact, planned } from "../planning/exact";
 import { smallestFor } from "../planning/vessel";
@@ -21,6 +22,7 @@ import { formulaFrom } from "../reaction/species";
 import { againstColloid, standsAmmonium } from "./against-colloid";
 import { type Bench, type Look, POT } from "./bench";
 import { isGel } from "./isolation";
+import { notWarmOf } from "./not-warm";
 import { colourInAir, isAirless } from "./protection";
 import { sourWashOf, washes } from "./sour-wash";
 import { times, vesselSize } from "./words";
@@ -54,6 +56,10 @@ function between({ hand, frame: { setting } }: Bench, one: Quantity, other: Quan
   return a === b || isSmall ? [milligrams(one), milligrams(other)] : [a, b];
 }
 
+/** A slime that neither warm water nor air changes. */
+const standsWarm = (product: Formula): boolean =>
+  isGel(product) && notWarmOf(product) === undefined && warmthOf(product).below === undefined;
+
 /** Water for what air changes, in words: what brown or green means stands beside it. */
 function freeOfAir(product: Formula): string {
   if (!isAirless(product)) return "";
@@ -84,7 +90,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
     sour !== undefined
       ? sour.text
       : liquid === "water"
-        ? freeOfAir(product.formula)
+        ? freeOfAir(product.formula) || (decants && standsWarm(product.formula) ? WARM_WASH.text : "")
         : liquid === HOT_WATER
           ? ` of ${liquid} (${because})`
           : ` (better: ${liquid}; ${because})`;
@@ -119,7 +125,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   bench.did(POT, done, {
     largerVessel: larger,
     say: (look) =>
-      `Wash ${times(plan.washes)} with ${namesLiquid ? bench.hand.litres(plan.washVolume) : bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}.${isColloid ? againstColloid(product.formula, before, advice.ok ? advice.value.endTests.map(({ ion }) => ion) : []) : ""}`,
+      `Wash ${times(plan.washes)} with ${namesLiquid ? bench.hand.litres(plan.washVolume) : bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${inLarger(larger(look))}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${between(bench, plan.residueUnwashed, residue).join(" to ")}${decants ? `, of which the filter leaves ${between(bench, washing.leaves, plan.target)[0]}` : ""}.${isColloid ? againstColloid(product.formula, before, advice.ok ? advice.value.endTests.map(({ ion }) => ion) : []) : ""}`,
     amounts: [plan.washVolume],
     acidDiluted: sour?.taken,
     target: plan.target,
@@ -141,8 +147,8 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
       ...washing,
       untilTest: { washes: more, water: plan.washVolume.times(BigInt(more)).to("mL") as Quantity<"volume"> },
     };
-  const share = residue.dividedBy(massOfSolids(before)).to("%");
-  const left = `${between(bench, residue, plan.target)[0]} (${share.format({ significant: 1, uncertainty: "none" })} of the product)`;
+  const share = washing.leaves.dividedBy(massOfSolids(before)).to("%");
+  const left = `${between(bench, washing.leaves, plan.target)[0]} (${share.format({ significant: 1, uncertainty: "none" })} of the product)`;
   bench.did(POT, testWash(bench.pot), {
     say: () => wordsOfTests(advice.value, plan.washes, bench.frame.setting.product.formula, { more, left }),
     ...(endTests.length > 0 ? { blank: "tests.lastWash", choices: boxesOf(endTests) } : {}),

@@ -6,6 +6,7 @@ import { readableInside } from "../../foundation/readable";
 import { list } from "../../foundation/wording";
 import type { Cautions, SubstanceCautions } from "../../substance";
 import { protectionFor } from "../../substance/internal";
+import { EXTREME_PH } from "../data/extreme-ph";
 import { cite, type SourceKey } from "../data/sources";
 import type { WorkCautionRow, WorkCondition, WorkStep } from "../data/work-cautions";
 import type { BatchFigures } from "../planning/batch-figures";
@@ -14,6 +15,7 @@ import { acidAfterLye } from "../reaction/neutralising";
 import { nameOfFormula } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { type Acknowledged, inWords } from "./acknowledged";
+import type { ExtremeLiquor } from "./extreme-ph";
 import { gasesThatMayCome } from "./gases-that-may-come";
 import { type Handled, handledIn } from "./handled";
 import { fumesOf } from "./ignition-fumes";
@@ -31,8 +33,8 @@ export interface StepCaution {
   readonly citation: string;
   /** Which adding it belongs to: where diluted acid is met, a solid goes into acid, gas leaves, or alcohol goes in; or to the first boiling down; undefined for each that reacts. */
   readonly adding?: "acid" | "solid" | "gas" | "alcohol" | "boiling";
-  /** What the step is done in for it; undefined where it asks for neither. */
-  readonly asks?: "fume hood" | "vented kiln";
+  /** What the step is done in, or worn, for it; undefined where it asks for none of that. */
+  readonly asks?: "fume hood" | "vented kiln" | "gloves and apron" | "gloves";
 }
 
 /** A step of the work and what to mind in it. */
@@ -89,6 +91,18 @@ function ofWork(row: WorkCautionRow, given: Given): StepCaution[] {
     ...(adding === undefined ? {} : { adding }),
     ...(row.asks === undefined ? {} : { asks: row.asks }),
   }));
+}
+
+/** What the pH of a liquor makes of it. */
+export function ofExtremePh({ harm, pH }: ExtremeLiquor): StepCaution {
+  const { burns, harmsEyes, irritates, source } = EXTREME_PH;
+  const [text, asks] =
+    harm === "burns"
+      ? ([burns, "gloves and apron"] as const)
+      : harm === "harms eyes"
+        ? ([harmsEyes, "gloves"] as const)
+        : ([irritates, "gloves"] as const);
+  return { ...caution(undefined, text.replace("{pH}", pH), source), asks };
 }
 
 const saidOf = /* @__PURE__ */ new WeakMap<

@@ -21,7 +21,8 @@ import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
 import { fateInRoom } from "../reaction/fate";
 import type { Species } from "../reaction/species";
-import { asOxidiser, type DissolvedMetal, type Held } from "./waste-treatment";
+import { dry, pinches, said, someAcid, type WasteNote, type WasteReagent } from "./waste-note";
+import { asOxidiser, type DissolvedMetal, type Held, SODA } from "./waste-treatment";
 
 const rowOf = (symbol: string): WasteMetalRow | undefined => WASTE_METALS.find((row) => row.metal === symbol);
 
@@ -113,33 +114,43 @@ export const metalNotes = (
   metals: readonly DissolvedMetal[],
   solutes: readonly Dissolved[],
   least: Quantity,
-): string[] =>
+): WasteNote[] =>
   metals.flatMap((metal) => {
     const { symbol } = metal;
     const row = rowOf(symbol);
-    const own = mostOf(metal).compare(least) < 0 ? undefined : row?.note;
+    const own = mostOf(metal).compare(least) < 0 || row?.note === undefined ? undefined : said(row.note);
     return [own, oxidiserNote(row, asOxidiser(symbol, solutes))].filter((note) => note !== undefined);
   });
 
+const DISULFITE = "Na2S2O5";
+const MADE_SOUR = "H2SO4";
+
 /** How much sodium disulfite takes the oxidiser away; undefined where there is none. */
-function oxidiserNote(row: WasteMetalRow | undefined, amounts: readonly Quantity[]): string | undefined {
+function oxidiserNote(row: WasteMetalRow | undefined, amounts: readonly Quantity[]): WasteNote | undefined {
   if (row?.oxidising === undefined || amounts.length === 0) return undefined;
   const { note, disulfite, until } = row.oxidising;
-  const mass = sum(amounts).times(exact(disulfite)).times(molarMass("Na2S2O5")).to("g");
-  const all =
-    mass.compare(planned("pinch")) < 0
-      ? "a pinch is enough for what is dissolved in it"
-      : `about ${mass.format({ decimals: 0, uncertainty: "none" })} for what is dissolved in it`;
-  return `${note}; make it sour with dilute sulfuric acid (pH 2), and under a hood stir in sodium disulfite by pinches until ${until}: ${all}`;
+  const taken = dry(DISULFITE, sum(amounts).times(exact(disulfite)));
+  const isPinch = taken.portion!.compare(planned("pinch")) < 0;
+  const all = isPinch
+    ? "a pinch is enough for what is dissolved in it"
+    : `about ${taken.portion!.format({ decimals: 0, uncertainty: "none" })} for what is dissolved in it`;
+  return {
+    text: `${note}; make it sour with dilute sulfuric acid (pH 2), and under a hood stir in sodium disulfite by pinches until ${until}: ${all}`,
+    takes: [someAcid(MADE_SOUR), isPinch ? pinches(DISULFITE) : taken],
+  };
 }
 
 /** How the chromate of a wash water is reduced, where nobody knows how much of the metal became that: no more than all of it. */
-export function notSpent(symbol: string, all: Quantity | undefined): string {
+export function notSpent(symbol: string, all: Quantity | undefined): WasteNote {
   const row = rowOf(symbol)!;
   const { note, disulfite, until } = row.oxidising!;
-  const mass = all?.times(exact(disulfite)).times(molarMass("Na2S2O5")).to("g");
-  const most = mass === undefined ? "" : ` (${mass.format({ significant: 2, uncertainty: "none" })} at most)`;
-  return `${note}; make it sour with dilute sulfuric acid (pH 2 to 3), and under a hood stir in sodium disulfite by pinches until ${until}${most}, then soda to pH ${row.pH}; the solid goes to collection`;
+  const taken = all === undefined ? pinches(DISULFITE) : dry(DISULFITE, all.times(exact(disulfite)), true);
+  const most =
+    taken.portion === undefined ? "" : ` (${taken.portion.format({ significant: 2, uncertainty: "none" })} at most)`;
+  return {
+    text: `${note}; make it sour with dilute sulfuric acid (pH 2 to 3), and under a hood stir in sodium disulfite by pinches until ${until}${most}, then soda to pH ${row.pH}; the solid goes to collection`,
+    takes: [someAcid(MADE_SOUR), taken, pinches(SODA)],
+  };
 }
 
 /** Ammonium salts give ammonia where the waste is made alkaline, and that holds metals in solution. */
@@ -147,31 +158,53 @@ export function ammoniumNotes(
   metals: readonly DissolvedMetal[],
   solutes: readonly Dissolved[],
   least: Quantity,
-): string[] {
+): WasteNote[] {
   const held = metals.filter(
     (metal) => HELD_BY_AMMONIA.metals.includes(metal.symbol) && mostOf(metal).compare(least) >= 0,
   );
-  if (held.length === 0 || !solutes.some(({ species }) => madeOf(species.formula).ammonium)) return [];
+  const ammonium = solutes.flatMap(({ species, amount }) =>
+    constitutionOf(species.formula)
+      .cations.filter(({ formula }) => formula === "NH4+")
+      .map(({ count }) => amount.times(BigInt(count))),
+  );
+  if (held.length === 0 || ammonium.length === 0) return [];
+  const lye = dry(HELD_BY_AMMONIA.reagent, sum(ammonium).times(planned("overdose")));
+  const mass = lye.portion!.format({ decimals: 1, uncertainty: "none" });
   return [
-    `the ammonium in it gives ammonia once it is alkaline, which keeps ${list(held.map(({ symbol }) => symbol))} in solution: drive it out warm with caustic soda, under a hood, before anything is precipitated, or dispose of it as it is, as hazardous waste`,
+    {
+      text: `the ammonium in it gives ammonia once it is alkaline, which keeps ${list(held.map(({ symbol }) => symbol))} in solution: drive it out warm with caustic soda (${mass} for the ammonium), under a hood, before anything is precipitated, or dispose of it as it is, as hazardous waste`,
+      takes: [lye],
+    },
   ];
 }
 
 /** What must happen before soda precipitates a metal out of its complex, in words; with how much of the reagent, where all of the complex is known. */
-export function freedBy(ligand: string, complex: Species | undefined, amount?: Quantity): string {
+export function freedBy(ligand: string, complex: Species | undefined, amount?: Quantity): WasteNote {
   const row = HOLDING_LIGANDS.find(({ name }) => name === ligand);
   const isSlow = SLOW_METALS.some(({ metals }) => complex?.metals.some(({ symbol }) => metals.includes(symbol)));
-  if (row?.takenBy === undefined || isSlow) return "soda does not precipitate it before the ligand is gone";
+  if (row?.takenBy === undefined || isSlow) return said("soda does not precipitate it before the ligand is gone");
   const { reagent, called, solid } = row.takenBy;
-  const most =
+  const taken: WasteReagent =
     complex === undefined || amount === undefined
-      ? ""
-      : ` (up to ${amount.times(complex.formula.count("C").toFraction()).dividedBy(parseFormula(row.formula).count("C").toFraction()).times(planned("overdose")).times(molarMass(reagent)).to("g").format({ decimals: 0, uncertainty: "none" })})`;
-  return `stir in ${called}${most} until no more ${solid} settles, and filter; before that soda does not precipitate it`;
+      ? pinches(reagent)
+      : dry(
+          reagent,
+          amount
+            .times(complex.formula.count("C").toFraction())
+            .dividedBy(parseFormula(row.formula).count("C").toFraction())
+            .times(planned("overdose")),
+          true,
+        );
+  const most =
+    taken.portion === undefined ? "" : ` (up to ${taken.portion.format({ decimals: 0, uncertainty: "none" })})`;
+  return {
+    text: `stir in ${called}${most} until no more ${solid} settles, and filter; before that soda does not precipitate it`,
+    takes: [taken],
+  };
 }
 
 /** Ligands that hold metals of the waste, and in which ions. */
-export function heldNotes(metals: readonly DissolvedMetal[]): string[] {
+export function heldNotes(metals: readonly DissolvedMetal[]): WasteNote[] {
   const held = metals.filter(({ precipitate }) => precipitate).flatMap((one) => one.held);
   if (held.length === 0) return [];
   const isByCyanide = ({ ligand }: Held): boolean => ligand === HELD_BY_CYANIDE.ligand;
@@ -179,11 +212,13 @@ export function heldNotes(metals: readonly DissolvedMetal[]): string[] {
   const [firm, others] = [held.filter(isByCyanide), held.filter((one) => !isByCyanide(one))];
   const ligands = [...new Set(others.map(({ ligand }) => ligand))];
   return [
-    ...(firm.length === 0 ? [] : [HELD_BY_CYANIDE.note.replace("{ions}", ionsOf(firm))]),
+    ...(firm.length === 0 ? [] : [said(HELD_BY_CYANIDE.note.replace("{ions}", ionsOf(firm)))]),
     ...(others.length === 0
       ? []
       : [
-          `${list(ligands)} ${ligands.length > 1 ? "keep" : "keeps"} ${ionsOf(others)} in solution: count it by the ligand; soda does not precipitate it before the ligand is gone`,
+          said(
+            `${list(ligands)} ${ligands.length > 1 ? "keep" : "keeps"} ${ionsOf(others)} in solution: count it by the ligand; soda does not precipitate it before the ligand is gone`,
+          ),
         ]),
   ];
 }

@@ -1,6 +1,5 @@
 // Oxalate in a waste: soda leaves it dissolved, and calcium takes it out.
 
-import { molarMass } from "../../formula";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { madeOf } from "../../substance/internal";
@@ -10,9 +9,10 @@ import { OXALATE_OUT } from "../data/waste";
 import { planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
 import type { Setting } from "../request/setting";
+import { dry, type WasteNote } from "./waste-note";
 
 /** Oxalate that soda leaves dissolved, and how much of what takes it out; of a complex all is said with its ligand. */
-export function oxalateNotes({ product }: Setting, solutes: readonly Dissolved[], least: Quantity): string[] {
+export function oxalateNotes({ product }: Setting, solutes: readonly Dissolved[], least: Quantity): WasteNote[] {
   const { ligand, acid, reagent, note } = OXALATE_OUT;
   if (complexIn(matterOf(product.formula))?.ligand === ligand) return [];
   const own = solutes.filter(
@@ -24,6 +24,7 @@ export function oxalateNotes({ product }: Setting, solutes: readonly Dissolved[]
   const each = own.map(({ species: { formula }, amount }) =>
     amount.times(formula.count("C").toFraction()).dividedBy(2),
   );
-  const mass = sum(each).times(planned("overdose")).times(molarMass(reagent)).to("g");
-  return [note.replace("{mass}", mass.format({ significant: 2, uncertainty: "none" }))];
+  const taken = dry(reagent, sum(each).times(planned("overdose")));
+  const mass = taken.portion!.format({ significant: 2, uncertainty: "none" });
+  return [{ text: note.replace("{mass}", mass), takes: [taken] }];
 }

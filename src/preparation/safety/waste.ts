@@ -2,7 +2,7 @@
 // may be poured away is never said: the local rules decide.
 
 import { type Formula, parseFormula } from "../../formula";
-import { lazily } from "../../foundation/lazy";
+import { lazily, withLazy } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
@@ -19,11 +19,13 @@ import { fateOf } from "../reaction/fate";
 import { coreOf, type Species, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { densityAt } from "../shelf/strength";
+import type { NextWater } from "./next-batch";
 import { burnsWithAlcohol } from "./waste-alcohol";
 import { ammineLeft } from "./waste-ammine";
 import { chelateLeft } from "./waste-chelate";
 import { cyanidoferrateLeft } from "./waste-cyanidoferrate";
 import { ammoniumNotes, freedBy, heldNotes, isWasteMetal, metalNotes, metalsIn } from "./waste-metals";
+import { dry, pinches, reagentsOf, said, type WasteNote, type WasteReagent } from "./waste-note";
 import { oxalateNotes } from "./waste-oxalate";
 import { type DissolvedMetal, hydronsGivenBy, SODA, type Treatment, treatmentOf, upTo } from "./waste-treatment";
 
@@ -35,6 +37,8 @@ export interface WasteVessel {
   readonly volume: Quantity<"volume"> | undefined;
   /** What is in it. */
   readonly contents: Contents;
+  /** Kept first, as water of the next batch of the same; undefined where it is not clean enough for that, or would not keep. */
+  readonly nextBatch: NextWater | undefined;
   /** Dissolved in this vessel. */
   readonly metals: readonly DissolvedMetal[];
   /** For this vessel alone: its acid against its base first, then what is left of either, and its metals. */
@@ -65,6 +69,8 @@ export interface Waste {
   readonly treatment: readonly Treatment[];
   /** Sodium carbonate, anhydrous, that neutralises the acid and precipitates the metals, with 10 % excess, all of the product counted where how much of it stays dissolved is not known; undefined if none is needed. */
   readonly soda: Quantity<"mass"> | undefined;
+  /** What vessels and notes ask to be put to it, each with how much of it: what stands ready for it. */
+  readonly reagents: readonly WasteReagent[];
   /** A note says to leave it as it is: nothing is put to it. */
   readonly isLeftAsItIs: boolean;
   /** What to know of it. */
@@ -122,15 +128,17 @@ const gasesByAcid = (solutes: readonly Dissolved[], least: Quantity): Sour[] =>
   });
 
 /** What acid does to a liquor: it is in it already, or must not come to it. */
-function sourNotes(sour: readonly Sour[], solutes: readonly Dissolved[], least: Quantity): string[] {
+function sourNotes(sour: readonly Sour[], solutes: readonly Dissolved[], least: Quantity): WasteNote[] {
   const acid = solutes.find(
     ({ species, amount }) =>
       hydronsGivenBy(species.formula) > 0n && amount.times(species.molarMass).compare(least) >= 0,
   );
   return sour.map(({ solute, gas, what }) =>
-    acid === undefined
-      ? `acid frees ${gas} from the ${solute.name} in it (${what}): keep it alkaline and apart from acid waste`
-      : `it contains ${acid.species.name} beside ${solute.name}, counted as if no ${gas} had left them yet, and gives that off (${what}): under the hood, and soda to it before it is stored`,
+    said(
+      acid === undefined
+        ? `acid frees ${gas} from the ${solute.name} in it (${what}): keep it alkaline and apart from acid waste`
+        : `it contains ${acid.species.name} beside ${solute.name}, counted as if no ${gas} had left them yet, and gives that off (${what}): under the hood, and soda to it before it is stored`,
+    ),
   );
 }
 
@@ -152,7 +160,12 @@ function treatmentUpTo(
   return upTo(least, treatmentOf(metalsIn(pot, all), all, neverSour));
 }
 
+/** Where the crystals are filtered off once, their liquor is called the filtrate. */
+export const isMotherLiquor = (vessel: WasteVessel["vessel"]): boolean =>
+  vessel === "mother liquor" || vessel === "filtrate";
+
 interface Handled {
+  readonly nextBatch: NextWater | undefined;
   readonly cyanide: boolean;
   readonly isLeftAsItIs: boolean;
   readonly least: Quantity;
@@ -160,7 +173,7 @@ interface Handled {
 
 function vesselOf(
   [vessel, pot]: Left,
-  { cyanide, isLeftAsItIs, least }: Handled,
+  { nextBatch, cyanide, isLeftAsItIs, least }: Handled,
   product: Dissolved | undefined,
 ): WasteVessel {
   const open = vessel === "mother liquor" ? product : undefined;
@@ -170,6 +183,7 @@ function vesselOf(
     vessel: () => vessel,
     volume: () => (isApart ? pot.contents.volume : volumeOfLiquor(pot.contents)),
     contents: () => pot.contents,
+    nextBatch: () => (isMotherLiquor(vessel) && !cyanide && !isLeftAsItIs ? nextBatch : undefined),
     metals: () => metalsIn(pot, solutesOf(pot), open, isLeftAsItIs),
     treatment: () => {
       const solutes = solutesOf(pot);
@@ -200,31 +214,40 @@ function liquorNotes(
   solutes: readonly Dissolved[],
   isLeftAsItIs: boolean,
   open: Dissolved | undefined,
-): string[] {
+): WasteNote[] {
   if (!product.metals.some(({ symbol }) => isWasteMetal(symbol))) return [];
   if (solutes.some(({ species }) => coreOf(species.formula) === coreOf(product.formula)))
-    return [`the mother liquor still contains ${product.name}`];
+    return [said(`the mother liquor still contains ${product.name}`)];
   const ligand = complexIn(matterOf(product.formula))?.ligand;
-  return [
-    `how much ${product.name} the mother liquor keeps is not known${ligand === undefined || isLeftAsItIs ? "" : `; it is a complex: ${ligand} keeps its metal in solution; ${freedBy(ligand, product, open?.amount)}`}`,
-  ];
+  const unknown = `how much ${product.name} the mother liquor keeps is not known`;
+  if (ligand === undefined || isLeftAsItIs) return [said(unknown)];
+  const { text, takes } = freedBy(ligand, product, open?.amount);
+  return [{ text: `${unknown}; it is a complex: ${ligand} keeps its metal in solution; ${text}`, takes }];
 }
 
 /** Is it a halogen by itself? */
 export const isFreeHalogen = (formula: Formula): boolean => isOneOf(formula, ...FREE_HALOGENS.formulas);
 
 /** Free halogen that is in what is poured away: the product itself is in its washings. */
-const halogenNotes = ({ product }: Setting, solutes: readonly Dissolved[]): string[] =>
+const halogenNotes = ({ product }: Setting, solutes: readonly Dissolved[]): WasteNote[] =>
   [product, ...solutes.map(({ species }) => species)]
     .filter(({ formula }) => isFreeHalogen(formula))
-    .map(({ name }) => FREE_HALOGENS.note.replace("{halogen}", name));
+    .map(({ name }) => ({
+      text: FREE_HALOGENS.note.replace("{halogen}", name),
+      takes: [pinches(FREE_HALOGENS.reagent)],
+    }));
 
 /** Halates in what is poured away. */
-const halateNotes = (solutes: readonly Dissolved[], least: Quantity): string[] =>
+const halateNotes = (solutes: readonly Dissolved[], least: Quantity): WasteNote[] =>
   solutes
-    .filter(({ species }) => HALATES.groups.some((group) => madeOf(species.formula).groups.has(group)))
     .filter(({ species, amount }) => amount.times(species.molarMass).compare(least) >= 0)
-    .map(({ species }) => HALATES.note.replace("{salt}", species.name));
+    .flatMap(({ species, amount }) => {
+      const own = HALATES.groups.find(({ name }) => madeOf(species.formula).groups.has(name));
+      if (own === undefined) return [];
+      const taken = dry(HALATES.reagent, amount.times(exact(own.sulfite)).times(planned("overdose")));
+      const mass = taken.portion!.format({ decimals: 1, uncertainty: "none" });
+      return [{ text: HALATES.note.replace("{salt}", species.name).replace("{mass}", mass), takes: [taken] }];
+    });
 
 /** How much is poured away. */
 function sizeOf({ pots, alcohol }: Poured): Required<Pick<Waste, "volume" | "mass">> {
@@ -240,14 +263,15 @@ function sizeOf({ pots, alcohol }: Poured): Required<Pick<Waste, "volume" | "mas
   return { volume: volume as Quantity<"volume">, mass: mass as Quantity<"mass"> };
 }
 
-/** What is left at the end; `open` is the product where no figure tells how much of it stays dissolved, `own` what the steps say of it. */
+/** What is left at the end; `open` is the product where no figure tells how much of it stays dissolved, `own` what the steps say of it, `nextBatch` what its mother liquor is to that. */
 export function wasteOf(
   setting: Setting,
   left: readonly Left[],
   poured: Poured | undefined,
   alcohol: Quantity | undefined,
   open: Dissolved | undefined,
-  own: readonly string[],
+  own: readonly WasteNote[],
+  nextBatch: NextWater | undefined,
 ): Waste {
   const { volume, mass } = poured === undefined ? { volume: undefined, mass: undefined } : sizeOf(poured);
   const { product, wet, steps } = setting;
@@ -272,10 +296,10 @@ export function wasteOf(
     ...(isLeftAsItIs ? [] : ammoniumNotes(free, solutes, steps.mass)),
     ...halogenNotes(setting, solutes),
     ...halateNotes(solutes, steps.mass),
-    ...(cyanide || isLeftAsItIs ? [asItIs ?? CYANIDE] : []),
+    ...(cyanide || isLeftAsItIs ? [said(asItIs ?? CYANIDE)] : []),
     ...((alcohol !== undefined && volume !== undefined && alcohol.compare(volume.times(planned("burns"))) > 0) ||
     left.some(([, pot]) => burnsWithAlcohol(pot))
-      ? [FLAMMABLE]
+      ? [said(FLAMMABLE)]
       : []),
     ...sourNotes(sour, solutes, steps.mass),
     ...(isLiquor ? liquorNotes(setting, solutes, isLeftAsItIs, open) : []),
@@ -284,7 +308,27 @@ export function wasteOf(
     all === undefined || isLeftAsItIs ? [] : treatmentUpTo(all, solutes, open, cyanide || sour.length > 0);
   const sodium = treatment.find((one) => one.reagent === SODA);
   const soda = sodium?.most ?? sodium?.mass;
-  const handled = { cyanide, isLeftAsItIs, least: steps.mass };
+  const handled = { nextBatch, cyanide, isLeftAsItIs, least: steps.mass };
   const vessels = left.map((one) => vesselOf(one, handled, open));
-  return { vessels, volume, mass, metals, treatment, soda, isLeftAsItIs, notes: [...new Set(notes)], closing: CLOSING };
+  return withLazy(
+    {
+      vessels,
+      volume,
+      mass,
+      metals,
+      treatment,
+      soda,
+      isLeftAsItIs,
+      notes: [...new Set(notes.map(({ text }) => text))],
+      closing: CLOSING,
+    },
+    {
+      // by vessel as the sheet says it, and each note once
+      reagents: () =>
+        reagentsOf(
+          vessels.flatMap((one) => one.treatment),
+          notes.filter(({ text }, i) => notes.findIndex((one) => one.text === text) === i),
+        ),
+    },
+  );
 }

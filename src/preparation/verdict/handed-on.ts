@@ -14,7 +14,7 @@ function assayEstimate(batch: Batch, dry: Quantity, washes: number | undefined):
   if (washing === undefined || !("plan" in washing)) return undefined;
   const { residueAfter, residueUnwashed } = washing.plan;
   const done = Math.min(washes ?? residueAfter.length, residueAfter.length);
-  const salt = done === 0 ? residueUnwashed : (residueAfter[done - 1] ?? residueUnwashed);
+  const salt = done === 0 ? residueUnwashed : (residueAfter[done - 1]?.times(washing.drains) ?? residueUnwashed);
   const most = theoreticalYield.compare(dry) < 0 ? theoreticalYield.dividedBy(dry).toNumber("") : 1;
   const least = Math.max(0.01, most - salt.dividedBy(dry).toNumber(""));
   const [middle, half] = [(50 * (most + least)).toFixed(2), (50 * (most - least)).toFixed(2)];

@@ -98,7 +98,7 @@ export function knownUnwashed(evidence: Evidence, standing: Standing): Finding[]
   const { plan, salts } = washing;
   const isTooFew = washes !== undefined && washes < plan.washes;
   if (seen === false || (seen === undefined && !isTooFew)) return [];
-  const after = isTooFew && washes > 0 ? plan.residueAfter[washes - 1] : undefined;
+  const after = isTooFew && washes > 0 ? plan.residueAfter[washes - 1]?.times(washing.drains) : undefined;
   const inCake = after ?? wetCakeSalt(evidence) ?? plan.residueUnwashed;
   const salt = (inCake.compare(dry) > 0 ? dry : inCake).to("g");
   if (seen !== true && salt.dividedBy(dry).compare(planned("saltsShow")) < 0) return [];

@@ -20,7 +20,7 @@ import {
   usuallyWater,
 } from "../../preparation/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
-import { pretty, withUncertainty } from "../figures";
+import { about, pretty, withUncertainty } from "../figures";
 import { filled, type SheetWords } from "../words";
 
 /** A plan on its way to paper. */
@@ -271,6 +271,33 @@ export function expectedInWords(on: OnPaper): { readonly value: string; readonly
     value: filled(on.words.inTwoCrops, { mass: batch(own.together) }),
     note: filled(on.words.firstCropNote, { mass: batch(own), theory }),
   };
+}
+
+/** So near to the theory that nobody takes more of everything for it: what sticks to a vessel. */
+const NEAR_THEORY = "1.05";
+
+/** A wanted mass of product is the theory of the batch: what is left of it in the hand, and how many times the batch that would be all; undefined where no mass was asked for. */
+export function askedInWords(on: OnPaper): string | undefined {
+  const { plan, words } = on;
+  const { scale } = plan.request;
+  const wanted = typeof scale === "object" && "product" in scale ? quantity(scale.product as Quantity) : undefined;
+  const { theory, inPlace } = weighedAs(plan);
+  if (wanted?.dimension !== "mass" || theory === undefined || inPlace || plan.isolation.how === "liquor")
+    return undefined;
+  const asked = handFor(on).grams(wanted);
+  const { formula } = plan.product;
+  const own = expectedOf(plan);
+  if (own.isOpen) return filled(words.askedAsMost, { asked, formula });
+  const foreign = own.ofAnotherBatch ?? quantity("0 g");
+  const { low, high } = own.together ?? own;
+  const least = wanted.dividedBy(high.minus(foreign));
+  const most = wanted.dividedBy(low);
+  if (most.compare(quantity(NEAR_THEORY)) < 0) return undefined;
+  const times =
+    least.compare(quantity(NEAR_THEORY)) < 0
+      ? filled(words.upToTimes, { most: about(most) })
+      : filled(words.toTimes, { least: about(least), most: about(most) });
+  return filled(words.askedAsTheory, { asked, formula, expected: expectedInWords(on).value, times });
 }
 
 /** What dry product to expect of the first crop, as printed. */

@@ -2,7 +2,7 @@
 import { molarMass, parseFormula } from "../../formula";
 import { constitutionOf } from "../../ion";
 import type { AtHand, Plan, ProcedureStep } from "../../preparation";
-import { dropsFor, isInDistilledWater, isInRoom, staysInWater } from "../../preparation/internal";
+import { dropsFor, isInDistilledWater, isInRoom, isLye, staysInWater } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { about, pretty, sizeOf } from "../figures";
@@ -193,6 +193,22 @@ function smallThings({ plan, words }: OnPaper): string[] {
   return [...new Set(plan.steps.flatMap(({ atHand }) => atHand))].map((one) => called[one]);
 }
 
+/** What the waste is treated with, as its own lines ask for it, and what shows when it is enough. */
+function forWaste(on: OnPaper): string[] {
+  const { plan, words } = on;
+  const { grams, litres } = handFor(on);
+  const own = plan.waste.reagents.map(({ reagent, as, portion, upTo }) => {
+    const formula = pretty(reagent);
+    if (as === "vinegar of 5 %") return filled(words.vinegarForWaste, { volume: litres(portion!) });
+    if (as === "dilute") return filled(words.acidForWaste, { formula });
+    if (portion === undefined) return filled(words.littleForWaste, { formula });
+    const phrase = isLye(parseFormula(reagent)) ? words.lyeForWaste : upTo ? words.forWasteUpTo : words.forWaste;
+    return filled(phrase, { mass: grams(portion), formula });
+  });
+  const hasPaper = plan.steps.some(({ atHand }) => atHand.includes("indicator paper"));
+  return own.length === 0 || hasPaper ? own : [...own, words.paperForWaste];
+}
+
 /** What the work is done with, in the order in which it is used. */
 export function kitOf(on: OnPaper): string[] {
   const { plan, words } = on;
@@ -257,6 +273,7 @@ export function kitOf(on: OnPaper): string[] {
       ? [filled(words.oven, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]
       : []),
     ...(does("fire") ? [words.kiln] : []),
+    ...forWaste(on),
     ...(waste.volume === undefined
       ? []
       : [filled(words.container, { volume: handFor(on).litres(mostWasteOf(plan)?.volume ?? waste.volume) })]),

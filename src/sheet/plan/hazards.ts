@@ -156,6 +156,7 @@ function protection({ plan, words }: OnPaper): string[] {
   const ground = isFired(plan) && plan.weighings.length > 1 ? howGround(plan) : undefined;
   const dust = ground === "wet" ? words.dustOfSlip : isFired(plan) ? words.dryDust : words.dust;
   const asks = new Set(plan.steps.flatMap(({ cautions }) => cautions.map((one) => one.asks)));
+  const isSplashed = asks.has("gloves and apron");
   const hood =
     asks.has("fume hood") ||
     plan.gas.some((one) => one.hood) ||
@@ -166,8 +167,8 @@ function protection({ plan, words }: OnPaper): string[] {
   return [
     // worn for any work of this kind, whatever the codes say (common practice)
     words.goggles,
-    ...(kinds.has("gloves") ? [words.gloves] : []),
-    ...(kinds.has("apron") ? [words.apron] : []),
+    ...(kinds.has("gloves") || isSplashed || asks.has("gloves") ? [words.gloves] : []),
+    ...(kinds.has("apron") || isSplashed ? [words.apron] : []),
     ...(hood ? [words.hood] : airs ? [givesFuel(plan) ? words.airOfFuel : isOfDust ? words.airOfDust : words.air] : []),
     ...(asks.has("vented kiln") ? [words.ventedKiln] : []),
     ...(keepsFlamesOff(plan) ? [words.flame] : []),

@@ -9,6 +9,7 @@ import { strengthOf } from "../label/liquor-label";
 import { filled } from "../words";
 import {
   absorbentsOf,
+  askedInWords,
   expectedInWords,
   expectedOf,
   handFor,
@@ -184,7 +185,7 @@ export function stripBlock(on: OnPaper): Block {
   };
 }
 
-/** Whether it goes, where that is not a plain yes: read before anything is weighed. */
+/** What a wanted mass was taken for, and whether it goes, where that is not a plain yes: read before anything is weighed. */
 export function leadBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   const lead = leadOf(plan.feasibility, plan.product.formula, handFor(on).grams);
@@ -197,5 +198,7 @@ export function leadBlocks(on: OnPaper): Block[] {
     ...plan.checks.flatMap(({ about: of, text }) => (of === "purity" ? [text] : [])),
     ...(isHeatOpen ? [filled(words.firingUnknown, { formula: plan.product.formula })] : []),
   ];
-  return said.length === 0 ? [] : [{ kind: "list", items: said.map((one) => `${words.check}: ${sentence(one)}`) }];
+  const asked = askedInWords(on);
+  const items = [...(asked === undefined ? [] : [asked]), ...said.map((one) => `${words.check}: ${sentence(one)}`)];
+  return items.length === 0 ? [] : [{ kind: "list", items }];
 }

@@ -24,7 +24,17 @@ import {
 import type { Quantity } from "../../quantity";
 import { about } from "../figures";
 import { filled } from "../words";
-import { bare, expectedOf, gasesLedIn, handFor, type OnPaper, rangeInWords, rangeOf, weighedAs } from "./context";
+import {
+  bare,
+  expectedOf,
+  gasesLedIn,
+  handFor,
+  instrumentsOf,
+  type OnPaper,
+  rangeInWords,
+  rangeOf,
+  weighedAs,
+} from "./context";
 import { doubleSaltRows } from "./double-salt-rows";
 import { acidRows, ifFeedReacted, lessOxidisedRows } from "./mass-notes";
 
@@ -60,6 +70,14 @@ function gelMost(plan: Plan): Quantity | undefined {
   const formula = parseFormula(weighedAs(plan).formula);
   const isWet = plan.isolation.how === "precipitate" && isGel(formula) && heldWaterOf(formula) === undefined;
   return isWet ? withGelWater(expectedOf(plan).high) : undefined;
+}
+
+/** What a gel is that weighs more than its theory: water, and what the washes leave of salts where a balance shows it. */
+function gelMeans(on: OnPaper): string {
+  const { washing } = on.plan;
+  const salts = washing !== undefined && "plan" in washing && washing.plan.washes > 0 ? washing.leaves : undefined;
+  if (salts === undefined || salts.compare(instrumentsOf(on.plan).mass) < 0) return on.words.gelWater;
+  return filled(on.words.gelWaterAndSalts, { salts: handFor(on).grams(salts) });
 }
 
 /** Crystals of one weighing, or of both: the figures of a table of masses, and how their rows begin. */
@@ -148,7 +166,7 @@ function bandsAbove(on: OnPaper, crop: Crop, theory: Quantity): { readonly to: Q
   const isCrop = high.compare(theory) < 0 && grams(high) !== grams(theory);
   const own =
     gel !== undefined
-      ? [{ to: gel, means: words.gelWater }]
+      ? [{ to: gel, means: gelMeans(on) }]
       : isCrop
         ? [{ to: theory, means: wasShrunk(plan) ? whyMore(on, crop) : words.lessKept }]
         : [];

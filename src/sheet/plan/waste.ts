@@ -2,10 +2,10 @@
 import { molarMass, parseFormula } from "../../formula";
 import { capital, list } from "../../foundation/wording";
 import type { WasteVessel } from "../../preparation";
-import { isAcid, isFromRounding, isLye, isMetal, isPoisonInWaste } from "../../preparation/internal";
+import { isAcid, isFromRounding, isLye, isMetal, isPoisonInWaste, isWorthTreating } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
-import { pretty, sentence } from "../figures";
+import { about, pretty, sentence } from "../figures";
 import { filled, type SheetWords } from "../words";
 import { handFor, instrumentsOf, type OnPaper } from "./context";
 import { asksForIgnition } from "./mass-table";
@@ -29,8 +29,6 @@ function furtherCautions({ plan }: OnPaper, about: (work: string) => boolean): s
     );
 }
 
-/** Less than this a drop of anything settles. */
-const WORTH_TREATING = "1 mmol";
 /** As many substances of a vessel are named. */
 const MOST_NAMED = 4;
 
@@ -72,24 +70,22 @@ function contentsLine(on: OnPaper, vessel: WasteVessel): string {
 const treatments = (on: OnPaper, { treatment }: Pick<WasteVessel, "treatment">): string[] => {
   const { words } = on;
   const hand = handFor(on);
-  return treatment
-    .filter(({ amount, most }) => most !== undefined || amount.compare(WORTH_TREATING) > 0)
-    .map(({ reagent, purpose, mass, most, vinegar }) =>
-      most !== undefined
-        ? filled(words.reagentUpTo, {
-            mass: hand.grams(mass!),
-            most: hand.grams(most),
+  return treatment.filter(isWorthTreating).map(({ reagent, purpose, mass, most, vinegar }) =>
+    most !== undefined
+      ? filled(words.reagentUpTo, {
+          mass: hand.grams(mass!),
+          most: hand.grams(most),
+          reagent: pretty(reagent),
+          purpose,
+        })
+      : vinegar === undefined
+        ? filled(words.reagentFor, {
+            mass: mass === undefined ? "" : hand.grams(mass),
             reagent: pretty(reagent),
             purpose,
           })
-        : vinegar === undefined
-          ? filled(words.reagentFor, {
-              mass: mass === undefined ? "" : hand.grams(mass),
-              reagent: pretty(reagent),
-              purpose,
-            })
-          : filled(words.vinegarFor, { volume: hand.litres(vinegar), purpose }),
-    );
+        : filled(words.vinegarFor, { volume: hand.litres(vinegar), purpose }),
+  );
 };
 
 const nameOf = (vessel: WasteVessel["vessel"], words: SheetWords): string =>
@@ -101,6 +97,24 @@ const nameOf = (vessel: WasteVessel["vessel"], words: SheetWords): string =>
     "gas trap": words.inTrap,
     liquor: words.liquor,
   })[vessel];
+
+/** What a clean mother liquor is kept for. */
+function nextBatchOf(on: OnPaper, { nextBatch }: WasteVessel): string[] {
+  if (nextBatch === undefined) return [];
+  const { words } = on;
+  const { grams, litres } = handFor(on);
+  const { water, share, excess, batches } = nextBatch;
+  return [
+    filled(words.nextBatch, {
+      water: litres(water),
+      share: about(share, "%", 2),
+      excess: excess
+        .map(({ formula, mass }) => filled(words.nextExcess, { formula: pretty(formula), mass: grams(mass) }))
+        .join(""),
+      batches: batches === undefined ? words.nextBatchesUntold : filled(words.nextBatches, { count: String(batches) }),
+    }),
+  ];
+}
 
 /** One line for each vessel: what it is, how much, what is in it, and what is put to it. */
 function vesselLine(on: OnPaper, one: WasteVessel): string {
@@ -124,7 +138,10 @@ function vesselLine(on: OnPaper, one: WasteVessel): string {
     .filter(({ symbol, mass, most }) => isPoisonInWaste(symbol) && (most ?? mass).compare(step) < 0 && !isNamed(symbol))
     .map(({ symbol }) => symbol);
   const inside = traces.length === 0 ? all : filled(words.poisonTraces, { inside: all, metal: list(traces) });
-  return [`${which}: ${inside}.`, ...treatments(on, one)].join(" ");
+  const next = nextBatchOf(on, one);
+  const last = treatments(on, one);
+  const end = next.length > 0 && last.length === 0 ? [words.asOthers] : last;
+  return [`${which}: ${inside}.`, ...next, ...end].join(" ");
 }
 
 function wasteItems(on: OnPaper): string[] {

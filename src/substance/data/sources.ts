@@ -25,6 +25,7 @@ export const hazardSources = {
   clpLater: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), harmonised classifications", year: 2025, where: "Annex VI, Table 3, with the 23rd adaptation", fromMemory: "partly" },
   clp2026: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), harmonised classifications", year: 2026, where: "Annex VI, Table 3, consolidated text of 1 May 2026" },
   clpRecalled: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), entries and concentration limits", where: "Annex I, general limits of mixtures; Annex VI, Table 3", fromMemory: "all" },
+  clpExtremePh: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), mixtures of extreme pH", where: "Annex I, 3.2.3.1.2; Table 3.2.4", fromMemory: "partly" },
   euCourtTitaniumDioxide: { title: "General Court of the European Union, cases T-279/20, T-283/20 and T-288/20: classification of titanium dioxide annulled", year: 2022, fromMemory: "partly" },
   supplierHazards: { title: "safety data sheets of suppliers" },
   supplierRiskPhrases: { title: "safety data sheets of suppliers with risk phrases, put into hazard statements as Annex VII of Regulation (EC) No 1272/2008 does", fromMemory: "partly" },

@@ -1,4 +1,5 @@
 // What is left of a classification in water, by strength: the entry's own limits first, the general ones for the rest.
+import type { Formula } from "../../formula";
 import { formulaKey, type Notation, readNotation } from "../../ion/internal";
 import {
   DRIES_TO_OXIDISER,
@@ -31,6 +32,9 @@ function ownLimits(notation: Notation): SolutionLimits | undefined {
   own ??= new Map(SOLUTION_LIMITS().map((row) => [formulaKey(readNotation(row.formula)), row] as const));
   return own.get(formulaKey(notation));
 }
+
+/** Has its entry limits of its own for solutions, and are they stored? */
+export const hasOwnLimits = (formula: Formula): boolean => ownLimits(readNotation(formula.toString())) !== undefined;
 
 const applies =
   (percent: number) =>
