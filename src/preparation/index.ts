@@ -51,6 +51,7 @@ export type { Dilution as FeedDilution, Feed as MaterialFeed } from "./procedure
 export type { Isolation, WashSchedule } from "./procedure/isolation";
 export type { Procedure } from "./procedure/kind";
 export type { ProcedureKind } from "./procedure/kinds";
+export type { MoreOf } from "./procedure/more-of";
 export type { LeftContents, ProcedureStep } from "./procedure/step";
 export type { Account, Formed, Supplied } from "./reaction/account";
 export type { Candidate } from "./reaction/candidates";

@@ -101,6 +101,7 @@ import { IF_MIXED, INSTEAD_OF } from "../../src/preparation/data/if-mixed";
 import {
   BASIC_BEFORE_HYDROXIDE,
   BASIC_SALTS,
+  CONDENSES,
   IGNITION,
   LOSES_ITS_ACID,
   NEVER_IGNITED,
@@ -269,6 +270,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   HELD_BY_AMMONIA: [HELD_BY_AMMONIA],
   FIRE_ONLY: [FIRE_ONLY],
   HOT_SULFURIC: [HOT_SULFURIC],
+  CONDENSES: [CONDENSES],
   IGNITION,
   DEADLY_AIR,
   IF_MIXED,

@@ -207,14 +207,15 @@ describe("calcium lactate", () => {
 
 describe("salts that share one hot water", () => {
   it("get a little more where it does not clear", () => {
+    // of the zinc salt no table has a solubility; that of the copper salt was none either until a printed preparation gave one
     const plan = planPreparation({
-      equation: "CuSO4 + K2SO4 + H2O -> K2Cu(SO4)2·6H2O",
-      product: "K2Cu(SO4)2·6H2O",
+      equation: "ZnSO4 + K2SO4 + 6 H2O -> K2Zn(SO4)2·6H2O",
+      product: "K2Zn(SO4)2·6H2O",
       materials: [
-        { name: "blue vitriol", form: "CuSO4·5H2O" },
+        { name: "white vitriol", form: "ZnSO4·7H2O" },
         { name: "sulfate of potash", form: "K2SO4" },
       ],
-      scale: { material: "blue vitriol", portion: "25.0 g" },
+      scale: { material: "white vitriol", portion: "25.0 g" },
     });
     // the figure is that of a salt built alike, so it is not said to be a little
     expect(words(plan)).toMatch(/until it is clear, with more hot water if it needs that/);

@@ -1,6 +1,6 @@
 // A liquor that is boiled down only if nothing crystallises, and what the label says first.
 import { describe, expect, it } from "vitest";
-import { planPreparation } from "../../src/preparation";
+import { type PlanRequest, planPreparation } from "../../src/preparation";
 import { benchSheet } from "../../src/sheet";
 
 const plan = planPreparation({
@@ -108,7 +108,7 @@ describe("a carbonate with an acid that hardly dissolves cold", () => {
 });
 
 describe("a second crop", () => {
-  const acetate = planPreparation({
+  const request: PlanRequest = {
     equation: "NaHCO3 + CH3COOH + 2 H2O -> CH3COONa.3H2O + CO2",
     product: "CH3COONa.3H2O",
     materials: [
@@ -116,7 +116,10 @@ describe("a second crop", () => {
       { name: "white vinegar", form: "CH3COOH", strength: "5.0 %", excess: "3 %" },
     ],
     scale: { product: "50.0 g" },
-  });
+    // it would cost a sixth of the crop: by itself it is left out
+    washing: { rinse: "water" },
+  };
+  const acetate = planPreparation(request);
   const words = acetate.steps.map(({ text }) => text).join("\n");
 
   it("has its liquor poured off before the rinse runs into it: its mass is counted without that", () => {
@@ -141,7 +144,8 @@ describe("green vitriol from steel wool", () => {
   const words = vitriol.steps.map(({ text }) => text).join("\n");
 
   it("cools between two portions to more than it is kept at", () => {
-    expect(words).toMatch(/below 65 °C again, .*keep it no colder than 60 °C/);
+    // the window ends at 60 °C, above which another hydrate would come, and begins 5 K below
+    expect(words).toMatch(/below 60 °C again, .*keep it no colder than 55 °C/);
   });
 
   it("is warmed at the end to no more than keeps it dissolved, and filtered through a warmed funnel", () => {

@@ -143,13 +143,14 @@ describe("small things of nine sheets", () => {
 
   it("a hot liquor of unknown solubility is looked through before it cools", () => {
     const double: PlanRequest = {
-      equation: "K2SO4 + CuSO4·5H2O + H2O -> K2Cu(SO4)2·6H2O",
-      product: "K2Cu(SO4)2·6H2O",
+      // of the copper salt a printed preparation gives the solubility; of the zinc salt no table has it
+      equation: "K2SO4 + ZnSO4·7H2O -> K2Zn(SO4)2·6H2O + H2O",
+      product: "K2Zn(SO4)2·6H2O",
       materials: [
         { name: "potassium sulfate", form: "K2SO4" },
-        { name: "blue vitriol", form: "CuSO4·5H2O" },
+        { name: "white vitriol", form: "ZnSO4·7H2O" },
       ],
-      scale: { material: "blue vitriol", portion: "25 g" },
+      scale: { material: "white vitriol", portion: "25 g" },
     };
     const text = words(double);
     // 50 % alcohol dissolves some of a double salt: as much of it as the crystals keep of their liquor, and no millilitre a gram

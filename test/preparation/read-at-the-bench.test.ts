@@ -76,7 +76,7 @@ describe("the drop that tests a liquor", () => {
         { name: "barium chloride", form: "BaCl2·2H2O", excess: "5 %" },
       ]),
     );
-    expect(sheet).toContain("a drop of barium chloride solution: a cloud means that more is needed");
+    expect(sheet).toContain("a drop of fresh barium chloride solution: a cloud means that more is needed");
   });
 
   // g in 100 g of water at 20 °C: PbCl2 0.98, Ca(IO3)2 0.24, KHC4H4O6 0.53, C6H5COOH 0.29: each gives a cloud with any drop that

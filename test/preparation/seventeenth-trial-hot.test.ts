@@ -68,12 +68,18 @@ describe("an ammonium phosphate of a metal", () => {
     expect(text).not.toContain("88.4 %");
   });
 
-  it("warns of the vapour where strong ammonia is poured, and has that of the better wash at hand", () => {
+  it("warns of the vapour where strong ammonia is poured, and makes the better wash of it", () => {
     const { steps } = planPreparation(struvite);
     const poured = steps.find(({ text }) => text.startsWith("Pour the ammonia water"));
     expect(poured?.text).toContain("goggles on, under a hood or in moving air: its vapour chokes");
-    expect(steps.find(({ text }) => text.startsWith("Wash"))?.atHand).toContain("strong ammonia");
-    expect(sheet(struvite)).toContain("a little strong ammonia (25 %)");
+    // a tenth of what is 25 % makes 2.5 %: no other ammonia is asked for
+    const wash = steps.find(({ text }) => text.startsWith("Wash"))!;
+    expect(wash.text).toMatch(/2\.5 % ammonia, cold: [\d.]+ g of the ammonia water in \d+ mL of water, under a hood/);
+    expect(wash.more!.portion!.toNumber("g")).toBeCloseTo(
+      0.1 * wash.put.reduce((all, { water }) => all + water.toNumber("g"), 0),
+      6,
+    );
+    expect(sheet(struvite)).toMatch(/\[ \] [\d.]+ g more of the ammonia water/);
   });
 });
 

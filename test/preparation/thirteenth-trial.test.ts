@@ -113,7 +113,7 @@ describe("a salt that water makes basic", () => {
     );
     expect(plan.gas.map(({ formula }) => formula)).toEqual(["H₂"]);
     expect(plan.gas[0]!.volume.toNumber("L")).toBeCloseTo(2.54, 2);
-    const check = plan.checks.find(({ text }) => text.includes("is weighed for the acid"))!;
+    const check = plan.checks.find(({ text }) => text.includes("is weighed for the HCl that the"))!;
     expect(check.figure!.toNumber("g")).toBeCloseTo(5.9, 1);
     expect(words(bismuth)).toMatch(/^Put 38\.5 g of dilute hydrochloric acid \(20 %\) into the vessel/m);
     expect(sheet(bismuth)).toMatch(/the gas burns/i);

@@ -196,7 +196,9 @@ describe("tin by zinc", () => {
       ],
       scale: { material: "tin salt", portion: "20.0 g" },
     });
-    const found = checks.find(({ text }) => text.includes("of zinc strip is weighed for the acid"))!;
+    const found = checks.find(({ text }) =>
+      text.includes("of zinc strip is weighed for the HCl that the tin salt is dissolved in"),
+    )!;
     expect(found.figure!.toNumber("g")).toBeCloseTo(3.59, 2);
   });
 });

@@ -163,10 +163,14 @@ describe("a class", () => {
   });
 
   it("has the water of one group and of all, by what the steps take", () => {
-    // what is put in without anything dissolved in it, and the washes, at 1 g/mL
-    const grams = packed.steps.flatMap(({ operation, put, amounts }) =>
+    // what is put in without anything dissolved in it, and the water of every wash of a step, which its words count
+    const TIMES: Readonly<Record<string, number>> = { once: 1, twice: 2 };
+    const grams = packed.steps.flatMap(({ operation, put, amounts, text }) =>
       operation === "wash" || operation === "rinse"
-        ? amounts.map((one) => one.toNumber(one.dimension === "volume" ? "mL" : "g"))
+        ? amounts.map((one) => {
+            const [, word = "", count = ""] = /^Wash (\w+)(?: times)?|(\d+) times/.exec(text) ?? [];
+            return one.toNumber(one.dimension === "volume" ? "mL" : "g") * (TIMES[word] ?? Number(word || count));
+          })
         : put
             .filter(({ solids, dissolved }) => solids.length + dissolved.length === 0)
             .map(({ water }) => water.toNumber("g")),

@@ -117,10 +117,10 @@ function figuresOf(plan: Plan): Quantity[] {
     ...again,
     ...plan.steps.flatMap(({ ofAnotherBatch }) => ofAnotherBatch ?? []),
     ...plan.weighings.flatMap(({ portion, excess }) => [portion, excess.to("%")]),
-    ...plan.steps.flatMap(({ put, amounts, largerVessel, limit, alcohol, onceMoreBelow, acidDiluted }) => [
+    ...plan.steps.flatMap(({ put, amounts, largerVessel, limit, alcohol, onceMoreBelow, acidDiluted, more }) => [
       ...put.map(({ water }) => water),
       ...amounts,
-      ...some(largerVessel, limit, alcohol, onceMoreBelow, acidDiluted?.portion),
+      ...some(largerVessel, limit, alcohol, onceMoreBelow, acidDiluted?.portion, more?.portion),
     ]),
     ...plan.gas.map(({ volume }) => volume),
     // steam of a firing

@@ -217,7 +217,7 @@ export const WARM_FOR_METAL = {
 /** Where a solid goes into acid, and what comes of it crystallises in the cold: in a crust on the solid, with gas shut in. */
 export const KEPT_DISSOLVED = {
   /** Warm enough, the coldest of these that keeps all of it dissolved, or the last. */
-  at: ["30 °C", "40 °C", "50 °C", "60 °C"],
+  at: ["30 °C", "35 °C", "40 °C", "45 °C", "50 °C", "55 °C", "60 °C"],
   /** More warming than this by the reaction, and it needs no other heat. */
   warmsItself: "20 ΔK",
   source: "commonPractice",

@@ -25,6 +25,19 @@ export const IGNITION: readonly IgnitionRow[] = [
   { formula: "BaCO3", residue: "BaCO3", condition: "below 1000 °C: nothing is lost", source: "commonPractice" },
 ];
 
+/** How hot phosphates with hydrogen or ammonium are ignited: those of alkali metals have lost all of it as they melt, the others not before they glow white-red. */
+export const CONDENSES = {
+  at: "at bright red heat, 900 to 1000 °C: cooler, some hydrogen stays in it",
+  withAlkali: "at red heat",
+  alkali: ["Li", "Na", "K", "Rb", "Cs"],
+  source: "wiley1895",
+} as const satisfies {
+  readonly at: string;
+  readonly withAlkali: string;
+  readonly alkali: readonly string[];
+  readonly source: SourceKey;
+};
+
 /** Salts that do not bear ignition without crystal water either: they give off sulfur and sulfur dioxide, and no one thing is left. */
 export const NEVER_IGNITED = {
   groups: ["thiosulfate", "sulfite", "hydrogensulfite", "disulfite", "dithionite"],
@@ -58,7 +71,7 @@ export const OXIDES: readonly OxideRow[] = [
   { metal: "Bi", oxide: "Bi2O3", source: "commonPractice" },
 ];
 
-/** Hydrates whose acid leaves with their water: heat leaves no salt without water, but the oxide of the metal, or no one thing. */
+/** Hydrates whose acid leaves with their water, or that air turns as they lose it: heat leaves no salt without water, but the oxide of the metal, or no one thing. */
 export const LOSES_ITS_ACID: readonly {
   readonly anion: string;
   readonly cations: readonly string[];
@@ -67,7 +80,8 @@ export const LOSES_ITS_ACID: readonly {
   readonly source: SourceKey;
 }[] = [
   { anion: "NO3-", cations: ["Cu^2+", "Zn^2+", "Mg^2+", "Co^2+", "Ni^2+", "Mn^2+", "Cd^2+", "Al^3+", "Fe^3+", "Cr^3+", "Bi^3+"], oxideWhere: "under a hood: nitrogen oxides and acid leave, the last at red heat", source: "commonPractice" },
-  { anion: "Cl-", cations: ["Mg^2+", "Al^3+", "Fe^3+", "Cr^3+", "Bi^3+", "Sn^2+", "Sn^4+"], source: "commonPractice" },
+  { anion: "SO4^2-", cations: ["Fe^2+"], oxideWhere: "in air at red heat, under a hood: sulfur oxides leave; cooler, air makes brown basic sulfates of it before its water is gone", source: "ferrousSulfateInAir" },
+  { anion: "Cl-", cations: ["Fe^2+", "Mg^2+", "Al^3+", "Fe^3+", "Cr^3+", "Bi^3+", "Sn^2+", "Sn^4+"], source: "commonPractice" },
 ];
 
 /** What a precipitation of a metal as carbonate may give, wanted or not; the hydroxide is the end of washing too alkaline. */

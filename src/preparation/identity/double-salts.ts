@@ -1,4 +1,4 @@
-// Crystals of a double salt whose solubility no table has: how many of them are usual, and what heat tells of them.
+// Crystals of a double salt: how many of them are usual where no table has its solubility, and what heat tells of them.
 import { parseFormula } from "../../formula";
 import { anhydrousOf, crystalWater } from "../../hydrate";
 import { constitutionOf } from "../../ion";
@@ -12,14 +12,18 @@ import { driedBy, keptAt } from "./water-window";
 
 type Grown = Pick<Plan, "isolation" | "product" | "weighings">;
 
-const isDoubleSalt = ({ isolation, product }: Grown): boolean => {
+/** Is it a salt of two metals that grows from its two salts, one of which its crystals may hold beside it? */
+const isDoubleSalt = ({ isolation: { how }, product, weighings }: Grown): boolean => {
   const { cations, complex } = constitutionOf(parseFormula(product.formula));
-  return isolation.how === "unknown" && complex === undefined && cations.length > 1;
+  const grows = how === "unknown" || (how === "crystallise" && weighings.length > 1);
+  return grows && complex === undefined && cations.length > 1;
 };
 
 /** What a first crop of a double salt usually is; undefined for any other, or where its solubility is known. */
 export const usualFirstCrop = (plan: Grown): Quantity | undefined =>
-  isDoubleSalt(plan) ? plan.product.theoreticalYield.times(planned("firstDoubleCrop")).to("g") : undefined;
+  plan.isolation.how === "unknown" && isDoubleSalt(plan)
+    ? plan.product.theoreticalYield.times(planned("firstDoubleCrop")).to("g")
+    : undefined;
 
 /** A sample of so many steps of the balance shows one part in a hundred. */
 export const STEPS_OF_SAMPLE = 100;

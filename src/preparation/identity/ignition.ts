@@ -8,7 +8,7 @@ import { anhydrousOf, crystalWater, knownHydrates } from "../../hydrate";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { madeOf, thermalStepsOf } from "../../substance/internal";
-import { IGNITION, LOSES_ITS_ACID, OXIDES } from "../data/ignition";
+import { CONDENSES, IGNITION, LOSES_ITS_ACID, OXIDES } from "../data/ignition";
 import { exact, planned } from "../planning/exact";
 import { keyElement } from "../reaction/candidates";
 import { heatedDry } from "./water-window";
@@ -46,12 +46,19 @@ function afterLastStepOfAnother(formula: Formula): Residue | undefined {
   return undefined;
 }
 
-/** Hydrogen and dihydrogen phosphates of metals lose all their hydrogen as water: 2 CaHPO4 leave Ca2P2O7, NaH2PO4 leaves NaPO3. */
-function condensedOf(salt: Formula): Formula | undefined {
+/**
+ * Phosphates with hydrogen or ammonium lose both, as water and ammonia: 2 CaHPO4 and 2 MgNH4PO4 leave Ca2P2O7 and Mg2P2O7, NaH2PO4 leaves
+ * NaPO3.
+ */
+function condensedOf(salt: Formula): Residue | undefined {
   const of = (symbol: string): number => Number(salt.count(symbol).n);
-  const metals = salt.symbols.filter((symbol) => !["H", "P", "O"].includes(symbol));
-  const [hydrogen, phosphorus, oxygen] = [of("H"), of("P"), of("O")];
-  const isAcidSalt = hydrogen > 0 && oxygen === 4 * phosphorus && salt.charge === 0;
+  const ammonium = madeOf(salt).ammonium ? of("N") : 0;
+  const metals = salt.symbols.filter(
+    (symbol) => !["H", "P", "O"].includes(symbol) && !(symbol === "N" && ammonium > 0),
+  );
+  // an ammonium leaves its hydrogen ion
+  const [hydrogen, phosphorus, oxygen] = [of("H") - 3 * ammonium, of("P"), of("O")];
+  const isAcidSalt = hydrogen > 0 && phosphorus > 0 && oxygen === 4 * phosphorus && salt.charge === 0;
   if (!isAcidSalt || metals.length === 0 || metals.some((symbol) => ["N", "C", "S"].includes(symbol))) return undefined;
   const twice = [
     ...metals.map((symbol) => [symbol, 2 * of(symbol)] as const),
@@ -59,7 +66,9 @@ function condensedOf(salt: Formula): Formula | undefined {
     ["O", 2 * oxygen - hydrogen],
   ] as const;
   const by = twice.every(([, count]) => count % 2 === 0) ? 2 : 1;
-  return parseFormula(twice.map(([symbol, count]) => `${symbol}${count / by}`).join(""));
+  const residue = parseFormula(twice.map(([symbol, count]) => `${symbol}${count / by}`).join(""));
+  const melts = metals.some((symbol) => CONDENSES.alkali.some((one) => one === symbol));
+  return { residue, condition: melts ? CONDENSES.withAlkali : CONDENSES.at };
 }
 
 /** The row of a hydrate whose acid leaves with its water; undefined for all others. */
@@ -85,7 +94,7 @@ export function residueOf(formula: Formula, stated: Formula | undefined): Residu
     return { residue: parseFormula(oxide.oxide), condition: oxide.condition };
   if (isWater(formula)) return undefined;
   const condensed = condensedOf(anhydrousOf(formula));
-  if (condensed !== undefined) return { residue: condensed, condition: "at red heat" };
+  if (condensed !== undefined) return condensed;
   const acid = withoutAcid(formula);
   if (acid !== undefined)
     return acid.oxideWhere === undefined || oxide === undefined

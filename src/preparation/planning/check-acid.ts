@@ -2,6 +2,7 @@
 // leaves the product.
 
 import { molarMass } from "../../formula";
+import type { Quantity } from "../../quantity";
 import { baseInAcid, metalGone } from "../procedure/base-in-acid";
 import { acidTakes, isSaltOver, signOfMetalGone } from "../procedure/displaced";
 import { isAcidSalt } from "../procedure/kind";
@@ -10,9 +11,15 @@ import { isByLye } from "../procedure/roles";
 import { isAcid, isMetal } from "../reaction/acids";
 import { isVolatile } from "../reaction/fluids";
 import { takesLastHydron } from "../reaction/last-hydron";
-import { acidTakerAmong, bringsAcid, moreForAcids } from "../reaction/neutralising";
+import {
+  acidsIn,
+  acidTakerAmong,
+  bringsAcid,
+  moreForAcids,
+  neutralisation as reactionOf,
+} from "../reaction/neutralising";
 import { isInLongPieces, isInPieces, isPowder } from "../shelf/pieces";
-import { type Check, check, shown, type Watched } from "./check";
+import { type Check, check, ofWeighing, shown, type Watched } from "./check";
 import { planned } from "./exact";
 import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
 
@@ -162,9 +169,20 @@ function takenByAcid({ setting: { materials }, batch }: Watched, { material }: F
   if (!bringsAcid(materials) || acidTakerAmong(materials) !== material) return [];
   const portions = batch.materialBalance.supplied.map(({ portion }) => portion);
   const taken = moreForAcids(materials, portions, material).times(molarMass(material.form)).to("g");
+  const acids = materials.flatMap((one, i) =>
+    acidsIn(one, portions[i]!).map(({ acid }) => ({ of: one.shelf.name, isIn: one.putOn !== undefined, acid })),
+  );
+  const [first] = acids;
+  const brings = new Set(acids.map(({ acid }) => String(acid))).size === 1 ? first : undefined;
+  const reaction = brings && reactionOf(material.form, brings.acid);
+  const named =
+    brings === undefined
+      ? "the acid"
+      : `the ${brings.acid.toUnicode()} that the ${brings.of} ${brings.isIn ? "is dissolved in" : "brings along"}`;
+  const so = reaction === undefined ? "" : ` (${reaction.equation})`;
   return [
-    check(
-      `${shown(taken, 2)} of ${material.shelf.name} is weighed for the acid, which dissolves it and gives hydrogen: no flame, in moving air`,
+    ofWeighing(
+      `${shown(taken, 2)} of ${material.shelf.name} is weighed for ${named}, which dissolves it${so} and gives hydrogen: no flame, in moving air`,
       taken,
     ),
   ];
@@ -185,6 +203,13 @@ function takenByFreeAcid({ setting, batch }: Watched, { material }: Feeding): Ch
   ];
 }
 
+/** So much of a metal, as weighed for less, that a piece of it stays whole. */
+function staysWholeFrom({ material, supplied: { portion, amount, timesStoichiometric } }: Feeding): Quantity {
+  const need = amount.dividedBy(timesStoichiometric);
+  const more = need.times(planned("stripOver")).plus(need).minus(amount).times(molarMass(material.form)).to("g");
+  return more.plus(material.massOf(portion) ?? more);
+}
+
 /** What a metal that displaces another is watched for. */
 export function displacement(watched: Watched): Check[] {
   const metal = feedingsOf(watched).find(({ material }) => isMetal(material.form));
@@ -194,8 +219,8 @@ export function displacement(watched: Watched): Check[] {
   const isThin = isInLongPieces(material) && supplied.excess.compare(planned("stripOver")) < 0;
   const thin = isThin
     ? [
-        check(
-          `of ${name} in one piece twice the need and more stays whole: of what is nearly used up crumbs are left in the product`,
+        ofWeighing(
+          `of ${name} in one piece twice the need and more stays whole, and all the rest is lifted out: of what is nearly used up crumbs are left in the product; whoever has about ${shown(staysWholeFrom(metal), 2)} takes that`,
           supplied.excess,
         ),
       ]

@@ -12,8 +12,8 @@ export interface Check {
   readonly text: string;
   /** The figure behind it. */
   readonly figure: Quantity | undefined;
-  /** The crystals that are to come, which the verdict on the reaction quotes; or what keeps them from being pure. */
-  readonly about?: "crop" | "purity" | undefined;
+  /** The crystals that are to come, which the verdict on the reaction quotes; what keeps them from being pure; what decides how much is weighed. */
+  readonly about?: "crop" | "purity" | "weighing" | undefined;
 }
 
 /** What the checks of a batch are read from. */
@@ -28,3 +28,5 @@ export interface Watched {
 /** A figure as it stands in a sentence. */
 export const shown = (q: Quantity, figures = 3): string => q.format({ significant: figures, uncertainty: "none" });
 export const check = (text: string, figure?: Quantity): Check => ({ text, figure });
+/** The same, of what decides how much is weighed: it is read before that. */
+export const ofWeighing = (text: string, figure: Quantity): Check => ({ text, figure, about: "weighing" });

@@ -35,7 +35,7 @@ const refusesAlcohol = ({ books }: Pot): boolean =>
   );
 
 /** Salts beside the product that alcohol brings out with it, or of which that is not known. */
-function comingAlong({ pot, frame: { setting, theory } }: Bench): readonly Entry[] {
+export function comingAlong({ pot, frame: { setting, theory } }: Bench): readonly Entry[] {
   const { key } = matterOf(setting.product.formula).core;
   const least = theory.times(planned("worthAWord"));
   return pot.books.dissolved.filter(

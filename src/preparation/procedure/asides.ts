@@ -5,6 +5,7 @@ import { parseFormula } from "../../formula";
 import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
+import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { add } from "../operation/add";
@@ -19,6 +20,7 @@ import { formulaFrom } from "../reaction/species";
 import type { Material } from "../shelf/material";
 import { densityAt } from "../shelf/strength";
 import { acidAtHand } from "./acid-at-hand";
+import { comingAlong } from "./alcohol";
 import { type Bench, POT } from "./bench";
 import { isHarshOxidiser, isPeroxide } from "./roles";
 import { boundBy, catalystOf } from "./slow-complex";
@@ -93,7 +95,9 @@ export function putAsides(bench: Bench, use: Use): void {
     const { name } = material.shelf;
     const own = material.asideTaken();
     const { grams, litres } = bench.hand;
-    const liquor = bench.pot.volume;
+    // crystals that stand in it are none of the liquor
+    const liquor = bench.pot.with({ solids: [] }).volume;
+    const along = use === "alcohol" ? comingAlong(bench) : [];
     const isShort = (portion: Quantity): boolean =>
       use === "alcohol" && volumeOf(material, portion)?.compare(liquor.times(planned("enoughAlcohol"))) === -1;
     bench.did(POT, add(bench.pot, bench.in(bench.pack(name)), []), {
@@ -110,9 +114,13 @@ export function putAsides(bench: Bench, use: Use): void {
         const { portion } = own;
         const what = `${portion.dimension === "volume" ? litres(portion) : grams(portion)} of ${name}`;
         const words = WORDS[use](what, bench);
-        return isShort(portion)
-          ? `${words} It is less than there is liquor (${litres(liquor)}): more of it, up to as much as that, brings out more.`
-          : words;
+        return `${words}${
+          along.length > 0
+            ? ` It brings out ${list(along.map((one) => `${grams(massOf(one))} of ${one.matter.name}`))} beside it as well, or may: no more of it.`
+            : isShort(portion)
+              ? ` It is less than there is liquor (${litres(liquor)}): more of it, up to as much as that, brings out more.`
+              : ""
+        }${use === "alcohol" && bench.frame.crystallising !== undefined ? " How much it brings is in no table, and comes on top of what is expected below." : ""}`;
       },
     });
   }

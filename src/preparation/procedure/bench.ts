@@ -20,6 +20,7 @@ import type { Crystallising } from "./crystallising";
 import type { Feed } from "./feed";
 import type { Isolation, WashSchedule } from "./isolation";
 import type { ProcedureKind } from "./kinds";
+import type { MoreOf } from "./more-of";
 import type { Role } from "./roles";
 import { catalystOf } from "./slow-complex";
 import { type Use, useOf } from "./use";
@@ -69,6 +70,8 @@ export interface Telling {
   readonly ofAnotherBatch?: Quantity<"mass">;
   /** Dry crystals, below which the liquor that is kept gives a second crop. */
   readonly onceMoreBelow?: Quantity<"mass">;
+  /** Of a pack of the plan, more than is weighed of it. */
+  readonly more?: MoreOf | undefined;
   readonly care?: Care;
   /** The smallest vessel for it, where that of the batch is too small. */
   readonly largerVessel?: (look: Look) => Quantity<"volume"> | undefined;

@@ -25,6 +25,10 @@ interface DropTest {
   readonly text: string;
   /** Does it tell? */
   readonly tells: boolean;
+  /** The pack of which a pinch is dissolved for it: what was weighed is in the vessel by then. */
+  readonly pinchOf?: string;
+  /** The material that the drop is of; undefined where no one is. */
+  readonly of?: Material | undefined;
 }
 
 /** What is put in for an element: it comes by what oxidises or reduces, not by an ion that joins it. */
@@ -108,7 +112,8 @@ export function dropTestFor(
     return tells(
       `stir a pinch of ${name} into a little of the clear liquor: where it fizzes or dissolves, more is needed`,
     );
-  const drop = reagent === undefined ? "the precipitant" : (agent ?? reagent).isSolution ? name : asSolution(name);
+  const isInWater = reagent === undefined || (agent ?? reagent).isSolution;
+  const drop = reagent === undefined ? "the precipitant" : isInWater ? name : asSolution(name);
   const strength = kept === undefined || liquor === undefined ? undefined : kept.dividedBy(liquor.volume).to("mol/L");
   if (
     agent === undefined &&
@@ -121,5 +126,14 @@ export function dropTestFor(
       text: `no drop shows the end, for the liquor keeps so much of the product that any drop of ${drop} gives a cloud: what was weighed decides`,
       tells: false,
     };
-  return tells(`let a little of the clear liquor stand with a drop of ${drop}: a cloud means that more is needed`);
+  if (isInWater)
+    return {
+      ...tells(`let a little of the clear liquor stand with a drop of ${drop}: a cloud means that more is needed`),
+      of: agent ?? reagent,
+    };
+  return {
+    ...tells(`let a little of the clear liquor stand with a drop of fresh ${drop}: a cloud means that more is needed`),
+    pinchOf: name,
+    of: agent ?? reagent,
+  };
 }

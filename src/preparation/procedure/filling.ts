@@ -7,6 +7,7 @@ import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { massOfWater } from "../contents/matter";
+import type { Pot } from "../contents/pot";
 import { EATS_METAL } from "../data/vessels";
 import { add } from "../operation/add";
 import { dilute } from "../operation/dilute";
@@ -90,6 +91,14 @@ function moreWater({ frame: { feeds } }: Bench): string {
     : `, with more hot water if it needs that (the water is what ${parseFormula(salt.formula).toUnicode()} takes, which is built alike)`;
 }
 
+/** What a pack has beside its salt and water does not dissolve is not chased with more of it, in words; undefined where all dissolves. */
+function undissolved({ books }: Pot): string | undefined {
+  const names = list([...new Set(books.solids.map(({ matter }) => matter.name))]);
+  return books.solids.length === 0
+    ? undefined
+    : `only ${names} is left, a trace that more water does not dissolve: it is filtered off`;
+}
+
 /** Dissolve, dilute or pour one material into a vessel. */
 export function putInto(bench: Bench, i: number, vessel: string): void {
   const { setting } = bench.frame;
@@ -158,7 +167,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
         return joins
           ? falling().length > 0
             ? `Add the ${name} to it and stir${warm}: ${list(falling())} precipitates, and all else dissolves${care}.`
-            : `Add the ${name} to it and stir${warm} until it is clear${isHot ? moreWater(bench) : ""}${care}.`
+            : `Add the ${name} to it and stir${warm} until ${undissolved(made.after) ?? `it is clear${isHot ? moreWater(bench) : ""}`}${care}.`
           : first
             ? `Stir the ${name} into ${bench.hand.water(of)}${warm}${isShort(feed, bench.material(i), bench.frame.account.supplied[i]!.amount) ? "; the last of it dissolves only when the next is in" : ""}${care}${room(look)}.`
             : needsNone

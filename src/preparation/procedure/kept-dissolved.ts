@@ -8,7 +8,7 @@ import type { Pot } from "../contents/pot";
 import { KEPT_DISSOLVED, WARM_FOR_METAL } from "../data/firing";
 import { type Outcome, type Reaction, reacted } from "../operation/add";
 import { heat } from "../operation/heat";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { absorbentOf } from "../reaction/absorbing";
 import { burns } from "../reaction/fluids";
 import { heatOf } from "../reaction/heat";
@@ -25,7 +25,7 @@ type Temperature = Quantity<"temperature">;
 
 /** How warm the vessel is kept as a solid comes into it; undefined where the room is warm enough, or nothing tells. */
 function keptDissolved(bench: Bench, i: number, reactions: readonly Reaction[]): KeptDissolved | undefined {
-  const { setting, kind, isolation, feeds, account } = bench.frame;
+  const { setting, kind, isolation, feeds, account, crystallising } = bench.frame;
   const { product, temperature: room } = setting;
   if (isolation.how !== "crystallise" || (kind !== "neutralisation" && kind !== "metal and acid")) return undefined;
   if (feeds[i]!.how !== "solid" || spoiltByBoiling(product.formula) !== undefined || startsLate(bench, i))
@@ -41,7 +41,13 @@ function keptDissolved(bench: Bench, i: number, reactions: readonly Reaction[]):
   if (own === undefined) return undefined;
   const dry = massOf({ matter: own.matter.core, amount: own.amount }).toNumber("g");
   const keeps = (at: Temperature): number => (saturatedAt(matter, at)?.perGram ?? 0) * books.water.toNumber("g");
-  const most = warmestAsAdded(bench, i);
+  // hotter than its liquor keeps most, another hydrate would come: the window ends there
+  const hottest =
+    crystallising === undefined || crystallising.hot.compare(planned("hot")) >= 0 ? [] : [crystallising.hot];
+  const [most] = [
+    ...hottest.map((hot) => hot.minus(planned("coolsBetween")) as Temperature),
+    ...[warmestAsAdded(bench, i)].filter((one) => one !== undefined),
+  ].sort((one, other) => one.compare(other));
   const warmer = KEPT_DISSOLVED.at
     .map((text) => exact(text) as Temperature)
     .filter((at) => at.compare(room) > 0 && (most === undefined || at.compare(most) <= 0));

@@ -5,11 +5,13 @@ import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { exact, isFromRounding } from "../planning/exact";
+import { isAmmonia, isLye } from "../reaction/acids";
 import { isGas } from "../reaction/fluids";
+import type { Material } from "../shelf/material";
 import type { Bench } from "./bench";
 import { isAcidSalt, isSourSalt } from "./kind";
 import { spoiltByBoiling } from "./not-warm";
-import type { onPaper } from "./paper";
+import { onPaper } from "./paper";
 import type { Role } from "./roles";
 import { gasesIn } from "./trap";
 
@@ -54,6 +56,22 @@ export function toCorrect(bench: Bench): string {
   return isOver(acid)
     ? `; where it is alkaline a little more of the ${name(acid)} is needed`
     : `; where it is more than 1 higher a little more of the ${name(acid)} is needed, where it is more than 1 lower of the ${name(base)}`;
+}
+
+/** The base without which a precipitate of its other partners stays dissolved, and what paper shows once enough of it is in; undefined where no paper tells. */
+export function baseOnPaper(bench: Bench, tested: Material | undefined) {
+  const { materials, product, temperature } = bench.frame.setting;
+  const base = materials.find((one) => one !== tested && (isAmmonia(one.form) || isLye(one.form)));
+  // a salt that brings hydrogen in gives its anion only to a base
+  const isFreed = materials.some(({ form }) => isAcidSalt(form)) && !isAcidSalt(product.formula);
+  const found =
+    !isFreed || tested === undefined || base === undefined ? undefined : onPaper(asMeant(bench).at(temperature));
+  return found === undefined || found.pH.compare(exact(ALKALINE)) <= 0
+    ? undefined
+    : {
+        pH: found.pH,
+        text: ` Paper shows about pH ${found.shown}${found.thinned ? " of a drop of it in nine drops of water" : ""}: lower by 1 or more, stir in a little more of the ${base!.shelf.name}, for without it much of the product stays dissolved though no drop shows it.`,
+      };
 }
 
 /** What paper should show, as near as paper shows it. */

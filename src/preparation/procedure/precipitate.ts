@@ -21,6 +21,7 @@ import type { Completeness } from "./completeness";
 import { digestionOf } from "./digestion";
 import { dropTestFor } from "./drop-test";
 import { liquorHeldBy, settles, washingOf } from "./isolation";
+import { baseOnPaper } from "./paper-end";
 import { isAirless, protectionOf } from "./protection";
 import { useOf } from "./use";
 import { washCake } from "./wash-cake";
@@ -84,7 +85,8 @@ export function isolatePrecipitate(bench: Bench): void {
   if (isWarmed) putAlcohol(bench);
   if (tested) {
     const inVessel = bench.pot;
-    const { tells } = dropTestFor(setting, roles, bench.frame.account, bench.kept?.amount, bench.liquor);
+    const { tells, pinchOf, of } = dropTestFor(setting, roles, bench.frame.account, bench.kept?.amount, bench.liquor);
+    const paper = tells ? baseOnPaper(bench, of) : undefined;
     bench.did(POT, hold(bench.pot), {
       say: ({ completeness }) => {
         if (completeness === undefined) return "Test a little of the clear liquor.";
@@ -94,9 +96,13 @@ export function isolatePrecipitate(bench: Bench): void {
             : bench.others.size > 0
               ? ` ${standingIn(bench)}`
               : ` How much the liquor keeps is not known: ${completeness.missing} is missing.`;
-        return tells ? `Test: ${completeness.test}.${kept}` : `${capital(completeness.test)}.${kept}`;
+        return tells
+          ? `Test: ${completeness.test}.${paper?.text ?? ""}${kept}`
+          : `${capital(completeness.test)}.${kept}`;
       },
       ...(tells ? { blank: "tests.filtrate" } : {}),
+      ...(paper === undefined ? {} : { target: paper.pH, atHand: ["indicator paper" as const] }),
+      ...(pinchOf === undefined ? {} : { more: { material: pinchOf, portion: undefined } }),
     });
   }
   const salts = saltsIn(bench, bench.pot);

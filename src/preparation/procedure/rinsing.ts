@@ -21,6 +21,7 @@ import { isVolatile } from "../reaction/fluids";
 import { withAlcohol } from "../reaction/with-alcohol";
 import type { Rinse } from "../request/request";
 import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
 import { ALCOHOL, alcoholOf, bearsAlcohol, bearsLastAlcohol, displacedFrom, lastAlcoholFor } from "./alcohol";
 import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
@@ -67,7 +68,8 @@ const keptApart = ({ drafts }: Bench): string =>
 /** Filter, and rinse with little of what takes little of the product. */
 export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, cold: Quantity<"temperature">): void {
   const { washing } = bench.frame.setting.request;
-  putAsides(bench, "alcohol");
+  const spirits = spiritsToRinseWith(bench, product);
+  if (spirits.length === 0) putAsides(bench, "alcohol");
   const perGram =
     washing?.retainedLiquorPerGram === undefined
       ? retainedLiquor("coarse crystals")
@@ -93,11 +95,9 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
   const at = rinseAt(product, bench.frame.crystallising);
   const taken = takenBy(product, water, crop, cold, at);
   const others = othersHeld(liquorBefore, product, held);
-  const isVain =
-    (taken === undefined || taken.compare(crop.times(planned("spentOnRinsing"))) > 0) &&
-    !mayHoldMore(bench, liquorBefore, product) &&
-    others.compare(crop.times(planned("leftUnrinsed"))) < 0;
+  const besideIt = others.plus(unknownHeld(liquorBefore, held)).to("g");
   const takesMuch = taken !== undefined && taken.compare(crop.times(planned("lostByRinsing"))) > 0;
+  const isVain = isRinsedInVain(bench, { product, crop, taken, takesMuch, others, besideIt });
   // What alcohol brought out of the water, or may have, is not rinsed with water.
   const hasAlcohol =
     bench.frame.setting.asides.some((one) => useOf(one, bench.frame.setting) === "alcohol") ||
@@ -115,9 +115,56 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
           : taken === undefined && (madeOf(product).ammonia || hasAlcohol)
             ? "alcohol"
             : "water";
+  if (spirits.length > 0) {
+    rinseWithSpirits(bench, spirits, { product, crop, cold });
+    testCrystals(bench, product);
+    return;
+  }
   const how = washing?.rinse ?? best;
-  RINSES[how](bench, { product, crop, water, cold, at, taken, takesMuch, others });
+  RINSES[how](bench, { product, crop, water, cold, at, taken, takesMuch, others, besideIt });
   if (how !== "none") testCrystals(bench, product);
+}
+
+/**
+ * Alcohol that stands ready for crystals that are made purer: in their liquor it would bring what is beside them out too, and keep it from a
+ * second crop; diluted it rinses them.
+ */
+function spiritsToRinseWith(bench: Bench, product: Formula): readonly Material[] {
+  const { setting, crystallising } = bench.frame;
+  const spirits = setting.asides.filter((one) => useOf(one, setting) === "alcohol");
+  const isRinse =
+    setting.request.washing?.rinse === undefined &&
+    crystallising !== undefined &&
+    isRecrystallised(setting.reactants, setting.products) &&
+    bearsLastAlcohol(product) &&
+    spirits.every((one) => one.asideTaken()?.portion.dimension === "volume");
+  return isRinse ? bench.asidesFor("alcohol") : [];
+}
+
+/** Rinsed with alcohol of the plan in as much ice water. */
+function rinseWithSpirits(
+  bench: Bench,
+  spirits: readonly Material[],
+  { product, crop, cold }: Pick<Rinsing, "product" | "crop" | "cold">,
+): void {
+  const matter = matterOf(product);
+  for (const material of spirits) {
+    const { name } = material.shelf;
+    const { portion } = material.asideTaken()!;
+    const water = portion.times(exact("1 g/mL")).to("g");
+    const taken = takenBy(product, water, crop, cold, planned("ice") as Quantity<"temperature">);
+    bench.did(POT, rinse(bench.pot, bench.in(bench.pack(name)).plusWater(water), undefined, 2), {
+      materials: [name],
+      amounts: [portion],
+      from: bench.pack(name),
+      say: () =>
+        `Rinse the crystals with the ${bench.hand.litres(portion)} of ${name} in ${bench.hand.water(water)}, ice-cold, in two portions, sucking off between${
+          taken === undefined
+            ? ""
+            : ` (how much of them it dissolves is not known: less than the ${bench.hand.grams(taken)} that so much water would)`
+        }; not into the liquor: what is beside the ${matter.name} in that would come out with it.`,
+    });
+  }
 }
 
 /** What dries off crystals and spoils what it stands beside: nitric and hydrochloric acid, not vinegar's. */
@@ -133,11 +180,30 @@ function othersHeld(pot: Pot, product: Formula, held: Quantity): Quantity {
   return others.length === 0 ? exact("0 g") : sum(others.map(massOf)).times(held).dividedBy(liquor.volume).to("g");
 }
 
-/** May there be more in the liquor than the books know: drops of acid, what the packs have besides? What is made purer is rinsed anyway. */
-const mayHoldMore = ({ frame: { setting } }: Bench, pot: Pot, product: Formula): boolean =>
-  dropsFor(product, "crystallising") !== undefined ||
-  pot.books.other.isPositive() ||
-  isRecrystallised(setting.reactants, setting.products);
+/** What the liquor that crystals keep has of what the packs have besides, as if all of that stayed dissolved. */
+const unknownHeld = (pot: Pot, held: Quantity): Quantity =>
+  pot.books.other
+    .times(held)
+    .dividedBy(pot.with({ solids: [] }).volume)
+    .to("g");
+
+/**
+ * Would a rinse cost more of the crystals than it takes out of them? What may stay is not rinsed out at that price; drops of acid, of which
+ * the books know nothing, are, and so is whatever is in crystals that are made purer.
+ */
+function isRinsedInVain(
+  { frame: { setting } }: Bench,
+  { product, crop, taken, takesMuch, others, besideIt }: Omit<Rinsing, "water" | "cold" | "at">,
+): boolean {
+  if (dropsFor(product, "crystallising") !== undefined || isRecrystallised(setting.reactants, setting.products))
+    return false;
+  const isDear = taken === undefined || taken.compare(crop.times(planned("spentOnRinsing"))) > 0;
+  if (!isDear || others.compare(crop.times(planned("leftUnrinsed"))) >= 0) return false;
+  // what dissolves much of them is not water but their own solution or alcohol, which cost little
+  return taken === undefined || takesMuch
+    ? besideIt.compare(others) <= 0
+    : besideIt.compare(crop.times(planned("residue"))) < 0;
+}
 
 const empty = ({ frame: { setting } }: Bench): Pot => Pot.empty(setting.temperature, setting.pressure);
 
@@ -236,21 +302,26 @@ const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> 
         }, and what this dissolves is not known${last}${apart === undefined ? "" : `; then press them ${pressedOn(product)}`}.`,
     });
   },
-  none: (bench) => {
+  none: (bench, rinsing) => {
     bench.did(POT, hold(bench.pot), {
       say: () =>
-        `Do not rinse${notRinsed(bench.frame.setting.product.formula)}: press the crystals ${pressedOn(bench.frame.setting.product.formula)}; what liquor they keep dries into them.`,
+        `Do not rinse${notRinsed(bench, rinsing)}: press the crystals ${pressedOn(bench.frame.setting.product.formula)}; what liquor they keep dries into them.`,
     });
   },
 };
 
 /** Why crystals are not rinsed, in words. */
-function notRinsed(product: Formula): string {
+function notRinsed(
+  { hand, frame: { setting } }: Bench,
+  { product, water, taken, at, others, besideIt }: Rinsing,
+): string {
   const apart = apartInWater(product);
   if (isTurnedByWater(product)) return ", water would turn them basic";
-  return apart === undefined
+  if (apart !== undefined) return `, water and alcohol would decompose them and leave ${apart.leaves}`;
+  const isIce = at.compare(planned("ice")) <= 0;
+  return taken === undefined || besideIt.compare(setting.steps.mass) < 0 || besideIt.compare(others) <= 0
     ? ", nothing but the product is in their liquor"
-    : `, water and alcohol would decompose them and leave ${apart.leaves}`;
+    : `: ${hand.litres(water)} of ${isIce ? "ice-cold water" : `water of ${celsius(at)}`} would dissolve up to ${hand.grams(taken)} of them to take ${hand.grams(besideIt)} out`;
 }
 
 /** A rinse of crystals that it hardly dissolves, no less than covers them in two portions. */

@@ -13,6 +13,7 @@ import type { AcidDiluted } from "./acid-diluted";
 import { isWetWithAlcohol } from "./alcohol";
 import type { AtHand } from "./at-hand";
 import { type Apparatus, type Care, type Draft, type Look, MOTHER } from "./bench";
+import type { MoreOf } from "./more-of";
 
 /** What left a vessel in a step. */
 export interface LeftContents {
@@ -60,6 +61,8 @@ export interface ProcedureStep {
   readonly blank: string | undefined;
   /** What a test is answered with where it has words of its own: what the end looks like, and what is before it; undefined for clear and cloudy. */
   readonly choices: readonly [done: string, shows: string] | undefined;
+  /** What it takes of a pack of the plan that nobody weighs with the batch: to test with, to wash with. */
+  readonly more: MoreOf | undefined;
   /** In the vessel when the step begins. */
   readonly before: Contents;
   /** In the vessel when the step ends. */
@@ -151,7 +154,7 @@ export function stepsOf(
     const isFirst = draft.care !== undefined && !seen.has(draft.care);
     seen.add(draft.care);
     const { operation, vessel, from, materials = [], amounts = [], alcohol, acidDiluted, apparatus } = draft;
-    const { ofAnotherBatch, onceMoreBelow, target, blank, choices } = draft;
+    const { ofAnotherBatch, onceMoreBelow, target, blank, choices, more } = draft;
     return withLazy<Omit<ProcedureStep, WorkedOut>, Pick<ProcedureStep, WorkedOut>>(
       {
         operation,
@@ -167,6 +170,7 @@ export function stepsOf(
         target,
         blank,
         choices,
+        more,
       },
       {
         text: () => draft.say(look),

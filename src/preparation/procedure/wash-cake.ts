@@ -5,6 +5,7 @@ import { attempt, type Result } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { list } from "../../foundation/wording";
 import { constitutionOf } from "../../ion";
+import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { type WashAdvice, type WashPlan, washAdvice } from "../../solubility";
 import { HOT_WATER, RESIDUE } from "../../solubility/internal";
@@ -22,6 +23,7 @@ import { formulaFrom } from "../reaction/species";
 import { againstColloid, standsAmmonium } from "./against-colloid";
 import { type Bench, type Look, POT } from "./bench";
 import { isGel } from "./isolation";
+import type { MoreOf } from "./more-of";
 import { notWarmOf } from "./not-warm";
 import { colourInAir, isAirless } from "./protection";
 import { sourWashOf, washes } from "./sour-wash";
@@ -60,6 +62,29 @@ function between({ hand, frame: { setting } }: Bench, one: Quantity, other: Quan
 const standsWarm = (product: Formula): boolean =>
   isGel(product) && notWarmOf(product) === undefined && warmthOf(product).below === undefined;
 
+/** A wash made of a pack of the plan that is strong enough for it: what of the pack goes into each wash, in words, and into all of them. */
+function dilutedFromPack(
+  { hand, frame: { setting } }: Bench,
+  wanted: WashAdvice["dilute"],
+  { washVolume, washes: count }: WashPlan,
+): { readonly text: string; readonly more: MoreOf } | undefined {
+  if (wanted === undefined) return undefined;
+  const strength = exact(wanted.strength);
+  const pack = [...setting.materials, ...setting.asides].find(
+    (one) => isOneOf(one.form, wanted.formula) && one.massFraction()?.compare(strength) === 1,
+  );
+  const share = pack?.massFraction();
+  if (pack === undefined || share === undefined) return undefined;
+  const all = washVolume.times(exact("1 g/mL"));
+  const each = all.times(strength).dividedBy(share).to("g") as Quantity<"mass">;
+  const { name } = pack.shelf;
+  const hood = share.compare(planned("dilute")) > 0 ? ", under a hood" : "";
+  return {
+    text: `${wanted.called}: ${hand.grams(each)} of the ${name} in ${hand.water(all.minus(each).to("g"))}${hood}`,
+    more: { material: name, portion: each.times(BigInt(count)).to("g") as Quantity<"mass"> },
+  };
+}
+
 /** Water for what air changes, in words: what brown or green means stands beside it. */
 function freeOfAir(product: Formula): string {
   if (!isAirless(product)) return "";
@@ -84,7 +109,8 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   const isElement = product.formula.symbols.length === 1;
   const liquid = advice.ok && !isElement ? advice.value.liquid : "water";
   const sour = sourWashOf(bench, before, plan, advice.ok ? advice.value : undefined);
-  const needs = advice.ok && !isElement ? advice.value.needs : undefined;
+  const own = advice.ok && !isElement ? dilutedFromPack(bench, advice.value.dilute, plan) : undefined;
+  const needs = advice.ok && !isElement && own === undefined ? advice.value.needs : undefined;
   const because = advice.ok ? advice.value.because : "";
   const special =
     sour !== undefined
@@ -93,7 +119,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
         ? freeOfAir(product.formula) || (decants && standsWarm(product.formula) ? WARM_WASH.text : "")
         : liquid === HOT_WATER
           ? ` of ${liquid} (${because})`
-          : ` (better: ${liquid}; ${because})`;
+          : ` (better: ${own?.text ?? liquid}; ${because})`;
   const namesLiquid = sour?.isAll === true || liquid === HOT_WATER;
   const residue = plan.residueAfter.at(-1) ?? plan.residueUnwashed;
   if (plan.washes === 0) {
@@ -131,6 +157,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
     target: plan.target,
     blank: "washes",
     ...(needs === undefined ? {} : { atHand: [needs] }),
+    ...(own === undefined ? {} : { more: own.more }),
   });
   if (!advice.ok) {
     bench.did(POT, testWash(bench.pot), {

@@ -20,6 +20,8 @@ export interface Rinsing {
   readonly takesMuch: boolean;
   /** Other salts in what the crystals keep of their liquor. */
   readonly others: Quantity;
+  /** The same with what the packs have besides. */
+  readonly besideIt: Quantity;
 }
 
 /** Waters of a rinse, in what the crystals keep of their liquor, and in how many portions: the least that leaves little enough. */

@@ -172,9 +172,14 @@ function saltOf(base: Formula, acid: Formula): string | undefined {
   return cation === undefined || anion === undefined ? undefined : saltFormula(cation, anion);
 }
 
-const remembered = /* @__PURE__ */ remembering<{ readonly terms: readonly Term[]; readonly acids: bigint } | undefined>(
-  100,
-);
+interface Neutralisation {
+  readonly terms: readonly Term[];
+  readonly acids: bigint;
+  /** As it is printed. */
+  readonly equation: string;
+}
+
+const remembered = /* @__PURE__ */ remembering<Neutralisation | undefined>(100);
 
 /** Base or metal and acid to salt, water and gas, for each mole of the equation; `acids` moles of acid in it. */
 export const neutralisation = (base: Formula, acid: Formula) =>
@@ -189,6 +194,7 @@ export const neutralisation = (base: Formula, acid: Formula) =>
     if (!found.ok) return undefined;
     return {
       terms: termsOf(found.value, (formula) => (isGas(formula, true) ? "gas" : "dissolved")),
+      equation: found.value.toUnicode(),
       acids: found.value.reactants.find(({ formula }) => formula.hasSameComposition(acid))?.coefficient ?? 1n,
     };
   });

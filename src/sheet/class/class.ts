@@ -35,7 +35,11 @@ function shoppingRows(on: OnPaper, groups: number): Cell[][] {
   const times = BigInt(groups);
   const shown = (portion: Quantity): string =>
     portion.dimension === "volume" ? hand.litres(portion) : hand.grams(portion);
-  const materials = plan.weighings.map(({ material, form, portion }): Cell[] => {
+  const materials = plan.weighings.map(({ material, form, portion: weighed }): Cell[] => {
+    const portion = plan.steps
+      .flatMap(({ more }) => (more?.material === material && more.portion !== undefined ? [more.portion] : []))
+      .filter((one) => one.dimension === weighed.dimension)
+      .reduce((sum, one) => sum.plus(one), weighed);
     const all = portion.times(times);
     const packs = packsFor(plan, material, all);
     const count =
@@ -43,14 +47,11 @@ function shoppingRows(on: OnPaper, groups: number): Cell[][] {
     return [material, form, asRead(plan, portion), asRead(plan, all), count];
   });
   const water = waterSteps(plan).map((one) => one.water);
-  const washed = plan.steps.flatMap(({ operation, amounts }) =>
-    operation === "wash" || operation === "rinse" ? amounts : [],
+  // the water of all washes of a step, and no alcohol; what a pack brings is bought with it
+  const washed = plan.steps.flatMap(({ operation, put, materials }) =>
+    (operation === "wash" || operation === "rinse") && materials.length === 0 ? put.map((pot) => pot.water) : [],
   );
-  const all = [
-    ...water,
-    ...washed.flatMap((one) => (one.dimension === "volume" ? [one.times(quantity("1 g/mL")).to("g")] : [one])),
-  ];
-  const [first, ...rest] = all;
+  const [first, ...rest] = [...water, ...washed].filter((one) => one.isPositive());
   if (first === undefined) return materials;
   const litres = rest.reduce((sum, one) => sum.plus(one), first);
   return [...materials, [words.waterOfAll, "H₂O", hand.litres(litres), hand.litres(litres.times(times)), ""]];

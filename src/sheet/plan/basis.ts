@@ -19,9 +19,9 @@ import { testCautions } from "./waste";
 function checkBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   // The test for complete precipitation is a step of its own.
-  // what is said of the purity is read before anything is weighed, in the head
+  // what is said of the purity is read before anything is weighed, in the head, and what decides how much at the weighing
   const checks = plan.checks
-    .filter(({ text, about }) => text !== plan.completeness?.test && about !== "purity")
+    .filter(({ text, about }) => text !== plan.completeness?.test && about !== "purity" && about !== "weighing")
     .map(({ text }) => sentence(text));
   const items = [...checks, ...testCautions(on)];
   return items.length === 0

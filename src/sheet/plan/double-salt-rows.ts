@@ -1,4 +1,4 @@
-// What tests tell of the crystals of a double salt of unknown solubility, in the table of masses.
+// What tests tell of the crystals of a double salt, in the table of masses.
 import { list } from "../../foundation/wording";
 import { lossOfDoubleSalt, STEPS_OF_SAMPLE, withoutAmmonia } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";

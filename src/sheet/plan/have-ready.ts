@@ -9,6 +9,7 @@ import { about, pretty, sizeOf } from "../figures";
 import { filled } from "../words";
 import {
   absorbentsOf,
+  asRead,
   gasesLedIn,
   handFor,
   instrumentsOf,
@@ -102,6 +103,19 @@ function alcohols(on: OnPaper): string[] {
     if (step.alcohol === undefined) return [];
     const phrase = step.put.length === 0 ? words.alcoholUpTo : words.alcohol;
     return [filled(phrase, { volume: handFor(on).litres(step.alcohol), step: numberOf(plan, step) })];
+  });
+}
+
+/** What a step takes of a pack beside what is weighed of it. */
+function moreOfPacks(on: OnPaper): string[] {
+  const { plan, words } = on;
+  return plan.steps.flatMap((step) => {
+    if (step.more === undefined) return [];
+    const { material, portion } = step.more;
+    const of = { material, step: numberOf(plan, step) };
+    return [
+      portion === undefined ? filled(words.pinch, of) : filled(words.moreOf, { ...of, portion: asRead(plan, portion) }),
+    ];
   });
 }
 
@@ -266,6 +280,7 @@ export function kitOf(on: OnPaper): string[] {
     ...sourWashes(on),
     ...diluteAcids(on),
     ...alcohols(on),
+    ...moreOfPacks(on),
     ...tests.map((step) => filled(words.reagents, { step: numberOf(plan, step) })),
     ...(does("dry") ? [words.tray] : []),
     ...(drying?.apparatus === "desiccator" || does("fire") ? [words.desiccator] : []),

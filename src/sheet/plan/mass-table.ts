@@ -9,6 +9,7 @@ import {
   goneByItselfIn,
   heldWaterOf,
   ignitionDecides,
+  isAntisolvent,
   isGel,
   keepsSaltOfLiquor,
   leftOnIgnition,
@@ -111,6 +112,16 @@ const rowOf = (on: OnPaper, crop: Crop, found: string, means: string): string[] 
 const asHeated = (on: OnPaper, { of }: Crop, means: string, formula: string): string =>
   of === "both" ? means : meaning(on, means, formula);
 
+/** Did alcohol that no figure counts come into the liquor before its crystals were filtered off? */
+const isBroughtByAlcohol = ({ steps, crystallising }: Plan): boolean =>
+  crystallising !== undefined &&
+  steps.some(
+    ({ operation, vessel, put }) =>
+      operation === "add" &&
+      vessel === "pot" &&
+      put.some(({ dissolved }) => dissolved.some(({ formula }) => isAntisolvent(parseFormula(formula)))),
+  );
+
 /** Why more crystals were found than the steps bring, and dry: what may have gone further, and what may be left in them. */
 function whyMore({ plan, words }: OnPaper, { of }: Crop): string {
   const { steps, weighings } = plan;
@@ -119,6 +130,7 @@ function whyMore({ plan, words }: OnPaper, { of }: Crop): string {
   const reasons = [
     isBoiled ? words.boiledFurther : words.cooledFurther,
     ...(keepsSaltOfLiquor(plan) ? [words.saltLeft] : []),
+    ...(isBroughtByAlcohol(plan) ? [words.broughtByAlcohol] : []),
     // how far a gas that is led in was taken up shows in no mass
     ...(led.length === 0 ? [] : weighings.filter((one) => !led.includes(one))).map(({ form }) =>
       filled(words.materialLeft, { formula: form }),
@@ -231,6 +243,7 @@ function keyRows(on: OnPaper): string[][] {
   return [
     ...crops.flatMap((crop) => cropRows(on, crop, theory)),
     ...crops.flatMap((crop) => others.map((other) => candidateRow(on, crop, other))),
+    ...(asksForIgnition(plan) ? [] : doubleSaltRows(on)),
     ...lessOxidisedRows(on),
     ...acidRows(on),
   ];

@@ -1,3 +1,4 @@
+import { list } from "../../foundation/wording";
 import type { Plan, ProcedureStep } from "../../preparation";
 import { isFromRounding } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
@@ -94,8 +95,12 @@ export function weighingBlocks(on: OnPaper): Block[] {
     const assay = shelf?.strength ?? shelf?.assay;
     // a bare percent is taken by mass; packs of spirit print it by volume
     const isBare = assay === shelf?.strength && /^[\d.,\s]+%$/.test(String(assay));
+    const has = (shelf?.also ?? []).map(({ form, share }) =>
+      filled(words.shareOf, { share: String(share), formula: pretty(String(form)) }),
+    );
     const known = [
       ...(assay === undefined ? [] : [isBare ? filled(words.byMass, { share: String(assay) }) : String(assay)]),
+      ...(has.length === 0 ? [] : [filled(words.packHas, { besides: list(has) })]),
       ...otherUnit(on, material),
       ...takenLater(on, material),
       ...(note === undefined ? [] : [note]),
@@ -104,7 +109,8 @@ export function weighingBlocks(on: OnPaper): Block[] {
   });
   const warnings = plan.warnings.map((one) => `${words.check}: ${sentence(one)}`);
   const gases = led.map(({ material, portion }) => filled(words.ledIn, { material, portion: asRead(plan, portion) }));
-  const items = [...warnings, ...gases, ...notes];
+  const decided = plan.checks.flatMap(({ about: of, text }) => (of === "weighing" ? [sentence(text)] : []));
+  const items = [...warnings, ...gases, ...notes, ...decided];
   return [
     { kind: "heading", text: words.weigh },
     {

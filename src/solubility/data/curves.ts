@@ -1,4 +1,4 @@
-// Solubility of 438 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
+// Solubility of 439 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
 // solution (all water, crystal water included), near 1 atm. A curve bends wherever the solid in contact with it changes.
 // Every row keeps its source and how it is known; competing figures are kept beside the chosen ones.
 import { once } from "../../foundation/memo";
@@ -485,6 +485,7 @@ export const SOLUBILITY = /* @__PURE__ */ once((): readonly SolubilityRow[] => [
   { formula: "(NH4)2Ce(NO3)6", name: "diammonium cerium(IV) hexanitrate", solids: [{ waters: "0" }], points: [[25, "141"]], source: "memory", knownAs: "memory", weak: true },
   { formula: "Na5P3O10", name: "sodium triphosphate", solids: [{ waters: "6" }], points: [[25, "14.4"]], source: "memory", knownAs: "memory", weak: true, note: "slow: the dry salt first dissolves to more and then sets to the hexahydrate" },
   { formula: "[Co(NH3)5Cl]Cl2", name: "pentaamminechloridocobalt(III) chloride", solids: [{ waters: "0" }], points: [[25, "0.4"]], source: "memory", knownAs: "memory", weak: true },
+  { formula: "K2Cu(SO4)2", name: "dipotassium copper bis(sulfate)", solids: [{ waters: "6" }], points: [[25, "11"]], source: "blanchardPreparations", knownAs: "compiled", weak: true, note: "one point, in whole grams" },
   { formula: "K2Ni(SO4)2", name: "dipotassium nickel bis(sulfate)", solids: [{ waters: "6" }], points: [[20, "5.18"], [80, "39.8"]], source: "memory", knownAs: "memory", weak: true, note: "two-point row; hexahydrate 7 and 60.8 g per 100 mL" },
   { formula: "NH4CH3COO", name: "ammonium acetate", solids: [{ waters: "0" }], points: [[4, "148"]], source: "memory", knownAs: "memory", weak: true, note: "hydrolyses and loses ammonia when warm" },
   { formula: "K3C6H5O7", name: "tripotassium citrate", solids: [{ waters: "1" }], points: [[25, "134"]], source: "memory", knownAs: "memory", weak: true, note: "one part of the monohydrate in 0.65 of water" },

@@ -13,6 +13,8 @@ interface OwnWashRow {
   readonly acid?: { readonly formula: string; readonly name: string; readonly strength: string; readonly sold: string };
   /** What it is made from and that must be at hand. */
   readonly needs?: "strong ammonia";
+  /** The same by its formula and strength, by mass, where a pack of another strength is there. */
+  readonly dilute?: { readonly formula: string; readonly called: string; readonly strength: string };
   readonly source: SourceKey;
 }
 
@@ -26,7 +28,7 @@ export const OWN_WASH: readonly OwnWashRow[] = [
   { ions: "Ca^2+ C17H35COO-", liquid: "hot water with a little alcohol in it, stirred up each time", because: "it floats and water alone does not wet it", source: "commonPractice" },
   { ions: "Mg^2+ C17H35COO-", liquid: "hot water with a little alcohol in it, stirred up each time", because: "it floats and water alone does not wet it", source: "commonPractice" },
   { ions: "Pb^2+ Cl-", liquid: "a little ice water", because: "hot water dissolves lead chloride", source: "commonPractice" },
-  { ions: "NH4+ Mg^2+ PO4^3-", liquid: "2.5 % ammonia, cold: a tenth of strong ammonia in water, under a hood", because: "pure water takes ammonium and phosphate out of it", needs: "strong ammonia", source: "talbot" },
+  { ions: "NH4+ Mg^2+ PO4^3-", liquid: "2.5 % ammonia, cold: a tenth of strong ammonia in water, under a hood", because: "pure water takes ammonium and phosphate out of it", needs: "strong ammonia", dilute: { formula: "NH3", called: "2.5 % ammonia, cold", strength: "2.5 %" }, source: "talbot" },
   { ions: "Ca^2+ C6H5O7^3-", liquid: "hot water", because: "calcium citrate dissolves less hot than cold", source: "commonPractice" },
   { ions: "Fe^2+ C2O4^2-", liquid: "hot water", because: "iron(II) oxalate hardly dissolves even hot, and hot water removes the salts", source: "commonPractice" },
 ];

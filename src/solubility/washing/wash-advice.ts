@@ -33,6 +33,8 @@ export interface WashAdvice {
     | undefined;
   /** What the liquid is made from beside water and that acid; undefined where nothing is. */
   readonly needs: "strong ammonia" | undefined;
+  /** The same by its formula and strength, by mass, for whoever has it in another; undefined where nothing is. */
+  readonly dilute: { readonly formula: string; readonly called: string; readonly strength: string } | undefined;
   /**
    * Tests on the last wash: of each salt that is washed out the ions that a drop shows. `boxes` are what the end and what is before it
    * look like, `showsFrom` the strength of the ion from which on it shows (from memory); both undefined where no drop test tells.
@@ -101,6 +103,7 @@ export function washAdvice(
     because,
     acid: row?.acid,
     needs: row?.needs,
+    dilute: row?.dilute,
     ...(row?.acid === undefined ? tests : besideAcid(tests, row.acid.formula)),
     solubility: figure?.solubility,
     source: "commonPractice",
