@@ -249,6 +249,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   aluminiumSulfateHeating: "article",
   schoolChemicals: "page",
   compoundPages: "page",
+  compoundPagesFirst: "page",
   supplierHeatingFirst: "page",
   rajeOxalateFirst: "article",
   ramloganRouff2016: "article",

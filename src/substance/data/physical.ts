@@ -233,7 +233,7 @@ export const PHYSICAL = /* @__PURE__ */ once((): readonly PhysicalRow[] => [
   { formula: "Ca5(PO4)3OH", density: "3.15", source: "densityTable" },
   { formula: "CaHPO4", density: "2.92", source: "densityTable" },
   { formula: "CaHPO4·2H2O", density: "2.31", change: "decomposes", celsius: "100", source: "densityTable" },
-  { formula: "Ca(H2PO4)2·H2O", density: "2.22", change: "decomposes", celsius: "109", source: "memory" },
+  { formula: "Ca(H2PO4)2·H2O", density: "2.22", change: "decomposes", celsius: "100", source: "memory", changeSource: "inorganicHandbook" },
   { formula: "CaC2O4·H2O", density: "2.2", change: "decomposes", celsius: "200", source: "densityTable" },
   { formula: "Ca(CH3COO)2·H2O", density: "1.5", change: "decomposes", celsius: "150", source: "memory" },
   { formula: "Ca(HCOO)2", density: "2.02", change: "decomposes", celsius: "300", source: "memory" },

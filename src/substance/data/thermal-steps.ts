@@ -76,7 +76,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
   { formula: "Li2CO3", steps: [{ from: "1300", approx: true, leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "Li2O", coefficient: "1" }] }], source: "memory" },
   { formula: "LiCl·H2O", steps: [{ from: "98", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "LiCl", coefficient: "1" }] }], source: "memory" },
   { formula: "Li2SO4·H2O", steps: [{ from: "80", to: "130", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Li2SO4", coefficient: "1" }] }], source: "lithiumSulfate1997First" },
-  { formula: "Na2CO3·H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Na2CO3", coefficient: "1" }] }], source: "memory" },
+  { formula: "Na2CO3·H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Na2CO3", coefficient: "1" }] }], note: "effloresces in dry air above 50", source: "pharmacopoeiaDrying" },
   { formula: "Na2CO3·7H2O", steps: [{ from: "35", leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "Na2CO3·H2O", coefficient: "1" }] }], note: "stable only between about 32 and 35", source: "memory" },
   { formula: "Na2CO3·10H2O", steps: [
     { from: "32", to: "34", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "Na2CO3·7H2O", coefficient: "1" }] },
@@ -112,7 +112,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
   ], source: "thermoRaman" },
   { formula: "NaH2PO4·H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "NaH2PO4", coefficient: "1" }] }], source: "merckIndex" },
   { formula: "NaH2PO4·2H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "NaH2PO4", coefficient: "1" }] }], note: "melts at 60", source: "merckIndex" },
-  { formula: "Na4P2O7·10H2O", steps: [{ from: "94", leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "Na4P2O7", coefficient: "1" }] }], source: "memory" },
+  { formula: "Na4P2O7·10H2O", steps: [{ from: "94", leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "Na4P2O7", coefficient: "1" }] }], source: "compoundPages" },
   { formula: "Na2H2P2O7", steps: [{ from: "220", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "NaPO3", coefficient: "2" }] }], source: "foodAdditivesBook" },
   { formula: "Na2B4O7·5H2O", steps: [{ from: "120", to: "320", leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "Na2B4O7", coefficient: "1" }] }], source: "merckIndexFirst" },
   { formula: "Na2B4O7·10H2O", steps: [
@@ -129,7 +129,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
   { formula: "Na2MoO4·2H2O", steps: [{ from: "100", to: "140", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Na2MoO4", coefficient: "1" }] }], note: "the anhydrous salt melts at 687", source: "pharmacopoeiaDryingFirst" },
   { formula: "Na2WO4·2H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Na2WO4", coefficient: "1" }] }], note: "the anhydrous salt melts at 698", source: "tungstateHeating" },
   { formula: "NaN3", steps: [{ from: "300", leaves: [{ formula: "N2", coefficient: "3/2" }], remains: [{ formula: "Na", coefficient: "1" }] }], source: "memory" },
-  { formula: "Na4[Fe(CN)6]·10H2O", steps: [{ from: "80", approx: true, leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "Na4[Fe(CN)6]", coefficient: "1" }] }], note: "decomposes above 435", source: "memory" },
+  { formula: "Na4[Fe(CN)6]·10H2O", steps: [{ from: "50", to: "82", leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "Na4[Fe(CN)6]", coefficient: "1" }] }], note: "decomposes above 435", source: "compoundPagesFirst" },
   { formula: "KNaC4H4O6·4H2O", steps: [
     { from: "100", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "KNaC4H4O6·H2O", coefficient: "1" }] },
     { from: "130", to: "140", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "KNaC4H4O6", coefficient: "1" }] },
@@ -154,7 +154,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
   { formula: "KCr(SO4)2·12H2O", steps: [
     { from: "100", leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "KCr(SO4)2·2H2O", coefficient: "1" }] },
     { from: "400", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "KCr(SO4)2", coefficient: "1" }] },
-  ], source: "memory" },
+  ], source: "oxfordChemistry" },
   { formula: "K4[Fe(CN)6]·3H2O", steps: [
     { from: "60", to: "100", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "K4[Fe(CN)6]", coefficient: "1" }] },
     { from: "400", leaves: [{ formula: "N2", coefficient: "1" }], remains: [{ formula: "KCN", coefficient: "4" }, { formula: "FeC2", coefficient: "1" }] },
@@ -230,7 +230,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
     { from: "100", to: "190", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "CaHPO4", coefficient: "1" }] },
     { from: "400", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Ca2P2O7", coefficient: "1/2" }] },
   ], source: "frostPalmer2011First" },
-  { formula: "Ca(H2PO4)2·H2O", steps: [{ from: "109", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Ca(H2PO4)2", coefficient: "1" }] }], note: "decomposes at 203", source: "memory" },
+  { formula: "Ca(H2PO4)2·H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Ca(H2PO4)2", coefficient: "1" }] }], note: "decomposes at 200", source: "inorganicHandbook" },
   { formula: "CaC2O4·H2O", steps: [
     { from: "100", to: "220", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CaC2O4", coefficient: "1" }] },
     { from: "400", to: "500", leaves: [{ formula: "CO", coefficient: "1" }], remains: [{ formula: "CaCO3", coefficient: "1" }] },
@@ -425,7 +425,7 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
     { from: "300", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "HPO3", coefficient: "1" }] },
   ], source: "memory" },
   { formula: "NH2COONH4", steps: [{ from: "60", approx: true, leaves: [{ formula: "NH3", coefficient: "2" }, { formula: "CO2", coefficient: "1" }], remains: [] }], source: "memory" },
-  { formula: "3CdSO4·8H2O", steps: [{ from: "40", to: "43.6", leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "CdSO4·H2O", coefficient: "3" }] }], source: "memory" },
+  { formula: "3CdSO4·8H2O", steps: [{ from: "40", to: "80", leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "CdSO4·H2O", coefficient: "3" }] }], source: "merckIndex" },
   { formula: "[Cu(NH3)4]SO4·H2O", steps: [
     { from: "30", to: "150", leaves: [{ formula: "H2O", coefficient: "1" }, { formula: "NH3", coefficient: "2" }], remains: [{ formula: "Cu(NH3)2SO4", coefficient: "1" }] },
     { from: "200", to: "260", leaves: [{ formula: "NH3", coefficient: "2" }], remains: [{ formula: "CuSO4", coefficient: "1" }] },
