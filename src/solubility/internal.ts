@@ -27,4 +27,4 @@ export {
   saturatedProduct,
 } from "./precipitating/pairings";
 export { findRows, ionsOf, type ProductRow } from "./precipitating/product";
-export { HOT_WASH, HOT_WATER } from "./washing/wash-advice";
+export { COLD_WATER, HOT_WASH, HOT_WATER } from "./washing/wash-advice";

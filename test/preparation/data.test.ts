@@ -133,6 +133,7 @@ import { DECIDING, MEASURING } from "../../src/preparation/data/measuring";
 import { PLANNING } from "../../src/preparation/data/planning";
 import { FLAMES, POWDER_TESTS, PRECIPITATION_TESTS, SEEN_IN_GLASSES } from "../../src/preparation/data/powder-tests";
 import {
+  COMES_SLOWLY,
   DIGESTED,
   FELTED,
   GOES_IN_AIR,
@@ -196,6 +197,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   BURNS_IN_AIR: [BURNS_IN_AIR],
   BELIEFS: Object.values(BELIEFS),
   CHANGED_IN_AIR,
+  COMES_SLOWLY,
   COATING: [COATING],
   COUPLES: COUPLES(),
   CRYSTAL_TEST: [CRYSTAL_TEST],
@@ -332,7 +334,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   SEEN_IN_GLASSES,
   WARM_FOR_AMMINE: [WARM_FOR_AMMINE],
   WARM_FOR_METAL: [WARM_FOR_METAL],
-  WARM_IN_ACID: [WARM_IN_ACID],
+  WARM_IN_ACID,
   SLOW_IN_ACID: [SLOW_IN_ACID],
   LOOSE,
   MIXED_HOT: [MIXED_HOT],

@@ -50,10 +50,13 @@ describe("copper glycinate", () => {
     // it said 0.7 g, what pure water keeps (0.42 g of the dry salt in 100 g at 20 °C); the acetic acid that is set free keeps three
     // times as much (worked out in twentieth-trial-a), and the spirit brings some of that out again
     const printed = sheet(glycinate);
-    expect(printed).toContain("Without the alcohol this liquor would keep 2.3 g of the product at equilibrium");
+    // in ice 0.212 g of the dry salt in 100 g of water for 0.396 g at 20 °C (between the figures of the table at 0 and 25 °C): 1.2 g
+    // of the 2.3 g (was 2.3 g, filtered at the warmth of the room)
+    expect(printed).toContain("Without the alcohol this liquor would keep 1.2 g of the product at equilibrium");
     expect(printed).not.toContain("Look through");
     expect(printed).not.toContain("is too far from it");
-    expect(printed).toMatch(/Expected dry product 3\.\d to 6\.\d g, light blue/);
+    // 6.9 g less the 1.2 g and a tenth of the theory for handling, up to all of it for the spirit (was 3.7 g at the least)
+    expect(printed).toMatch(/Expected dry product 4\.9 to 6\.9 g, light blue/);
   });
 });
 

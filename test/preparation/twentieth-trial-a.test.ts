@@ -90,9 +90,10 @@ describe("a chelate that precipitates from the salt of another acid", () => {
     const share = standing(0.03 / 0.165, (2 * 1.052 * 0.03) / 0.165);
     expect(share).toBeGreaterThan(0.6);
     expect(share).toBeLessThan(0.75);
-    // the third acetate complex and CuOH+ are left out above, and what is weighed is rounded
-    expect(Math.abs(1 - kept(acetate) / 6.89 - share)).toBeLessThan(0.02);
-    expect(sheet(acetate)).toMatch(/At equilibrium this liquor keeps 2\.3 g of the product/);
+    // the third acetate complex and CuOH+ are left out above, and what is weighed is rounded; in ice the liquor keeps 0.212 / 0.396 of
+    // that, by 0.17 g in 100 g of water at 0 °C and 0.48 g at 25 °C, between them by the logarithm (was filtered at 20 °C)
+    expect(Math.abs(1 - kept(acetate) / (0.212 / 0.396) / 6.89 - share)).toBeLessThan(0.02);
+    expect(sheet(acetate)).toMatch(/At equilibrium this liquor keeps 1\.2 g of the product/);
   });
 
   it("dissolves alone in water as far as its figure says, to a liquor that is nearly neutral", () => {
@@ -199,10 +200,11 @@ describe("alcohol on the table of a precipitation", () => {
     const at = all.findIndex((text) => text.startsWith("Add the 60 mL of spirit slowly"));
     expect(at).toBeGreaterThan(0);
     expect(at).toBeLessThan(all.findIndex((text) => text.startsWith("Filter the Cu")));
-    expect(all.join(" ")).toContain("Without the alcohol this liquor would keep 2.3 g of the product at equilibrium");
+    expect(all.join(" ")).toContain("Without the alcohol this liquor would keep 1.2 g of the product at equilibrium");
     expect(all.join(" ")).not.toContain("Rinse with the spirit");
-    // all that the liquor would keep may come: up to the theory less what washing takes
-    expect(sheet(request)).toMatch(/Expected dry product 3\.7 to 6\.8 g/);
+    // all that the liquor would keep may come: up to the theory less what washing takes; at the least 6.9 g less 1.2 g and a tenth of
+    // the theory (was 3.7 to 6.8 g, filtered and washed at the warmth of the room)
+    expect(sheet(request)).toMatch(/Expected dry product 4\.9 to 6\.9 g/);
   });
 
   it("goes over the cake where it would bring a salt out with the product", () => {

@@ -38,11 +38,14 @@ describe("a salt that water takes apart", () => {
   it("is made cold, its gypsum rinsed three times, and no more of it promised than is counted", () => {
     const steps = textsOf(acetate);
     expect(steps.join(" ")).not.toMatch(/80 °C|\bhot\b/);
-    expect(steps).toContainEqual(
-      expect.stringMatching(/^Add the calcium acetate to it with .* and stir: CaSO₄·2H₂O precipitates/),
-    );
-    // 40.0 g x 0.98 / 630.37 g/mol x 2 x 204.11 g/mol = 25.4 g
-    expect(steps.at(-1)).toMatch(/three times, each time with as little water .* with up to 25\.4 g of Al\(CH₃COO\)₃/);
+    // dissolved first: a solid acetate in the strong sulfate gets a crust of gypsum (was stirred in as a solid)
+    expect(steps.join(" ")).toMatch(/Pour the calcium acetate solution into the vessel/);
+    expect(steps.join(" ")).toMatch(/wash it 3 times with \d+ mL of water each, into the liquor/);
+    // 40.0 g x 0.98 / 630.37 g/mol x 2 x 204.11 g/mol = 25.4 g, less what the pressed cake keeps (was all of the 25.4 g, and the
+    // rinses were not counted)
+    const kept = Number(/with up to ([\d.]+) g of Al\(CH₃COO\)₃/.exec(steps.at(-1)!)![1]);
+    expect(kept).toBeGreaterThan(0.97 * 25.4);
+    expect(kept).toBeLessThan(25.4);
   });
 });
 
@@ -165,7 +168,9 @@ describe("a complex of iron(III) whose iron(II) a peroxide oxidises", () => {
     expect(order.every((step) => step >= 0)).toBe(true);
     expect([...order].sort((a, b) => a - b)).toEqual(order);
     expect(steps.join(" ")).not.toContain("still at 85 °C");
-    expect(steps[at("hexacyanidoferrate(III)")]).toMatch(/a little more of the peroxide.*in dim light from here on/);
+    expect(steps[at("hexacyanidoferrate(III)")]).toContain("a little more of the peroxide");
+    // light takes the complex apart as soon as some of it is there, and not only when all is (was said at this step)
+    expect(steps[at("never above 40 °C")]).toContain("From here on work in dim light");
   });
 
   it("meets alcohol only where a strip shows no peroxide, and the strips are made ready", () => {
@@ -173,10 +178,11 @@ describe("a complex of iron(III) whose iron(II) a peroxide oxidises", () => {
     expect(benchSheet(plan, { format: "text" }).replace(/\s+/g, " ")).toContain("[ ] test strips for peroxide");
   });
 
-  // as much alcohol as there is liquor once it is boiled down to three times the product: 210 g
+  // 100 mL of spirit stand on the table: the liquor is boiled down to as much over the 70.0 g of product (was 210 mL, three times the
+  // product, of which a third is the product itself and no liquor)
   it("is said how much alcohol is usual by what is left of its liquor", () => {
     const usual = plan.checks.find(({ text }) => text.includes("as much alcohol as liquor"))!;
-    expect(usual.figure!.toNumber("mL")).toBeCloseTo(210, -1);
+    expect(usual.figure!.toNumber("mL")).toBeCloseTo(100, 0);
   });
 });
 

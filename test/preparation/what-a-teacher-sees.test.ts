@@ -229,10 +229,16 @@ describe("a product that is a liquid or a gas in water", () => {
     const texts = plan.value.steps.map(({ text }) => text).join("\n");
     expect(plan.value.isolation.how).toBe("liquor");
     expect(texts).not.toMatch(/crystal|alcohol|80 °C|Boil|[Dd]ry/);
-    // all of the product is in the liquor
+    // all of the product is in the liquor, but for what a pressed cake of barium sulfate keeps: 0.75 mL of liquor for each gram, of which
+    // three rinses of as much, each mixed with half of what was there before, leave an eighth (was all of it, and its rinses were not
+    // counted)
     const { strength, mass } = plan.value.keptLiquor!;
     const grams = strength.toNumber("") * mass.toNumber("g");
-    expect(grams / plan.value.product.theoreticalYield.toNumber("g")).toBeCloseTo(1, 2);
+    const cake =
+      plan.value.steps.find(({ text }) => text.includes("press it"))?.before.solids[0]?.mass.toNumber("g") ?? 0;
+    const held = 0.75 * cake;
+    const lost = held / (mass.toNumber("g") - 2 * held) / 8; // three come in, one stays in the cake
+    expect(grams / plan.value.product.theoreticalYield.toNumber("g")).toBeCloseTo(1 - lost, 2);
   });
 
   it("is refused where it does not mix with water", () => {

@@ -104,7 +104,10 @@ describe("answers", () => {
   });
 
   it("print the source of a figure in its working", () => {
-    for (const figure of [substance("(NH4)2Cu(SO4)2·6H2O").density!, substance("K3[Fe(C2O4)3]·3H2O").thermalSteps[0]!.from])
+    for (const figure of [
+      substance("(NH4)2Cu(SO4)2·6H2O").density!,
+      substance("K3[Fe(C2O4)3]·3H2O").thermalSteps[0]!.from,
+    ])
       expect(explain(figure).sources).toEqual(["recalled from memory, not confirmed in a source"]);
     const vinegar = usualStrength(shopMaterial("white vinegar").candidates[0]!)!;
     expect(explain(vinegar).sources[0]).toMatch(/from memory/);

@@ -21,11 +21,12 @@ export const BASES_FOR_ACID: readonly BaseForAcidRow[] = [
 
 /**
  * How the amount is found: in so many steps up to what takes all the acid, the first that is within `nearly` of the most that
- * precipitates; not spoken of where it brings less than `worth` of the theory more.
+ * precipitates; not spoken of where it brings less than `worth` of the theory more, or the liquor is less sour than `soursBelow`.
  */
-export const BASE_SEARCH = { steps: 20, nearly: "1 %", worth: "2 %", source: "commonPractice" } as const satisfies {
+export const BASE_SEARCH = { steps: 20, nearly: "1 %", worth: "2 %", soursBelow: "4", source: "commonPractice" } as const satisfies {
   steps: number;
   nearly: string;
   worth: string;
+  soursBelow: string;
   source: SourceKey;
 };

@@ -87,9 +87,10 @@ export const ACID_TAKES: readonly AcidTakesRow[] = [
  * Ligands whose plain salt with the metal hardly dissolves and stands in the way of the complex: its solution is hot, and the metal
  * goes into it. Never a cyanide, and no ammonia, which heat drives out.
  */
-export const MIXED_HOT = { anions: ["C2O4^2-"], at: "85 °C", source: "commonPractice" } as const satisfies {
+export const MIXED_HOT = { anions: ["C2O4^2-"], at: "85 °C", solidFirst: "for half an hour, as cool as that", source: "commonPractice" } as const satisfies {
   anions: readonly string[];
   at: string;
+  solidFirst: string;
   source: SourceKey;
 };
 
@@ -188,11 +189,15 @@ export const SLOW_IN_ACID = {
 } as const;
 
 /** Oxides and dense carbonates that acid dissolves hardly in the cold. */
-export const WARM_IN_ACID = {
-  formulas: ["MgCO3", "FeCO3", "CaMg(CO3)2", "CuO", "NiO", "CoO", "Co3O4", "MnO", "Fe2O3", "Fe3O4", "Cr2O3", "CdO", "SnO"],
-  at: "60 °C",
-  source: "commonPractice",
-} as const;
+export const WARM_IN_ACID: readonly {
+  readonly formulas: readonly string[];
+  readonly at: string;
+  readonly source: SourceKey;
+}[] = [
+  { formulas: ["MgCO3", "FeCO3", "CaMg(CO3)2", "CuO", "NiO", "CoO", "Co3O4", "MnO", "Fe2O3", "Fe3O4", "Cr2O3", "CdO", "SnO"], at: "60 °C", source: "commonPractice" },
+  // what is sold is gibbsite; a fresh gel dissolves in the cold
+  { formulas: ["Al(OH)3"], at: "80 °C", source: "commonPractice" },
+];
 
 /** Metals that dilute acid takes slowly in the cold: it is warm before the first portion, and never boils. */
 export const WARM_FOR_METAL = {

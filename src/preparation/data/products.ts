@@ -86,6 +86,21 @@ export const DIGESTED: readonly DigestedRow[] = [
   { formulas: ["BaSO4"], at: "80 to 95 °C", needed: true, mixedAt: "60 °C", why: "made and filtered cold it is so fine that it runs through the paper: take paper of a fine grade, and pour the first filtrate back where it is cloudy", source: "commonPractice" },
 ];
 
+/** A precipitate that comes slowly out of a liquor that is not strong, and as a crust on what is put in as a solid. */
+export interface SlowlyRow {
+  readonly formula: string;
+  /** How long it is stirred or stands, in the room and hot. */
+  readonly cold: string;
+  readonly hot: string;
+  readonly test: string;
+  readonly source: SourceKey;
+}
+
+// gypsum stays supersaturated for minutes to hours (cement and desalination know it): how long at the bench is common practice
+export const COMES_SLOWLY: readonly SlowlyRow[] = [
+  { formula: "CaSO4·2H2O", cold: "let it stand for an hour or more, overnight if there is time, stirring now and then (a pinch of gypsum starts it)", hot: "stir it there for half an hour or more", test: "a little of it, filtered clear and left for a quarter of an hour, stays clear", source: "commonPractice" },
+];
+
 /** Salts that leave fine metal or oxide as they decompose, which glows or takes fire in air, and give carbon monoxide. */
 export const LEAVES_FINE_METAL: { readonly groups: readonly string[]; readonly metals: readonly string[]; readonly source: SourceKey } = {
   groups: ["oxalate", "formate"],

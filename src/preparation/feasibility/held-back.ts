@@ -4,6 +4,7 @@ import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { saltConversion } from "../../solubility";
 import type { Poured } from "../contents/equilibrium";
+import { BASE_SEARCH } from "../data/base-for-acid";
 import { protonsOf } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { type Beaker, componentsOf, printed, ratio, type Standing, unitsIn } from "./beaker";
@@ -97,7 +98,7 @@ export function heldBack(wanted: Wanted, beaker: Beaker, share: number): Reason[
       });
   }
   const freed = c.made.find(({ made }) => made.acid !== undefined && made.kind === "acid");
-  if (freed !== undefined && beaker.pH < 4)
+  if (freed !== undefined && beaker.pH < Number(BASE_SEARCH.soursBelow))
     reasons.push({
       code: "acid-holds-back",
       text: `${freed.species.name} that is set free makes the liquor pH ${beaker.pH.toFixed(1)} and keeps ${percent(1 - share)} dissolved`,

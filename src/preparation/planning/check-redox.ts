@@ -5,7 +5,7 @@ import { type Quantity, sum } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { FREED_FROM_EXCESS } from "../data/waste";
-import { volumeOf } from "../procedure/asides";
+import { liquorAtCrystals } from "../procedure/alcohol";
 import { POT } from "../procedure/bench";
 import { inTheWay } from "../procedure/mixed-hot";
 import { isByLye, isPeroxide } from "../procedure/roles";
@@ -16,6 +16,7 @@ import { gasRow, isGas } from "../reaction/fluids";
 import { formulaFrom } from "../reaction/species";
 import { hydronsGivenBy } from "../safety/waste-treatment";
 import type { Material } from "../shelf/material";
+import { volumeOf } from "../shelf/strength";
 import { type Check, check, shown, type Watched } from "./check";
 import { planned } from "./exact";
 import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
@@ -57,7 +58,10 @@ export function complexFormation(watched: Watched): Check[] {
   const poured = watched.work.drafts.find(
     ({ vessel, materials = [] }) => vessel === POT && alcohols.some((name) => materials.includes(name)),
   );
-  const usual = offered?.alcohol ?? (isOnTable ? poured?.before.volume : undefined);
+  const { isolation, product } = watched.batch;
+  const frame = { kind: "complex formation", theory: product.theoreticalYield, isolation } as const;
+  const usual =
+    offered?.alcohol ?? (isOnTable && poured !== undefined ? liquorAtCrystals(frame, poured.before) : undefined);
   if (usual !== undefined)
     checks.push(
       check(
@@ -77,7 +81,7 @@ function shortOf(usual: Quantity, onTable: readonly Material[]): string {
   });
   const all = there.length === 0 || there.length < onTable.length ? undefined : sum(there);
   const short = all === undefined ? undefined : usual.minus(all);
-  return all !== undefined && short?.isPositive() === true
+  return all !== undefined && short !== undefined && usual.compare(all.times(planned("moreThanAlcohol"))) > 0
     ? `; of the ${shown(all, 2)} that is planned it keeps more: another ${shown(short, 1)} brings that out`
     : "";
 }

@@ -66,6 +66,7 @@ export function adding(
   {
     isLast,
     warmest,
+    from,
     gone,
     warms,
   }: {
@@ -73,6 +74,8 @@ export function adding(
     readonly isLast: boolean;
     /** How warm the vessel may get. */
     readonly warmest: Quantity<"temperature"> | undefined;
+    /** How warm the vessel is before. */
+    readonly from: Quantity<"temperature">;
     /** Gas that has left before. */
     readonly gone?: string | undefined;
     /** What it does beside the reaction that the vessel is paced by, in words. */
@@ -100,7 +103,7 @@ export function adding(
     roles[i] === "oxidiser" || (roles[i] === "reducer" && warmest !== undefined)
       ? `, cooling from outside${warmest === undefined ? "" : `, never above ${celsius(warmest)}`}`
       : "rise" in warming && warming.rise.rise.toNumber("ΔK") >= 10
-        ? `; it warms by up to ${about(warming.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once${warmest !== undefined && (warming.rise.end?.compare(warmest) ?? 1) > 0 ? `: a little at a time, in a bath of cold water, never above ${celsius(warmest)}` : ""}`
+        ? `; it warms by up to ${about(warming.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once${warmest !== undefined && (warming.rise.end?.compare(warmest) ?? 1) > 0 ? `: a little at a time, in a bath of cold water, never above ${celsius(warmest)}` : gas.length === 0 && from.plus(warming.rise.rise).compare(planned("waterBoils")) >= 0 ? `, and would boil over: each portion only when it is back at ${celsius(from)}` : ""}`
         : "rise" in warming && gas.length > 0 && warming.rise.rise.toNumber("ΔK") <= -5
           ? `; it cools by about ${about(warming.rise.rise.negated(), "ΔK", 2).replace("ΔK", "K")}, and the gas lags: stir on until no more rises, and warm it slowly after, for it foams again`
           : "";

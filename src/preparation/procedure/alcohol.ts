@@ -15,7 +15,7 @@ import { isAcid } from "../reaction/acids";
 import { isAntisolvent } from "../reaction/fluids";
 import { withAlcohol } from "../reaction/with-alcohol";
 import { densityAt } from "../shelf/strength";
-import { type Bench, POT } from "./bench";
+import { type Bench, type Frame, POT } from "./bench";
 import { limited } from "./coming";
 import { isAgent, isHarshOxidiser } from "./roles";
 
@@ -56,8 +56,12 @@ export const bearsLastAlcohol = (product: Formula): boolean =>
   !isHarshOxidiser(product) && withAlcohol(product) === "brings it out";
 
 /** The liquor that alcohol goes into: of a complex what stands over its crystals, of other salts that none has come out of. */
-function liquorAtCrystals({ pot, frame: { kind, theory } }: Bench): Quantity<"volume"> {
-  if (kind !== "complex formation") return pot.volume as Quantity<"volume">;
+export function liquorAtCrystals(
+  { kind, theory, isolation }: Pick<Frame, "kind" | "theory" | "isolation">,
+  pot: Pot,
+): Quantity<"volume"> {
+  if (kind !== "complex formation" || isolation.how === "precipitate")
+    return pot.with({ solids: [] }).volume as Quantity<"volume">;
   const liquor = pot.mass.minus(theory);
   const least = theory.times(planned("leastLiquor"));
   const mass = liquor.compare(least) > 0 ? liquor : least;
@@ -76,7 +80,7 @@ export function antisolventFor(bench: Bench): Antisolvent {
     return {
       why: `it would bring out the ${list(along.map((one) => `${bench.hand.grams(massOf(one))} of ${one.matter.name}`))} as well`,
     };
-  return { volume: liquorAtCrystals(bench) };
+  return { volume: liquorAtCrystals(bench.frame, bench.pot) };
 }
 
 /** Alcohol that takes the water of a cake or of crystals along. */

@@ -18,9 +18,9 @@ import { isAmmonia } from "../reaction/acids";
 import { neutralisation } from "../reaction/neutralising";
 import { formulaFrom } from "../reaction/species";
 import type { Material } from "../shelf/material";
-import { densityAt } from "../shelf/strength";
+import { volumeOf } from "../shelf/strength";
 import { acidAtHand } from "./acid-at-hand";
-import { comingAlong } from "./alcohol";
+import { comingAlong, liquorAtCrystals } from "./alcohol";
 import { type Bench, POT } from "./bench";
 import { isHarshOxidiser, isPeroxide } from "./roles";
 import { boundBy, catalystOf } from "./slow-complex";
@@ -82,13 +82,6 @@ export function weighAside(bench: Bench, material: Material, show: (portion: Qua
   });
 }
 
-/** Volume of a portion; undefined where no density is known. */
-export function volumeOf(material: Material, portion: Quantity): Quantity | undefined {
-  if (portion.dimension === "volume") return portion;
-  const density = densityAt(material.form, material.massFraction() ?? exact("1"));
-  return density === undefined ? undefined : portion.dividedBy(density).to("mL");
-}
-
 /** All asides of a use that are not in yet go into the vessel. */
 export function putAsides(bench: Bench, use: Use): void {
   for (const material of bench.asidesFor(use)) {
@@ -96,7 +89,7 @@ export function putAsides(bench: Bench, use: Use): void {
     const own = material.asideTaken();
     const { grams, litres } = bench.hand;
     // crystals that stand in it are none of the liquor
-    const liquor = bench.pot.with({ solids: [] }).volume;
+    const liquor = use === "alcohol" ? liquorAtCrystals(bench.frame, bench.pot) : bench.pot.with({ solids: [] }).volume;
     const along = use === "alcohol" ? comingAlong(bench) : [];
     const isShort = (portion: Quantity): boolean =>
       use === "alcohol" && volumeOf(material, portion)?.compare(liquor.times(planned("enoughAlcohol"))) === -1;

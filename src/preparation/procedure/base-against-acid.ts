@@ -1,22 +1,27 @@
 // A base of the shelf that takes no part in the equation, where that sets an acid free which keeps the product dissolved: it goes in
 // last, by paper, and brings the rest of the product out.
 
+import { type Formula, parseFormula } from "../../formula";
 import { list } from "../../foundation/wording";
 import { minimum, type Quantity, quantity } from "../../quantity";
 import { pouredOf, waterOf } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
+import { BASE_SEARCH } from "../data/base-for-acid";
 import { componentsOf } from "../feasibility/beaker";
-import { withBase } from "../feasibility/with-base";
+import { baseOfShelfFor, withBase } from "../feasibility/with-base";
 import { add, type Reaction } from "../operation/add";
+import { hold } from "../operation/hold";
 import { exact } from "../planning/exact";
 import { protonsOf } from "../reaction/acids";
 import { hydronsTakenBy, neutralisation } from "../reaction/neutralising";
+import { formulaFrom } from "../reaction/species";
 import type { Material } from "../shelf/material";
 import { type Bench, type Look, POT } from "./bench";
 import { onPaper } from "./paper";
 import { gasesIn, gasInRoom } from "./trap";
-import { lasting, litres } from "./words";
+import { useOf } from "./use";
+import { lasting, litres, percent } from "./words";
 
 /** Acids that the equation sets free, with what of them is in the vessel. */
 const freed = ({ frame: { setting }, pot }: Bench) =>
@@ -25,8 +30,8 @@ const freed = ({ frame: { setting }, pot }: Bench) =>
     .map(({ formula }) => ({ formula, amount: pot.amountOf(matterOf(formula)) }))
     .filter(({ amount }) => amount.isPositive());
 
-/** As much of the base as brings nearly all out; undefined where the equilibrium tells nothing. */
-function neededOf(bench: Bench, { form }: Material): Quantity | undefined {
+/** The least of a base that brings nearly all out that it can, what paper shows then and what stands; undefined where the equilibrium tells nothing. */
+function bringsOut(bench: Bench, form: Formula) {
   const { pot } = bench;
   const { product } = bench.frame.setting;
   const kg = waterOf(pot);
@@ -45,11 +50,13 @@ function neededOf(bench: Bench, { form }: Material): Quantity | undefined {
     hydrons / each / kg,
   );
   return (
-    found &&
-    quantity(
-      { value: (found.moles * kg).toPrecision(4), unit: "mol" },
-      { label: `${form} that brings the rest of the product out, by the equilibrium` },
-    )
+    found && {
+      ...found,
+      amount: quantity(
+        { value: (found.moles * kg).toPrecision(4), unit: "mol" },
+        { label: `${form} that brings the rest of the product out, by the equilibrium` },
+      ),
+    }
   );
 }
 
@@ -93,7 +100,7 @@ export function putAgainstAcid(bench: Bench, settle: (pot: Pot) => Pot): void {
   for (const material of bench.asidesFor("against acid")) {
     const { name } = material.shelf;
     const taken = material.asideTaken();
-    const amount = taken?.amount ?? neededOf(bench, material);
+    const amount = taken?.amount ?? bringsOut(bench, material.form)?.amount;
     const matter = matterOf(material.form);
     const { temperature, pressure } = bench.pot.books;
     const put =
@@ -124,4 +131,29 @@ export function putAgainstAcid(bench: Bench, settle: (pot: Pot) => Pot): void {
       },
     });
   }
+}
+
+/**
+ * What is not on the table, and would bring a good part more out: offered with its mass and the pH to stop at. All figures stay those of
+ * the work without it.
+ */
+export function offerBase(bench: Bench): void {
+  const { setting, isolation } = bench.frame;
+  const { product } = setting;
+  if (isolation.how !== "precipitate" || setting.asides.some((one) => useOf(one, setting) === "against acid")) return;
+  if (freed(bench).length === 0) return;
+  const paper = onPaper(bench.pot);
+  if (paper === undefined || paper.pH.compare(exact(BASE_SEARCH.soursBelow)) >= 0) return;
+  const row = baseOfShelfFor(product.formula);
+  const formula = parseFormula(row.formula);
+  const found = bringsOut(bench, formula);
+  if (found === undefined) return;
+  const mass = found.amount.times(matterOf(formula).molarMass).to("g");
+  const gas = gasInRoom(bench, found.amount);
+  const acids = freed(bench).map((one) => matterOf(one.formula).name);
+  bench.did(POT, hold(bench.pot), {
+    atHand: ["indicator paper"],
+    say: () =>
+      `If you want more of it: stir in up to ${bench.hand.grams(mass)} of ${row.called} (${formulaFrom(row.formula).toUnicode()}) now, a little at a time, for it foams (${litres(gas)} of CO₂ in all), and stop where paper shows pH ${found.pH.toFixed(0)}: it takes the ${list(acids)} that ${acids.length === 1 ? "keeps" : "keep"} ${product.name} dissolved, and ${percent(quantity({ value: (100 * found.share).toPrecision(2), unit: "%" }))} of it precipitates. Every figure from here on is for the work without it.`,
+  });
 }

@@ -2,6 +2,7 @@
 // the metal; what is over of the acid takes metal in the end.
 
 import { type Formula, molarMass } from "../../formula";
+import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import { minimum, type Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
@@ -10,11 +11,12 @@ import { ACID_TAKES, ACIDS_ON_METAL } from "../data/firing";
 import type { Reaction } from "../operation/add";
 import { exact } from "../planning/exact";
 import type { Account } from "../reaction/account";
-import { isMetal } from "../reaction/acids";
+import { isAcid, isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
 import { neutralisation } from "../reaction/neutralising";
 import type { Setting } from "../request/setting";
+import { isBase } from "./kind";
 
 /** Where the base and the acid stand among the materials, and how they react. */
 interface BaseInAcid {
@@ -36,6 +38,26 @@ export function baseInAcid({ materials, product, temperature }: Setting): BaseIn
   const salt = reaction?.terms.find(({ count, matter }) => count > 0n && matter.formula.count(symbol!).n !== 0n);
   return reaction && salt && fateOf(salt.matter.formula, temperature).precipitated === false
     ? { base, acid, reaction }
+    : undefined;
+}
+
+/** The same before another salt comes, with which what they make is a double salt; undefined for any other product. */
+export function baseBeforeSalt(setting: Setting): (BaseInAcid & { readonly salt: number }) | undefined {
+  const { materials, product, temperature } = setting;
+  const { cations, complex } = constitutionOf(product.formula);
+  if (complex !== undefined || cations.length < 2 || fateOf(product.formula, temperature).precipitated === true)
+    return undefined;
+  const isSparing = (form: Formula): boolean => fateOf(form, temperature).precipitated === true;
+  const acid = materials.findIndex(({ form }) => isAcid(form));
+  const base = materials.findIndex(({ form }) => isBase(form) && !isMetal(form) && isSparing(form));
+  const salt = materials.findIndex(({ form }) => !isAcid(form) && !isBase(form) && !isMetal(form) && !isSparing(form));
+  if (acid < 0 || base < 0 || salt < 0) return undefined;
+  const reaction = neutralisation(materials[base]!.form, materials[acid]!.form);
+  const made = reaction?.terms.find(
+    ({ count, matter }) => count > 0n && !matter.isWater && !isGas(matter.formula, true),
+  );
+  return reaction && made && fateOf(made.matter.formula, temperature).precipitated === false
+    ? { base, acid, salt, reaction }
     : undefined;
 }
 

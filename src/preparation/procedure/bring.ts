@@ -1,10 +1,8 @@
 // One material comes into the vessel: what is made ready for it, what reacts, and how it is worded.
 
-import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { less, type Pot } from "../contents/pot";
-import { WARM_IN_ACID } from "../data/firing";
 import { added, type Reaction, reacted } from "../operation/add";
 import { hold } from "../operation/hold";
 import type { Done } from "../operation/operation";
@@ -23,6 +21,7 @@ import { warmedForStart } from "./late-start";
 import { gasIsIn, type Led, leading, stopsByPaper } from "./leading";
 import { warmedByAcid } from "./lye-stage";
 import { withOtherSolids } from "./other-solid";
+import { isKeptDark } from "./protection";
 import { type Stage, waitsForStage } from "./stage";
 import { cooledFor, warmed, warmedForProduct, warmedForSparingAcid, warmedLigand, warmestAsAdded } from "./tempering";
 import { gasesIn, trapsFor } from "./trap";
@@ -87,9 +86,7 @@ function makeReady(course: Course, i: number, open: readonly Reaction[]): void {
   if (isLast) warmedForProduct(bench);
   if (isLast) warmedForSparingAcid(bench);
   if (isLast && roles[i] === "metal salt") warmedLigand(bench);
-  const { form } = bench.material(i);
-  if ((isLast || i === stage?.by) && roles.includes("acid") && isOneOf(form, ...WARM_IN_ACID.formulas))
-    warmed(bench, bench.name(i));
+  if ((isLast || i === stage?.by) && roles.includes("acid")) warmed(bench, i);
   if (isLast && stage?.setsPace !== true) keepWarm(bench, i, open);
 }
 
@@ -108,6 +105,12 @@ function ledIn({ bench, rest }: Course, i: number, { before, after, put, left }:
   };
 }
 
+/** A complex that light takes apart is there from now on. */
+const inDimLight = ({ frame: { kind, setting } }: Bench): string =>
+  kind === "complex formation" && isKeptDark(setting.product.formula)
+    ? " From here on work in dim light: light decomposes what forms."
+    : "";
+
 /** The words for a material that comes into the vessel. */
 function tellingOf(course: Course, i: number, done: Done, led: Led | undefined): Telling {
   const { bench, rest, stage } = course;
@@ -116,10 +119,10 @@ function tellingOf(course: Course, i: number, done: Done, led: Led | undefined):
   const speaks = i === speakerOf(course);
   const warmest = warmestAsAdded(bench, i);
   const warms =
-    isLast && stage?.setsPace === true
-      ? warmedByAcid(bench.frame, stage, done.before.mass.plus(done.put[0]!.mass))
-      : "";
-  const isMixing = isLast || (i === stage?.by && gasesIn(done).length > 0);
+    isLast && stage?.byLye === true ? warmedByAcid(bench.frame, stage, done.before.mass.plus(done.put[0]!.mass)) : "";
+  // where a stage sets the pace and no lye is there, its own heat is all that is felt
+  const isMixing =
+    stage?.setsPace === true && !stage.byLye ? i === stage.by : isLast || (i === stage?.by && gasesIn(done).length > 0);
   const apparatus =
     isLast && isClosed(bench) && feeds[i]!.how !== "solid" && led === undefined
       ? "dropping funnel"
@@ -134,12 +137,13 @@ function tellingOf(course: Course, i: number, done: Done, led: Led | undefined):
           ? alsoAdding(bench, i)
           : i === stage?.by && !stage.setsPace
             ? intoAcid(bench, i, done)
-            : adding(bench, i, look, {
+            : `${adding(bench, i, look, {
                 isLast: speaks,
                 warmest,
+                from: done.before.books.temperature,
                 warms,
                 gone: stage?.setsPace === false ? stage.gas : undefined,
-              }),
+              })}${isLast ? inDimLight(bench) : ""}`,
     ...(hasVessel(bench, i) ? {} : { materials: [bench.name(i)], amounts: [portions[i]!] }),
     ...(apparatus === undefined ? {} : { apparatus }),
     atHand: (look) => [

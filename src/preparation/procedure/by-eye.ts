@@ -27,6 +27,7 @@ export function waterFor(one: Entry, temperature: Temperature, waterFactor: stri
 /** What is beside the product in a liquor, and the water that keeps it dissolved. */
 interface Beside {
   readonly name: string;
+  readonly mass: Quantity;
   /** Beside the other salts, which share its ions; undefined where no figure tells. */
   readonly least: Quantity | undefined;
   /** By itself. */
@@ -44,7 +45,7 @@ function besideIn({ pot, frame: { setting } }: Bench, at: Temperature): readonly
     const alone = waterFor(one, at, "1");
     const times = timesTheWater(salts, i);
     const least = times === 1 ? alone : alone?.times(quantity(times.toPrecision(6))).to("g");
-    return [{ name, least, alone }];
+    return [{ name, mass: massOf(one), least, alone }];
   });
 }
 
@@ -154,8 +155,8 @@ export function boiledByEye(bench: Bench): ByEye {
   };
 }
 
-/** Does what is beside the product stay dissolved in ice by figures, and is no change to another hydrate known on the way? */
-export function mayStandInIce(bench: Bench): boolean {
+/** Does what is beside the product stay dissolved in ice by figures, or hardly count beside alcohol, and is no change to another hydrate known on the way? */
+export function mayStandInIce(bench: Bench, hasAlcohol = false): boolean {
   const { product, temperature: room } = bench.frame.setting;
   const ice = planned("iced") as Temperature;
   if (bench.pot.books.waterMissing.length > 0 || ice.plus(planned("coolsBy")).compare(room) > 0) return false;
@@ -167,5 +168,10 @@ export function mayStandInIce(bench: Bench): boolean {
   if (least !== undefined && least.compare(ice) > 0) return false;
   if (changesOf(product.formula).some(({ celsius }) => isOnTheWay(celsius))) return false;
   const free = freeWater(bench);
-  return besideIn(bench, ice).every(({ least }) => least !== undefined && least.compare(free) <= 0);
+  // with alcohol in it that brings out what comes along, and a little of that does not spoil the crystals
+  const little = hasAlcohol ? exact("100 %").minus(planned("cleanCrop")).times(bench.frame.theory) : undefined;
+  return besideIn(bench, ice).every(
+    ({ least, mass }) =>
+      (little !== undefined && mass.compare(little) < 0) || (least !== undefined && least.compare(free) <= 0),
+  );
 }

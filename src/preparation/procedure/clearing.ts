@@ -77,8 +77,12 @@ function worthJoining({ pot, frame: { setting, theory } }: Bench): Quantity | un
   return share.compare(exact("1")) < 0 && lost.compare(theory.times(planned("littleMore"))) > 0 ? held : undefined;
 }
 
-/** The same before crystals: what the cake keeps of the liquor is washed into it, hot. */
-function filterAndWash(bench: Bench, hot: Quantity<"temperature">): void {
+/** The same of a liquor that is wanted: what the cake keeps of it is washed into it, hot where it is. */
+export function filterAndWash(
+  bench: Bench,
+  hot: Quantity<"temperature">,
+  portions: Quantity = planned("joinedPortions"),
+): void {
   const held = bench.pot.books.solids.length === 0 ? undefined : worthJoining(bench);
   if (held === undefined) {
     filterHot(bench, hot);
@@ -86,18 +90,21 @@ function filterAndWash(bench: Bench, hot: Quantity<"temperature">): void {
   }
   const names = list([...new Set(bench.pot.books.solids.map(({ matter }) => bench.called(matter)))]);
   const each = held.times(exact("1 g/mL")).to("g");
-  const count = planned("joinedPortions").toNumber("");
+  const count = portions.toNumber("");
   const parted = filterAndJoin(bench.pot, held, Array<Quantity>(count).fill(each));
   const own = matterOf(bench.frame.setting.product.formula);
   const full = nearlySaturated(bench, hot);
   const stays = parted.left[0]!.pot.books.dissolved.find(({ matter }) => matter.key === own.core.key);
   const lost =
     stays === undefined ? "" : `, and ${bench.hand.grams(massOf(stays))} of ${own.core.name} is left in it then`;
-  bench.did(POT, parted, {
+  // of what crystallises it is said where that is boiled down
+  const kept = bench.frame.isolation.how === "liquor" ? keptFrom(bench, parted.after) : undefined;
+  bench.did(POT, kept === undefined ? parted : withAcidAfter(kept, parted), {
+    ...kept?.takes,
     amounts: [each.times(count)],
     ...(full === undefined ? {} : { target: full.target }),
     say: () =>
-      `${filtering(bench, hot, full)}${full === undefined ? "" : ", through a warmed funnel,"} from the ${names} that is not dissolved, press it, and wash it ${times(count)} with ${bench.hand.water(each)} each${hot.compare(planned("feelsHot")) > 0 ? ", hot" : ""}, into the liquor: it kept about ${bench.hand.litres(held)} of that${lost}.`,
+      `${filtering(bench, hot, full)}${full === undefined ? "" : ", through a warmed funnel,"} from the ${names} that is not dissolved, press it, and wash it ${times(count)} with ${bench.hand.water(each)} each${hot.compare(planned("feelsHot")) > 0 ? ", hot" : ""}, into the liquor: it kept about ${bench.hand.litres(held)} of that${lost}${kept?.text ?? ""}.`,
   });
 }
 

@@ -6,13 +6,16 @@ import type { Term } from "../contents/react";
 import type { Reaction } from "../operation/add";
 import { planned } from "../planning/exact";
 import { isAcid, isAmmonia, isLye } from "../reaction/acids";
+import { fateOf } from "../reaction/fate";
 import type { Material } from "../shelf/material";
 import { hasVessel, vesselOf } from "./adding";
 import { alone } from "./alone";
 import { putAsides, putCatalyst } from "./asides";
-import { putAgainstAcid } from "./base-against-acid";
-import { type Bench, POT } from "./bench";
+import { offerBase, putAgainstAcid } from "./base-against-acid";
+import { type Bench, type Frame, POT } from "./bench";
 import { bring, type Course } from "./bring";
+import { giveItTime } from "./comes-slowly";
+import { isWithoutWater } from "./feed";
 import { putInto, putWater } from "./filling";
 import { againstIron, takeIronOut } from "./iron-out";
 import { asInTheRoom } from "./kept-dissolved";
@@ -41,16 +44,23 @@ function hostOf(bench: Bench, i: number): number | undefined {
     : undefined;
 }
 
+/** Does another solid than the product come of feeds that have each a water of their own? On what is put in as a solid it would be a crust. */
+const leavesSolid = ({ setting: { products, product, temperature }, feeds }: Frame): boolean =>
+  feeds.every((feed) => feed.how !== "dissolve" || feed.shares !== true) &&
+  products.some((one) => one !== product && fateOf(one.formula, temperature).precipitated === true);
+
 /** Fill the vessel with what is there first, and the vessels of the others; what is still to be brought to it, in order. */
 function fill(bench: Bench, stage: Stage | undefined): readonly number[] {
   const { ranks, setting, feeds } = bench.frame;
-  const order = inOrder(setting, ranks, (i) => feeds[i]!.how === "solid");
+  const order = inOrder(setting, ranks, (i) => isWithoutWater(feeds[i]!));
   const first = order[0]!;
   // What has the same rank and dissolves goes straight into the vessel.
   const isBase = (i: number): boolean => i === first || (ranks[i] === ranks[first] && hasVessel(bench, i));
   const together = order.filter(isBase);
   // Two that make a precipitate are never dissolved in the same vessel.
-  const apart = together.length === order.length && order.length > 1 && bench.frame.isolation.how === "precipitate";
+  const { how } = bench.frame.isolation;
+  const makesSolid = how === "precipitate" || (how === "liquor" && leavesSolid(bench.frame));
+  const apart = together.length === order.length && order.length > 1 && makesSolid;
   const feed = bench.frame.feeds[first]!;
   const meetsWater = feed.how === "solid" && feed.reacts === true;
   const base = meetsWater ? [] : apart ? together.slice(0, 1) : together;
@@ -107,6 +117,8 @@ export function combine(bench: Bench): void {
   const { before, put } = bench.drafts.filter(({ vessel }) => vessel === POT).at(-1)!;
   bench.mixed = put.reduce((all, one) => all.plus(one.mass), before.mass);
   putAgainstAcid(bench, settle);
+  offerBase(bench);
+  giveItTime(bench);
   bench.reacted = bench.pot;
   bench.liquor = bench.pot;
   putAsides(bench, "charcoal");

@@ -11,6 +11,7 @@ import { warmthOf } from "../feasibility/by-warmth";
 import { oxideFromWater } from "../feasibility/oxide-or-hydroxide";
 import { exact, planned } from "../planning/exact";
 import { isLye } from "../reaction/acids";
+import { slowlyRow } from "../reaction/comes-slowly";
 import { dissolvesLess, fateInRoom } from "../reaction/fate";
 import { gelRow } from "../reaction/gel";
 import type { Setting } from "../request/setting";
@@ -122,6 +123,9 @@ export function digestionOf(
     return unwarmed(
       `keep it below ${below} °C until it is filtered: warmer another form of it comes (common practice)`,
     );
+  const slow = slowlyRow(product);
+  if (slow !== undefined)
+    return unwarmed(`${slow.cold}: it comes slowly, and is all there when ${slow.test} (common practice)`);
   const row = DIGESTED.find(({ formulas }) => isOneOf(product, ...formulas));
   if (row !== undefined)
     return {

@@ -54,6 +54,9 @@ export type Feed =
   /** No solubility is known: how much water is chosen, whether it is enough shows. */
   | { readonly material: string; readonly how: "unknown"; readonly missing: string; readonly water: Quantity<"mass"> };
 
+/** Is it a solid that needs a liquid to be stirred into? */
+export const isWithoutWater = (feed: Feed): boolean => feed.how === "solid" && feed.water === undefined;
+
 /** What decides how the materials go in. */
 export interface Feeding {
   readonly setting: Setting;

@@ -11,10 +11,13 @@ import { isGas, isLedIn } from "../reaction/fluids";
 import { waterOfReaction } from "../reaction/water-of-reaction";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
+import { asItReacts } from "./as-it-reacts";
+import { baseBeforeSalt } from "./base-in-acid";
 import { crystalWaterOf, type Feed, type Feeding, waterToAdd } from "./feed";
 import { keepsMuch, leastWater } from "./feed-dissolved";
 import { fallingFeed } from "./feed-falling";
-import { dilutedBy, feedOf, isOxidisingAcid } from "./feed-single";
+import { AT_THE_END, withMore } from "./feed-more";
+import { feedOf, isOxidisingAcid } from "./feed-single";
 import { notWarmOf } from "./not-warm";
 import { inOrder, ranksOf } from "./ranks";
 import { isStated } from "./stated-water";
@@ -44,17 +47,14 @@ function withWaterOf(plan: Feed, now: Feed): Feed {
     };
   }
   if (plan.how === "unknown" && now.how === "unknown") return { ...now, water: plan.water };
-  if (plan.how === "solid" && now.how === "solid") return { ...now, water: plan.water };
+  if (plan.how === "solid") return plan;
   return plan.how === "solution" && now.how === "solution" ? { ...now, dilution: plan.dilution } : now;
 }
 
 /** Why a feed has the water of the whole pot, or none of its own. */
 const SHARED = "one hot water for all that goes into the pot";
 
-/** Why a feed has more water than dissolves it. */
-const AT_THE_END = "as much water as the liquor is to have at the end";
-
-/** Water that dissolves each of the other salts that form, hot unless it is said how warm: it is clear only then. What precipitates is filtered off instead. */
+/** Water that dissolves each of the other salts that form, hot unless it is said how warm: it is clear only then. */
 const swapped = (
   { products, product, temperature: cold }: Setting,
   { formed }: Account,
@@ -62,8 +62,9 @@ const swapped = (
 ): Quantity[] =>
   products.flatMap(({ formula, isWater }, i) => {
     if (products[i] === product || isWater || isGas(formula, true)) return [];
-    if (fateOf(formula, cold).precipitated === true) return [];
     const { mass } = formed[i]!;
+    // what precipitates is filtered off, and until then it must be stirred
+    if (fateOf(formula, cold).precipitated === true) return [mass.times(planned("stirredSolids")).to("g")];
     const least = leastWater(formula, mass, at);
     return least === undefined ? [] : [least.totalWater];
   });
@@ -169,30 +170,6 @@ function waterWanting(brought: Quantity, feeding: Feeding): Quantity {
   return wanted.minus(sum([brought, bound, waterOfReaction(materials, account, reactants, products)])).to("g");
 }
 
-/** A feed with more water; a solid without any stays what it is. */
-function withMore(feed: Feed, i: number, more: Quantity, { setting, portions }: Feeding): Feed {
-  if (feed.how === "dissolve") {
-    const { water, totalWater } = feed.dissolving;
-    return {
-      ...feed,
-      why: AT_THE_END,
-      by: [],
-      dissolving: {
-        ...feed.dissolving,
-        water: waterToAdd(water.plus(more), "water to add = what the liquor needs at the end less all other water"),
-        totalWater: totalWater.plus(more) as Quantity<"mass">,
-      },
-    };
-  }
-  if (feed.how === "unknown" || (feed.how === "solid" && feed.water !== undefined))
-    return { ...feed, water: waterToAdd(feed.water!.plus(more), "what the liquor needs") };
-  if (feed.how !== "solution") return feed;
-  const material = setting.materials[i]!;
-  const [mass, w] = [material.massOf(portions[i]!), material.massFraction()];
-  if (mass === undefined || w === undefined) return feed;
-  return { ...feed, dilution: dilutedBy(mass, w, feed.dilution?.water.plus(more) ?? more) };
-}
-
 /** An acid that does the same in more water. */
 const isThinned = (material: Material, setting: Setting): boolean =>
   isAcid(material.form) && !isOxidisingAcid(material, setting);
@@ -219,17 +196,26 @@ function intoTheOther(
   );
 }
 
+/** A salt that comes to a hot liquor which has water enough for the crystals of both: as it is. */
+function intoHotLiquor(feeds: readonly Feed[], { setting, target }: Feeding): readonly Feed[] {
+  const salt = baseBeforeSalt(setting)?.salt;
+  if (salt === undefined || target === undefined || isStated(setting.materials[salt]!)) return feeds;
+  const why = "it dissolves in the hot liquor: its own water would be boiled off again";
+  return feeds.map(
+    (feed, i): Feed =>
+      i === salt && feed.how === "dissolve" ? { material: feed.material, how: "solid", why, dissolves: true } : feed,
+  );
+}
+
 /** The feeds, with as much more water as the liquor needs at the end. */
 export function feedsOf(feeding: Feeding): readonly Feed[] {
   const { setting } = feeding;
   if (feeding.planned !== undefined) return feedsOfRun(feeding.planned, feeding);
-  const feeds = intoTheOther(
-    sharing(
-      setting.materials.map((material, i) => feedOf(material, i, feeding)),
-      feeding,
-    ).map((feed, i) => fallingFeed(feed, setting.materials[i]!, i, feeding)),
+  const single = sharing(
+    setting.materials.map((material, i) => feedOf(material, i, feeding)),
     feeding,
-  );
+  ).map((feed, i) => fallingFeed(feed, setting.materials[i]!, i, feeding));
+  const feeds = asItReacts(intoTheOther(intoHotLiquor(single, feeding), feeding), feeding);
   const waters = feeds.map(waterOf).filter((q) => q !== undefined);
   if (waters.length === 0) return setting.wet ? stirredIn(feeds, feeding) : feeds;
   const more = waterWanting(sum(waters), feeding);

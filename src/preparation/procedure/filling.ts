@@ -21,6 +21,7 @@ import { massPutOn } from "../reaction/neutralising";
 import { waterOfReaction } from "../reaction/water-of-reaction";
 import type { Material } from "../shelf/material";
 import { acidAtHand } from "./acid-at-hand";
+import { dissolvesAsItReacts } from "./as-it-reacts";
 import { type Bench, type Look, POT } from "./bench";
 import { cooledFirst, isShort, isTooLittle } from "./feed-dissolved";
 import { asWarmsIt, dilutionHeat, hotWater } from "./felt-warmth";
@@ -297,7 +298,8 @@ function pour(bench: Bench, i: number, vessel: string): void {
       ...common,
       amounts: [water],
       care: "dissolving",
-      say: (look) => `Stir the ${name} into ${bench.hand.water(water)}${fills ? vesselIn(look) : ""}.`,
+      say: (look) =>
+        `Stir the ${name} into ${bench.hand.water(water)}${dissolvesAsItReacts(feed) ? "; what does not dissolve goes into solution as the complex forms" : ""}${fills ? vesselIn(look) : ""}.`,
     });
   else if (feed.how === "solid" && isLedIn(bench.material(i)))
     bench.did(vessel, suspend(before, own, waterUsed(bench), "how much water the gas is led into"), {

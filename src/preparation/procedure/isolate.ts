@@ -11,7 +11,7 @@ import { planned } from "../planning/exact";
 import { keptInSolution } from "../reaction/only-in-solution";
 import { type Bench, POT } from "./bench";
 import { waterFor } from "./by-eye";
-import { filterHot } from "./clearing";
+import { filterAndWash, filterHot } from "./clearing";
 import { isolateCrystals } from "./crystals";
 import { isolatePrecipitate } from "./precipitate";
 import { takeOut } from "./taken-out";
@@ -41,11 +41,16 @@ function keepDissolved(bench: Bench, own: Entry | undefined): void {
 function keepProduct(bench: Bench): void {
   const { core } = matterOf(bench.frame.setting.product.formula);
   keepDissolved(bench, inLiquor(bench.pot, core.key));
-  // Rinsing thins a liquor: only what stays in a filter is worth it.
+  // rinsing thins a liquor: only what stays in a filter is worth it
   const { solids } = bench.pot.books;
   const isFiltered = solids.length > 0;
   const isThick = isFiltered && sum(solids.map(massOf)).compare(bench.pot.mass.times(planned("thickCake"))) > 0;
-  filterHot(bench, bench.pot.books.temperature);
+  const at = bench.drafts.length;
+  const { temperature: now } = bench.pot.books;
+  if (isThick) filterAndWash(bench, now, planned("rinsedInto"));
+  else filterHot(bench, now);
+  // what its cake kept has been washed into it, and is counted
+  const isWashed = bench.drafts.slice(at).some(({ amounts = [] }) => amounts.length > 0);
   const { books, mass } = bench.pot;
   const own = inLiquor(bench.pot, core.key);
   const inside = own === undefined || books.waterMissing.length > 0 ? undefined : massOf(own);
@@ -64,7 +69,7 @@ function keepProduct(bench: Bench): void {
     say: () =>
       inside === undefined
         ? `Keep the clear liquor with the ${core.name}: it is used as it is${why}.`
-        : `${isFiltered ? `Rinse vessel and filter into it ${isThick ? "three times, each time with as little water as covers what is on the filter, and press it" : "with as little water as does it"}. The clear liquor` : "The liquor"}, ${bench.hand.grams(mass)} with ${upTo}${bench.hand.grams(inside)} of ${core.name} (${percent(inside.dividedBy(mass).to("%"))})${beside}, is used as it is: nothing is boiled down${isFiltered ? `; its strength is ${upTo}${bench.hand.grams(inside)} over what it weighs` : ""}${why}.`,
+        : `${isFiltered && !isWashed ? "Rinse vessel and filter into it with as little water as does it. " : ""}The ${isFiltered ? "clear liquor" : "liquor"}, ${bench.hand.grams(mass)} with ${upTo}${bench.hand.grams(inside)} of ${core.name} (${percent(inside.dividedBy(mass).to("%"))})${beside}, is used as it is: nothing is boiled down${isFiltered ? `; its strength is ${upTo}${bench.hand.grams(inside)} over what it weighs` : ""}${why}.`,
   });
 }
 

@@ -31,15 +31,17 @@ export function inTheWay({ materials }: Setting, roles: readonly string[]): stri
 
 /** Where a salt stands in the way in the cold, it is stirred hot; what an oxidiser had to be cold for is warmed once that has gone in. */
 export function stirredHot(bench: Bench): { readonly stir: string; readonly target?: Quantity<"temperature"> } {
-  const { setting, roles } = bench.frame;
+  const { setting, roles, feeds } = bench.frame;
   if (inTheWay(setting, roles) === undefined) return { stir: "Stir" };
   const at = exact(MIXED_HOT.at) as Quantity<"temperature">;
   if (bench.pot.books.temperature.compare(at) >= 0) return { stir: `Stir, still at ${MIXED_HOT.at},` };
   const warmed = heat(bench.pot, at);
+  // a solid takes its time, and hot the oxidiser comes apart before it has reacted
+  const isSolid = feeds[roles.indexOf("metal salt")]?.how === "solid";
+  const first = isSolid ? `Stir on ${MIXED_HOT.solidFirst}; then` : "Once the foam of the last portion has gone,";
   bench.did(POT, warmed, {
     target: at,
-    say: () =>
-      `Once the foam of the last portion has gone, warm it slowly to ${MIXED_HOT.at}, stirring; where it foams again, wait.`,
+    say: () => `${first} warm it slowly to ${MIXED_HOT.at}, stirring; where it foams again, wait.`,
   });
   return { stir: "Stir at that warmth", target: at };
 }

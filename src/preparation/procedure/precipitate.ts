@@ -20,6 +20,7 @@ import { type Bench, POT } from "./bench";
 import type { Completeness } from "./completeness";
 import { digestionOf } from "./digestion";
 import { dropTestFor } from "./drop-test";
+import { coolInIce } from "./iced-precipitate";
 import { liquorHeldBy, settles, washingOf } from "./isolation";
 import { baseOnPaper } from "./paper-end";
 import { isAirless, protectionOf } from "./protection";
@@ -83,6 +84,8 @@ export function isolatePrecipitate(bench: Bench): void {
     }
   }
   if (isWarmed) putAlcohol(bench);
+  // what dissolves less hot is filtered hot
+  const isIced = digestion?.at === undefined && coolInIce(bench);
   if (tested) {
     const inVessel = bench.pot;
     const { tells, pinchOf, of } = dropTestFor(setting, roles, bench.frame.account, bench.kept?.amount, bench.liquor);
@@ -125,7 +128,8 @@ export function isolatePrecipitate(bench: Bench): void {
       ? liquorHeldBy(setting, way, solids[0]!.matter.formula)
       : retained.dividedBy(mass).named({ symbol: "v(ret)", rule: "mean of the solids" });
   const drained = decants ? heldBy("suction").dividedBy(retained.compare(volume) > 0 ? volume : retained) : undefined;
-  bench.washing = washingOf(setting, salts, volume, mass, perGram, drained);
+  const washedAt = isIced ? { ...setting, temperature: bench.pot.books.temperature } : setting;
+  bench.washing = washingOf(washedAt as typeof setting, salts, volume, mass, perGram, drained);
   const fills = retained.compare(volume.times(planned("fills"))) >= 0;
   const parted = filterCake(bench.pot, fills && decants ? volume : retained);
   const done = bench.did(POT, parted, {
@@ -137,11 +141,11 @@ export function isolatePrecipitate(bench: Bench): void {
         ? `Let the ${cake} settle; it fills the space of nearly all the liquor, and hardly any can be poured off: go on with the first wash.`
         : decants
           ? `Let the ${cake} settle and pour the clear liquor off into the waste jar; ${nearly(bench.hand.litres(retained))} stay with the sludge.`
-          : `Filter the ${cake} off on suction and press it${isAirless(product.formula) ? ", only until the liquor is gone: no air is sucked through it" : ""}; the cake keeps ${nearly(bench.hand.litres(retained.compare(volume) > 0 ? volume : retained))} of liquor.`,
+          : `Filter the ${cake} off on suction${isIced ? ", before the liquor warms," : ""} and press it${isAirless(product.formula) ? ", only until the liquor is gone: no air is sucked through it" : ""}; the cake keeps ${nearly(bench.hand.litres(retained.compare(volume) > 0 ? volume : retained))} of liquor.`,
   });
   bench.filtrate = parted.left[0]?.pot;
   if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);
-  washCake(bench, done, decants);
+  washCake(bench, done, decants, isIced);
   if (decants) {
     const isWashed = bench.drafts.some(({ operation }) => operation === "wash");
     bench.did(POT, filterCake(bench.pot, heldBy("suction"), isWashed ? "wash water" : "filtrate"), {

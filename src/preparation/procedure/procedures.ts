@@ -31,7 +31,6 @@ import { overHydroxide } from "./over-hydroxide";
 import { onPaper } from "./paper";
 import { asMeant, givesCarbonDioxide, toCorrect, toExpect, withoutGas } from "./paper-end";
 import { clearPermanganate } from "./permanganate";
-import { isKeptDark } from "./protection";
 import { isByLye } from "./roles";
 import { slowSolid } from "./slow-solid";
 import { weighAll } from "./weighing";
@@ -177,14 +176,11 @@ function complexFormation(bench: Bench): void {
   else if (!clearedHot(bench)) {
     const { stir, target } = stirredHot(bench);
     const iron = ironOxidised(bench);
-    const dark = isKeptDark(bench.frame.setting.product.formula)
-      ? "; in dim light from here on: light decomposes it"
-      : "";
     until(
       bench,
       stays.length === 0
-        ? `${stir} until ${isAmmine(bench) ? "the cloud of hydroxide has dissolved (crystals may come already)" : "it is clear"}${iron.test}: the ${name} is formed then${isAmmine(bench) ? "; a cloud that stays goes with a little more ammonia" : ""}${iron.short}${dark}.`
-        : `${stir} until nothing but the ${list(stays)} is left undissolved${iron.test}: the ${name} is formed then${iron.short}${dark}.`,
+        ? `${stir} until ${isAmmine(bench) ? "the cloud of hydroxide has dissolved (crystals may come already)" : "it is clear"}${iron.test}: the ${name} is formed then${isAmmine(bench) ? "; a cloud that stays goes with a little more ammonia" : ""}${iron.short}.`
+        : `${stir} until nothing but the ${list(stays)} is left undissolved${iron.test}: the ${name} is formed then${iron.short}.`,
       { ...iron.takes, ...(target === undefined ? {} : { target }) },
     );
   }

@@ -11,7 +11,7 @@ import { isLedIn, staysInWater } from "../reaction/fluids";
 import { gelRow } from "../reaction/gel";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
-import { baseInAcid } from "./base-in-acid";
+import { baseBeforeSalt, baseInAcid } from "./base-in-acid";
 import { isBase } from "./kind";
 import { inTheWay } from "./mixed-hot";
 import { isPouredInto } from "./protection";
@@ -38,7 +38,7 @@ const FIRST = -1;
 const AFTER_LIGAND = 3.5;
 /** After the anion and before what reduces. */
 const AFTER_ANION = 4.5;
-/** After the base that the acid dissolves, or the acid is spent on it. */
+/** After the base that the acid dissolves, or the acid is spent on it, or has less water for it. */
 const AFTER_BASE = 4.5;
 /** After the metal is dissolved. */
 const AFTER_LYE = 5;
@@ -105,6 +105,8 @@ interface Together {
   readonly carbonated: boolean;
   readonly fromBase: boolean;
   readonly throughHalogen: readonly boolean[];
+  /** The salt that waits until the base has gone into the acid. */
+  readonly afterBase: number | undefined;
 }
 
 /** A reason for another place than the part it plays gives a material; the first that holds decides. */
@@ -120,6 +122,7 @@ const PLACES = /* @__PURE__ */ once((): readonly Place[] => [
   { rank: AFTER_LIGAND, holds: ({ carbonated, roles }, i) => carbonated && roles[i] === "metal salt" },
   { rank: 0, holds: (all, i) => all.byLye && isLye(formAt(all, i)) },
   { rank: AFTER_BASE, holds: ({ fromBase, roles }, i) => fromBase && roles[i] === "metal" },
+  { rank: AFTER_BASE, holds: ({ afterBase }, i) => i === afterBase },
   { rank: AFTER_LYE, holds: ({ byLye, setting, roles }, i) => byLye && isAcidOf(setting, roles, i) },
   { rank: LATE, holds: ({ roles, setting }, i) => roles[i] === "acid" && isNitriteThere(setting) },
   { rank: FIRST, holds: ({ setting, roles }, i) => isBeforeAll(setting, roles, i) },
@@ -143,6 +146,7 @@ export function ranksOf(setting: Setting, roles: readonly Role[]): readonly numb
     hot: inTheWay(setting, roles) !== undefined,
     carbonated: isCarbonated(setting),
     fromBase: baseInAcid(setting) !== undefined,
+    afterBase: baseBeforeSalt(setting)?.salt,
     throughHalogen: setting.materials.map((one) => isThroughHalogen(setting, one)),
   };
   return roles.map((role, i) => PLACES().find(({ holds }) => holds(all, i))?.rank ?? RANKS[role]);

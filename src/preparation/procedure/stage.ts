@@ -1,7 +1,9 @@
 // A part of the reaction that one feed does with what is there before the last comes in: a metal in lye, a base in acid.
 
+import { isOneOf } from "../../ion/internal";
+import { WARM_IN_ACID } from "../data/firing";
 import type { Reaction } from "../operation/add";
-import { baseInAcid, dissolvedInAcid, gasOfBase } from "./base-in-acid";
+import { baseBeforeSalt, baseInAcid, dissolvedInAcid, gasOfBase } from "./base-in-acid";
 import type { Frame } from "./bench";
 import { lyeStage } from "./lye-stage";
 
@@ -16,6 +18,8 @@ export interface Stage {
   readonly gas: string | undefined;
   /** Gas and heat by which the vessel is paced are those of this feed; else those of the last. */
   readonly setsPace: boolean;
+  /** A metal in lye: acid comes to it, and warms it. */
+  readonly byLye: boolean;
   /** When it has ended, and what is filtered then, in words. */
   readonly after: string;
 }
@@ -32,18 +36,33 @@ export function stageOf({ setting, roles, account, kind }: Frame): Stage | undef
       back: lye.back,
       gas: lye.gas.key,
       setsPace: true,
+      byLye: true,
       after: `Let it stand until no more gas rises and the ${nameOf(by)} has gone into solution, warming at the end if it has become slow; if it is not clear, filter it through glass wool or synthetic cloth, for lye eats paper, and rinse that with a little water: what the metal has beside it would dissolve in the acid. Only then comes the acid.`,
     };
   }
-  const sour = kind === "displacement" ? baseInAcid(setting) : undefined;
+  const before = baseBeforeSalt(setting);
+  const sour = kind === "displacement" ? baseInAcid(setting) : before;
   if (sour === undefined) return undefined;
   const gas = gasOfBase(sour);
+  const gone = `Stir until the ${nameOf(sour.base)} has dissolved${gas === undefined ? "" : " and no more gas rises"}`;
+  if (before !== undefined) {
+    const isWarm = WARM_IN_ACID.some(({ formulas }) => isOneOf(setting.materials[before.base]!.form, ...formulas));
+    return {
+      by: before.base,
+      ...dissolvedInAcid(setting, account, before),
+      gas,
+      setsPace: true,
+      byLye: false,
+      after: `${gone}, ${isWarm ? "still as warm as that: half an hour or more, topping the water up" : "warming it at the end if it has become slow"}; what stays after that goes on a filter, rinsed with a little hot water. Only then comes the ${nameOf(before.salt)}: before, it would leave the acid less water to dissolve in, and crystals could cover what has not reacted.`,
+    };
+  }
   return {
     by: sour.base,
     ...dissolvedInAcid(setting, account, sour),
     gas,
     setsPace: false,
-    after: `Stir until the ${nameOf(sour.base)} has dissolved${gas === undefined ? "" : " and no more gas rises"}, and filter it if it is not clear: what does not dissolve would be in the product. Only then comes the metal.`,
+    byLye: false,
+    after: `${gone}, and filter it if it is not clear: what does not dissolve would be in the product. Only then comes the metal.`,
   };
 }
 

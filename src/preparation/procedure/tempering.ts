@@ -89,10 +89,13 @@ export const fumesWarm = ({ books, mass }: Bench["pot"]): boolean =>
       massOf(one).dividedBy(mass).compare(planned("dilute")) > 0,
   );
 
-/** Acid that hardly takes an oxide in the cold. */
-export function warmed(bench: Bench, name: string): void {
-  const at = exact(WARM_IN_ACID.at) as Quantity<"temperature">;
-  if (isStillAt(bench, at)) return;
+/** Acid that hardly takes an oxide in the cold is warmed before that comes. */
+export function warmed(bench: Bench, i: number): void {
+  const { form } = bench.material(i);
+  const row = WARM_IN_ACID.find(({ formulas }) => isOneOf(form, ...formulas));
+  const at = row && (exact(row.at) as Quantity<"temperature">);
+  if (at === undefined || isStillAt(bench, at)) return;
+  const name = bench.name(i);
   const fumes = fumesWarm(bench.pot);
   bench.did(POT, heat(bench.pot, at), {
     target: at,

@@ -11,6 +11,7 @@ import { planned } from "../planning/exact";
 import { type Antisolvent, antisolventFor, bearsAlcohol } from "./alcohol";
 import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
+import { boiledTo } from "./boiled-to";
 import { type ByEye, boiledByEye, mayStandInIce } from "./by-eye";
 import { filterFlocks, filterHot, lookThrough } from "./clearing";
 import { cooledBelow, evaporatedBelow, leastWarmthOf, type Turning, turningOf } from "./double-salt";
@@ -33,14 +34,16 @@ const hasAlcohol = ({ frame: { setting } }: Bench): boolean =>
 /** Much liquor is boiled down before alcohol brings the rest out: it would take as much of that. */
 function boilFirst(bench: Bench): void {
   const { pot, hand, frame } = bench;
-  const to = frame.theory.times(planned("boiledTo")).to("g");
-  const isMuch = pot.mass.compare(to.times(planned("muchMore"))) > 0;
+  const to = boiledTo(frame.setting, frame.theory);
+  const isForAlcohol = to.compare(frame.theory.times(planned("boiledTo")).to("g")) < 0;
+  const isMuch = pot.mass.compare(to.times(planned(isForAlcohol ? "moreThanAlcohol" : "muchMore"))) > 0;
   if (!isMuch || !isComplex(bench) || spoiltByBoiling(frame.setting.product.formula) !== undefined) return;
   const isBrought = hasAlcohol(bench) ? bearsAlcohol(bench) : antisolventFor(bench).volume !== undefined;
   if (!isBrought || pot.books.waterMissing.length > 0) return;
   const off = pot.mass.minus(to).to("g");
-  // beside much of other salts there is not so much water to boil off
-  if (pot.books.water.minus(off).compare(frame.theory) < 0) return;
+  // beside much of other salts there is not so much water to boil off: half of what is no crystals is to be water still
+  const least = isForAlcohol ? to.minus(frame.theory).dividedBy(2) : frame.theory;
+  if (pot.books.water.minus(off).compare(least) < 0) return;
   const kept = keptFrom(bench);
   bench.did(
     POT,
@@ -141,7 +144,7 @@ export function isolateUnknown(bench: Bench): void {
   boilFirst(bench);
   const isBrought = hasAlcohol(bench);
   if (isBrought) bringOut(bench, room);
-  const inIce = mayStandInIce(bench);
+  const inIce = mayStandInIce(bench, isBrought);
   const least = leastWarmthOf(product.formula);
   const cold = inIce
     ? (planned("iced") as Quantity<"temperature">)

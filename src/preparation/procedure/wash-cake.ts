@@ -8,7 +8,7 @@ import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { type WashAdvice, type WashPlan, washAdvice } from "../../solubility";
-import { HOT_WATER, RESIDUE } from "../../solubility/internal";
+import { COLD_WATER, HOT_WATER, RESIDUE } from "../../solubility/internal";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
@@ -93,7 +93,7 @@ function freeOfAir(product: Formula): string {
 }
 
 /** Washed as its schedule says, and the last wash tested. */
-export function washCake(bench: Bench, before: Pot, decants: boolean): void {
+export function washCake(bench: Bench, before: Pot, decants: boolean, isIced: boolean): void {
   const { washing, frame } = bench;
   const { product, temperature } = frame.setting;
   if (washing === undefined) return;
@@ -115,11 +115,13 @@ export function washCake(bench: Bench, before: Pot, decants: boolean): void {
   const special =
     sour !== undefined
       ? sour.text
-      : liquid === "water"
-        ? freeOfAir(product.formula) || (decants && standsWarm(product.formula) ? WARM_WASH.text : "")
-        : liquid === HOT_WATER
-          ? ` of ${liquid} (${because})`
-          : ` (better: ${own?.text ?? liquid}; ${because})`;
+      : isIced && (liquid === "water" || liquid === COLD_WATER)
+        ? ", ice-cold (the product dissolves slightly)"
+        : liquid === "water"
+          ? freeOfAir(product.formula) || (decants && standsWarm(product.formula) ? WARM_WASH.text : "")
+          : liquid === HOT_WATER
+            ? ` of ${liquid} (${because})`
+            : ` (better: ${own?.text ?? liquid}; ${because})`;
   const namesLiquid = sour?.isAll === true || liquid === HOT_WATER;
   const residue = plan.residueAfter.at(-1) ?? plan.residueUnwashed;
   if (plan.washes === 0) {

@@ -219,3 +219,13 @@ export function byVolume(shelf: ShelfMaterial, form: Formula, species: string, s
     },
   };
 }
+
+/** Volume of a portion; undefined where no density is known. */
+export function volumeOf(
+  { form, massFraction }: { readonly form: Formula; massFraction(): Quantity | undefined },
+  portion: Quantity,
+): Quantity | undefined {
+  if (portion.dimension === "volume") return portion;
+  const density = densityAt(form, massFraction() ?? exact("1"));
+  return density === undefined ? undefined : portion.dividedBy(density).to("mL");
+}

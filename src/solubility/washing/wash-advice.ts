@@ -56,7 +56,7 @@ export interface WashAdvice {
 /** Liquid by how much of the product water dissolves, g per 100 g. */
 function liquidBy(grams: number): readonly [liquid: string, because: string] {
   if (grams < 0.1) return ["water", "the product hardly dissolves"];
-  if (grams < 1) return ["a little cold water", "the product dissolves slightly"];
+  if (grams < 1) return [COLD_WATER, "the product dissolves slightly"];
   if (grams < 10) return ["ice water in small portions, or its own saturated solution", "the product dissolves"];
   return ["50 % alcohol, or its own saturated solution", "the product dissolves well; plain water would carry it off"];
 }
@@ -125,6 +125,8 @@ function besideAcid(
 
 /** What is washed with where cold water dissolves more. */
 export const HOT_WATER = "hot water";
+/** @internal Liquid of a wash of which some of the product goes along. */
+export const COLD_WATER = "a little cold water";
 
 /** Hot enough to wash with, and how much less of the product that has to dissolve than the wash in the room does. */
 export const HOT_WASH = { at: "80 °C", share: 0.8 } as const;
@@ -141,5 +143,5 @@ function choose(figure: Figure | undefined, rule: string | undefined): readonly 
   if (figure !== undefined) return liquidBy(figure.perHundredGramsWater.toNumber("g"));
   if (rule === "insoluble") return ["water", "the rules call the product insoluble"];
   if (rule === "soluble") return ["50 % alcohol, or its own saturated solution", "the rules call the product soluble"];
-  return ["a little cold water", "the solubility of the product is not known: keep the portions small"];
+  return [COLD_WATER, "the solubility of the product is not known: keep the portions small"];
 }
