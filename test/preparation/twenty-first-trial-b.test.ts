@@ -1,6 +1,6 @@
 // What independent readers objected to in printed sheets, as rules; the preparations are theirs. Facts of the bench are common
 // practice, no source. Molar masses by hand from the abridged atomic weights (IUPAC 2021).
-import { benchSheet, type PlanRequest, planPreparation } from "preparative";
+import { benchSheet, cautionsForFormulas, type PlanRequest, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const sheet = (request: PlanRequest): string =>
@@ -345,5 +345,55 @@ describe("a slime that is washed by decantation", () => {
     // warm it turns into black copper oxide
     expect(text(copper)).not.toContain("warm");
     expect(text(copper)).toMatch(/from 17\.\d g to 0\.\d g, of which the filter leaves \d+ mg/);
+  });
+});
+
+describe("acid beside the equation", () => {
+  const vinegar = (excess: `${number} %`): PlanRequest => ({
+    equation: "Na2CO3 + 2 CH3COOH -> 2 CH3COONa + CO2 + H2O",
+    product: "CH3COONa·3H2O",
+    materials: [
+      { name: "soda", form: "Na2CO3", excess },
+      { name: "vinegar essence", form: "CH3COOH", strength: "20 %" },
+      { name: "sour", form: "CH3COOH", strength: "80 %", aside: true, portion: "5 g" },
+    ],
+    scale: { product: "50 g" },
+  });
+  const put = (request: PlanRequest) =>
+    planPreparation(request).steps.find(
+      ({ operation, materials }) => operation === "add" && materials.includes("sour"),
+    )!;
+
+  // 50 g / 136.08 g/mol = 0.367 mol of acetate; a tenth of 0.184 mol of soda is over, 0.0184 mol or 1.95 g, which takes 0.0367 mol of
+  // acid, 2.76 g of 80 %: 5 g of it leave 0.030 mol free, and 7.8 g all of 5 g
+  it("is taken first by the soda that is over, with its gas, and as much is named as does what was meant", () => {
+    const request = vinegar("10 %");
+    expect(put(request).text).toMatch(
+      /The (1\.9|2\.0) g of Na₂CO₃ that is over takes some of it first: for as much free acid as that take 7\.[789] g of it in all\./,
+    );
+    const plan = planPreparation(request);
+    const last = plan.steps.filter(({ operation }) => operation === "add").at(-1)!;
+    const amount = (formula: string): number =>
+      last.after.dissolved.find((one) => one.formula === formula)?.amount.toNumber("mol") ?? 0;
+    expect(amount("Na₂CO₃")).toBeCloseTo(0, 4);
+    expect(amount("CH₃COOH")).toBeCloseTo(4 / 60.05 - 2 * 0.1 * (50 / 136.08 / 2), 2);
+    expect(plan.gas[0]!.amount.toNumber("mol")).toBeCloseTo((1.1 * 50) / 136.08 / 2, 2);
+  });
+
+  it("is all free where no base is over", () => {
+    expect(put(vinegar("0 %")).text).not.toContain("first");
+  });
+});
+
+// Annex VI, Table 3, has lead compounds and hydrocyanic salts as two groups (082-001-00-6, 006-007-00-5), which were read in two texts
+describe("a classification joined of two groups", () => {
+  it("names the source of each, and of each statement its own", () => {
+    const [cyanide] = cautionsForFormulas(["Pb(CN)2"]).substances;
+    expect(cyanide!.citation).toMatch(
+      /17th adaptation.*index 082-001-00-6; .*consolidated text of 1 May 2026.*index 006-007-00-5$/,
+    );
+    const sourceOf = (code: string): string => cyanide!.statements.find((one) => one.code.startsWith(code))!.source;
+    expect(sourceOf("H360")).toBe("clpAnnexVI");
+    expect(sourceOf("H300")).toBe("clp2026");
   });
 });

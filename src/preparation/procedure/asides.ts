@@ -20,6 +20,7 @@ import { formulaFrom } from "../reaction/species";
 import type { Material } from "../shelf/material";
 import { volumeOf } from "../shelf/strength";
 import { acidAtHand } from "./acid-at-hand";
+import { takenFirst } from "./acid-taken";
 import { comingAlong, liquorAtCrystals } from "./alcohol";
 import { type Bench, POT } from "./bench";
 import { isHarshOxidiser, isPeroxide } from "./roles";
@@ -103,11 +104,12 @@ export function putAsides(bench: Bench, use: Use): void {
         ? { atHand: ["peroxide test strips"] as const }
         : {}),
       say: () => {
-        if (own === undefined) return WORDS[use](name, bench);
+        const first = use === "acidify" ? takenFirst(bench, material) : "";
+        if (own === undefined) return `${WORDS[use](name, bench)}${first}`;
         const { portion } = own;
         const what = `${portion.dimension === "volume" ? litres(portion) : grams(portion)} of ${name}`;
         const words = WORDS[use](what, bench);
-        return `${words}${
+        return `${words}${first}${
           along.length > 0
             ? ` It brings out ${list(along.map((one) => `${grams(massOf(one))} of ${one.matter.name}`))} beside it as well, or may: no more of it.`
             : isShort(portion)

@@ -8,6 +8,7 @@ import { planned } from "../planning/exact";
 import { isAcid, isAmmonia, isLye } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import type { Material } from "../shelf/material";
+import { acidTaken } from "./acid-taken";
 import { hasVessel, vesselOf } from "./adding";
 import { alone } from "./alone";
 import { putAsides, putCatalyst } from "./asides";
@@ -102,7 +103,14 @@ export function combine(bench: Bench): void {
     stage === undefined
       ? [main]
       : [stage.back, { ...main, terms: main.terms.filter(({ matter }) => matter.key !== stage.gas) }];
-  const reactions = [...alsoUsed(bench), ...asStaged, ...baseLeft(bench), ...peroxideLeft(bench), ...gasLeft(bench)];
+  const reactions = [
+    ...alsoUsed(bench),
+    ...asStaged,
+    ...baseLeft(bench),
+    ...acidTaken(bench),
+    ...peroxideLeft(bench),
+    ...gasLeft(bench),
+  ];
   const settle = (pot: Pot): Pot =>
     asInTheRoom(bench, (one) => ({ pot: settled(bench, one), left: [], taken: [] }))(pot).pot;
   // A gas that no material brings is led in once all else is there.

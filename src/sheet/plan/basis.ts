@@ -141,7 +141,7 @@ function sourceBlocks(on: OnPaper): Block[] {
   );
   const cautions = plan.cautions.substances.flatMap(({ citation, source: own, statements }) =>
     [
-      ...(citation === undefined ? [] : [citation.replace(/, index \S+$/, "")]),
+      ...(citation === undefined ? [] : [citation.replace(/, index .*$/, "")]),
       ...statements
         .filter(({ source }) => source !== own && source !== "memory")
         .map(({ source }) => citeLabel(source)),

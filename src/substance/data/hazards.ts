@@ -61,6 +61,8 @@ export interface HazardRow {
   readonly above?: string;
   /** A gas: in a cylinder it is under pressure as well (H280), set free from a beaker it is not. */
   readonly gas?: true;
+  /** Of several entries that were joined to one, each with its own statements and source: the fields above are those of all together. */
+  readonly joined?: readonly Pick<HazardRow, "codes" | "index" | "source">[];
   /** Statements; signal word and pictograms follow from them. */
   readonly codes?: readonly string[];
   /** Of codes that two categories share, those in the category of the weaker signal word. */

@@ -109,7 +109,7 @@ function fromRow(given: Asked, row: HazardRow, how: "own" | "hydrate" | "group")
   const sourceOf = (code: string): HazardSourceKey => {
     if (code === CYLINDER || row.codesFromMemory?.includes(code)) return HAZARD_FIELD_SOURCES.codesFromMemory;
     if (row.notified?.codes.includes(code)) return row.notified.source;
-    return diluted?.source ?? row.source;
+    return diluted?.source ?? row.joined?.find(({ codes: all }) => all?.includes(code))?.source ?? row.source;
   };
   return {
     material: given.given,
@@ -132,12 +132,23 @@ function fromRow(given: Asked, row: HazardRow, how: "own" | "hydrate" | "group")
     ...(classifiedAs === undefined ? {} : { classifiedAs }),
     notes: notesOf(row, how, classifiedAs, given, diluted),
     source: diluted?.source ?? row.source,
-    citation:
-      row.index === undefined
-        ? citeHazard(row.source)
-        : `${citeHazard(diluted?.source ?? row.source)}, index ${row.index}`,
+    citation: citationOf(row, diluted?.source),
     adviceSource: HAZARD_FIELD_SOURCES.cautions,
   };
+}
+
+/** The source in words, with the index number where there is one; of entries that were joined each source with its numbers. */
+function citationOf(row: HazardRow, diluted: HazardSourceKey | undefined): string {
+  const { joined, index, source } = row;
+  if (joined === undefined || diluted !== undefined)
+    return index === undefined ? citeHazard(source) : `${citeHazard(diluted ?? source)}, index ${index}`;
+  const sources = [...new Set(joined.map((one) => one.source))];
+  return sources
+    .map((one) => {
+      const numbers = joined.flatMap((own) => (own.source === one && own.index !== undefined ? [own.index] : []));
+      return numbers.length === 0 ? citeHazard(one) : `${citeHazard(one)}, index ${list(numbers)}`;
+    })
+    .join("; ");
 }
 
 /** What the caller's own facts add to an entry; the row does it itself, so that nobody without such rows carries it. */

@@ -127,7 +127,8 @@ function together(rows: readonly HazardRow[]): HazardRow {
   const read = rows.filter(({ source }) => source !== "memory");
   const wasRead = (code: string): boolean =>
     read.some((row) => row.codes?.includes(code) === true && row.codesFromMemory?.includes(code) !== true);
-  const { source } = read[0] ?? first;
+  const known = read.length === 0 ? rows : read;
+  const { source } = known[0]!;
   const index = read.flatMap((row) => (row.index === undefined ? [] : [row.index]));
   return {
     group: list(rows.map(({ group }) => group!)),
@@ -139,6 +140,7 @@ function together(rows: readonly HazardRow[]): HazardRow {
     dry: each(rows.flatMap(({ dry = [] }) => dry)),
     disposal: first.disposal,
     ...(index.length === 0 ? {} : { index: list(index) }),
+    joined: known,
     source,
   };
 }
