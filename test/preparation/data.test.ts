@@ -6,7 +6,7 @@ import { parseFormula, quantity, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
 import { constitutionOf } from "../../src/ion";
 import { ABSORBENTS } from "../../src/preparation/data/absorbents";
-import { AGENTS, THROUGH_HALOGEN } from "../../src/preparation/data/agents";
+import { AGENTS, SPLIT_BY_BASE, THROUGH_HALOGEN } from "../../src/preparation/data/agents";
 import { CHANGED_IN_AIR } from "../../src/preparation/data/air";
 import { ANTISOLVENT, STANDS_WITH_ALCOHOL } from "../../src/preparation/data/antisolvent";
 import { BASE_SEARCH, BASES_FOR_ACID } from "../../src/preparation/data/base-for-acid";
@@ -320,6 +320,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,
   TAKES_BACK,
+  SPLIT_BY_BASE,
   THROUGH_HALOGEN,
   TWO_SIZED,
   VARIABLE_WATER,

@@ -18,6 +18,12 @@ export const AGENTS: readonly AgentRow[] = [
   { as: "reducer", groups: ["sulfite", "hydrogensulfite", "disulfite", "dithionite", "thiosulfate", "hypophosphite", "ascorbate"], molecules: ["C6H8O6", "C6H12O6", "N2H4", "HCHO", "C2H5OH", "CH3CHO", "HCOOH"], source: "commonPractice" },
 ];
 
+/** Anions that a base splits into the plain one. */
+export const SPLIT_BY_BASE: readonly { readonly from: string; readonly to: string; readonly source: SourceKey }[] = [
+  { from: "dichromate", to: "chromate", source: "commonPractice" },
+  { from: "disulfite", to: "sulfite", source: "commonPractice" },
+];
+
 /** Anions that go through a halogen on the way to their oxidised one: they are poured into the oxidiser, of which there is enough then. */
 export const THROUGH_HALOGEN: readonly { readonly from: string; readonly to: string; readonly source: SourceKey }[] = [
   { from: "iodide", to: "iodate", source: "commonPractice" },

@@ -65,6 +65,13 @@ export const FIRED_IN_AIR: readonly FiredInAirRow[] = [
   { feed: "CoCO3", product: "Co3O4", at: "700", source: "memory" },
   { feed: "Co(OH)2", product: "Co3O4", at: "700", source: "memory" },
   { feed: "Cu", product: "CuO", at: "700", source: "memory" },
+  // oxalates come apart at 250 to 450; short of air they leave metal, which glows in air
+  { feed: "CoC2O4·2H2O", product: "Co3O4", at: "700", source: "memory" },
+  { feed: "CoC2O4", product: "Co3O4", at: "700", source: "memory" },
+  { feed: "NiC2O4·2H2O", product: "NiO", at: "600", source: "memory" },
+  { feed: "FeC2O4·2H2O", product: "Fe2O3", at: "600", source: "memory" },
+  { feed: "MnC2O4·2H2O", product: "Mn2O3", at: "700", source: "memory" },
+  { feed: "CuC2O4", product: "CuO", at: "500", source: "memory" },
 ];
 
 /** A metal that dilute sulfuric acid takes, with its sulfate. */

@@ -80,6 +80,7 @@ export const PLANNING = {
   madeHot: { value: "90 °C", what: "is where a precipitate that forms only in the heat is mixed and kept", source: "commonPractice" },
   hot: { value: "80 °C", what: "a solution that is to crystallise, hot but not boiling", source: "commonPractice" },
   leastMarks: { value: "5", what: "marks of the measuring cylinder and less are too little water to boil off for a second crop", source: "commonPractice" },
+  dropsAtMost: { value: "10", what: "times the alcohol that the rest of a permanganate takes, and less on the table is there for that alone", source: "commonPractice" },
   enoughAlcohol: { value: "70 %", what: "of the volume of the liquor and less is too little alcohol to bring most of a salt out", source: "commonPractice" },
   spentOnRinsing: { value: "5 %", what: "of the crystals and more is too much to lose by a rinse that takes nothing else along", source: "commonPractice" },
   rinsedFor: { value: "7 %", what: "of the crystals is the most that is spent on rinsing other salts out of them", source: "commonPractice" },

@@ -25,6 +25,7 @@ export function weigh(material: Material, portion: Quantity, amount: Quantity, b
       ? before.plusDissolved(matter, amount).plusWater(rest)
       : alone.with({ other: rest.isPositive() ? rest : exact("0 g") });
   const after = others.reduce((pot, one) => {
+    if (one.matter.isWater) return pot.plusWater(one.mass);
     const n = one.mass.dividedBy(one.matter.molarMass).to("mol");
     return isSolution ? pot.plusDissolved(one.matter, n) : pot.plusSolid(one.matter, n, "put in");
   }, pure.with({ waterMissing }));

@@ -48,6 +48,7 @@ const WORDS: Readonly<Record<Use, (name: string, bench: Bench) => string>> = {
   acidify: (name) => `Put the ${name} into the vessel: it keeps hydroxide and carbonate from precipitating.`,
   bound: (name) => `Pour in the ${name}, slowly and under a hood.`,
   "against acid": (name) => `Stir in the ${name}.`,
+  "against base": (name) => `Stir in the ${name}.`,
   "with the first": (name) => `Put the ${name} into the vessel and stir.`,
   charcoal: (name) => `Stir in the ${name}; it is filtered off later.`,
   seed: (name) => `Put in the ${name} as seed.`,

@@ -23,13 +23,14 @@ import { asInTheRoom } from "./kept-dissolved";
 import { isAcidSalt } from "./kind";
 import { inOrder } from "./ranks";
 import { alsoUsed, baseLeft, gasLeft, mainReaction, peroxideLeft, settled } from "./reactions";
-import { sharesAnion } from "./roles";
+import { isSplitInto, sharesAnion } from "./roles";
 import { type Stage, stageOf, waitsForStage } from "./stage";
 import { againstDissolved } from "./taken-out";
 
 /**
- * The feed that a base is put to beforehand: a sour reducer, which it makes the salt of, so that no hydroxide precipitates; and the
- * anion of an ammonium double salt, which without its ammonia precipitates as another salt.
+ * The feed that a base is put to beforehand: a sour reducer, which it makes the salt of, so that no hydroxide precipitates;
+ * an anion that it splits into that of the product; and the anion of an ammonium double salt, which without its ammonia
+ * precipitates as another salt.
  */
 function hostOf(bench: Bench, i: number): number | undefined {
   const { setting, roles } = bench.frame;
@@ -39,7 +40,13 @@ function hostOf(bench: Bench, i: number): number | undefined {
     return host < 0 ? undefined : host;
   };
   if (isLye(form))
-    return hasVessel(bench, i) ? hosts((one, j) => roles[j] === "reducer" && isAcidSalt(one.form)) : undefined;
+    return hasVessel(bench, i)
+      ? hosts(
+          (one, j) =>
+            (roles[j] === "reducer" && isAcidSalt(one.form)) ||
+            (roles[j] === "precipitant" && isSplitInto(one.form, setting.product.formula)),
+        )
+      : undefined;
   return isAmmonia(form) && roles[i] === "precipitant" && madeOf(setting.product.formula).ammonium
     ? hosts(({ form: other }, j) => roles[j] === "precipitant" && sharesAnion(other, setting.product.formula))
     : undefined;

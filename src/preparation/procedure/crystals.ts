@@ -9,6 +9,7 @@ import type { Coming } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { heat } from "../operation/heat";
 import { exact, planned } from "../planning/exact";
+import { putAgainstBase } from "./acid-against-base";
 import { type Bench, POT } from "./bench";
 import { bringToWater } from "./boiling-down";
 import { waterFor } from "./by-eye";
@@ -49,6 +50,7 @@ export function isolateCrystals(bench: Bench): void {
   if (guarded && first !== undefined) bringToWater(bench, crystallising, first, []);
   clearHot(bench, hot, besides().length > 0 || !isDissolved(bench, cooling));
   sourAfterIron(bench);
+  putAgainstBase(bench);
   // of what a filter keeps with its liquor nothing comes any more
   const beside = besides();
   if (first !== undefined && beside.length > 0)

@@ -16,7 +16,7 @@ import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { endOf } from "./end-seen";
 import { isBase } from "./kind";
-import { isAgent, isByLye, type Role } from "./roles";
+import { isAgent, isByLye, type Role, sharesAnion } from "./roles";
 import { asSolution } from "./words";
 
 /** The test of the clear liquor. */
@@ -43,7 +43,10 @@ function reagentOf(setting: Setting, roles: readonly Role[], { supplied }: Accou
   // lye has dissolved the metal, and acid brings the hydroxide back
   if (isByLye(setting, roles)) return materials.find(({ form }) => isAcid(form));
   const of = (...wanted: readonly Role[]) => materials.map((_, i) => i).filter((i) => wanted.includes(roles[i]!));
-  const precipitants = of("precipitant", "gas-giving base");
+  const all = of("precipitant", "gas-giving base");
+  const bringing = all.filter((i) => sharesAnion(materials[i]!.form, setting.product.formula));
+  // a base beside what brings the anion shows nothing
+  const precipitants = bringing.length > 0 ? bringing : all;
   const isOver = (i: number): boolean => !supplied[i]!.limiting;
   const chosen = precipitants.find(isOver) ?? of("metal salt", "salt", "acid", "base").find(isOver) ?? precipitants[0];
   return chosen === undefined ? undefined : materials[chosen];

@@ -13,11 +13,13 @@ import { type Term, termsOf } from "../contents/react";
 import { CLEARED } from "../data/ends";
 import { add } from "../operation/add";
 import { heat } from "../operation/heat";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { meetsCyanide } from "../reaction/sour-cyanide";
+import type { Material } from "../shelf/material";
 import { densityAt } from "../shelf/strength";
 import { ALCOHOL } from "./alcohol";
 import { type Bench, POT } from "./bench";
+import { useOf } from "./use";
 
 interface Clearing {
   readonly terms: readonly Term[];
@@ -36,6 +38,15 @@ const clearingOf = (salt: string, cation: string): Clearing =>
     const terms = termsOf(equation, (formula) => (isOneOf(formula, "MnO2") ? "precipitated" : "dissolved"));
     return { terms, salt: used!.coefficient, alcohol: alcohol!.coefficient };
   });
+
+/** The alcohol of the plan, where it is so little that it is there for this; more brings the product out later. */
+function dropsOnTable(bench: Bench, need: Quantity): Material | undefined {
+  const most = need.times(planned("dropsAtMost"));
+  return bench.frame.setting.asides.find(
+    (one) =>
+      useOf(one, bench.frame.setting) === "alcohol" && bench.in(bench.pack(one.shelf.name)).mass.compare(most) <= 0,
+  );
+}
 
 /** What is left of a permanganate goes with drops of alcohol, hot; false where none is left. */
 export function clearPermanganate(bench: Bench): boolean {
@@ -62,9 +73,11 @@ export function clearPermanganate(bench: Bench): boolean {
   const { temperature, pressure } = bench.pot.books;
   const drops = Pot.empty(temperature, pressure).plusDissolved(matter, taken);
   const volume = drops.mass.dividedBy(densityAt(matter.formula, exact("100 %"))!);
+  const small = dropsOnTable(bench, drops.mass);
+  if (small !== undefined) bench.takesAside(small);
   bench.did(POT, add(bench.pot, drops, [{ terms, extent }]), {
+    ...(small === undefined ? { atHand: ["drops of alcohol"] as const } : { materials: [small.shelf.name] }),
     amounts: [drops.mass],
-    atHand: ["drops of alcohol"],
     say: () =>
       `Put in alcohol, a drop at a time and away from any flame, ${isCold ? `and leave it cold ${CLEARED.cold}, ` : ""}until neither purple nor green is left in the clear liquor (about ${bench.hand.litres(volume)} in all): what is left of the ${own.matter.name} would colour the crystals and eat the filter.`,
   });

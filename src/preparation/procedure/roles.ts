@@ -7,7 +7,7 @@ import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { isOneOf } from "../../ion/internal";
 import { madeOf } from "../../substance/internal";
-import { AGENTS } from "../data/agents";
+import { AGENTS, SPLIT_BY_BASE } from "../data/agents";
 import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia, isLye, isMetal } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
@@ -95,10 +95,14 @@ const isReducedInLye = ({ materials, product }: Setting): boolean =>
   product.formula.symbols.every((symbol) => symbol === "O" || symbol === "H" || !isNonmetal(symbol)) &&
   materials.some(({ form }) => isLye(form));
 
-/** Does the material bring an anion of the product? */
+/** Does a base split its anion into that of the product? */
+export const isSplitInto = (form: Formula, product: Formula): boolean =>
+  SPLIT_BY_BASE.some(({ from, to }) => madeOf(form).groups.has(from) && madeOf(product).groups.has(to));
+
+/** Does the material bring an anion of the product, as it is or once a base is with it? */
 export const sharesAnion = (form: Formula, product: Formula): boolean => {
   const own = madeOf(product).groups;
-  return [...madeOf(form).groups].some((group) => group !== "ammonium" && own.has(group));
+  return [...madeOf(form).groups].some((group) => group !== "ammonium" && own.has(group)) || isSplitInto(form, product);
 };
 
 function roleOf(material: Material, setting: Setting, kind: ProcedureKind, precipitates: boolean): Role {

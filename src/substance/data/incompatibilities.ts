@@ -193,6 +193,8 @@ export interface IncompatibilityRow {
   readonly conditions?: readonly MeetingCondition[];
   /** A third class that must be there too. */
   readonly with?: HazardClass;
+  /** What it does not hold for, of the second. */
+  readonly unless?: HazardClass;
   readonly source: HazardSourceKey;
 }
 
@@ -289,7 +291,8 @@ export const INCOMPATIBILITIES = /* @__PURE__ */ once((): readonly Incompatibili
   { code: "chromate-chloride-sulfuric", a: ["chromium(VI)"], b: ["chloride"], what: "red carcinogenic vapour", products: ["CrO2Cl2"], severity: "forbid", with: "sulfuric acid", source: "memory" },
   { code: "chromium-oxidiser", a: ["chromium(III)"], b: ["hypochlorite", "peroxide", "strong base"], what: "turns to chromate", severity: "warn", conditions: ["hot and alkaline"], source: "memory" },
   { code: "chromium-fired", a: ["chromium(III)"], b: ["oxidiser"], what: "turns to chromate", severity: "warn", conditions: ["fired with alkali"], source: "memory" },
-  { code: "lead-acid", a: ["lead"], b: ["acid"], what: "soluble poison", severity: "forbid", source: "memory" },
+  // sulfuric acid covers lead with its sulfate, of which 4 mg dissolve in 100 g of water
+  { code: "lead-acid", a: ["lead"], b: ["acid"], unless: "sulfuric acid", what: "soluble poison", severity: "forbid", source: "memory" },
   { code: "mercury-cadmium", a: ["mercury", "cadmium"], what: "cumulative poison: not for home work", severity: "forbid", source: "clpAnnexVI" },
   { code: "cadmium-acid", a: ["cadmium"], b: ["acid"], what: "poison; fume when hot", severity: "forbid", source: "memory" },
   { code: "azide-metal", a: ["azide"], b: ["copper", "lead", "silver", "silver salt", "mercury", "cadmium", "gold"], what: "explodes at a touch", severity: "forbid", source: "incompatibilityLists" },

@@ -174,6 +174,7 @@ function pairsOf(row: IncompatibilityRow, materials: readonly ClassedMaterial[],
       if (!straight && !(hasAny(two, row.a) && hasAny(one, row.b!))) continue;
       const state = stateOfAll(row, [one, two], meeting);
       if (state === "ruled out") continue;
+      if (row.unless !== undefined && hasAny(straight ? two : one, [row.unless])) continue;
       const third = row.with;
       if (third !== undefined && !materials.some((other) => other.classes.has(third))) continue;
       found.push(finding(row, straight ? [one, two] : [two, one], [], state));
