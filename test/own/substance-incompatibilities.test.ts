@@ -93,6 +93,7 @@ const SETS: Record<string, readonly string[]> = {
   "sulfuric-oxalate": ["H2SO4", "formic acid"],
   "sulfuric-sugar": ["H2SO4", "sucrose"],
   "chromate-organic": ["K2Cr2O7", "ethanol"],
+  "chromate-sulfite": ["K2Cr2O7", "Na2SO3"],
   "chromate-acetic": ["CrO3", "acetic acid"],
   "chromate-chloride-sulfuric": ["K2Cr2O7", "NaCl", "H2SO4"],
   "chromium-oxidiser": ["chrome alum", "H2O2"],

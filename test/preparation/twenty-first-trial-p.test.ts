@@ -135,7 +135,7 @@ describe("an anion that a base splits", () => {
     expect(texts).toContain("then pour it into the potassium dichromate solution");
     expect(texts).not.toContain("in the same vessel");
     // what is over, barium, shows what is left of the chromate; lye shows nothing
-    expect(texts).toContain("with a drop of barium chloride solution");
+    expect(texts).toContain("with a drop of fresh barium chloride solution");
   });
 });
 

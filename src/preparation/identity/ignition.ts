@@ -71,13 +71,14 @@ function condensedOf(salt: Formula): Residue | undefined {
   return { residue, condition: melts ? CONDENSES.withAlkali : CONDENSES.at };
 }
 
-/** The row of a hydrate whose acid leaves with its water; undefined for all others. */
+/** The row of a hydrate whose acid leaves with its water, or of a salt that air turns to the oxide; undefined for all others. */
 function withoutAcid(formula: Formula): (typeof LOSES_ITS_ACID)[number] | undefined {
-  if (crystalWater(formula).waters.n === 0n) return undefined;
+  const isDry = crystalWater(formula).waters.n === 0n;
   const { cations, anions, complex } = constitutionOf(formula);
   if (complex !== undefined) return undefined;
   return LOSES_ITS_ACID.find(
     (row) =>
+      !(isDry && row.oxideWhere === undefined) &&
       anions.every(({ formula: anion }) => anion === row.anion) &&
       cations.every(({ formula: cation }) => row.cations.includes(cation)),
   );
