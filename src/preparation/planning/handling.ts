@@ -1,10 +1,11 @@
 // What is handled in a batch beside what the packs and the equation name: the solid that stands in place of the product, and what
 // steps take from elsewhere: alcohol, an acid that dissolves the rest of a metal, ammonia in a rinse.
-import { molarMass } from "../../formula";
+import { type Formula, molarMass } from "../../formula";
 import { once } from "../../foundation/memo";
 import { matterOf } from "../contents/matter";
 import { ALCOHOL } from "../procedure/alcohol";
 import { chromateBeside } from "../procedure/chromate-wash";
+import { glassOf } from "../procedure/fired-beside";
 import { freeOxideOf } from "../procedure/free-base";
 import { formulaFrom, keyOfFormula, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
@@ -50,6 +51,13 @@ function takenBesides(setting: Setting, { steps, alcohol }: Batch): readonly Tak
   return [...found.values()];
 }
 
+/** Silicates that the fire makes of alkali carbonates beside silica. */
+function glassIn({ materials, asides }: Setting, { steps }: Batch): readonly Formula[] {
+  const found = [...materials, ...asides].flatMap(({ form }) => glassOf(form) ?? []).map(formulaFrom);
+  const left = steps.find(({ operation }) => operation === "fire")?.after.solids ?? [];
+  return found.filter((one) => left.some(({ key }) => key === matterOf(one).key));
+}
+
 /** What is handled in a batch. */
 export function handlingOf(setting: Setting, batch: Batch): Handling {
   const instead = standsInPlace(batch);
@@ -58,7 +66,7 @@ export function handlingOf(setting: Setting, batch: Batch): Handling {
     product: instead === undefined ? setting.product : speciesAside(formulaFrom(instead.formula)),
     besides: setting.wet
       ? takenBesides(setting, batch)
-      : [freeOxideOf(setting), chromateBeside(setting)].flatMap((one) =>
+      : [freeOxideOf(setting), chromateBeside(setting), ...glassIn(setting, batch)].flatMap((one) =>
           one === undefined ? [] : [{ species: speciesAside(one), massPercent: undefined }],
         ),
   };

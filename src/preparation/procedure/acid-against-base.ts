@@ -1,6 +1,7 @@
 // An acid that takes no part in the equation, where that sets lye free and the product stays dissolved: it goes in by paper once the
 // reaction is over and the liquor is clear. Any sooner it would change what reacts (acid sets halogen free of a halide).
 
+import { list } from "../../foundation/wording";
 import { minimum } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { add, type Reaction } from "../operation/add";
@@ -45,7 +46,7 @@ export function putAgainstBase(bench: Bench): void {
           portion === undefined
             ? `the ${name}`
             : `${portion.dimension === "volume" ? hand.litres(portion) : hand.grams(portion)} of ${name}`;
-        return `Add ${size} to the clear liquor, a little at a time and stirring; stop where paper shows pH 7: it takes the ${lyes.map((one) => one.name).join(" and ")} that has formed, which would cling to the crystals. Before the reaction is over acid would change it.`;
+        return `Add ${size} to the clear liquor, a little at a time and stirring; stop where paper shows pH 7: it takes the ${list(lyes.map((one) => one.name))} that has formed, which would cling to the crystals. Before the reaction is over acid would change it.`;
       },
     });
   }

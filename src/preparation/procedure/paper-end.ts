@@ -70,7 +70,7 @@ export function baseOnPaper(bench: Bench, tested: Material | undefined) {
     ? undefined
     : {
         pH: found.pH,
-        text: ` Paper shows about pH ${found.shown}${found.thinned ? " of a drop of it in nine drops of water" : ""}: lower by 1 or more, stir in a little more of the ${base!.shelf.name}, for without it much of the product stays dissolved though no drop shows it.`,
+        text: ` Paper shows about pH ${found.shown}${found.thinned ? " of a drop of it in nine drops of water" : ""}: lower by more than 1, stir in a little more of the ${base!.shelf.name}, for without it much of the product stays dissolved though no drop shows it.`,
       };
 }
 
