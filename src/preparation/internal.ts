@@ -30,6 +30,7 @@ export { changedByAir } from "./procedure/bottling";
 export { isWashedOfChromate } from "./procedure/chromate-wash";
 export { dryingIn } from "./procedure/drying";
 export { isInRoom } from "./procedure/finish";
+export { glassOf } from "./procedure/fired-beside";
 export { grindingOf } from "./procedure/grinding";
 export { isGel, kindOfCake } from "./procedure/isolation";
 export { dropsFor, isAirless, isInDistilledWater, isKeptDark } from "./procedure/protection";

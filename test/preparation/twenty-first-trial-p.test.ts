@@ -103,6 +103,14 @@ describe("a charge with flux and silica", () => {
     expect(said(blue)).toContain("of Na₂SiO₃, 87.0 g in all");
   });
 
+  // sodium metasilicate is corrosive by its own entry (014-010-00-8 of the list: H314, H335)
+  it("names the silicate among the hazards and on the label", () => {
+    expect(said(blue)).toContain("with Na₂CO₃ and Na₂SiO₃ in it");
+    const { substances } = planPreparation(blue).cautions;
+    const silicate = substances.find(({ formula }) => formula === "Na₂SiO₃" || formula === "Na2SiO3");
+    expect(silicate?.statements.map(({ code }) => code)).toContain("H314");
+  });
+
   it("is not tested for lime by its alkali, for the flux is alkaline", () => {
     expect(said(blue)).not.toContain("pH 11");
     expect(said({ ...blue, materials: blue.materials.filter(({ aside }) => aside !== true) })).toContain(

@@ -55,7 +55,7 @@ function takenBesides(setting: Setting, { steps, alcohol }: Batch): readonly Tak
 function glassIn({ materials, asides }: Setting, { steps }: Batch): readonly Formula[] {
   const found = [...materials, ...asides].flatMap(({ form }) => glassOf(form) ?? []).map(formulaFrom);
   const left = steps.find(({ operation }) => operation === "fire")?.after.solids ?? [];
-  return found.filter((one) => left.some(({ key }) => key === matterOf(one).key));
+  return found.filter((one) => left.some(({ key }) => key === keyOfFormula(one.toString())));
 }
 
 /** What is handled in a batch. */

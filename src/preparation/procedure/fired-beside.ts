@@ -67,13 +67,10 @@ function byIgnition({ formula }: Matter): readonly Term[] | undefined {
   return termsOf(balanced.value, (one) => (one.hasSameComposition(residue) ? "left by heat" : gone(one)));
 }
 
-const SILICATES: Readonly<Record<string, string>> = GLASS.silicates;
-
 /** The silicate that silica makes of an alkali carbonate in the fire; undefined for any other. */
 export function glassOf(formula: Formula): string | undefined {
   const { key } = matterOf(formula).core;
-  const carbonate = Object.keys(SILICATES).find((one) => matterOf(parseFormula(one)).key === key);
-  return carbonate === undefined ? undefined : SILICATES[carbonate];
+  return Object.entries(GLASS.silicates).find(([carbonate]) => matterOf(parseFormula(carbonate)).key === key)?.[1];
 }
 
 /** An alkali carbonate beside silica that nothing else takes: as far as the silica goes, for each of them in turn. */
@@ -83,7 +80,7 @@ function intoGlass(charge: Pot, at: Quantity<"temperature"> | undefined): readon
   const of = (formula: string) => there.find(({ matter }) => matter.key === matterOf(parseFormula(formula)).key);
   const silica = of(GLASS.silica);
   let left = silica?.amount ?? exact("0 mol");
-  return Object.entries(SILICATES).flatMap(([carbonate, silicate]): readonly Reaction[] => {
+  return Object.entries(GLASS.silicates).flatMap(([carbonate, silicate]): readonly Reaction[] => {
     const own = of(carbonate);
     if (silica === undefined || own === undefined || !left.isPositive()) return [];
     const extent = own.amount.compare(left) < 0 ? own.amount : left;

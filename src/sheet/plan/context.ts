@@ -6,6 +6,7 @@ import {
   absorbentOf,
   changedByAir,
   dryingIn,
+  glassOf,
   type Hand,
   handOf,
   heldWaterOf,
@@ -150,7 +151,11 @@ export const warmestOf = (plan: Plan): Quantity<"temperature"> | undefined => {
 export function besideOnLabel({ plan, words }: OnPaper): string[] {
   if (plan.isolation.how !== "residue") return [];
   const own = new Set(
-    plan.request.materials.flatMap(({ aside, form }) => (aside === true ? [form, glassOf(formulaFrom(form))].flatMap((one) => (one === undefined ? [] : [pretty(String(one))])) : [])),
+    plan.request.materials.flatMap(({ aside, form }) =>
+      aside === true
+        ? [form, glassOf(parseFormula(String(form)))].flatMap((one) => (one === undefined ? [] : [pretty(String(one))]))
+        : [],
+    ),
   );
   const put = (plan.steps.at(-1)?.after.solids ?? []).filter(({ formula }) => own.has(formula));
   return [
