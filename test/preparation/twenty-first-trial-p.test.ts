@@ -1,7 +1,7 @@
 // What readers of printed sheets found, mended by rule: heat of an ammine and of crystals that come as they form, tests that the
 // product itself hides, flux and silica in the kiln. Sums beside each check are worked out by hand.
 import { describe, expect, it } from "vitest";
-import { type PlanRequest, planPreparation, tryPlanPreparation } from "../../src/preparation";
+import { doesItGo, type PlanRequest, planPreparation, tryPlanPreparation } from "../../src/preparation";
 import { benchSheet } from "../../src/sheet";
 
 const said = (request: PlanRequest): string =>
@@ -189,6 +189,10 @@ describe("iodate by permanganate", () => {
     expect(after.dissolved.some(({ formula }) => formula.toString() === "KOH")).toBe(false);
   });
 
+  it("is still purple before alcohol clears it, or iodide would be left", () => {
+    expect(plan.steps.some(({ text }) => text.includes("the clear liquor is purple or green still"))).toBe(true);
+  });
+
   // 3 KMnO4 left over by 3 %: about 0.3 g of alcohol; so little is no antisolvent
   it("takes the drops of alcohol of the plan for what is left of the permanganate", () => {
     expect(plan.steps[at(/^Put in alcohol, a drop at a time/)]!.materials).toEqual(["alcohol"]);
@@ -210,7 +214,24 @@ describe("moisture that a pack is known to have", () => {
     const fired = plan.steps.find(({ operation }) => operation === "fire")!;
     expect(fired.after.mass.toNumber("g")).toBeCloseTo(20.0, 1);
     expect(fired.text).toContain("10.4 g of steam");
+    // nobody stirs in a kiln that glows
+    expect(fired.text).toContain("in a layer no thicker than 2 cm, in a kiln that is vented");
     // by thermogravimetry in air over at 436 °C (Journal of Applied Chemistry 2014, article 767695); Co3O4 gives oxygen back at 900
     expect(fired.target?.toNumber("°C")).toBe(700);
+  });
+});
+
+describe("a sparing salt that is crystallised again", () => {
+  // 0.5 g of KHC4H4O6 in 100 g of water at 20 °C, 3.8 at 80 (handbook): dissolved hot and cooled, nothing of it has to react
+  it("is not judged as a precipitation", () => {
+    const { verdict } = doesItGo({
+      equation: "KHC4H4O6 -> KHC4H4O6",
+      product: "KHC4H4O6",
+      materials: [
+        { name: "wine stone", form: "KHC4H4O6", assay: "82 %", also: [{ form: "CaC4H4O6·4H2O", share: "8 %" }] },
+      ],
+      scale: { material: "wine stone", portion: "250 g" },
+    });
+    expect(verdict).toBe("goes");
   });
 });

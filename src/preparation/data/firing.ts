@@ -49,6 +49,12 @@ export const FIRING: readonly FiringRow[] = [
   { formula: "CaCuSi4O10", at: "900", below: "1000", kept: "for an hour, and then at 800 °C for 10 hours or more (up to 100), for the blue forms slowly", source: "egyptianBlueFirst" },
 ];
 
+/** What takes oxygen from the air in a kiln that is not opened while it glows. */
+export const SPREAD_IN_AIR = {
+  layer: "in a layer no thicker than 2 cm, in a kiln that is vented",
+  source: "commonPractice",
+} as const satisfies { layer: string; source: SourceKey };
+
 /** A solid that takes up oxygen of the air in the fire, and the temperature at which it does, °C. */
 interface FiredInAirRow {
   readonly feed: string;

@@ -2,6 +2,7 @@
 // equilibrium of the whole mixture; and what shakes a verdict, partners that react first and constants that are missing.
 import { keyOf, network, redoxPartners, uncovered } from "../../aqueous/internal";
 import type { Poured } from "../contents/equilibrium";
+import { isRecrystallised } from "../procedure/kind";
 import { fateOf } from "../reaction/fate";
 import { keptInSolution } from "../reaction/only-in-solution";
 import { componentsOf } from "./beaker";
@@ -92,7 +93,11 @@ function judgeEquilibrium(c: Case): Ruling | undefined {
   if (inert !== undefined) return inert;
   // whether a gas of a redox reaction forms is for the potentials to say
   if (c.product.gas) return c.redox === undefined ? judgeGas(c) : undefined;
-  return fateOf(formula, c.setting.temperature).precipitated === true ? judgePrecipitate(c) : judgeDissolved(c);
+  // what is only dissolved and crystallised again is not to precipitate, however little the cold keeps of it
+  const isToPrecipitate =
+    fateOf(formula, c.setting.temperature).precipitated === true &&
+    !isRecrystallised(c.setting.reactants, c.setting.products);
+  return isToPrecipitate ? judgePrecipitate(c) : judgeDissolved(c);
 }
 
 /** Pairs that would exchange electrons first, though the equation has them leave each other alone. */

@@ -8,7 +8,7 @@ import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
-import { DRIED_FIRST, KILN_OPENED, RUNS_BY_ITSELF } from "../data/firing";
+import { DRIED_FIRST, KILN_OPENED, RUNS_BY_ITSELF, SPREAD_IN_AIR } from "../data/firing";
 import { FIRED_PHOSPHATE, MELT } from "../data/kiln";
 import { add, reacted } from "../operation/add";
 import { cool } from "../operation/cool";
@@ -76,10 +76,12 @@ function plateauOf({ frame: { setting } }: Bench): Plateau {
 }
 
 /** A solid that uses oxygen is fired open, and stirred up in between. */
-const inAir = ({ frame: { setting } }: Bench): string =>
-  setting.reactants.some(({ formula }) => isOneOf(formula, "O2"))
-    ? ", open to the air and stirred up now and then,"
-    : "";
+const inAir = ({ frame: { setting } }: Bench, isHot: boolean): string =>
+  !setting.reactants.some(({ formula }) => isOneOf(formula, "O2"))
+    ? ""
+    : isHot
+      ? `, open to the air, ${SPREAD_IN_AIR.layer},`
+      : ", open to the air and stirred up now and then,";
 
 /** What a charge is ground in, and dried in after. */
 const GROUND_WITH = {
@@ -163,7 +165,7 @@ export function kiln(bench: Bench): void {
   const main = mainReaction(bench);
   const beside = firedBeside(reacted(bench.pot, [main]).pot, matterOf(setting.product.formula), at);
   const done = fire(bench.pot, [main, ...beside.reactions], at);
-  const air = inAir(bench);
+  const air = inAir(bench, at !== undefined && at.compare(planned("glows")) > 0);
   const bound = below === undefined ? "" : `not to ${celsius(below)}, where it changes again`;
   const warm =
     at === undefined

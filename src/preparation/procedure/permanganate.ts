@@ -63,7 +63,8 @@ export function clearPermanganate(bench: Bench): boolean {
     const at = exact(CLEARED.at) as Quantity<"temperature">;
     bench.did(POT, heat(bench.pot, at), {
       target: at,
-      say: () => `Warm it to ${CLEARED.at} and keep it there, covered and stirred, ${CLEARED.time}.`,
+      say: () =>
+        `Warm it to ${CLEARED.at} and keep it there, covered and stirred, ${CLEARED.time}; the clear liquor is purple or green still: where it is not, a little more of the ${own.matter.name} goes in first, until it is.`,
     });
   }
   const { terms, salt, alcohol } = clearingOf(own.matter.formula.toString(), cation);
