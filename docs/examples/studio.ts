@@ -56,7 +56,7 @@ function onePage(plan: Plan): string {
     .map(({ material, signalWord }) => `${parseFormula(material).toUnicode()}: ${signalWord}`);
   const shown = parts.filter((part) => BESIDE_THE_VESSEL.some((title) => part.startsWith(title)));
   const care = `Goggles on; read the safety data sheets first (${warned.join(", ")}).`;
-  return [head, care, ...shown].join("\n\n");
+  return [`${head}\n${care}`, ...shown].join("\n\n");
 }
 
 console.log(onePage(carbonate));

@@ -1,7 +1,7 @@
 // A precipitate that comes slowly: it is given time before anything is filtered, or it comes in the filtrate.
 
 import { capital } from "../../foundation/wording";
-import { isOneOf } from "../../ion/internal";
+import { matterOf } from "../contents/matter";
 import { hold } from "../operation/hold";
 import { planned } from "../planning/exact";
 import { slowlyRow } from "../reaction/comes-slowly";
@@ -13,7 +13,9 @@ export function giveItTime(bench: Bench): void {
   const { product } = bench.frame.setting;
   const slow = books.solids.find(
     ({ matter, origin }) =>
-      origin === "precipitated" && slowlyRow(matter.formula) !== undefined && !isOneOf(product.formula, matter.name),
+      origin === "precipitated" &&
+      slowlyRow(matter.formula) !== undefined &&
+      matter.key !== matterOf(product.formula).key,
   );
   if (slow === undefined) return;
   const row = slowlyRow(slow.matter.formula)!;
