@@ -56,6 +56,12 @@ function anionStrain(anions: readonly AnionUse[]): number {
 /** What a hypochlorite or chlorite costs that is not met: an oxide chloride is likelier, where there is one. */
 const UNMET = 25;
 
+/** A hydroxo complex that nothing in the writing shows, beside hydroxide: ettringite and layered hydroxides hold no aluminate. */
+function isUnshownHydroxo(anions: readonly AnionUse[], text: string): boolean {
+  if (!anions.some(({ ion }) => ion.row.formula === "OH")) return false;
+  return anions.some(({ ion }) => ion.row.formula.includes("(OH)") && !isWritten(ion, text));
+}
+
 /** What a set of ions costs that would react with one another. */
 const REACTS = 25;
 
@@ -195,7 +201,10 @@ function saltWith(
       isWritten(ion, text) && cations.some((use) => ion.row.commonWith?.includes(use.element?.symbol ?? "") ?? false),
   );
   const unlikely =
-    (reacting(cations, taken) ? REACTS : 0) + (oxideHalide ? UNMET : 0) + (multiple ? 12 : 0) - (common ? RARE + 1 : 0);
+    (reacting(cations, taken) ? REACTS : 0) +
+    (oxideHalide || isUnshownHydroxo(taken, text) ? UNMET : 0) +
+    (multiple ? 12 : 0) -
+    (common ? RARE + 1 : 0);
   const strain = start.strain + solved.strain + 10 * cations.length + anionStrain(taken) + unlikely;
   return { cations, anions: taken, strain };
 }
@@ -261,7 +270,15 @@ export function hasAcidHydrogen({ units }: Part): boolean {
   return symbols[0] === "H" && [...symbols].sort().some((symbol, i) => symbol !== symbols[i]);
 }
 
-/** A bracketed group that stands there twice or more is one ion: Cu(C5H7O2)2 holds no acetylide. */
+/** How many of a bracketed group one ion holds: it may be the group, with or without hydrons, or its formula may show it. */
+function groupsIn({ counts, row }: Ion, text: string, key: string): number {
+  const bare = new Map([...counts].filter(([symbol]) => symbol !== "H"));
+  if (compositionKey(counts) === key || compositionKey(bare) === key) return 1;
+  const from = row.formula.indexOf(`(${text})`);
+  return from < 0 ? 0 : Number.parseInt(row.formula.slice(from + text.length + 2), 10) || 1;
+}
+
+/** A bracketed group that stands there twice or more is one ion, each of them: Cu(C5H7O2)2 holds no acetylide. */
 function keepsGroups({ cations, anions }: Salt, part: Part): boolean {
   return part.units.every(({ text, members, count }) => {
     if (members === undefined || count < 2) return true;
@@ -271,9 +288,10 @@ function keepsGroups({ cations, anions }: Salt, part: Part): boolean {
     // oxalate as (COO)2
     const all = compositionKey(new Map([...group].map(([symbol, n]) => [symbol, n * count] as const)));
     if (anions.some(({ ion }) => compositionKey(ion.counts) === all)) return true;
-    return [...cations, ...anions].some(
-      ({ ion }) => ion !== undefined && (compositionKey(ion.counts) === key || ion.row.formula.includes(`(${text})`)),
-    );
+    let kept = 0;
+    for (const use of [...cations, ...anions])
+      if (use.ion !== undefined) kept += use.count * groupsIn(use.ion, text, key);
+    return kept >= count;
   });
 }
 

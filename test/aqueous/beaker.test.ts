@@ -14,6 +14,7 @@ import {
   uncertaintyBudget,
 } from "../../src";
 import { OXIDANTS, REDUCTANTS } from "../../src/aqueous/data/potentials";
+import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { redoxPartners } from "../../src/aqueous/mixture/coverage";
 import { network } from "../../src/aqueous/mixture/given";
 import { keyOf } from "../../src/aqueous/mixture/notation";
@@ -31,6 +32,32 @@ const solids = (c: ReturnType<typeof litre>): string[] => c.solids.map(({ formul
 
 const left = (c: ReturnType<typeof litre>, ion: string): number =>
   c.filtrate.find(({ formula }) => formula === ion)!.share!.value.toNumber();
+
+describe("lime and aluminium", () => {
+  // by standing: ettringite from lime and sulfate, hydrogarnet from lime and aluminate, which is the stable one above 20 °C
+  // (Lothenbach, Pelletier-Chaignat and Winnefeld, Cement and Concrete Research 42, 1621 (2012), abstract)
+  it("give ettringite with sulfate, hydrogarnet without, by standing", () => {
+    const alum = { "Ca(OH)2": 0.06, "Al2(SO4)3": 0.01 };
+    expect(solids(litre(alum, { solids: "aged" }))).toContain("Ca6Al2(SO4)3(OH)12·26H2O");
+    expect(solids(litre({ "Ca(OH)2": 0.03, "NaAl(OH)4": 0.02 }, { solids: "aged" }))).toEqual(["Ca3Al2(OH)12"]);
+  });
+
+  it("holds the ions that its dissolution gives: three calcium for two aluminium", () => {
+    const { species } = litre({ "Ca3Al2(OH)12": 0.002 });
+    const total = (element: string): number =>
+      species.reduce((all, { formula, molality }) => all + (formula.includes(element) ? molality.toNumber() : 0), 0);
+    expect(total("Ca")).toBeCloseTo(0.006, 6);
+    expect(total("Al")).toBeCloseTo(0.004, 6);
+  });
+
+  // Ca6Al2(SO4)3(OH)12·26H2O -> 6 Ca2+ + 2 Al(OH)4- + 3 SO4^2- + 4 OH- + 26 H2O, log K -44.9, with Al(OH)4- from Al3+ and
+  // water -22.88: a thesis of Eawag and Empa on the hydration of cement, table 3.4, which is no source of the table
+  it("has a solubility product of ettringite as another laboratory gives it", () => {
+    const other = 44.9 + 2 * (4 * 14 - 22.88);
+    const own = SOLUBILITY_PRODUCTS().find(({ name }) => name === "ettringite")!;
+    expect(Math.abs(Number(own.pKsp) - other)).toBeLessThan(0.5);
+  });
+});
 
 describe("protons, ligands and activities are in the balance", () => {
   it.each([

@@ -105,6 +105,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   pubchemElements: "government",
   nbs1982: "government",
   parker1965: "government",
+  schoenitzNavrotsky1999: "article",
   jcgm100: "organisation",
   siBrochure9: "organisation",
   pac2022v94: "organisation",

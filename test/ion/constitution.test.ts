@@ -37,6 +37,14 @@ describe("constitutionOf", () => {
     ["BaO2", "1 Ba^2+ 1 O2^2-"],
     ["PbO2", "1 Pb^4+ 2 O^2-"],
     ["3CdSO4·8H2O", "3 Cd^2+ 3 SO4^2-"],
+    // hydroxides of two metals hold no aluminate: ettringite, Friedel's salt, hydrotalcite (formulas of the IMA list of minerals)
+    ["Ca6Al2(SO4)3(OH)12·26H2O", "6 Ca^2+ 2 Al^3+ 3 SO4^2- 12 OH-"],
+    ["Ca2Al(OH)6Cl·2H2O", "2 Ca^2+ 1 Al^3+ 6 OH- 1 Cl-"],
+    ["Mg6Al2CO3(OH)16·4H2O", "6 Mg^2+ 2 Al^3+ 1 CO3^2- 16 OH-"],
+    ["Ca3Al2(OH)12", "3 Ca^2+ 2 Al^3+ 12 OH-"],
+    // and one that shows it does
+    ["Ca[Al(OH)4]2", "1 Ca^2+ 2 [Al(OH)4]-"],
+    ["NaAl(OH)4", "1 Na+ 1 [Al(OH)4]-"],
     ["2KHSO5·KHSO4·K2SO4", "5 K+ 2 HSO5- 1 HSO4- 1 SO4^2-"],
     ["(NH4)2Fe(SO4)2·6H2O", "2 NH4+ 1 Fe^2+ 2 SO4^2-"],
     ["H8N2O4S", "2 NH4+ 1 SO4^2-"],

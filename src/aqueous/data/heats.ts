@@ -162,6 +162,7 @@ export const SOLUTION_HEATS: Readonly<Record<string, string>> = {
   "Cu4SO4(OH)6·H2O|langite": "169.0",
   "KAl3(SO4)2(OH)6": "125.9",
   "KFe3(SO4)2(OH)6": "147.4",
+  "Ca3Al2(OH)12|katoite, hydrogarnet": "101.1",
   "Ca6Al2(SO4)3(OH)12·26H2O": "305.2",
   "KAl(SO4)2·12H2O": "29.9",
   "CuSO4·5H2O|chalcanthite": "6.0",

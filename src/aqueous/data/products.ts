@@ -141,6 +141,7 @@ export const SOLUBILITY_PRODUCTS = /* @__PURE__ */ once((): readonly SolubilityP
   { solid: "KAl3(SO4)2(OH)6", name: "alunite", dissolution: "-> K+ + 3 Al^3+ + 2 SO4^2- + 6 OH-", pKsp: "85.38", source: "epaEquilibria", range: ["84.32", "85.40"], bench: "never here" },
   { solid: "KFe3(SO4)2(OH)6", name: "potassium jarosite", dissolution: "-> K+ + 3 Fe^3+ + 2 SO4^2- + 6 OH-", pKsp: "93.21", source: "usgsEquilibria", range: ["93.21", "95.01"], bench: "hot", from: 60 },
   { solid: "NaFe3(SO4)2(OH)6", name: "sodium jarosite", dissolution: "-> Na+ + 3 Fe^3+ + 2 SO4^2- + 6 OH-", pKsp: "89.28", source: "usgsEquilibria", range: ["89.28", "89.42"], bench: "hot", from: 60 },
+  { solid: "Ca3Al2(OH)12", name: "calcium aluminium hydroxide", form: "katoite, hydrogarnet", dissolution: "-> 3 Ca^2+ + 2 Al^3+ + 12 OH-", pKsp: "87.67", source: "brgmEquilibria", bench: "hours" },
   { solid: "Ca6Al2(SO4)3(OH)12·26H2O", name: "ettringite", dissolution: "-> 6 Ca^2+ + 2 Al^3+ + 3 SO4^2- + 12 OH- + 26 H2O", pKsp: "111.02", source: "brgmEquilibria", range: ["111.02", "111.03"], bench: "hours" },
   { solid: "KAl(SO4)2·12H2O", name: "potassium alum", dissolution: "-> K+ + Al^3+ + 2 SO4^2- + 12 H2O", pKsp: "5.17", source: "epaEquilibria", range: ["4.88", "6.68"], soluble: true },
   { solid: "CuSO4·5H2O", name: "copper(II) sulfate pentahydrate", form: "chalcanthite", dissolution: "-> Cu^2+ + SO4^2- + 5 H2O", pKsp: "2.64", source: "epaEquilibria", range: ["2.62", "2.69"], soluble: true },

@@ -966,6 +966,7 @@ export const FORMATION = /* @__PURE__ */ once((): readonly FormationRow[] => [
   { formula: "Mg2CO3(OH)2·3H2O", state: "s", name: "basic magnesium carbonate (artinite)", enthalpy: "-2920.6", source: "livermoreEquilibria" },
   { formula: "Cu4Cl2(OH)6", state: "s", name: "basic copper(II) chloride (atacamite, doubled formula)", enthalpy: "-1654.4", source: "livermoreEquilibria" },
   { formula: "Ca6Al2(SO4)3(OH)12·26H2O", state: "s", name: "ettringite", enthalpy: "-17543.5", source: "livermoreEquilibria" },
+  { formula: "Ca3Al2(OH)12", state: "s", name: "calcium aluminium hydroxide (katoite, hydrogarnet)", enthalpy: "-5551.5", source: "schoenitzNavrotsky1999" },
   { formula: "CaMg3(CO3)4", state: "s", name: "huntite", enthalpy: "-4529.6", source: "livermoreEquilibria" },
   { formula: "Mg5(CO3)4(OH)2·4H2O", state: "s", name: "basic magnesium carbonate (hydromagnesite)", enthalpy: "-6514.9", source: "livermoreEquilibria" },
   { formula: "KFe3(SO4)2(OH)6", state: "s", name: "potassium jarosite", enthalpy: "-3743.8", source: "livermoreEquilibria" },
