@@ -2,3 +2,4 @@
 export { thermochemistrySources } from "./data/sources";
 export { heatKeptBySulfuricAcid, heatOfDilution } from "./dilution";
 export type { OwnEnthalpy } from "./formation";
+export { heatCapacityOf } from "./heat-capacity";

@@ -356,7 +356,7 @@ describe("acknowledging", () => {
     expect(plan.assumptions[0]).toMatchObject({ value: "hypochlorite-acid" });
     expect(plan.assumptions[0]!.what).toMatch(/acknowledged as known and meant/);
     const mixing = plan.stepCautions.find((one) => one.step === "mixing")!;
-    expect(mixing.cautions.map((one) => one.text).join(" ")).toMatch(/acknowledged as known and meant/);
+    expect(mixing.cautions.map((one) => one.text).join(" ")).toMatch(/acknowledged, and only as the steps say/);
     expect(benchSheet(plan).replace(/\s+/g, " ")).toMatch(/hypochlorite-acid \(acknowledged as known and meant: .*Cl/);
   });
 });

@@ -50,9 +50,10 @@ describe("a by-product", () => {
 });
 
 describe("diluted acid", () => {
-  it("is called hot only where its figure says so: nitric acid from 30 to 25 % warms by 0.7 K", () => {
+  it("is called hot only where its figure says so: nitric acid from 30 to 25 % warms by 0.9 K", () => {
     const [diluting] = planPreparation(COPPER).dissolvingHeat;
-    expect("rise" in diluting! && diluting.rise.rise.in("ΔK").toNumber()).toBeCloseTo(0.72, 1);
+    // 0.72 K with 4.0 J/(g K), 3.22 J/(g K) in acid of 25 % (0.77 cal, Perry)
+    expect("rise" in diluting! && diluting.rise.rise.in("ΔK").toNumber()).toBeCloseTo(0.89, 1);
     expect(cautionsOf(COPPER)).not.toContain("diluted acid is hot");
     const strong = { ...COPPER, materials: [COPPER.materials[0]!, { ...COPPER.materials[1]!, strength: "65 %" }] };
     expect(cautionsOf(strong as PlanRequest)).toContain("diluted acid is hot");

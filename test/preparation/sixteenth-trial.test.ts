@@ -105,7 +105,7 @@ describe("a complex of chromium from dichromate, brought out with alcohol that i
     expect(find(/^Warm it to 80 °C/).text).toMatch(/a drop of it, diluted with water on a white plate/);
     const alcohol = find(/^Add the 15 mL of ethanol/);
     expect(alcohol.text).toMatch(/once it is cold and none of the potassium dichromate is left by the test above/);
-    expect(alcohol.cautions.map(({ text }) => text).join()).toMatch(/acknowledged as known and meant/i);
+    expect(alcohol.cautions.map(({ text }) => text).join()).toMatch(/acknowledged, and only as the steps say/);
     expect(
       find(/^Pour the potassium dichromate solution/)
         .cautions.map(({ text }) => text)

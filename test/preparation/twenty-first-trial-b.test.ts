@@ -223,7 +223,8 @@ describe("metal that is over after a displacement", () => {
   const step = planPreparation(tin).steps.find(({ text }) => text.includes("dilute sulfuric acid"))!;
 
   // Zn + 2 H+ -> Zn2+ + H2: -153.39 kJ/mol (CODATA Key Values, 1989, Zn2+(aq)); 0.090 mol of it are over, 2.17 L of hydrogen at 20 °C
-  // (24.06 L/mol): 13.9 kJ in 250 to 290 g, at 3.9 to 4.2 J/(g K) 11 to 14 K
+  // (24.06 L/mol): 13.9 kJ; the liquor is poured off before, so that 23.7 g of metal keep 4.5 mL/g of it (common practice), and 97 g of acid
+  // come: some 240 g, at 3.9 to 4.2 J/(g K) 14 to 15 K
   it("takes its acid by portions, with the heat and the gas of it said", () => {
     expect(step.text).toMatch(
       /in at least 5 portions over at least \d min, each when the gas of the one before has slackened/,
@@ -231,8 +232,8 @@ describe("metal that is over after a displacement", () => {
     const [, perMole, kelvins] = /it gives (\d+) kJ for each mole of Zn, up to (\d+) K here/.exec(step.text)!;
     expect(Number(perMole)).toBeGreaterThan(152);
     expect(Number(perMole)).toBeLessThan(155);
-    expect(Number(kelvins)).toBeGreaterThanOrEqual(11);
-    expect(Number(kelvins)).toBeLessThanOrEqual(14);
+    expect(Number(kelvins)).toBeGreaterThanOrEqual(14);
+    expect(Number(kelvins)).toBeLessThanOrEqual(15);
     const litres = Number(/at most ([\d.]+) L of hydrogen/.exec(step.text)![1]);
     expect((litres / 24.06) * 65.38).toBeCloseTo(20.7 * 0.995 - 0.15 * 65.38 - 0.075 * 65.38, 1);
   });

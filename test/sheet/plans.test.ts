@@ -116,6 +116,8 @@ function figuresOf(plan: Plan): Quantity[] {
     last.after.mass,
     ...again,
     ...plan.steps.flatMap(({ ofAnotherBatch }) => ofAnotherBatch ?? []),
+    // ions that another salt shares may bring more
+    ...plan.steps.flatMap(({ mayBring }) => (mayBring === undefined ? [] : [mayBring, weighed.plus(mayBring)])),
     ...plan.weighings.flatMap(({ portion, excess }) => [portion, excess.to("%")]),
     ...plan.steps.flatMap(({ put, amounts, largerVessel, limit, alcohol, onceMoreBelow, acidDiluted, more }) => [
       ...put.map(({ water }) => water),

@@ -74,6 +74,7 @@ export const HYDRATE_FORMS = /* @__PURE__ */ once((): readonly HydrateFormsRow[]
   { salt: "Ca2B6O11", forms: [{ waters: "5", source: "aiic", sold: true }] },
   { salt: "Ca3(C6H5O7)2", forms: [{ waters: "4", source: "aiic" }] },
   { salt: "CaBr2", forms: [{ waters: "4", source: "memory", from: "34", upTo: "50", rangeSource: "memory" }, { waters: "6", source: "blanchard", upTo: "34", rangeSource: "heatStorage2023" }] },
+  { salt: "CaC4H4O6", forms: [{ waters: "4", source: "memory" }] },
   { salt: "CaC2O4", forms: [{ waters: "1", source: "nbs1982" }] },
   { salt: "CaCl2", forms: [
     { waters: "0", source: "aiic", sold: true },

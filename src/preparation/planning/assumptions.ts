@@ -7,6 +7,7 @@ import { isLedIn } from "../reaction/fluids";
 import { type Setting, usualLossOf } from "../request/setting";
 import { type Acknowledged, inWords } from "../safety/acknowledged";
 import type { Batch } from "./batch";
+import { planned } from "./exact";
 
 /** A planning value that the plan used, or a danger that the request acknowledged. */
 export interface Assumption {
@@ -53,7 +54,7 @@ function namesOf(setting: Setting, batch: Batch): PlanningName[] {
     [isBySize && !settles(setting), "washesOf"],
     [isBySize && settles(setting), "mostDecantations"],
     [washing?.residue === undefined && isolation.how === "precipitate", "residue"],
-    [isolation.how === "crystallise", "hot"],
+    [crystals, batch.crystallising?.hot.compare(planned("nearTheBoil")) === 0 ? "nearTheBoil" : "hot"],
     [request.handlingLoss === undefined, usualLossOf(setting)],
   ];
   return when.flatMap(([isInForce, name]) => (isInForce ? [name] : []));

@@ -3,8 +3,9 @@
 
 import { molarMass } from "../../formula";
 import type { Quantity } from "../../quantity";
+import { acidTakes } from "../procedure/acid-takes";
 import { baseInAcid, metalGone } from "../procedure/base-in-acid";
-import { acidTakes, isSaltOver, signOfMetalGone } from "../procedure/displaced";
+import { isSaltOver, signOfMetalGone } from "../procedure/displaced";
 import { isAcidSalt } from "../procedure/kind";
 import { acidKeptWith } from "../procedure/protection";
 import { isByLye } from "../procedure/roles";

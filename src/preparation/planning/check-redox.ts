@@ -1,11 +1,11 @@
 // What a redox reaction and the making of a complex are watched for: what is over of the agent or of the ligand.
 
 import { gasVolume } from "../../amount";
-import { type Quantity, sum } from "../../quantity";
+import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { FREED_FROM_EXCESS } from "../data/waste";
-import { liquorAtCrystals } from "../procedure/alcohol";
+import { alcoholOnTable, liquorAtCrystals } from "../procedure/alcohol";
 import { POT } from "../procedure/bench";
 import { inTheWay } from "../procedure/mixed-hot";
 import { isByLye, isPeroxide } from "../procedure/roles";
@@ -14,9 +14,8 @@ import { isAcid, isAmmonia } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { gasRow, isGas } from "../reaction/fluids";
 import { formulaFrom } from "../reaction/species";
+import type { Setting } from "../request/setting";
 import { hydronsGivenBy } from "../safety/waste-treatment";
-import type { Material } from "../shelf/material";
-import { volumeOf } from "../shelf/strength";
 import { type Check, check, shown, type Watched } from "./check";
 import { planned } from "./exact";
 import { calledLeft, type Feeding, feedingsOf, isOver, leftOf } from "./left-over";
@@ -52,8 +51,7 @@ export function complexFormation(watched: Watched): Check[] {
     );
   const offered = watched.work.drafts.find(({ operation, alcohol }) => operation === "cool" && alcohol !== undefined);
   // where some stands on the table, how much is usual
-  const onTable = setting.asides.filter((one) => useOf(one, setting) === "alcohol");
-  const alcohols = onTable.map(({ shelf }) => shelf.name);
+  const alcohols = setting.asides.filter((one) => useOf(one, setting) === "alcohol").map(({ shelf }) => shelf.name);
   const isOnTable = alcohols.length > 0;
   const poured = watched.work.drafts.find(
     ({ vessel, materials = [] }) => vessel === POT && alcohols.some((name) => materials.includes(name)),
@@ -65,7 +63,7 @@ export function complexFormation(watched: Watched): Check[] {
   if (usual !== undefined)
     checks.push(
       check(
-        `as much alcohol as liquor, ${shown(usual, 2)}, precipitates most of it (common practice)${shortOf(usual, onTable)}`,
+        `as much alcohol as liquor, ${shown(usual, 2)}, precipitates most of it (common practice)${shortOf(usual, setting)}`,
         usual,
       ),
     );
@@ -73,16 +71,10 @@ export function complexFormation(watched: Watched): Check[] {
 }
 
 /** What is on the table where it is less alcohol than usual, in words. */
-function shortOf(usual: Quantity, onTable: readonly Material[]): string {
-  const there = onTable.flatMap((one) => {
-    const portion = one.asideTaken()?.portion;
-    const volume = portion === undefined ? undefined : volumeOf(one, portion);
-    return volume === undefined ? [] : [volume];
-  });
-  const all = there.length === 0 || there.length < onTable.length ? undefined : sum(there);
-  const short = all === undefined ? undefined : usual.minus(all);
-  return all !== undefined && short !== undefined && usual.compare(all.times(planned("moreThanAlcohol"))) > 0
-    ? `; of the ${shown(all, 2)} that is planned it keeps more: another ${shown(short, 1)} brings that out`
+function shortOf(usual: Quantity, setting: Setting): string {
+  const all = alcoholOnTable(setting);
+  return all !== undefined && usual.compare(all.times(planned("moreThanAlcohol"))) > 0
+    ? `; of the ${shown(all, 2)} that is planned it keeps more: another ${shown(usual.minus(all), 1)} brings that out`
     : "";
 }
 

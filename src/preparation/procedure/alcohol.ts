@@ -3,7 +3,7 @@
 
 import { type Formula, parseFormula } from "../../formula";
 import { list } from "../../foundation/wording";
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import { type Entry, massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
@@ -14,10 +14,12 @@ import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { isAntisolvent } from "../reaction/fluids";
 import { withAlcohol } from "../reaction/with-alcohol";
-import { densityAt } from "../shelf/strength";
+import type { Setting } from "../request/setting";
+import { densityAt, volumeOf } from "../shelf/strength";
 import { type Bench, type Frame, POT } from "./bench";
 import { limited } from "./coming";
 import { isAgent, isHarshOxidiser } from "./roles";
+import { useOf } from "./use";
 
 /** Formula of what is sold as alcohol. */
 export const ALCOHOL = "C2H5OH";
@@ -33,6 +35,18 @@ const refusesAlcohol = ({ books }: Pot): boolean =>
   books.dissolved.some(
     ({ matter: { formula } }) => isHarshOxidiser(formula) || (isAcid(formula) && isAgent(formula, "oxidiser")),
   );
+
+/** All the alcohol that stands on the table; undefined for none, or where a volume is not known. */
+export function alcoholOnTable(setting: Setting): Quantity | undefined {
+  const all = setting.asides
+    .filter((one) => useOf(one, setting) === "alcohol")
+    .map((one) => {
+      const own = one.asideTaken();
+      return own && volumeOf(one, own.portion);
+    });
+  const known = all.filter((one) => one !== undefined);
+  return known.length === 0 || known.length < all.length ? undefined : sum(known);
+}
 
 /** Salts beside the product that alcohol brings out with it, or of which that is not known. */
 export function comingAlong({ pot, frame: { setting, theory } }: Bench): readonly Entry[] {

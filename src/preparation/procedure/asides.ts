@@ -46,6 +46,7 @@ function onceReady(bench: Bench): string {
 
 const WORDS: Readonly<Record<Use, (name: string, bench: Bench) => string>> = {
   acidify: (name) => `Put the ${name} into the vessel: it keeps hydroxide and carbonate from precipitating.`,
+  "takes metal": (name) => `Stir in the ${name}: it dissolves what may be left of the other metal.`,
   bound: (name) => `Pour in the ${name}, slowly and under a hood.`,
   "against acid": (name) => `Stir in the ${name}.`,
   "against base": (name) => `Stir in the ${name}.`,

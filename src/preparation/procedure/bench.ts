@@ -68,6 +68,8 @@ export interface Telling {
   readonly choices?: readonly [done: string, shows: string] | undefined;
   /** Product of another batch that it leaves with this one. */
   readonly ofAnotherBatch?: Quantity<"mass">;
+  /** Crystals that may come at most beside those of its contents, by ions that other salts share with the product. */
+  readonly mayBring?: Quantity<"mass">;
   /** Dry crystals, below which the liquor that is kept gives a second crop. */
   readonly onceMoreBelow?: Quantity<"mass">;
   /** Of a pack of the plan, more than is weighed of it. */

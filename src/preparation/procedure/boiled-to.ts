@@ -1,20 +1,9 @@
 // How far a liquor is boiled down before its crystals come, where nothing is known of how much water keeps of them.
 
-import { type Quantity, sum } from "../../quantity";
+import type { Quantity } from "../../quantity";
 import { exact, planned } from "../planning/exact";
 import type { Setting } from "../request/setting";
-import { volumeOf } from "../shelf/strength";
-import { useOf } from "./use";
-
-/** All the alcohol that stands on the table; undefined for none, or where its volume is not known. */
-function alcoholOnTable(setting: Setting): Quantity | undefined {
-  const volumes = setting.asides.flatMap((one) => {
-    const own = useOf(one, setting) === "alcohol" ? one.asideTaken() : undefined;
-    const volume = own && volumeOf(one, own.portion);
-    return volume === undefined ? [] : [volume];
-  });
-  return volumes.length === 0 ? undefined : sum(volumes);
-}
+import { alcoholOnTable } from "./alcohol";
 
 /**
  * Mass of its contents then: so many times the theory, and no more liquor over the crystals than there is alcohol to bring them out of

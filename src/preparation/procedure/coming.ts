@@ -1,15 +1,16 @@
 // What comes out of a liquor: by what its water keeps of everything in it, never more than there is, and of water for its crystals.
 
 import { list } from "../../foundation/wording";
-import { type Quantity, sum } from "../../quantity";
+import { type Quantity, quantity, sum } from "../../quantity";
 import { type Entry, massOf } from "../contents/entry";
 import { type Matter, massOfWater, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import type { Coming } from "../operation/concentrate";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { fateOf, keptByWater } from "../reaction/fate";
 import type { Bench } from "./bench";
-import { saturatedAt, settledFrom } from "./settling";
+import { leastKept } from "./common-ion";
+import { saturatedAt, saturatedHot, settledFrom } from "./settling";
 import { percent } from "./words";
 
 type Temperature = Quantity<"temperature">;
@@ -46,8 +47,8 @@ export function solutesOf(
 const wantedBy = ({ frame }: Bench): Matter => matterOf(frame.setting.product.formula);
 
 /** An entry, no more of it than so much water keeps where a figure tells. */
-function keptOf({ matter, amount }: Entry, water: Quantity, at: Temperature): Entry {
-  const figure = saturatedAt(matter, at);
+function keptOf({ matter, amount }: Entry, water: Quantity, hot: Temperature): Entry {
+  const figure = saturatedHot(matter, hot);
   const most =
     figure === undefined
       ? amount
@@ -65,6 +66,8 @@ export function comingHot(bench: Bench, pot: Pot, water: Quantity, hot: Temperat
   // of what hardly dissolves the figure of the room will do
   const little = others.flatMap(({ matter, amount }): Coming[] => {
     if (saturatedAt(matter, hot) !== undefined || fateOf(matter.formula, temperature).precipitated !== true) return [];
+    const figure = saturatedHot(matter, hot);
+    if (figure !== undefined) return [{ matter, amount: amount.minus(keptOf({ matter, amount }, water, hot).amount) }];
     const kept = keptByWater(matter.formula, water, temperature)?.dividedBy(matter.molarMass).to("mol");
     return kept === undefined ? [] : [{ matter, amount: amount.minus(kept) }];
   });
@@ -102,6 +105,43 @@ export function crystalsFrom(bench: Bench, pot: Pot, cold: Temperature): Crystal
     all: coming,
     purity: mass.dividedBy(sum([mass, ...along.map(massOf)])).to("%"),
   };
+}
+
+/**
+ * How much more of the product comes at most for the ions that other salts bring, over what pure water lets come, and which salts these
+ * are; undefined where it is not worth a word.
+ */
+export function moreByCommonIon(
+  { frame: { theory } }: Bench,
+  { books }: Pot,
+  { own: { matter, amount } }: Crystals,
+  cold: Temperature,
+): { readonly mass: Quantity<"mass">; readonly salts: readonly Matter[] } | undefined {
+  const left = books.dissolved.find((one) => one.matter.key === matter.core.key);
+  const figure = saturatedAt(matter, cold);
+  const stays = left?.amount.minus(amount);
+  if (stays === undefined || figure === undefined || !stays.isPositive() || books.waterMissing.length > 0)
+    return undefined;
+  const asSalt = (one: Entry) => ({
+    matter: one.matter,
+    dry: massOf({ ...one, matter: one.matter.core }).toNumber("g"),
+  });
+  const others = books.dissolved.filter((one) => one !== left);
+  const water = books.water.minus(massOfWater(amount.times(matter.waters))).toNumber("g");
+  const kept = (salts: readonly Entry[]): number =>
+    leastKept([asSalt({ matter, amount: stays }), ...salts.map(asSalt)], figure.perGram, water);
+  const mass = massOf({ matter, amount: stays })
+    .times(quantity((1 - kept(others)).toPrecision(4)))
+    .to("g");
+  return mass.compare(theory.times(planned("littleMore"))) < 0
+    ? undefined
+    : {
+        mass: mass.named({
+          symbol: "m(common ion)",
+          label: "more crystals by a common ion, at most",
+        }) as Quantity<"mass">,
+        salts: others.filter((one) => kept([one]) < 1).map((one) => one.matter),
+      };
 }
 
 const masses = ({ hand }: Bench, coming: readonly Coming[]): string[] =>

@@ -111,6 +111,17 @@ function shareKept(shared: readonly Shared[], s: number): number {
   return Math.min(1, x / s);
 }
 
+/**
+ * The share that is kept of what so much water keeps of the first of several salts alone, all the others dissolved: the least there is,
+ * for the ions of a liquor as strong as that count for less than their number. 1 where none is shared.
+ */
+export function leastKept(salts: readonly Sharer[], perGram: number, water: number): number {
+  const shared = sharedBy(salts, 0);
+  if (shared === undefined) return 1;
+  const [{ own, count }] = shared as [Shared, ...Shared[]];
+  return shareKept(shared, (own / count / salts[0]!.dry) * perGram * water);
+}
+
 /** One salt of a liquor with what water keeps of it alone. */
 interface Kept extends Sharer {
   /** Grams of it that a gram of water keeps, without crystal water; unlimited where no figure is known. */

@@ -27,6 +27,7 @@ import {
 import { coolingInIce } from "./iced";
 import type { Isolation } from "./isolation";
 import { isRecrystallised } from "./kind";
+import { hotToPurify } from "./more-water";
 import { notWarmOf } from "./not-warm";
 import { type Salt, saturatedAt } from "./settling";
 
@@ -197,7 +198,12 @@ export function crystallisingOf(
     const missing = `${product.name} is not warmed in its liquor: ${bound.why}`;
     return { ...none, hot: room, cold: room, cooling: { missing }, asItForms: true };
   }
-  const usual = bound?.upTo === undefined ? (planned("hot") as Temperature) : (exact(bound.upTo) as Temperature);
+  const usual =
+    bound?.upTo !== undefined
+      ? (exact(bound.upTo) as Temperature)
+      : isRecrystallised(setting.reactants, setting.products)
+        ? hotToPurify(product.formula)
+        : (planned("hot") as Temperature);
   const asMeasured = before?.measured === true;
   const {
     cold: filtered,

@@ -2,9 +2,10 @@
 // filter, rinse, and a second crop; evaporated where cooling brings little, or nobody knows what.
 
 import { list } from "../../foundation/wording";
-import type { Quantity } from "../../quantity";
+import { minimum, type Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { type Matter, matterOf } from "../contents/matter";
+import { dissolve } from "../contents/react";
 import type { Coming } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { heat } from "../operation/heat";
@@ -14,7 +15,7 @@ import { type Bench, POT } from "./bench";
 import { bringToWater } from "./boiling-down";
 import { waterFor } from "./by-eye";
 import { clearHot } from "./clearing";
-import { type Crystals, comingHot, crystalsFrom, saidAlong, solutesOf } from "./coming";
+import { type Crystals, comingHot, crystalsFrom, moreByCommonIon, saidAlong, solutesOf } from "./coming";
 import { type Crystallising, clearOf } from "./crystallising";
 import { evaporate } from "./evaporating";
 import { feltOf } from "./felted";
@@ -22,9 +23,11 @@ import { comesFirstAs } from "./first-hydrate";
 import { untilClearHot } from "./haze";
 import { sourAfterIron } from "./iron-out";
 import { guardOf, keptFrom, withAcidFirst } from "./keeping";
+import { isRecrystallised } from "./kind";
 import { filterAndRinse } from "./rinsing";
 import { secondCrop } from "./second-crop";
 import { seedLiquor } from "./seeding";
+import { saturatedHot } from "./settling";
 import { makeNeutral } from "./sour-cyanide";
 import { standCold } from "./standing-cold";
 import { hasCooled } from "./tempering";
@@ -41,6 +44,7 @@ export function isolateCrystals(bench: Bench): void {
   }
   makeNeutral(bench);
   warm(bench, hot);
+  dissolveBesides(bench, hot);
   const guarded = guardOf(bench) !== undefined && !intoCrystals;
   const water = waterForWhatIsThere(bench, crystallising);
   // Into its crystals nothing can be filtered: what comes before them goes while the product is dissolved.
@@ -78,6 +82,24 @@ function warm(bench: Bench, hot: Quantity<"temperature">): void {
   );
 }
 
+/**
+ * A salt that is crystallised again in much hot water: what its pack has besides and hardly dissolves passes the filter as far as that
+ * keeps it, and comes again where the cold liquor keeps less.
+ */
+function dissolveBesides(bench: Bench, hot: Quantity<"temperature">): void {
+  const { reactants, products, product } = bench.frame.setting;
+  if (!isRecrystallised(reactants, products) || bench.drafts.at(-1)?.vessel !== POT) return;
+  const { books } = bench.pot;
+  const own = matterOf(product.formula).core.key;
+  const after = books.solids.reduce((pot, { matter, amount }) => {
+    const kept = matter.core.key === own ? undefined : saturatedHot(matter, hot)?.perHundredGramsWater;
+    if (kept === undefined) return pot;
+    const most = kept.times(books.water).dividedBy(exact("100 g")).dividedBy(matter.core.molarMass).to("mol");
+    return dissolve(pot, matter, minimum([amount, most]));
+  }, bench.pot);
+  if (after !== bench.pot) bench.amend(after);
+}
+
 /** Water that just dissolves hot what there is of the product; undefined where no figure tells. */
 const clearWater = (bench: Bench, { cooling, ...rest }: Crystallising): Quantity | undefined =>
   "missing" in cooling
@@ -112,16 +134,28 @@ function growCrystals(bench: Bench, crystallising: Crystallising, crystals: Crys
   const felt = feltOf(crop.formula);
   const firstAs = comesFirstAs(bench.pot, crop, { cold, hot });
   const besides = comesInIce(bench, crystals, cold);
+  const more = moreByCommonIon(bench, bench.pot, crystals, cold);
+  const brought =
+    more === undefined
+      ? ""
+      : `, or up to ${bench.hand.grams(more.mass)} more, for ${list(more.salts.map(({ name }) => name))} beside it ${more.salts.length === 1 ? "brings" : "bring"} an ion of its own (how much more is in no table)`;
   const colder = crystallising.parted === undefined ? [] : colderComes(bench);
   bench.did(POT, cool(bench.pot, cold, crystals.all), {
     target: cold,
     blank: "temperature",
+    ...(more === undefined ? {} : { mayBring: more.mass }),
     ...(crystallising.inIce ? { atHand: ["ice" as const] } : {}),
     say: () =>
-      `Let it cool${felt !== undefined ? felt.cooled : isBlock ? ", stirring now and then, for undisturbed it would set to a block," : " undisturbed"} to ${coldIn(bench, besides, colder)}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${unlikeAsked(bench, crop, cold)}${firstAs}.`,
+      `Let it cool${felt !== undefined ? felt.cooled : isBlock ? ", stirring now and then, for undisturbed it would set to a block," : " undisturbed"} to ${coldIn(bench, besides, colder)}: ${bench.hand.grams(mass)} of ${crop.name} crystallises, ${percent(crystals.share)} of it${saidAlong(bench, crystals)}${againFor(bench, crystals)}${brought}${unlikeAsked(bench, crop, cold)}${firstAs}.`,
   });
   filterAndRinse(bench, crop.formula, mass, cold);
   if (!crystallising.intoCrystals || isHeldBack(crystals)) secondCrop(bench, crystallising, mass);
+}
+
+/** A salt that is crystallised again, and comes with something all the same, in words: once more it has less of that. */
+function againFor({ frame: { setting } }: Bench, { along }: Crystals): string {
+  const isSeen = along.some((one) => massOf(one).compare(setting.steps.mass) >= 0);
+  return isSeen && isRecrystallised(setting.reactants, setting.products) ? " (once more makes it purer)" : "";
 }
 
 /** Where it cools to, and how, in words. */

@@ -50,6 +50,15 @@ export function isFilteredNearTheBoil(formula: Formula, hot: Temperature): boole
   return !isEvaporated(formula) && keeps(boil) >= planned("keepsMore").toNumber("") * keeps(hot);
 }
 
+/** How hot a salt is dissolved to be crystallised again: a sparing one near the boil, where that keeps more of it as the same solid. */
+export function hotToPurify(formula: Formula): Temperature {
+  const [hot, boil] = [planned("hot"), planned("nearTheBoil")] as [Temperature, Temperature];
+  const matter = matterOf(formula);
+  const [own, top] = [hot, boil].map((at) => saturatedAt(matter, at));
+  const isSparing = own?.perHundredGramsWater.compare(planned("sparingBelow")) === -1;
+  return isSparing && own?.solid.key === top?.solid.key && isFilteredNearTheBoil(formula, hot) ? boil : hot;
+}
+
 /** Times the least hot water with which the liquor is saturated only so far below its hot filter; undefined without figures. */
 function belowTheFilter(formula: Formula, hot: Temperature, by: "belowFilter" | "onMetal"): number | undefined {
   const matter = matterOf(formula);

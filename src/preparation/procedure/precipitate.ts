@@ -131,10 +131,16 @@ export function isolatePrecipitate(bench: Bench): void {
   const washedAt = isIced ? { ...setting, temperature: bench.pot.books.temperature } : setting;
   bench.washing = washingOf(washedAt as typeof setting, salts, volume, mass, perGram, drained);
   const fills = retained.compare(volume.times(planned("fills"))) >= 0;
-  const parted = filterCake(bench.pot, fills && decants ? volume : retained);
+  // where its liquor was poured off before, this is what the cake was rinsed with
+  const { filtrate: before } = bench;
+  const parted = filterCake(
+    bench.pot,
+    fills && decants ? volume : retained,
+    before === undefined ? "filtrate" : "wash water",
+  );
   const done = bench.did(POT, parted, {
     care: "isolating",
-    blank: "filtrateVolume",
+    ...(before === undefined ? { blank: "filtrateVolume" as const } : {}),
     target: retained,
     say: () =>
       fills && decants
@@ -143,7 +149,7 @@ export function isolatePrecipitate(bench: Bench): void {
           ? `Let the ${cake} settle and pour the clear liquor off into the waste jar; ${nearly(bench.hand.litres(retained))} stay with the sludge.`
           : `Filter the ${cake} off on suction${isIced ? ", before the liquor warms," : ""} and press it${isAirless(product.formula) ? ", only until the liquor is gone: no air is sucked through it" : ""}; the cake keeps ${nearly(bench.hand.litres(retained.compare(volume) > 0 ? volume : retained))} of liquor.`,
   });
-  bench.filtrate = parted.left[0]?.pot;
+  bench.filtrate = before ?? parted.left[0]?.pot;
   if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);
   washCake(bench, done, decants, isIced);
   if (decants) {

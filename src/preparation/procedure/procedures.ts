@@ -13,11 +13,11 @@ import { massFor } from "../reaction/account";
 import { isAcid, isAmmonia, isMetal } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { burns, isGas } from "../reaction/fluids";
-import { putBoundAcid } from "./asides";
+import { putAsides, putBoundAcid } from "./asides";
 import { Bench, type Frame, POT, type Telling, type Work } from "./bench";
 import { isClosed } from "./closed-flask";
 import { combine } from "./combine";
-import { atEndOfDisplacement, endOfDisplacement, leftInVessel, liftOut, takeOutMetal } from "./displaced";
+import { atEndOfDisplacement, endOfDisplacement } from "./displaced";
 import { endOf, ironOxidised, keptForLigands, keptToItsEnd } from "./end-seen";
 import { isSlowMetal } from "./feed-single";
 import { finish } from "./finish";
@@ -33,6 +33,7 @@ import { asMeant, givesCarbonDioxide, toCorrect, toExpect, withoutGas } from "./
 import { clearPermanganate } from "./permanganate";
 import { isByLye } from "./roles";
 import { slowSolid } from "./slow-solid";
+import { leftInVessel, liftOut, takeOutMetal } from "./take-out-metal";
 import { weighAll } from "./weighing";
 import { celsius } from "./words";
 
@@ -154,6 +155,7 @@ function displacement(bench: Bench): void {
   );
   until(bench, () => endOfDisplacement(bench, over), { atHand: atEndOfDisplacement(bench, over) });
   if (over >= 0) takeOutMetal(bench, over);
+  putAsides(bench, "takes metal");
   isolate(bench);
   finish(bench);
 }

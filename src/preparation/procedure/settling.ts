@@ -11,7 +11,7 @@ import { fallingFrom, saturatedBy, settleSalts } from "../../solubility/internal
 import { type Entry, massOf } from "../contents/entry";
 import { type Matter, massOfWater, matterOf } from "../contents/matter";
 import type { Coming } from "../operation/concentrate";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { spelledLike } from "../reaction/spelling";
 import { sharesKept } from "./common-ion";
 
@@ -49,6 +49,10 @@ function read(matter: Matter, at: Quantity<"temperature">): Saturated | undefine
 export function saturatedAt(matter: Matter, at: Quantity<"temperature">): Saturated | undefined {
   return figuresOf(matter)(at);
 }
+
+/** The same of a hot liquor: where the table ends below it, that of the usual hot solution, which is the least of what dissolves better hot. */
+export const saturatedHot = (matter: Matter, hot: Quantity<"temperature">): Saturated | undefined =>
+  saturatedAt(matter, hot) ?? saturatedAt(matter, planned("hot") as Quantity<"temperature">);
 
 /** The same as figures of the balance. */
 const saturated = /* @__PURE__ */ keptBeside(({ perHundredGramsWater, solid }: Saturated) =>

@@ -12,7 +12,7 @@ import { ofExtremePh, type StepCaution, type StepCautions } from "../safety/step
 import type { AcidDiluted } from "./acid-diluted";
 import { isWetWithAlcohol } from "./alcohol";
 import type { AtHand } from "./at-hand";
-import { type Apparatus, type Care, type Draft, type Look, MOTHER } from "./bench";
+import { type Apparatus, type Care, type Draft, type Look, MOTHER, POT } from "./bench";
 import type { MoreOf } from "./more-of";
 
 /** What left a vessel in a step. */
@@ -49,6 +49,8 @@ export interface ProcedureStep {
   readonly atHand: readonly AtHand[];
   /** Product of another batch that it leaves with this one, as a rinse with its own solution does: weighed with it, and no yield. */
   readonly ofAnotherBatch: Quantity<"mass"> | undefined;
+  /** Crystals that may come at most beside those of its contents, by ions that other salts share with the product; undefined for none. */
+  readonly mayBring: Quantity<"mass"> | undefined;
   /** Dry crystals, below which the liquor that it keeps gives a second crop, where how much crystallises is not known. */
   readonly onceMoreBelow: Quantity<"mass"> | undefined;
   /** What it should come to: a temperature, a mass, a strength, a pH. */
@@ -97,8 +99,26 @@ type PartCautions = ReadonlyMap<Care | StepCautions["step"], StepCautions>;
 const takesAlcohol = ({ alcohol, operation, put }: Draft): boolean =>
   alcohol !== undefined || (operation !== "weigh" && put.some(isWetWithAlcohol));
 
-/** Cautions that go where alcohol is put in, or to the first boiling down, whatever part of the work that is. */
-const isPlaced = ({ adding }: StepCaution): boolean => adding === "alcohol" || adding === "boiling";
+const WATER_KEY = "H2O";
+
+/** Is a pack beside the equation put to what it must not meet? */
+const bringsTogether = (
+  { operation, vessel, before, put, materials = [] }: Draft,
+  meets: StepCaution["meets"],
+): boolean =>
+  meets !== undefined &&
+  vessel === POT &&
+  operation !== "weigh" &&
+  materials.some((name) => meets.packs.includes(name)) &&
+  [before, ...put].some(
+    ({ books }) =>
+      [...books.solids, ...books.dissolved].some(({ matter }) => meets.keys.includes(matter.core.key)) ||
+      (books.water.isPositive() && meets.keys.includes(WATER_KEY)),
+  );
+
+/** Cautions that go where alcohol or another pack beside the equation is put in, or to the first boiling down, whatever part of the work that is. */
+const isPlaced = ({ adding, meets }: StepCaution): boolean =>
+  adding === "alcohol" || adding === "boiling" || meets !== undefined;
 
 /** Cautions of a step: what alcohol asks for where it goes in, and the first boiling down, then those of its part of the work. */
 function cautionsOf(
@@ -108,7 +128,8 @@ function cautionsOf(
   formulaOf: (material: string) => string | undefined,
   addings: ReadonlyMap<Adding, readonly Draft[]>,
 ): StepCaution[] {
-  const isHere = ({ adding }: StepCaution): boolean =>
+  const isHere = ({ adding, meets }: StepCaution): boolean =>
+    bringsTogether(draft, meets) ||
     (adding === "alcohol" && takesAlcohol(draft)) ||
     (adding === "boiling" && addings.get("boiling")?.includes(draft) === true);
   const own = [...parts.values()].flatMap(({ cautions }) => cautions.filter(isHere));
@@ -154,7 +175,7 @@ export function stepsOf(
     const isFirst = draft.care !== undefined && !seen.has(draft.care);
     seen.add(draft.care);
     const { operation, vessel, from, materials = [], amounts = [], alcohol, acidDiluted, apparatus } = draft;
-    const { ofAnotherBatch, onceMoreBelow, target, blank, choices, more } = draft;
+    const { ofAnotherBatch, mayBring, onceMoreBelow, target, blank, choices, more } = draft;
     return withLazy<Omit<ProcedureStep, WorkedOut>, Pick<ProcedureStep, WorkedOut>>(
       {
         operation,
@@ -166,6 +187,7 @@ export function stepsOf(
         acidDiluted,
         apparatus,
         ofAnotherBatch,
+        mayBring,
         onceMoreBelow,
         target,
         blank,

@@ -7,11 +7,13 @@ import { hydronsTakenBy } from "../reaction/neutralising";
 import { sameCore } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
+import { isForMetalOver } from "./acid-takes";
 import { boundBy } from "./slow-complex";
 
 /** What an aside is for. */
 export type Use =
   | "acidify"
+  | "takes metal"
   | "bound"
   | "with the first"
   | "against acid"
@@ -30,7 +32,8 @@ const setsLyeFree = ({ wet, product, products, temperature }: Setting): boolean 
   products.some((one) => one !== product && isLye(one.formula)) &&
   fateOf(product.formula, temperature).precipitated === false;
 
-export function useOf({ form }: Material, setting: Setting): Use {
+export function useOf(material: Material, setting: Setting): Use {
+  const { form } = material;
   const { formula: product } = setting.product;
   if (isOneOf(form, "C")) return "charcoal";
   if (sameCore(form, product)) return "seed";
@@ -39,5 +42,6 @@ export function useOf({ form }: Material, setting: Setting): Use {
   if (bound !== undefined && isOneOf(form, bound.acid)) return "bound";
   if (hydronsTakenBy(form) > 0 && setsAcidFree(setting)) return "against acid";
   if (isAcid(form) && setsLyeFree(setting)) return "against base";
+  if (isForMetalOver(material, setting)) return "takes metal";
   return isAcid(form) ? "acidify" : "with the first";
 }

@@ -5,6 +5,8 @@ import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
 import { type Quantity, sum } from "../../quantity";
 import { solutionEnthalpy, type TemperatureRise, temperatureRise } from "../../thermochemistry";
+import { heatCapacityOf } from "../../thermochemistry/internal";
+import { matterOf } from "../contents/matter";
 import type { Feed } from "../procedure/feed";
 import { isBase } from "../procedure/kind";
 import type { Setting } from "../request/setting";
@@ -47,7 +49,16 @@ export function dissolvingHeatOf(
     const material = shelf.name;
     if (mass === undefined || enthalpy === undefined)
       return [{ material, missing: `heat of dilution: no figure for ${form}` }];
-    const rise = temperatureRise({ enthalpy, amount, mass: mass.plus(water).to("g"), start: temperature });
+    const whole = mass.plus(water).to("g");
+    const pure = amount.times(matterOf(form).molarMass);
+    const heatCapacity = heatCapacityOf(form, pure.dividedBy(whole).toNumber(""));
+    const rise = temperatureRise({
+      enthalpy,
+      amount,
+      mass: whole,
+      ...(heatCapacity === undefined ? {} : { heatCapacity }),
+      start: temperature,
+    });
     return [{ material, enthalpy, rise }];
   };
   return feeds.flatMap((feed, i): DissolvingHeat[] => {

@@ -52,3 +52,7 @@ export function acknowledgedCodes({ acknowledge }: PlanRequest): readonly string
 /** What was acknowledged, in words for plan and sheet. */
 export const inWords = ({ about, what }: Acknowledged): string =>
   `acknowledged as known and meant: ${list(about)}, ${what}`;
+
+/** The same in the step where they meet: that the danger is known makes it no aim. */
+export const asTheStepsSay = ({ about, what }: Acknowledged): string =>
+  `${list(about)}: ${what}; acknowledged, and only as the steps say`;

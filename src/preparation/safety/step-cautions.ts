@@ -1,11 +1,13 @@
 // Cautions where they are needed: step by step of the work, from what is handled in each and from what the step does.
 
+import { parseFormula } from "../../formula";
 import { frozen } from "../../foundation/frozen";
 import { withLazy } from "../../foundation/lazy";
 import { readableInside } from "../../foundation/readable";
 import { list } from "../../foundation/wording";
 import type { Cautions, SubstanceCautions } from "../../substance";
 import { protectionFor } from "../../substance/internal";
+import { matterOf } from "../contents/matter";
 import { EXTREME_PH } from "../data/extreme-ph";
 import { cite, type SourceKey } from "../data/sources";
 import type { WorkCautionRow, WorkCondition, WorkStep } from "../data/work-cautions";
@@ -14,7 +16,7 @@ import { isAntisolvent } from "../reaction/fluids";
 import { acidAfterLye } from "../reaction/neutralising";
 import { nameOfFormula } from "../reaction/species";
 import type { Setting } from "../request/setting";
-import { type Acknowledged, inWords } from "./acknowledged";
+import { type Acknowledged, asTheStepsSay } from "./acknowledged";
 import type { ExtremeLiquor } from "./extreme-ph";
 import { gasesThatMayCome } from "./gases-that-may-come";
 import { type Handled, handledIn } from "./handled";
@@ -33,6 +35,8 @@ export interface StepCaution {
   readonly citation: string;
   /** Which adding it belongs to: where diluted acid is met, a solid goes into acid, gas leaves, or alcohol goes in; or to the first boiling down; undefined for each that reacts. */
   readonly adding?: "acid" | "solid" | "gas" | "alcohol" | "boiling";
+  /** Where a pack beside the equation is put to what is in the vessel: the packs, and keys of what they must not meet. */
+  readonly meets?: { readonly packs: readonly string[]; readonly keys: readonly string[] };
   /** What the step is done in, or worn, for it; undefined where it asks for none of that. */
   readonly asks?: "fume hood" | "vented kiln" | "gloves and apron" | "gloves";
 }
@@ -153,15 +157,26 @@ function ofGasesThatMayCome(known: Cautions, { gas }: BatchFigures, { reactants 
 function ofMeeting(
   { incompatibilities }: Cautions,
   acknowledged: readonly Acknowledged[],
-  { asides }: Setting,
+  { asides, materials, products }: Setting,
   printed: (text: string) => string,
 ): StepCaution[] {
+  const ofEquation = new Set([...materials.map(({ form }) => form.toString()), ...products.map(({ name }) => name)]);
   // what alcohol must not meet it meets where it goes in
   const last = new Set(asides.flatMap(({ form }) => (isAntisolvent(form) ? [form.toString()] : [])));
-  const where = (about: readonly string[]): Pick<StepCaution, "adding"> =>
-    about.some((text) => last.has(text)) ? { adding: "alcohol" } : {};
+  const where = (about: readonly string[]): Pick<StepCaution, "adding" | "meets"> => {
+    if (about.some((text) => last.has(text))) return { adding: "alcohol" };
+    const own = asides.filter(({ form }) => about.includes(form.toString()) && !ofEquation.has(form.toString()));
+    if (own.length === 0) return {};
+    const others = about.filter((text) => own.every(({ form }) => form.toString() !== text));
+    return {
+      meets: {
+        packs: own.map(({ shelf }) => shelf.name),
+        keys: others.map((text) => matterOf(parseFormula(text)).core.key),
+      },
+    };
+  };
   const meant = acknowledged.map((one) => ({
-    ...caution(undefined, inWords({ ...one, about: one.about.map(printed) }), one.source),
+    ...caution(undefined, asTheStepsSay({ ...one, about: one.about.map(printed) }), one.source),
     ...where(one.about),
   }));
   const together = incompatibilities.map(({ materials, what, condition, source, citation }) => {

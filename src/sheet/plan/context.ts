@@ -246,11 +246,12 @@ function expectedBy(plan: Plan): Expected {
   }
   const again = steps.filter(isSecondCrop).flatMap(({ after }) => after.solids.map(({ mass }) => mass));
   const others = steps.flatMap(({ ofAnotherBatch }) => ofAnotherBatch ?? []);
+  const byIons = steps.flatMap(({ mayBring }) => mayBring ?? []);
   const both = sum([weighed, ...again]);
   const doubt = doubtOfLiquor(plan);
   return {
     low: weighed.minus(doubt.more).times(kept),
-    high: sum([weighed, doubt.less, ...others]),
+    high: sum([weighed, doubt.less, ...others, ...byIons]),
     isOpen: false,
     ...(again.length === 0 ? {} : { together: { low: both.times(kept), high: sum([both, ...others]) } }),
     ...(others.length === 0 ? {} : { ofAnotherBatch: sum(others) }),

@@ -10,6 +10,7 @@ import { ionSources } from "../../ion/internal";
 export const solubilitySources = {
   crcSolubility98: { title: "CRC Handbook of Chemistry and Physics, Aqueous Solubility of Inorganic Compounds at Various Temperatures", edition: "98th", year: 2017 },
   encyclopediaSolubility: { title: "Wikipedia, Solubility table", year: 2019 },
+  encyclopediaTartrate: { title: "Wikipedia, Calcium tartrate", year: 2016 },
   supplierSolubility: { title: "Merck (Sigma-Aldrich), Solubility Table of Compounds in Water at Temperature" },
   mohos2010: { title: "Mohos, Confectionery and Chocolate Engineering, saturated solutions of sucrose", year: 2010, where: "Appendix 2, Tables A2.2 and A2.3" },
   dalman1937: { title: "Dalman, The Solubility of Citric and Tartaric Acids in Water, J. Am. Chem. Soc. 59, 2547", year: 1937 },
@@ -48,6 +49,7 @@ export const solubilitySources = {
 /** How the figures reached us, where they were not read in the source itself. */
 export const solubilityAccess = {
   crcSolubility98: "public copy, compared with a second copy of the 91st ed.; mass % converted to g per 100 g water",
+  encyclopediaTartrate: "public copy; an unreviewed page, after a patent of 1963",
   encyclopediaSolubility: "public copy; an unreviewed collection, largely from older handbooks",
   supplierSolubility: "page read in part; a teaching table of the supplier, which names no sources",
   mohos2010: "stored pages; of the two tables the figure at 30 °C is that of the second, at 90 °C that of the first: the others do not lie on the curve",

@@ -22,6 +22,7 @@ export const FIRST_AID = /* @__PURE__ */ once((): readonly FirstAidRow[] => [
   { codes: ["H304"], when: "swallowed", does: "do not make it come up; call the poison centre at once", source: "unGhs" },
   { codes: ["H330", "H331", "H332", "H334", "H335", "H336"], when: "breathed in", does: "fresh air and rest; call for help if breathing stays hard", source: "unGhs" },
   { codes: ["H350", "H351", "H340", "H341", "H360", "H361", "H370", "H372"], when: "swallowed", does: "get medical advice, also without symptoms", source: "unGhs" },
+  // an oxidiser beside what burns: a lid, powder or a blanket keeps no air from it
+  { codes: ["H270", "H271", "H272"], when: "fire", does: "what oxidises feeds it without air: much water, no lid, powder or blanket; take flames and what burns away, wet what it fell on, burn nothing with it on", source: "unGhs" },
   { codes: ["H220", "H221", "H224", "H225", "H226", "H228"], when: "fire", does: "take flames away, let it burn out or smother it; do not carry burning vessels", source: "unGhs" },
-  { codes: ["H270", "H271", "H272"], when: "fire", does: "feeds a fire without air: water, not a lid; wet what it fell on, burn nothing with it on", source: "unGhs" },
 ]);

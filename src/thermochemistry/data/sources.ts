@@ -7,6 +7,7 @@ export const thermochemistrySources = {
   codata1989: { title: "CODATA Key Values for Thermodynamics", year: 1989, fromMemory: "partly" },
   parker1965: { title: "Parker, Thermal Properties of Aqueous Uni-univalent Electrolytes, Natl. Stand. Ref. Data Ser., Natl. Bur. Stand. (U.S.) 2", year: 1965, access: "as reprinted in a handbook table of enthalpies of dilution of acids" },
   schoenitzNavrotsky1999: { title: "Schoenitz and Navrotsky, Enthalpy of formation of katoite Ca3Al2[(OH)4]3: energetics of the hydrogarnet substitution, American Mineralogist 84, 389", year: 1999, access: "as quoted by the database of the French geological survey" },
+  perry1997: { title: "Perry's Chemical Engineers' Handbook, 7th ed., specific heats of aqueous solutions", year: 1997, access: "read on a public copy of page 2-184" },
 } as const satisfies Sources;
 
 /** How the figures reached us, where they were not read in the source itself. */
