@@ -12,6 +12,7 @@ import { ANTISOLVENT, STANDS_WITH_ALCOHOL } from "../../src/preparation/data/ant
 import { BASE_SEARCH, BASES_FOR_ACID } from "../../src/preparation/data/base-for-acid";
 import { BELIEFS } from "../../src/preparation/data/beliefs";
 import {
+  APART_IN_ACID,
   COUPLES,
   DEADLY_FROM_WATER,
   FAR_UPHILL,
@@ -195,6 +196,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   NEVER_IGNITED: [NEVER_IGNITED],
   NEVER_KEPT: [NEVER_KEPT],
   ANHYDRIDES: [ANHYDRIDES],
+  APART_IN_ACID,
   BURNS_IN_AIR: [BURNS_IN_AIR],
   BELIEFS: Object.values(BELIEFS),
   CHANGED_IN_AIR,

@@ -32,7 +32,7 @@ export const COUPLES = /* @__PURE__ */ once((): readonly CoupleRow[] => [
   row("Cu", 2, 1, "0.16", "nbs1982"), row("Fe", 3, 2, "0.77"), row("Sn", 4, 2, "0.15"), row("Ce", 4, 3, "1.61"), row("Co", 3, 2, "1.83"), row("Cr", 6, 3, "1.36", "memory"), row("Mn", 7, 2, "1.51"), row("Mn", 7, 4, "1.70", "nbs1982"),
   row("Mn", 4, 2, "1.23"), row("N", 5, 2, "0.96"), row("N", 5, 4, "0.80", "memory"), row("N", 5, 3, "0.94", "memory"), row("O", -1, -2, "1.78"), row("O", 0, -2, "1.23"), row("O", 0, -1, "0.70"),
   row("F", 0, -1, "2.87"), row("Cl", 0, -1, "1.36", "nbs1982"), row("Cl", 1, -1, "1.48"), row("Cl", 5, -1, "1.44"), row("Br", 0, -1, "1.07", "memory"), row("Br", 5, -1, "1.42", "memory"), row("I", 0, -1, "0.54"), row("I", 5, 0, "1.20", "memory"), row("I", 5, -1, "1.09", "memory"),
-  row("S", 0, -2, "0.14"), row("S", 6, 4, "0.17", "memory"), row("S", 7, 6, "2.01", "memory"),
+  row("S", 0, -2, "0.14"), row("S", 2.5, 2, "0.08", "memory"), row("S", 6, 4, "0.17", "memory"), row("S", 7, 6, "2.01", "memory"),
 ]);
 
 /** A metal that does not dissolve in an acid although its potential allows it. */
@@ -72,8 +72,14 @@ export const LYE_COMPLEXES: readonly { readonly metal: string; readonly complex:
 export const IN_WATER = {
   metals: ["Li", "Na", "K", "Rb", "Cs", "Ca", "Sr", "Ba"],
   slowly: ["Mg", "La", "Ce"],
+  film: "its hydroxide covers it, so that cold water takes next to nothing of it and hot water little; ammonium salts and acids keep it clean",
   source: "commonPractice",
 } as const;
+
+/** Anions that any acid but the weakest takes apart into two states of their own element. */
+export const APART_IN_ACID: readonly { readonly anion: string; readonly gives: readonly string[]; readonly why: string; readonly source: SourceKey }[] = [
+  { anion: "S2O3^2-", gives: ["S", "SO2"], why: "acid takes thiosulfate apart into sulfur, milky at first and slow to settle, and sulfur dioxide", source: "commonPractice" },
+];
 
 /** Acids of which the anion, not the hydrogen, oxidises a metal: they give no hydrogen. */
 export const OXIDISING_ACIDS = { anions: ["NO3-"], but: ["Mg", "Mn"], source: "commonPractice" } as const;

@@ -4,8 +4,8 @@ import type { SourceKey } from "./sources";
 /** Oxides that acids and lye leave alone, or take only hot and strong, once they have been fired. */
 export interface FiredOxideRow {
   readonly formula: string;
-  /** Which acids dissolve it: none, or strong ones, hot and slowly. */
-  readonly dissolves: "not in acid" | "in hot strong acid";
+  /** Which acids dissolve it: none, or strong ones, hot and slowly, or the one or the other by how hot it has been. */
+  readonly dissolves: "not in acid" | "in hot strong acid" | "by its heat";
   /** Whether lye leaves it alone as well, or takes it only where it is a gel; undefined where lye dissolves it. */
   readonly inLye?: "stays" | "as gel";
   readonly source: SourceKey;
@@ -18,7 +18,7 @@ export const FIRED_OXIDES: readonly FiredOxideRow[] = [
   { formula: "SnO2", dissolves: "not in acid", inLye: "stays", source: "commonPractice" },
   { formula: "Cr2O3", dissolves: "not in acid", inLye: "stays", source: "commonPractice" },
   { formula: "WO3", dissolves: "not in acid", source: "commonPractice" },
-  { formula: "Al2O3", dissolves: "in hot strong acid", inLye: "stays", source: "commonPractice" },
+  { formula: "Al2O3", dissolves: "by its heat", inLye: "stays", source: "commonPractice" },
   { formula: "Fe2O3", dissolves: "in hot strong acid", inLye: "stays", source: "commonPractice" },
   { formula: "Fe3O4", dissolves: "in hot strong acid", inLye: "stays", source: "commonPractice" },
   { formula: "NiO", dissolves: "in hot strong acid", inLye: "stays", source: "commonPractice" },

@@ -32,7 +32,7 @@ import { stated } from "./stated";
 
 /** What a request may leave out when only this is asked. */
 export interface FeasibilityRequest extends Omit<PlanRequest, "materials" | "scale"> {
-  /** As in a plan; default each reactant by itself, in the amount the equation asks for. */
+  /** As in a plan; left out or empty: each reactant by itself, in the amount the equation asks for. */
   readonly materials?: readonly ShelfMaterial[] | undefined;
   /** Default 0.1 mol of product. */
   readonly scale?: Scale | undefined;
@@ -148,7 +148,9 @@ const materialOf = ({ formula }: BalancedEquation["reactants"][number]): ShelfMa
 /** A request with everything in it: each reactant by itself where no material is named. */
 function whole({ materials, scale, ...rest }: FeasibilityRequest): PlanRequest {
   const isReadable = typeof rest.equation === "string" || isRecord(rest.equation);
-  const named = materials ?? (isReadable ? balancedOf(rest.equation).equation.reactants : []).flatMap(materialOf);
+  const named = materials?.length
+    ? materials
+    : (isReadable ? balancedOf(rest.equation).equation.reactants : []).flatMap(materialOf);
   return { ...rest, materials: named, scale: scale ?? { product: "0.1 mol" } };
 }
 

@@ -40,6 +40,8 @@ export type FeasibilityCode =
   /** Potentials forbid it, or two of the things react with each other first. */
   | "potentials"
   | "redox-partners"
+  /** Acid takes an anion apart. */
+  | "apart-in-acid"
   /** No water carries them to each other: they meet in fire or in a melt, which no plan includes. */
   | "only-by-fire"
   /** A metal, oxide or solid that its own coat protects, or that acids leave alone. */

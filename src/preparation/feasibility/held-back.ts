@@ -147,6 +147,10 @@ export const foreign = (wanted: Wanted, beaker: Beaker): Standing[] => {
 };
 
 /** A solid beside the product, or in its place. */
+/** A second solid in the product, in grams of each. */
+export const mixedWith = (other: string, mass: number, product: string, own: number): string =>
+  `${other} precipitates as well: ${brief(mass)} g beside ${brief(own)} g of ${product}, and no washing separates them`;
+
 export function besideReason({ c }: Wanted, { phase, moles }: Standing, share: number): Reason {
   const other = printed(phase);
   const mass = gramsOf(phaseFormula(phase), moles);
@@ -156,7 +160,7 @@ export function besideReason({ c }: Wanted, { phase, moles }: Standing, share: n
     text:
       share < NOTHING
         ? `${other} precipitates in place of ${c.product.species.name}: ${brief(mass)} g for one mole asked for`
-        : `${other} precipitates as well: ${brief(mass)} g beside ${brief(own)} g of ${c.product.species.name}, and no washing separates them`,
+        : mixedWith(other, mass, c.product.species.name, own),
     figures: [figure(mass, "g", `${other} for one mole of product`)],
     source: "constants",
   };

@@ -1,6 +1,6 @@
 // A product that stays in the liquor: do the solids dissolve, do its ions stay, and does the acid let go of its hydrogen?
 
-import { type Key, keyOf, type Phase } from "../../aqueous/internal";
+import { chargeOf, type Key, keyOf, type Phase } from "../../aqueous/internal";
 import { list } from "../../foundation/wording";
 import { isOneOf } from "../../ion/internal";
 import type { Poured } from "../contents/equilibrium";
@@ -8,8 +8,9 @@ import { MIXED_HOT } from "../data/firing";
 import { planned } from "../planning/exact";
 import { fateOf } from "../reaction/fate";
 import { isGas, isMiscible } from "../reaction/fluids";
+import type { Species } from "../reaction/species";
 import { type Beaker, componentsOf, printed, ratio, settle, unitsIn } from "./beaker";
-import type { Case } from "./case";
+import type { Case, Put } from "./case";
 import type { Reason, Ruling } from "./feasibility";
 import { judgePair } from "./judge-pair";
 import { coatOf } from "./judge-solid";
@@ -19,6 +20,8 @@ import { conditions, GOES, isCation, isSoluble, NOTHING, solidsIn } from "./stan
 const HYDRON = "H+";
 /** Less of the product's ions than this in the state they should be in is no solution of it. */
 const HALF = 0.5;
+/** A solid that was put in and stays but for less than this has dissolved, and reacted with nothing. */
+const MERELY_DISSOLVED = 0.1;
 /** A solid with less of the theory than this is not spoken of. */
 const A_WORD = 0.005;
 /** Acids that boil away from a liquor that sulfuric or phosphoric acid was put into. */
@@ -26,6 +29,8 @@ const DRIVEN_OUT = ["HCl", "HBr", "HF", "HNO3", "CH3COOH", "HCOOH"];
 /** Gases that are acids as soon as they are in water. */
 const ANHYDRIDES = ["CO2", "SO2"];
 const DRIVES = ["H2SO4", "H3PO4"];
+/** Cations whose salts crystallise with the hydrogen that such an acid keeps: of sodium chloride it leaves the acid sulfate. */
+const ACID_SALTS = ["Li+", "Na+", "K+", "Rb+", "Cs+", "NH4+"];
 const CARBONATE = "CO3^2-";
 
 type Composition = ReadonlyMap<Key, number>;
@@ -86,9 +91,27 @@ function freed(beaker: Beaker, own: Beaker, of: Composition): number {
   return least;
 }
 
+/** What should give the hydrogen of an acid that is set free: an acid, the gas of one, else an acid salt. */
+function giverOf({ put }: Case): Put | undefined {
+  const acid = put.find(({ made, species }) => made.acid !== undefined || isOneOf(species.formula, ...ANHYDRIDES));
+  return (
+    acid ??
+    put.find(({ species }) => {
+      const of = componentsOf(species.formula);
+      return of !== undefined && (of.get(HYDRON) ?? 0) > 0 && [...of.keys()].some((key) => chargeOf(key) < 0);
+    })
+  );
+}
+
+/** Does an acid that leaves where it is boiled bring a salt that takes no second hydrogen with it? */
+const isDrivenOut = (freed: Species, { species }: Put, { product }: Case): boolean =>
+  isOneOf(freed.formula, ...DRIVEN_OUT) &&
+  isOneOf(species.formula, ...DRIVES) &&
+  !product.made.cations.some(({ formula }) => ACID_SALTS.includes(formula));
+
 /** Does an acid that stays leave the product's ions as they are in its own solution? */
 function acidStrength(c: Case, beaker: Beaker, of: Composition): Reason | undefined {
-  const acid = c.put.find(({ made, species }) => made.acid !== undefined || isOneOf(species.formula, ...ANHYDRIDES));
+  const acid = giverOf(c);
   const weaker = c.made.find(({ made }) => made.kind === "acid");
   if (acid === undefined || weaker === undefined || weaker === c.product || unitsIn(beaker, of) > 0.5) return undefined;
   const own = settle([{ formula: c.product.species.formula, moles: 1 }], beaker.water, c.celsius, {
@@ -98,11 +121,28 @@ function acidStrength(c: Case, beaker: Beaker, of: Composition): Reason | undefi
   if (own === undefined) return undefined;
   const share = freed(beaker, own, of);
   if (share >= HALF) return undefined;
-  if (isOneOf(weaker.species.formula, ...DRIVEN_OUT) && isOneOf(acid.species.formula, ...DRIVES)) return undefined;
+  if (isDrivenOut(weaker.species, acid, c)) return undefined;
   return {
     code: "acid-strength",
     text: `${acid.species.name} does not set ${weaker.species.name} free: at pH ${beaker.pH.toFixed(1)} only ${percent(share)} of the ions of ${c.product.species.name} have given up the hydrogen they should`,
     figures: [{ value: share, unit: "", label: "share of the ions without that hydrogen" }, ...conditions(beaker)],
+    source: "constants",
+  };
+}
+
+/** A strong acid that is to come of another acid, beside salts that stay dissolved: the ions stand as they stood before. */
+function strongFromAcid(c: Case, beaker: Beaker): Reason | undefined {
+  const { made, species } = c.product;
+  const acid = giverOf(c);
+  const beside = c.made.find((one) => one !== c.product && one.made.kind === "salt");
+  if (made.acid?.strong !== true || acid === undefined || beside === undefined) return undefined;
+  // sulfuric acid stays where the other is distilled off, and a salt that settles takes its ions out
+  if (isOneOf(acid.species.formula, ...DRIVES) || fateOf(beside.species.formula, c.setting.temperature).precipitated)
+    return undefined;
+  return {
+    code: "acid-strength",
+    text: `${acid.species.name} does not set ${species.name} free: ${beside.species.name} stays dissolved, and the liquor, of pH ${beaker.pH.toFixed(1)}, has the ions that were put in`,
+    figures: conditions(beaker),
     source: "constants",
   };
 }
@@ -177,7 +217,7 @@ export function judgeDissolved(c: Case): Ruling | undefined {
     },
     ...coats,
   ];
-  const weak = acidStrength(c, beaker, of) ?? keptGas(c, beaker);
+  const weak = acidStrength(c, beaker, of) ?? strongFromAcid(c, beaker) ?? keptGas(c, beaker);
   if (weak !== undefined) return { verdict: "does not go", share: 0, solids, reasons: [weak, ...reasons] };
   if (share < GOES && scarce !== undefined) {
     const taker = beaker.solids.find(({ phase }) => phase.of.has(scarce));
@@ -187,11 +227,19 @@ export function judgeDissolved(c: Case): Ruling | undefined {
         const put = componentsOf(species.formula);
         return put !== undefined && ratio(taker.phase.of, put) !== undefined;
       });
-    if (taker !== undefined && wasPut)
-      reasons.push({ code: "stays", text: `${printed(taker.phase)} stays what it is`, source: "constants" });
-    if (taker !== undefined && !wasPut) reasons.push(...withMoreLigand(c, pot!, of, taker.phase));
-    const other =
-      taker !== undefined && !wasPut && taker.phase.of.get(scarce)! * taker.moles > 0.5 * beaker.total(scarce);
+    if (taker !== undefined && wasPut) {
+      const stays: Reason = { code: "stays", text: `${printed(taker.phase)} stays what it is`, source: "constants" };
+      if (share >= MERELY_DISSOLVED) return { verdict: "goes in part", share, solids, reasons: [...reasons, stays] };
+      const merely = share < NOTHING ? "" : `: the ${percent(share)} of it that dissolves has reacted with nothing`;
+      return {
+        verdict: "does not go",
+        share,
+        solids,
+        reasons: [{ ...stays, text: `${stays.text}${merely}` }, ...reasons],
+      };
+    }
+    if (taker !== undefined) reasons.push(...withMoreLigand(c, pot!, of, taker.phase));
+    const other = taker !== undefined && taker.phase.of.get(scarce)! * taker.moles > 0.5 * beaker.total(scarce);
     return {
       verdict: other ? "another solid forms" : share < NOTHING ? "does not go" : "goes in part",
       share,

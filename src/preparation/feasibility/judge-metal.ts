@@ -2,13 +2,17 @@
 
 import { atomsOf, network } from "../../aqueous/internal";
 import { constitutionOf } from "../../ion";
-import { isOneOf } from "../../ion/internal";
-import { COUPLES, type CoupleRow, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../data/couples";
-import { isAmmonia } from "../reaction/acids";
+import { isCationElement, isOneOf } from "../../ion/internal";
+import { APART_IN_ACID, COUPLES, type CoupleRow, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../data/couples";
+import { isAmmonia, isMetal } from "../reaction/acids";
+import { fateOf } from "../reaction/fate";
 import { componentsOf, ratio } from "./beaker";
 import type { Case, Put } from "./case";
 import type { Figure, Reason, Ruling } from "./feasibility";
+import { mixedWith } from "./held-back";
 import { isMetalPiece, judgeHot, never } from "./hot-only";
+import { gramsOf } from "./pot";
+import { figure } from "./standing";
 
 /** Above this it goes, below the second it does not; between them concentrations decide. V. */
 const GOES = 0;
@@ -66,6 +70,13 @@ function hasLigand({ put, made }: Case): boolean {
   );
 }
 
+/** Magnesium and its like in water and nothing else. */
+const inWaterAlone = (name: string): Ruling => ({
+  verdict: "goes in part",
+  solids: [],
+  reasons: [{ code: "passive", text: `${name} in water is slow: ${IN_WATER.film}`, source: IN_WATER.source }],
+});
+
 /** A metal in an acid, in lye or in water, where hydrogen is written. */
 function withHydrogen(c: Case, metal: Put): Ruling | undefined {
   const symbol = metal.species.formula.symbols[0]!;
@@ -76,8 +87,9 @@ function withHydrogen(c: Case, metal: Put): Ruling | undefined {
     const own = COUPLES().find((row) => row.element === symbol && row.low === 0)!;
     const potential = Number(own.volts);
     if (lye && (IN_LYE.metals as readonly string[]).includes(symbol)) return undefined;
-    const reactive = [...IN_WATER.metals, ...IN_WATER.slowly] as readonly string[];
-    if (reactive.includes(symbol)) return undefined;
+    if ((IN_WATER.metals as readonly string[]).includes(symbol)) return undefined;
+    if ((IN_WATER.slowly as readonly string[]).includes(symbol))
+      return c.put.every((one) => one === metal || one.species.isWater) ? inWaterAlone(name) : undefined;
     const salt = c.put.some(({ made }) => made.cations.some(({ charge }) => charge > 1));
     // salts of small, highly charged cations are acid enough for a base metal
     if (salt && potential < -0.7) return undefined;
@@ -169,6 +181,56 @@ function eatsWater(c: Case, metal: Put): Ruling | undefined {
 
 /** Rules by potentials; undefined where nothing changes its oxidation state, or nothing speaks against it. */
 export function judgeMetal(c: Case): Ruling | undefined {
+  const ruled = byPotentials(c);
+  return ruled?.verdict === "goes" ? beside(c, ruled) : ruled;
+}
+
+/** A metal that comes with an insoluble salt of the one that displaces it: the two are one powder. */
+function beside(c: Case, ruled: Ruling): Ruling {
+  const { made, product, setting } = c;
+  if (!isMetal(product.species.formula)) return ruled;
+  const second = made.find(
+    (one) =>
+      one !== product &&
+      one.made.kind === "salt" &&
+      fateOf(one.species.formula, setting.temperature).precipitated === true,
+  );
+  if (second === undefined) return ruled;
+  const { name, formula } = second.species;
+  const mass = gramsOf(formula, second.moles);
+  const text = mixedWith(name, mass, product.species.name, gramsOf(product.species.formula, 1));
+  return {
+    ...ruled,
+    verdict: "another solid forms",
+    solids: [
+      { formula: name, moles: second.moles, share: 1 },
+      { formula: product.species.name, moles: 1, share: 1 },
+    ],
+    reasons: [
+      {
+        code: "second-solid",
+        text,
+        figures: [figure(mass, "g", `${name} for one mole of product`)],
+        source: IN_WATER.source,
+      },
+      ...ruled.reasons,
+    ],
+  };
+}
+
+/** An anion that the acid beside it takes apart into just what the equation writes. */
+function apartInAcid({ put, made }: Case): Ruling | undefined {
+  if (!put.some((one) => one.made.acid !== undefined && !one.made.acid.veryWeak)) return undefined;
+  const row = APART_IN_ACID.find(
+    ({ anion, gives }) =>
+      put.some((one) => one.made.anions.some(({ formula }) => formula === anion)) &&
+      gives.every((text) => made.some(({ species }) => isOneOf(species.formula, text))),
+  );
+  if (row === undefined) return undefined;
+  return { verdict: "goes", solids: [], reasons: [{ code: "apart-in-acid", text: row.why, source: row.source }] };
+}
+
+function byPotentials(c: Case): Ruling | undefined {
   const { redox, put, setting } = c;
   if (redox === undefined || !setting.wet) return undefined;
   const metal = put.find(isMetalPiece);
@@ -177,6 +239,8 @@ export function judgeMetal(c: Case): Ruling | undefined {
     const ruled = withHydrogen(c, metal);
     if (ruled !== undefined) return ruled;
   }
+  const apart = apartInAcid(c);
+  if (apart !== undefined) return apart;
   const eaten = metal === undefined ? undefined : eatsWater(c, metal);
   if (eaten !== undefined) return eaten;
   const film = metal === undefined ? undefined : passive(c, metal);
@@ -188,7 +252,8 @@ export function judgeMetal(c: Case): Ruling | undefined {
   if (hotter !== undefined) return hotter;
   const inLye = put.some(({ made }) => made.anions.some(({ formula }) => formula === "OH-"));
   const judged = rising.length > 0 && falling.length > 0 && ![...rising, ...falling].includes(undefined);
-  if (judged && !inLye && !hasLigand(c)) {
+  const isOfMetals = [...up, ...down].some(({ symbol }) => isCationElement(symbol));
+  if (judged && !inLye && !(isOfMetals && hasLigand(c))) {
     const moved = (r: CoupleRow, state: number, sign: 1 | -1): { row: CoupleRow; volts: number } => ({
       row: r,
       volts: Number(r.volts) + (sign * bound(r.element, c, state)) / (r.high - r.low),

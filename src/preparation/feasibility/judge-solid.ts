@@ -98,6 +98,13 @@ function judgeInSoda(c: Case): Ruling | undefined {
   };
 }
 
+/** The form of an oxide decides, and nobody has said which it is. */
+const formMissing = (what: string, source: Reason["source"]): Ruling => ({
+  verdict: "unknown",
+  solids: [],
+  reasons: [{ code: "missing", text: `missing: ${what}`, source }],
+});
+
 /** A fired oxide in lye that does not take it. */
 function judgeInLye(c: Case): Ruling | undefined {
   if (!c.put.some(({ species }) => isLye(species.formula))) return judgeInSoda(c);
@@ -106,17 +113,10 @@ function judgeInLye(c: Case): Ruling | undefined {
     if (row?.inLye === undefined) continue;
     const { name } = one.species;
     return row.inLye === "as gel"
-      ? {
-          verdict: "unknown",
-          solids: [],
-          reasons: [
-            {
-              code: "fired-oxide",
-              text: `missing: which form of ${name} it is: hot lye dissolves the gel, and leaves sand and quartz nearly as they are`,
-              source: row.source,
-            },
-          ],
-        }
+      ? formMissing(
+          `which form of ${name} it is: hot lye dissolves the gel, and leaves sand and quartz nearly as they are`,
+          row.source,
+        )
       : {
           verdict: "does not go",
           share: 0,
@@ -144,6 +144,11 @@ export function judgeFiredOxide(c: Case): Ruling | undefined {
     // hydrofluoric acid takes silica
     if (acid.made.anions.some(({ formula }) => formula === "F-")) continue;
     const { name } = one.species;
+    if (row.dissolves === "by its heat" && isStrongAcid(acid))
+      return formMissing(
+        `which form of ${name} it is: hot strong acid dissolves what has been heated gently, and leaves what has been calcined; start from the hydroxide`,
+        row.source,
+      );
     const never = row.dissolves === "not in acid" || !isStrongAcid(acid);
     const pKa = never && row.dissolves !== "not in acid" ? pKaOf(acid) : undefined;
     const tooWeak =

@@ -3,6 +3,7 @@
 import { keyOf, network, redoxPartners, uncovered } from "../../aqueous/internal";
 import type { Poured } from "../contents/equilibrium";
 import { isRecrystallised } from "../procedure/kind";
+import { isUnnamedDoubleSalt } from "../reaction/double-salt";
 import { fateOf } from "../reaction/fate";
 import { keptInSolution } from "../reaction/only-in-solution";
 import { componentsOf } from "./beaker";
@@ -123,6 +124,14 @@ function gaps(c: Case): Reason[] {
     .map((text) => ({ code: "missing", text: `missing: ${text}`, source: "commonPractice" }));
 }
 
+/** A soluble salt of two metals that nobody has named: whether there is such a thing is not known. */
+function unnamed({ product: { species }, setting }: Case): Reason[] {
+  const { precipitated, perHundredGramsWater } = fateOf(species.formula, setting.temperature);
+  if (precipitated === true || perHundredGramsWater !== undefined || !isUnnamedDoubleSalt(species.formula)) return [];
+  const text = `missing: whether there is a ${species.name}: no table of double salts here has it, and its liquor may give the salts it is made of`;
+  return [{ code: "missing", text, source: "commonPractice" }];
+}
+
 /** A product that no bench gets as a solid. */
 function keptDissolved({ product: { species } }: Case): Reason[] {
   const only = keptInSolution(species.formula);
@@ -159,8 +168,11 @@ export function rule(c: Case): Ruling {
         : "missing: the potentials of this reaction",
     );
   }
-  const [met, missing] = [partners(c), gaps(c)];
-  const reasons = [...before, ...found.reasons, ...keptDissolved(c), ...met, ...missing];
-  const shaken = (met.length > 0 && found.verdict === "goes") || (missing.length > 0 && found.verdict !== "goes");
+  const [met, missing, nowhere] = [partners(c), gaps(c), unnamed(c)];
+  const reasons = [...before, ...found.reasons, ...keptDissolved(c), ...met, ...missing, ...nowhere];
+  const shaken =
+    (met.length > 0 && found.verdict === "goes") ||
+    (missing.length > 0 && found.verdict !== "goes") ||
+    (nowhere.length > 0 && found.verdict !== "does not go");
   return { ...found, verdict: shaken ? "unknown" : found.verdict, share: shaken ? undefined : found.share, reasons };
 }

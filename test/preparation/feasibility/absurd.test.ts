@@ -78,6 +78,19 @@ const REFUSED: readonly Row[] = [
   ["KNO3 + H3BO3 -> KH2BO3 + HNO3", "KH2BO3"],
   ["NaCl + H2C2O4 -> Na2C2O4 + HCl", "Na2C2O4"],
   ["NaCl + CO2 + H2O -> NaHCO3 + HCl", "NaHCO3"],
+  // the same of an acid salt, and a strong acid from another where both salts stay dissolved; sodium and potassium chloride and
+  // sulfuric acid stop at the acid sulfate below red heat (the first step of the salt cake process)
+  ["NaHCO3 + NaCl -> Na2CO3 + HCl", "Na2CO3"],
+  ["NaHCO3 + NaNO3 -> Na2CO3 + HNO3", "Na2CO3"],
+  ["NaH2PO4 + NaCl -> Na2HPO4 + HCl", "Na2HPO4"],
+  ["NaCl + H2SO4 -> Na2SO4 + HCl", "Na2SO4"],
+  ["KNO3 + H2SO4 -> K2SO4 + HNO3", "K2SO4"],
+  ["NaNO3 + HCl -> NaCl + HNO3", "HNO3"],
+  // a sparing solid dissolves a little, as in water by itself, and nothing else comes of it
+  ["CaSO4 + NaCl -> CaCl2 + Na2SO4", "CaCl2"],
+  ["CaSO4 + NH4Cl -> CaCl2 + (NH4)2SO4", "(NH4)2SO4"],
+  ["MgCO3 + NaCl -> MgCl2 + Na2CO3", "MgCl2"],
+  ["Ca(OH)2 + NaCl -> CaCl2 + NaOH", "NaOH"],
   // fired oxides in acids that do not take them
   ["SiO2 + HCl -> SiCl4 + H2O", "SiCl4"],
   ["TiO2 + HCl -> TiCl4 + H2O", "TiCl4"],
@@ -106,7 +119,10 @@ const NOT_AS_WRITTEN: readonly Row[] = [
   ["Al(OH)3 + CuSO4 -> Cu(OH)2 + Al2(SO4)3", "Cu(OH)2"],
   ["ZnO + CaCl2 + H2O -> Ca(OH)2 + ZnCl2", "Ca(OH)2"],
   ["PbO + NaCl + H2O -> PbCl2 + NaOH", "PbCl2"],
-  ["CaSO4 + NaCl -> CaCl2 + Na2SO4", "CaCl2"],
+  // two solids in one powder
+  ["Pb + CuSO4 -> PbSO4 + Cu", "Cu"],
+  // a film of hydroxide
+  ["Mg + H2O -> Mg(OH)2 + H2", "Mg(OH)2"],
   ["Al(OH)3 + CH3COOH -> Al(CH3COO)3 + H2O", "Al(CH3COO)3"],
 ];
 

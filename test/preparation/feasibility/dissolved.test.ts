@@ -41,7 +41,10 @@ describe("a product in solution", () => {
   });
 
   it("comes from sulfuric acid where the weaker volatile one is boiled off", () => {
-    expect(ask("NaCl + H2SO4 -> Na2SO4 + HCl", "Na2SO4").verdict).not.toBe("does not go");
+    expect(ask("CuCl2 + H2SO4 -> CuSO4 + HCl", "CuSO4").verdict).not.toBe("does not go");
+    // of an alkali chloride the acid sulfate is left: what it still has of hydrogen goes at red heat (the salt cake process)
+    expect(ask("NaCl + H2SO4 -> NaHSO4 + HCl", "NaHSO4").verdict).not.toBe("does not go");
+    expect(ask("NaCl + H2SO4 -> Na2SO4 + HCl", "Na2SO4").reasons[0]!.code).toBe("acid-strength");
   });
 
   it("is asked after the equation where electrons move", () => {

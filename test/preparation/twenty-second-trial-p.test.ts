@@ -1,0 +1,79 @@
+// What a sweep of questions about sixty reactions with known outcomes brought up (outcomes from memory of any textbook of
+// inorganic chemistry, where no source is named).
+import { benchSheet, doesItGo, tryPlanPreparation } from "preparative";
+import { describe, expect, it } from "vitest";
+
+describe("thiosulfate", () => {
+  it("is taken apart by acid, and oxidised by iodine", () => {
+    const acid = doesItGo({ equation: "Na2S2O3 + HCl -> S + SO2 + H2O + NaCl", product: "S" });
+    expect(acid.verdict).toBe("goes");
+    expect(acid.reasons[0]!.code).toBe("apart-in-acid");
+    // 0.54 V of iodine against 0.08 V of tetrathionate
+    const iodine = doesItGo({ equation: "I2 + Na2S2O3 -> NaI + Na2S4O6", product: "NaI" });
+    expect(iodine.verdict).toBe("goes");
+    expect(iodine.reasons[0]!.numbers[2]!.toNumber("V")).toBeCloseTo(0.46, 2);
+  });
+});
+
+describe("alumina in acid", () => {
+  it("is asked what it is: calcined it stays, and the hydroxide dissolves", () => {
+    const fired = doesItGo({ equation: "Al2O3 + HCl -> AlCl3 + H2O", product: "AlCl3" });
+    expect(fired.verdict).toBe("unknown");
+    expect(fired.reasons[0]!.text).toMatch(/^missing: which form of Al₂O₃/);
+    expect(doesItGo({ equation: "Al(OH)3 + HCl -> AlCl3 + H2O", product: "AlCl3" }).verdict).toBe("goes");
+    const plan = tryPlanPreparation({
+      equation: "Al2O3 + HCl -> AlCl3 + H2O",
+      product: "AlCl3",
+      materials: [
+        { name: "alumina", form: "Al2O3" },
+        { name: "brick cleaner", form: "HCl", strength: "31 %" },
+      ],
+      scale: { product: "20 g" },
+    });
+    expect(plan.ok && benchSheet(plan.value).replace(/\s+/g, " ")).toMatch(/not known here.*which form of Al₂O₃/);
+  });
+});
+
+describe("a metal that comes with an insoluble salt", () => {
+  it("is one powder with it: 303 g of lead sulfate beside 63.5 g of copper", () => {
+    const { verdict, solids, reasons } = doesItGo({ equation: "Pb + CuSO4 -> PbSO4 + Cu", product: "Cu" });
+    expect(verdict).toBe("another solid forms");
+    expect(solids.map(({ formula }) => formula)).toEqual(["PbSO₄", "Cu"]);
+    expect(reasons[0]!.numbers[0]!.toNumber("g")).toBeCloseTo(207.2 + 32.06 + 4 * 15.999, 0);
+  });
+});
+
+describe("an empty list of materials", () => {
+  it("is each reactant by itself where only this is asked, and refused by a plan", () => {
+    const equation = "NaCl + AgNO3 -> AgCl + NaNO3";
+    const [empty, none] = [
+      doesItGo({ equation, product: "AgCl", materials: [] }),
+      doesItGo({ equation, product: "AgCl" }),
+    ];
+    expect(empty.verdict).toBe("goes");
+    expect(empty.reasons).toEqual(none.reasons);
+    const plan = tryPlanPreparation({ equation, product: "AgCl", materials: [], scale: { product: "1 g" } });
+    expect(!plan.ok && plan.error.code).toBe("plan.no-such-material");
+  });
+});
+
+describe("bleach", () => {
+  it("is kept in its solution: boiled down it turns into chlorate", () => {
+    const { reasons } = doesItGo({ equation: "Cl2 + NaOH -> NaCl + NaClO + H2O", product: "NaClO" });
+    expect(reasons.map(({ code }) => code)).toContain("only-in-solution");
+  });
+});
+
+describe("a salt of two metals", () => {
+  it("that nobody has named is not said to form", () => {
+    const asked = (equation: string, product: string) => doesItGo({ equation, product });
+    // copper and magnesium sulfate mix in crystals and form no double salt of their own; nor do common salt and sylvite
+    const mixed = asked("CuSO4 + MgSO4 + H2O -> CuMg(SO4)2·6H2O", "CuMg(SO4)2·6H2O");
+    expect(mixed.verdict).toBe("unknown");
+    expect(mixed.reasons.at(-1)!.text).toContain("no table of double salts");
+    expect(asked("NaCl + KCl -> NaKCl2", "NaKCl2").verdict).toBe("unknown");
+    // Mohr's salt and ammonium copper chloride are
+    expect(asked("FeSO4 + (NH4)2SO4 + H2O -> (NH4)2Fe(SO4)2·6H2O", "(NH4)2Fe(SO4)2·6H2O").verdict).toBe("goes");
+    expect(asked("CuCl2 + NH4Cl + H2O -> (NH4)2CuCl4·2H2O", "(NH4)2CuCl4·2H2O").verdict).toBe("goes");
+  });
+});
