@@ -2,28 +2,19 @@
 // reaction is over and the liquor is clear. Any sooner it would change what reacts (acid sets halogen free of a halide).
 
 import { list } from "../../foundation/wording";
-import { minimum } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { add, type Reaction } from "../operation/add";
-import { exact } from "../planning/exact";
 import { isLye } from "../reaction/acids";
-import { neutralisation } from "../reaction/neutralising";
+import type { Species } from "../reaction/species";
 import type { Material } from "../shelf/material";
 import { type Bench, POT } from "./bench";
+import { neutralised } from "./neutralised";
 
-/** The acid and the lye that the equation has set free, as far as either goes. */
-function reactionWith(bench: Bench, { form, asideTaken }: Material): Reaction | undefined {
-  const lye = bench.frame.setting.products.find(({ formula }) => isLye(formula));
-  const found = lye && neutralisation(lye.formula, form);
-  const taken = asideTaken()?.amount;
-  if (lye === undefined || found === undefined || taken === undefined) return undefined;
-  const { key } = matterOf(lye.formula).core;
-  const bases = -found.terms.find(({ matter }) => matter.core.key === key)!.count;
-  const there = bench.pot.amountOf(matterOf(lye.formula));
-  return {
-    terms: found.terms,
-    extent: minimum([there.dividedBy(exact(String(bases))), taken.dividedBy(exact(String(found.acids)))]),
-  };
+/** The acid and the lyes that the equation has set free, as far as either goes. */
+function reactionsWith({ pot }: Bench, { form, asideTaken }: Material, lyes: readonly Species[]): readonly Reaction[] {
+  const amount = asideTaken()?.amount;
+  const there = lyes.map(({ formula }) => ({ formula, amount: pot.amountOf(matterOf(formula)) }));
+  return amount === undefined ? [] : neutralised({ formula: form, amount }, there).reactions;
 }
 
 /** What stands on the table against lye goes into the clear liquor. */
@@ -31,9 +22,8 @@ export function putAgainstBase(bench: Bench): void {
   for (const material of bench.asidesFor("against base")) {
     const { name } = material.shelf;
     const portion = material.asideTaken()?.portion;
-    const reaction = reactionWith(bench, material);
     const lyes = bench.frame.setting.products.filter(({ formula }) => isLye(formula));
-    bench.did(POT, add(bench.pot, bench.in(bench.pack(name)), reaction === undefined ? [] : [reaction]), {
+    bench.did(POT, add(bench.pot, bench.in(bench.pack(name)), reactionsWith(bench, material, lyes)), {
       materials: [name],
       amounts: portion === undefined ? [] : [portion],
       from: bench.pack(name),

@@ -3,21 +3,21 @@
 
 import { type Formula, parseFormula } from "../../formula";
 import { list } from "../../foundation/wording";
-import { minimum, type Quantity, quantity } from "../../quantity";
+import { type Quantity, quantity } from "../../quantity";
 import { pouredOf, waterOf } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { BASE_SEARCH } from "../data/base-for-acid";
 import { componentsOf } from "../feasibility/beaker";
 import { baseOfShelfFor, withBase } from "../feasibility/with-base";
-import { add, type Reaction } from "../operation/add";
+import { add } from "../operation/add";
 import { hold } from "../operation/hold";
 import { exact } from "../planning/exact";
 import { protonsOf } from "../reaction/acids";
-import { hydronsTakenBy, neutralisation } from "../reaction/neutralising";
+import { hydronsTakenBy } from "../reaction/neutralising";
 import { formulaFrom } from "../reaction/species";
-import type { Material } from "../shelf/material";
 import { type Bench, type Look, POT } from "./bench";
+import { neutralised } from "./neutralised";
 import { onPaper } from "./paper";
 import { gasesIn, gasInRoom } from "./trap";
 import { useOf } from "./use";
@@ -60,20 +60,6 @@ function bringsOut(bench: Bench, form: Formula) {
   );
 }
 
-/** The base and the acids that it meets, as far as either goes. */
-function reactionsWith(bench: Bench, { form }: Material, amount: Quantity): readonly Reaction[] {
-  let open = amount;
-  return freed(bench).flatMap((acid): Reaction[] => {
-    const found = neutralisation(form, acid.formula);
-    const base = found?.terms.find(({ matter }) => matter.core.key === matterOf(form).core.key);
-    if (found === undefined || base === undefined || !open.isPositive()) return [];
-    const bases = exact(String(-base.count));
-    const extent = minimum([open.dividedBy(bases), acid.amount.dividedBy(exact(String(found.acids)))]);
-    open = open.minus(extent.times(bases));
-    return [{ terms: found.terms, extent }];
-  });
-}
-
 /** All of the product that is dissolved as the solid that it should become; what the liquor keeps of it goes back as it settles. */
 function asPrecipitate({ frame: { setting } }: Bench, pot: Pot): Pot {
   const matter = matterOf(setting.product.formula);
@@ -108,7 +94,8 @@ export function putAgainstAcid(bench: Bench, settle: (pot: Pot) => Pot): void {
         ? bench.in(bench.pack(name))
         : Pot.empty(temperature, pressure).plusSolid(matter, amount, "put in");
     const acids = freed(bench).map(({ formula }) => matterOf(formula).name);
-    const reactions = amount === undefined ? [] : reactionsWith(bench, material, amount);
+    const reactions =
+      amount === undefined ? [] : neutralised({ formula: material.form, amount }, freed(bench)).reactions;
     const done = add(bench.pot, put, reactions, (pot) => settle(asPrecipitate(bench, pot)));
     const gases = gasesIn(done);
     for (const one of gases) bench.laterGas.add(one.matter.key);
