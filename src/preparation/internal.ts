@@ -7,7 +7,13 @@ export { leadOf } from "./feasibility/does-it-go";
 export { notInWater } from "./feasibility/judge-compound";
 export { type Room, roomOf } from "./feasibility/room";
 export { ignitionDecides } from "./identity/by-ignition";
-export { lossOfDoubleSalt, STEPS_OF_SAMPLE, usualFirstCrop, withoutAmmonia } from "./identity/double-salts";
+export {
+  lossOfDoubleSalt,
+  STEPS_OF_SAMPLE,
+  usualByAlcohol,
+  usualFirstCrop,
+  withoutAmmonia,
+} from "./identity/double-salts";
 export { lessOxidised } from "./identity/less-oxidised";
 export { splitByAcid } from "./identity/split-by-acid";
 export { leftOnIgnition } from "./identity/tests";

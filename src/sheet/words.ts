@@ -209,6 +209,8 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   means: "It means",
   atMost: "at most {mass}",
   lessUnknown: "the theory; how much less is not known: solubility of {formula}",
+  lessUsually:
+    "the theory; as much alcohol as liquor usually brings out {mass} and more in the cold; how much more is not known: solubility of {formula}",
   keepsSome: "may be right: how much of the {formula} the liquor keeps is not known",
   keepsUnknown:
     "may be right: how much of the {formula} the liquor keeps is not known; where this is little, leave the liquor in the cold for more",

@@ -54,6 +54,7 @@ import {
   SPLIT_BY_ACID,
   STAYS_IN_NITRIC_ACID,
   UNDER_GAS,
+  VITRIOLS,
 } from "../../src/preparation/data/ends";
 import { EXTREME_PH } from "../../src/preparation/data/extreme-ph";
 import {
@@ -123,6 +124,7 @@ import {
 import {
   CHROMATE_FROM_FIRE,
   FIRED_PHOSPHATE,
+  FLUX_OUT,
   FREE_BASE,
   GLASS,
   GROUND_ALIKE,
@@ -189,6 +191,8 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   GOES_IN_AIR: [GOES_IN_AIR],
   REDUCED_IN_FIRE: [REDUCED_IN_FIRE],
   IRON_OUT: [IRON_OUT],
+  VITRIOLS: [VITRIOLS],
+  FLUX_OUT: [FLUX_OUT],
   IRRITATES_HOT: [IRRITATES_HOT],
   KEPT_DISSOLVED: [KEPT_DISSOLVED],
   LIT_BY_FLAME: [LIT_BY_FLAME],

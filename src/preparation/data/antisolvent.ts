@@ -13,6 +13,8 @@ export interface AntisolventRow {
   /** A metal with its ligands that stays together in water. */
   readonly complex?: true;
   readonly alcohol: WithAlcohol;
+  /** Share of the theory that it usually brings out in the cold, at least, where no solubility is known. */
+  readonly usually?: string;
   readonly source: SourceKey;
 }
 
@@ -24,7 +26,7 @@ export const STANDS_WITH_ALCOHOL = { time: "half an hour", source: "commonPracti
 
 export const ANTISOLVENT: readonly AntisolventRow[] = [
   // complexes first: their chlorides are no chlorides of the bare metal
-  { complex: true, groups: ["ammine"], alcohol: "brings it out", source: "commonPractice" },
+  { complex: true, groups: ["ammine"], alcohol: "brings it out", usually: "80 %", source: "commonPractice" },
   { complex: true, groups: ["oxalate"], alcohol: "brings it out", source: "commonPractice" },
   { complex: true, groups: ["cyanid"], alcohol: "brings it out", source: "memory" },
   { cations: ["Cu^2+", "Ni^2+"], groups: ["glycinate"], alcohol: "brings it out", source: "memory" },

@@ -194,6 +194,24 @@ export const IRON_OUT = {
   source: "commonPractice",
 } as const satisfies { readonly source: SourceKey } & Record<string, unknown>;
 
+/** Sulfates of metals with two charges that crystallise as one with each other where one of them has seven waters, and what a little iron among them is done about. */
+export const VITRIOLS = {
+  metals: ["Mg", "Mn", "Fe", "Co", "Ni", "Cu", "Zn"],
+  anion: "SO4^2-",
+  waters: "7",
+  /** Of the metals those that stay behind in acid. */
+  stay: ["Cu"],
+  iron: {
+    metal: "Fe",
+    as: "FeSO4·7H2O",
+    perPeroxide: "2",
+    strength: "3 %",
+    test: "a drop of the clear liquor turns deep blue with a drop of hexacyanidoferrate(III) solution",
+    atHand: "hexacyanidoferrate(III) solution",
+  },
+  source: "commonPractice",
+} as const satisfies { readonly source: SourceKey } & Record<string, unknown>;
+
 export const ENDS: readonly EndRow[] = [
   { formula: "CuCl", at: "60 °C", until: "the solid is white and neither green nor brown is left in the liquor", liquor: "green or brown", source: "memory" },
   { formula: "CuBr", at: "60 °C", until: "the solid is white and neither green nor brown is left in the liquor", liquor: "green or brown", source: "memory" },

@@ -64,6 +64,23 @@ export const GLASS = {
   source: "commonPractice",
 } as const satisfies { silica: string; silicates: Record<string, string>; from: string; source: SourceKey };
 
+/** What water takes of a flux out of a powder that it leaves alone. */
+export const FLUX_OUT = {
+  /** Metals whose fired oxides and silicates water leaves alone, where no alkali metal is in them. */
+  metals: ["Ti", "V", "Cr", "Mn", "Fe", "Co", "Ni", "Cu", "Zn", "Zr", "Sn", "Pr"],
+  /** What a flux becomes in the fire that water takes, where no table has its solubility. */
+  taken: ["B2O3", "Na2B4O7", "K2B4O7"],
+  water: "10",
+  end: "until what runs off dries on glass without a film and paper shows the same as of the water alone",
+  source: "commonPractice",
+} as const satisfies {
+  metals: readonly string[];
+  taken: readonly string[];
+  water: string;
+  end: string;
+  source: SourceKey;
+};
+
 /** What silver nitrate tells of a condensed phosphate: orthophosphate that has not reacted is yellow with it. */
 export const FIRED_PHOSPHATE = {
   wanted: ["diphosphate", "metaphosphate", "triphosphate", "tripolyphosphate"],

@@ -7,6 +7,7 @@ import { madeOf } from "../../substance/internal";
 import type { Plan } from "../plan";
 import { exact, planned } from "../planning/exact";
 import { doubleSaltOf } from "../reaction/double-salt";
+import { usuallyBrought } from "../reaction/with-alcohol";
 import { leftOnIgnition } from "./tests";
 import { driedBy, keptAt } from "./water-window";
 
@@ -24,6 +25,14 @@ export const usualFirstCrop = (plan: Grown): Quantity | undefined =>
   plan.isolation.how === "unknown" && isDoubleSalt(plan)
     ? plan.product.theoreticalYield.times(planned("firstDoubleCrop")).to("g")
     : undefined;
+
+/** The least that alcohol on the table usually brings out of a complex; undefined for any other product, and for too little of it. */
+export const usualByAlcohol = ({ product, steps }: Pick<Plan, "product" | "steps">): Quantity | undefined =>
+  usuallyBrought(parseFormula(product.formula)) === undefined
+    ? undefined
+    : steps.find(
+        ({ operation, put, onceMoreBelow }) => onceMoreBelow !== undefined && operation === "hold" && put.length === 0,
+      )?.onceMoreBelow;
 
 /** A sample of so many steps of the balance shows one part in a hundred. */
 export const STEPS_OF_SAMPLE = 100;

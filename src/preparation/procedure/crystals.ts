@@ -31,6 +31,7 @@ import { saturatedHot } from "./settling";
 import { makeNeutral } from "./sour-cyanide";
 import { standCold } from "./standing-cold";
 import { hasCooled } from "./tempering";
+import { sayBuiltAlike } from "./vitriols";
 import { dissolvesLessHot } from "./water-rinse";
 import { celsius, percent } from "./words";
 
@@ -53,6 +54,7 @@ export function isolateCrystals(bench: Bench): void {
   // what keeps air from the liquor stays in it until the water is off
   if (guarded && first !== undefined) bringToWater(bench, crystallising, first, []);
   clearHot(bench, hot, besides().length > 0 || !isDissolved(bench, cooling));
+  sayBuiltAlike(bench);
   sourAfterIron(bench);
   putAgainstBase(bench);
   // of what a filter keeps with its liquor nothing comes any more

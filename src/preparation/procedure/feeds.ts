@@ -78,6 +78,10 @@ const besidePrecipitate = ({ setting, account, precipitates, mixedHot }: Feeding
     ? swapped(setting, account, mixedHot ?? setting.temperature).map((water) => water.times(planned("coldWaterFactor")))
     : [];
 
+/** Does a pack bring along what stays on the hot filter? */
+const leavesOnFilter = ({ materials, temperature }: Setting): boolean =>
+  materials.some(({ also }) => also.some(({ form }) => fateOf(form, temperature).precipitated === true));
+
 /** Salts that go hot into one pot share its water: as much as the one that needs most, or as what is to crystallise. */
 function sharing(
   feeds: readonly Feed[],
@@ -97,8 +101,11 @@ function sharing(
   // Where a solution is there first, its water is not theirs alone.
   if (group.length < 2 || group[0] !== order[0]) return feeds;
   const dissolving = (i: number): DissolvingWater => (feeds[i] as Extract<Feed, { how: "dissolve" }>).dissolving;
+  // what just dissolves a salt leaves some of it on a filter, with what is filtered off; boiled down it is after that
+  const isFiltered = leavesOnFilter(setting);
+  const over = isFiltered ? planned("hotFilter") : exact("1");
   const needs = [
-    ...group.map((i) => dissolving(i).totalWater as Quantity),
+    ...group.map((i) => (dissolving(i).totalWater as Quantity).times(over)),
     ...swapped(setting, account),
     ...(target === undefined ? [] : [target]),
   ];
@@ -120,7 +127,7 @@ function sharing(
     return {
       ...feed,
       why,
-      by: why === SHARED ? ["hotWaterFactor"] : [],
+      by: why === SHARED && !isFiltered ? ["hotWaterFactor"] : [],
       shares: true,
       ...(i === group[0] && alike !== undefined ? { alike } : {}),
       dissolving: { ...feed.dissolving, water: own, totalWater, meltsInOwnWater: false },

@@ -31,6 +31,7 @@ import { leavesChromate, washChromateOut } from "./chromate-wash";
 import { dryingOf } from "./drying";
 import { weighProduct } from "./finish";
 import { firedBeside } from "./fired-beside";
+import { fluxOut } from "./flux-out";
 import { shownByPinch } from "./free-base";
 import { chargeGrinding, chargeOf, type Grinding } from "./grinding";
 import { crucibleFor, fillingOf, groundWords, lookFor, paceOf } from "./kiln-charge";
@@ -208,5 +209,6 @@ export function kiln(bench: Bench): void {
   if (isCondensed(setting)) bench.did(POT, hold(bench.pot), { say: () => `${FIRED_PHOSPHATE.text}.` });
   washChromateOut(bench);
   const { formula } = setting.product;
-  weighProduct(bench, isPoured ? MELT.poured : bottlingFired(formula, forms, dryingOf(formula).deliquescent));
+  const bottle = isPoured ? MELT.poured : bottlingFired(formula, forms, dryingOf(formula).deliquescent);
+  weighProduct(bench, isPoured ? bottle : `${fluxOut(bench)}${bottle}`);
 }

@@ -27,18 +27,20 @@ import { celsius } from "./words";
 const SHARES = [0.5, 0.6, 0.7, 0.8, 0.9] as const;
 
 /** A mother liquor of which a figure is missing is not poured away; what brings more of it where its crystals are few, in words. */
-export function keepLiquor(bench: Bench, missing: string, again?: string): void {
+export function keepLiquor(bench: Bench, missing: string, again?: string, usual?: Quantity): void {
   const liquor = bench.in(MOTHER);
   if (liquor.isEmpty) return;
   const after = liquor.with({ unknown: [...new Set([...liquor.books.unknown, missing])] });
-  const below = bench.frame.theory.times(planned("worthOnceMore")).to("g") as Quantity<"mass">;
+  const share = usual ?? planned("worthOnceMore");
+  const below = bench.frame.theory.times(share).to("g") as Quantity<"mass">;
+  const why = usual === undefined ? "" : ", which as much alcohol as liquor usually brings out in the cold";
   bench.did(
     MOTHER,
     { ...hold(liquor), after },
     {
       ...(again === undefined ? {} : { onceMoreBelow: below }),
       say: () =>
-        `Keep the mother liquor until the crystals are weighed: ${missing} is not known.${again === undefined ? "" : ` If they are less than ${bench.hand.grams(below)} (${planned("worthOnceMore")} of the theory), ${again}, cool it as before and filter: a second crop; keep it apart.`}`,
+        `Keep the mother liquor until the crystals are weighed: ${missing} is not known.${again === undefined ? "" : ` If they are less than ${bench.hand.grams(below)} (${share} of the theory${why}), ${again}, cool it as before and filter: a second crop; keep it apart.`}`,
     },
   );
 }

@@ -8,7 +8,15 @@ import { isHeatSensitive } from "../identity/by-ignition";
 import { concentrate } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { planned } from "../planning/exact";
-import { type Antisolvent, antisolventFor, bearsAlcohol } from "./alcohol";
+import { usuallyBrought } from "../reaction/with-alcohol";
+import {
+  type Antisolvent,
+  alcoholOnTable,
+  antisolventFor,
+  bearsAlcohol,
+  isWetWithAlcohol,
+  liquorAtCrystals,
+} from "./alcohol";
 import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
 import { boiledTo } from "./boiled-to";
@@ -132,6 +140,14 @@ function bringOut(bench: Bench, room: Quantity<"temperature">): void {
   putAsides(bench, "alcohol");
 }
 
+/** Has about as much alcohol come to the liquor as there is of that? */
+function isEnough({ drafts, frame }: Bench): boolean {
+  const alcohol = alcoholOnTable(frame.setting);
+  const poured = drafts.find(({ vessel, put }) => vessel === POT && put.some(isWetWithAlcohol));
+  if (alcohol === undefined || poured === undefined) return false;
+  return alcohol.compare(liquorAtCrystals(frame, poured.before).times(planned("enoughAlcohol"))) >= 0;
+}
+
 export function isolateUnknown(bench: Bench): void {
   const { isolation, setting, theory, roles } = bench.frame;
   if (isolation.how !== "unknown") return;
@@ -182,5 +198,8 @@ export function isolateUnknown(bench: Bench): void {
     },
   );
   filterAndRinse(bench, product.formula, theory, cold);
-  keepLiquor(bench, contains, isBrought ? undefined : rest.again);
+  const usual = isBrought && isEnough(bench) ? usuallyBrought(product.formula) : undefined;
+  const more =
+    usual === undefined ? undefined : "put in what is missing of so much alcohol, and leave it in the cold overnight";
+  keepLiquor(bench, contains, isBrought ? more : rest.again, usual);
 }

@@ -2,7 +2,9 @@
 import type { Formula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
+import type { Quantity } from "../../quantity";
 import { ANTISOLVENT, type AntisolventRow, type WithAlcohol } from "../data/antisolvent";
+import { exact } from "../planning/exact";
 import { isAcid } from "./acids";
 import { isVolatile } from "./fluids";
 
@@ -23,6 +25,12 @@ export const antisolventRow = (formula: Formula): AntisolventRow | undefined =>
           )),
     );
   });
+
+/** Share of the theory that as much alcohol as liquor usually brings out in the cold, at least; undefined where nobody says. */
+export const usuallyBrought = (formula: Formula): Quantity | undefined => {
+  const share = antisolventRow(formula)?.usually;
+  return share === undefined ? undefined : exact(share);
+};
 
 /** What as much alcohol as liquor does to a salt; undefined where it is not known. What leaves with the water and free acids are no salts. */
 export const withAlcohol = (formula: Formula): WithAlcohol | undefined =>

@@ -1,7 +1,7 @@
 // The head of a sheet: what is made, from what, and the figures that are looked for first.
 import { list } from "../../foundation/wording";
 import type { Plan } from "../../preparation";
-import { gasesThatMayCome, leadOf, usualFirstCrop } from "../../preparation/internal";
+import { gasesThatMayCome, leadOf, usualByAlcohol, usualFirstCrop } from "../../preparation/internal";
 import { type Quantity, quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { about, handy, sentence, sizeOf } from "../figures";
@@ -117,14 +117,17 @@ function outcomeCell(on: OnPaper) {
     };
   const looks = plan.product.looks === undefined || weighedAs(plan).inPlace ? "" : `, ${plan.product.looks}`;
   const usual = usualFirstCrop(plan);
+  const brought = usualByAlcohol(plan);
   if (expectedOf(plan).isOpen)
     return {
       label: words.expected,
       value: `${filled(words.atMost, { mass: rangeOf(on).high })}${looks}`,
       note:
-        usual === undefined
-          ? filled(words.lessUnknown, { formula: plan.product.formula })
-          : filled(words.lessOfDouble, { mass: grams(usual) }),
+        usual !== undefined
+          ? filled(words.lessOfDouble, { mass: grams(usual) })
+          : brought !== undefined
+            ? filled(words.lessUsually, { mass: grams(brought), formula: plan.product.formula })
+            : filled(words.lessUnknown, { formula: plan.product.formula }),
     };
   const { value, note } = expectedInWords(on);
   return { label: words.expected, value: `${value}${looks}`, note };
