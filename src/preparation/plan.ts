@@ -29,7 +29,7 @@ import { type Drying, dryingIn } from "./procedure/drying";
 import { type Procedure, procedureOf } from "./procedure/kind";
 import { checkRinse } from "./procedure/rinsing";
 import { checkStated } from "./procedure/stated-water";
-import { refuseWithoutProcedure } from "./procedure/without-procedure";
+import { refuseUnparted, refuseWithoutProcedure } from "./procedure/without-procedure";
 import { accountFor } from "./reaction/account";
 import { plain, takenRequest } from "./request/door";
 import { settingOf } from "./request/read-setting";
@@ -185,6 +185,7 @@ function passed(setting: Setting, batch: Batch): Feasibility {
   const feasibility = feasibilityOf(setting, batch);
   refuseWhatDoesNotGo(feasibility, setting);
   refuseWithoutProcedure(setting, feasibility);
+  refuseUnparted(setting, batch, feasibility);
   return feasibility;
 }
 

@@ -247,6 +247,9 @@ describe("a label", () => {
 
   it("is the name of one from ten on", () => {
     expect(refusal("B-10")).toMatchObject({ code: "formula.ambiguous-charge", position: 1 });
+    // a count with a decimal point has no figure to give to a charge
+    expect(parseFormula("(SO4)25.0-").charge).toBe(-1);
+    expect(refusal("(SO4)25-")).toMatchObject({ code: "formula.ambiguous-charge" });
   });
 });
 

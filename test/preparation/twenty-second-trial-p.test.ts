@@ -61,6 +61,16 @@ describe("bleach", () => {
   it("is kept in its solution: boiled down it turns into chlorate", () => {
     const { reasons } = doesItGo({ equation: "Cl2 + NaOH -> NaCl + NaClO + H2O", product: "NaClO" });
     expect(reasons.map(({ code }) => code)).toContain("only-in-solution");
+    const plan = tryPlanPreparation({
+      equation: "3 NaClO -> 2 NaCl + NaClO3",
+      product: "NaClO3",
+      materials: [{ name: "bleach", form: "NaClO" }],
+      scale: { product: "10 g" },
+    });
+    expect(!plan.ok && [plan.error.code, plan.error.message]).toEqual([
+      "plan.no-procedure",
+      expect.stringMatching(/a solution only.*\n.*strength/),
+    ]);
   });
 });
 
@@ -75,5 +85,38 @@ describe("a salt of two metals", () => {
     // Mohr's salt and ammonium copper chloride are
     expect(asked("FeSO4 + (NH4)2SO4 + H2O -> (NH4)2Fe(SO4)2·6H2O", "(NH4)2Fe(SO4)2·6H2O").verdict).toBe("goes");
     expect(asked("CuCl2 + NH4Cl + H2O -> (NH4)2CuCl4·2H2O", "(NH4)2CuCl4·2H2O").verdict).toBe("goes");
+  });
+});
+
+describe("two salts in one liquor", () => {
+  const plan = (equation: string, product: string, forms: readonly string[]) =>
+    tryPlanPreparation({
+      equation,
+      product,
+      materials: forms.map((form) => ({ name: form, form })),
+      scale: { product: "0.1 mol" },
+    });
+
+  it("that no cooling parts have no procedure: evaporated they would be what was put in", () => {
+    // schoenite comes of potassium, magnesium and sulfate in the cold (the potash trade)
+    const schoenite = plan("MgSO4 + 2 KCl -> K2SO4 + MgCl2", "K2SO4", ["MgSO4·7H2O", "KCl"]);
+    expect(!schoenite.ok && [schoenite.error.code, schoenite.error.message]).toEqual([
+      "plan.no-procedure",
+      expect.stringMatching(/not parted from MgCl₂: K2Mg\(SO4\)2·6H2O precipitates/),
+    ]);
+    const table = plan("NH4Cl + NaNO3 -> NH4NO3 + NaCl", "NH4NO3", ["NH4Cl", "NaNO3"]);
+    expect(!table.ok && table.error.code).toBe("plan.no-procedure");
+  });
+
+  it("part in more water where a third would come hot in the least", () => {
+    // potassium nitrate: 31.6 g in 100 g of water at 20 °C (CRC Handbook), taken as if it were alone; 10.11 g are the theory
+    const saltpetre = plan("KCl + LiNO3·3H2O -> KNO3 + LiCl + 3 H2O", "KNO3", ["KCl", "LiNO3·3H2O"]);
+    expect(saltpetre.ok).toBe(true);
+    if (!saltpetre.ok) return;
+    const cooled = saltpetre.value.steps.find(({ operation }) => operation === "cool")!;
+    const crop = cooled.after.solids.find(({ formula }) => formula === "KNO₃" || formula === "KNO3");
+    expect(crop).toBeDefined();
+    const water = cooled.after.water.toNumber("g");
+    expect(crop!.mass.toNumber("g")).toBeCloseTo(10.11 - 0.316 * water, 0);
   });
 });

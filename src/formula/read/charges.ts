@@ -106,7 +106,8 @@ export class ChargeReader extends NumberReader {
     const last = this.nodes.at(-1)!;
     if (last.kind !== "atom" && last.kind !== "close") return;
     const { n, d } = last.count;
-    if (this.members < 2 || d !== 1 || n < 22 || n % 10 < 2 || n % 10 > 6 || !isDigit(text.charCodeAt(at - 1))) return;
+    if (this.members < 2 || d !== 1 || n < 22 || n % 10 < 2 || n % 10 > 6 || !text.slice(0, at).endsWith(String(n)))
+      return;
     if (last.kind === "atom" && !FLATTENED.has(symbolAt(last.atom))) return;
     const [front, digits] = [text.slice(Math.max(0, at - 60), at - 1), text.slice(at - 1, at)];
     this.fail("formula.ambiguous-charge", `${n} atoms and one charge, or a charge of ${digits}?`, at, {

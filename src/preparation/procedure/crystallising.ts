@@ -128,6 +128,23 @@ function startsOf(
   return [{ water: stirred, intoCrystals: true, clear: clearOf(cooling) }, clear];
 }
 
+/** Times the water in which another solid comes hot: so much more keeps that dissolved, where the product still comes cold. */
+const MORE_WATER = [1.25, 1.5, 2, 3];
+
+/** The first way in which nothing else comes, as long as it brings a crop; undefined where there is none. */
+function firstAlone(
+  ways: readonly (() => Crystallising)[],
+  otherOf: (one: Crystallising) => string | undefined,
+): Crystallising | undefined {
+  for (const [i, way] of ways.entries()) {
+    const one = way();
+    const { cooling } = one;
+    if (i > 1 && ("missing" in cooling || cooling.crop.share.compare(planned("leastCrop")) < 0)) return undefined;
+    if (otherOf(one) === undefined) return one;
+  }
+  return undefined;
+}
+
 /** Do the salts of the liquor give another solid than the two that are planned for? */
 function otherSolid(
   { materials, products, product, temperature }: Setting,
@@ -224,11 +241,17 @@ export function crystallisingOf(
     asMeasured || notBelow !== undefined
       ? undefined
       : coolingInIce(self, solutes, theory, { ...inRoom, hot, cold: filtered }, before?.crystallising.inIce);
-  const { cold: coldest, cooling } = iced ?? { cold: filtered, cooling: inRoom.cooling };
-  const base = { ...none, hot, cold: coldest, cooling, inIce: iced !== undefined, notBelow };
-  if (isBlind) return base;
-  const other = otherSolid(setting, account, base);
-  if (other !== undefined) return { ...base, cooling: { missing: other }, otherComes: true };
+  const roomy = { ...none, hot, cold: filtered, cooling: inRoom.cooling, notBelow };
+  const icy = iced === undefined ? roomy : { ...roomy, cold: iced.cold, cooling: iced.cooling, inIce: true };
+  if (isBlind) return icy;
+  const otherOf = (one: Crystallising): string | undefined => otherSolid(setting, account, one);
+  const inWater = (times: number): Crystallising => ({
+    ...roomy,
+    cooling: coolingOf(product.formula, theory, hot, filtered, times * inRoom.times),
+  });
+  const base = firstAlone([() => icy, ...[1, ...MORE_WATER].map((times) => () => inWater(times))], otherOf);
+  if (base === undefined) return { ...roomy, cooling: { missing: otherOf(roomy) ?? otherOf(icy)! }, otherComes: true };
+  const { cold: coldest, cooling } = base;
   const all = beside.reduce((sum, { dry }) => sum.plus(dry), exact("0 g"));
   const starts = startsOf(own, dry, base, {
     isMixed: all.compare(theory.times(planned("littleMore"))) > 0,

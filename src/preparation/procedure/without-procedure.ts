@@ -3,6 +3,7 @@
 
 import type { Formula } from "../../formula";
 import { list } from "../../foundation/wording";
+import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
 import { BURNS_IN_AIR } from "../data/firing";
 import { PlanError } from "../error";
@@ -13,6 +14,7 @@ import { fateOf } from "../reaction/fate";
 import { burns, gasInWater, gasRow, isGas, isOtherLiquid } from "../reaction/fluids";
 import { keptInSolution, onlyInSolution } from "../reaction/only-in-solution";
 import type { Setting } from "../request/setting";
+import type { Crystallising } from "./crystallising";
 import { isPurifiedHot } from "./isolation";
 import { isRecrystallised } from "./kind";
 
@@ -49,6 +51,35 @@ export function refuseWithoutProcedure(setting: Setting, feasibility: Feasibilit
   const [first] = reactants.filter(({ formula }) => isOneOf(formula, ...BURNS_IN_AIR.elements));
   if (first !== undefined && reactants.some(({ formula }) => isOneOf(formula, "O2")))
     throw refusal(`${first.name} burns once it is hot: it is no charge for a crucible`);
+}
+
+/** By-products of the equation that stay in the liquor as salts. */
+const saltsBeside = ({ products, product, wet, temperature }: Setting): Setting["products"] =>
+  products.filter(
+    (one) =>
+      one !== product &&
+      !isGas(one.formula, wet) &&
+      constitutionOf(one.formula).kind === "salt" &&
+      fateOf(one.formula, temperature).precipitated !== true,
+  );
+
+/**
+ * Salts of one liquor that no cooling parts: evaporated, it would leave what was put in. Where another solid is known to come, the plan
+ * leads with it.
+ */
+export function refuseUnparted(
+  setting: Setting,
+  batch: { readonly crystallising: Crystallising | undefined },
+  { verdict }: Feasibility,
+): void {
+  const beside = setting.wet && verdict !== "another solid forms" ? saltsBeside(setting) : [];
+  if (beside.length === 0) return;
+  const { crystallising } = batch;
+  if (crystallising?.otherComes !== true || !("missing" in crystallising.cooling)) return;
+  throw refusal(
+    `${setting.product.name} is not parted from ${list(beside.map(({ name }) => name))}: ${crystallising.cooling.missing}`,
+    "doesItGo tells which salt of the liquor comes first; findRoutes looks for a way whose by-product is filtered off or leaves as gas",
+  );
 }
 
 /** H2SO3 and its like are a gas in water: what is not written as gas is not led away as gas. */

@@ -92,6 +92,6 @@ export const ONLY_IN_SOLUTION: readonly (Pick<NeverInWaterRow, "cations" | "anio
 })[] = [
   { cations: ["Li+", "Mg^2+", "Ca^2+", "Sr^2+", "Ba^2+", "Mn^2+", "Fe^2+", "Co^2+", "Ni^2+", "Zn^2+"], anions: ["HCO3-"], why: "it stays dissolved under carbon dioxide only: left open or warmed the gas leaves and the carbonate precipitates", source: "commonPractice" },
   { cations: ["Mg^2+", "Ca^2+", "Sr^2+", "Ba^2+", "Mn^2+", "Fe^2+", "Co^2+", "Ni^2+", "Zn^2+"], anions: ["HSO3-"], why: "it stays dissolved with sulfur dioxide only: left open or warmed the gas leaves and the sulfite precipitates", source: "commonPractice" },
-  { cations: ["Na+", "K+"], anions: ["ClO-"], why: "boiled down it turns into chlorate and chloride, and gives oxygen off", sold: true, source: "commonPractice" },
+  { cations: ["Na+", "K+"], anions: ["ClO-"], why: "boiled down it turns into chlorate and chloride, and gives oxygen off", source: "commonPractice" },
   { cations: ["Na+", "K+", "NH4+"], anions: ["HSO3-"], why: "what crystallises from its solution is the disulfite", sold: true, source: "commonPractice" },
 ];
