@@ -7,6 +7,7 @@ import {
   type Contents,
   evaluateRun,
   type Plan,
+  type PlanRequest,
   type ProcedureStep,
   parseFormula,
   planPreparation,
@@ -214,6 +215,51 @@ describe("the classic preparations", () => {
 describe("the second trial", () => {
   it.each(SECOND_TRIAL)("$id keeps the laws", ({ id: _id, kind: _kind, theory: _theory, gas: _gas, ...request }) => {
     const plan = planOrCode({ ...request, readability: { mass: "0.01 g" } });
+    if (typeof plan === "string") throw new Error(plan);
+    lawful(plan);
+    thrice(plan);
+    asPlanned(plan);
+    inAnyOrder(plan);
+  });
+});
+
+/** Acid that waits for the metal that is over, a liquor that is poured off before it, and what passes a hot filter and comes again. */
+const PARTED: readonly (readonly [string, PlanRequest])[] = [
+  [
+    "copper from its etchant, with acid on the table",
+    {
+      equation: "CuCl2 + Fe -> Cu + FeCl2",
+      product: "Cu",
+      materials: [
+        {
+          name: "etchant",
+          form: "CuCl2",
+          strength: "1.20 mol/L",
+          density: "1.16 g/mL",
+          also: [{ form: "HCl", share: "2.83 %" }],
+        },
+        { name: "iron wire coil", form: "Fe", assay: "98.5 %", excess: "10 %" },
+        { name: "rinse acid", form: "H2SO4", strength: "5 %", aside: true, portion: "30 mL" },
+      ],
+      scale: { material: "etchant", portion: "500 mL" },
+    },
+  ],
+  [
+    "cream of tartar with calcium tartrate in it",
+    {
+      equation: "KHC4H4O6 -> KHC4H4O6",
+      product: "KHC4H4O6",
+      materials: [
+        { name: "wine stone", form: "KHC4H4O6", assay: "82 %", also: [{ form: "CaC4H4O6·4H2O", share: "8 %" }] },
+      ],
+      scale: { material: "wine stone", portion: "250 g" },
+    },
+  ],
+];
+
+describe("what is poured off, and what comes again", () => {
+  it.each(PARTED)("%s keeps the laws", (_, request) => {
+    const plan = planOrCode({ ...request, readability: { mass: "0.001 g", volume: "0.001 mL" } });
     if (typeof plan === "string") throw new Error(plan);
     lawful(plan);
     thrice(plan);

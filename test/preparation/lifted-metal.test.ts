@@ -47,7 +47,7 @@ describe("the metal over in a displacement", () => {
     const plan = planned("CuSO4 + Fe -> FeSO4 + Cu", "Cu", "CuSO4·5H2O", "Fe");
     expect(texts(plan, /^Stir until/)[0]).toMatch(/Shake or brush the Cu off what is left in pieces\.$/);
     expect(texts(plan, /^(Lift out|What is left)/)).toEqual([
-      "Lift out what is left of metal in pieces, let the Cu settle and pour the clear liquor off into the waste jar, before any acid: about 135 mL stays with it.",
+      "Lift out what is left of metal in pieces, let the Cu settle and pour the clear liquor off into the waste jar, before the acid comes: about 135 mL stays with it.",
       "What is left of metal as powder dissolves: stir the Cu with 87.6 g of dilute sulfuric acid (10 %), in at least 5 portions over at least 3 min, each when the gas of the one before has slackened, in moving air, until no more gas rises, and a magnet held to the glass draws no grains (at most 1.95 L of hydrogen: no flame; it gives 89 kJ for each mole of Fe, up to 7 K here if all came at once); the Cu stays.",
     ]);
     expect(plan.steps.at(-1)!.after.solids.map(({ formula }) => formula)).not.toContain("Fe");

@@ -94,6 +94,8 @@ describe("a salt beside another with an ion of its own", () => {
     expect(cooled.text).toMatch(
       /16\.8 g of KIO₃ crystallises, 74 % of it, or up to 5\.\d g more, for KCH₃COO beside it/,
     );
+    // the drops of alcohol that cleared the permanganate are used up
+    expect(sheetOf(IODATE)).not.toMatch(/brought out by the alcohol/);
     expect(sheetOf(IODATE)).toMatch(/Expected dry product 14\.7 to 21\.\d g/);
   });
 

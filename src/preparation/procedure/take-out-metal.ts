@@ -142,7 +142,7 @@ function pourOff(bench: Bench, pieces: string): boolean {
     target: kept,
     blank: "filtrateVolume",
     say: () =>
-      `${pieces === "" ? "Let" : `${pieces}, let`} the ${name} settle and pour the clear liquor off into the waste jar, before any acid: ${nearly(hand.litres(kept))} stays with it.`,
+      `${pieces === "" ? "Let" : `${pieces}, let`} the ${name} settle and pour the clear liquor off into the waste jar, before the acid comes: ${nearly(hand.litres(kept))} stays with it.`,
   });
   bench.filtrate = parted.left[0]?.pot;
   if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);

@@ -112,14 +112,14 @@ const rowOf = (on: OnPaper, crop: Crop, found: string, means: string): string[] 
 const asHeated = (on: OnPaper, { of }: Crop, means: string, formula: string): string =>
   of === "both" ? means : meaning(on, means, formula);
 
-/** Did alcohol that no figure counts come into the liquor before its crystals were filtered off? */
+/** Did alcohol that no figure counts come into the liquor before its crystals were filtered off, and stay in it? */
 const isBroughtByAlcohol = ({ steps, crystallising }: Plan): boolean =>
   crystallising !== undefined &&
   steps.some(
-    ({ operation, vessel, put }) =>
+    ({ operation, vessel, put, after }) =>
       operation === "add" &&
       vessel === "pot" &&
-      put.some(({ dissolved }) => dissolved.some(({ formula }) => isAntisolvent(parseFormula(formula)))),
+      [...put, after].every(({ dissolved }) => dissolved.some(({ formula }) => isAntisolvent(parseFormula(formula)))),
   );
 
 /** Why more crystals were found than the steps bring, and dry: what may have gone further, and what may be left in them. */
