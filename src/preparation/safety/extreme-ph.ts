@@ -49,6 +49,16 @@ const harmsOf = (asked: readonly (string | FormulaOfStrength)[]): Harm[] =>
 
 const WORST: readonly Harm[] = ["burns", "harms eyes", "irritates"];
 
+/** The worst of what is asked, the next only as long as there is worse; some of it is there. */
+function worstOf(asked: readonly (() => readonly Harm[])[]): Harm {
+  let rank = WORST.length - 1;
+  for (const ask of asked) {
+    if (rank === 0) break;
+    for (const harm of ask()) rank = Math.min(rank, WORST.indexOf(harm));
+  }
+  return WORST[rank]!;
+}
+
 const isAcidic = ({ matter }: Entry): boolean => hydronsGivenBy(matter.formula) > 0n;
 
 const isHydroxide = ({ matter }: Entry): boolean =>
@@ -97,13 +107,12 @@ function extremeLiquor(pot: Pot): ExtremeLiquor | undefined {
   const liquor = pot.mass.minus(sum([exact("0 g"), ...solids.map(massOf)]));
   if (sum(causes.map(massOf)).compare(liquor.times(exact(EXTREME_PH.from))) < 0) return undefined;
   const percentOf = (one: Entry): number => massOf(one).dividedBy(liquor).toNumber("%");
-  const found = [
-    ...causes.map((one) => harmOf(one, percentOf(one))),
+  const harm = worstOf([
+    () => causes.map((one) => harmOf(one, percentOf(one))),
     // what else is in it burns by itself, whatever the acid does
-    ...harmsOf(dissolved.map((one) => ({ formula: one.matter.formula.toString(), massPercent: percentOf(one) }))),
-    ...harmsOf(solids.map(({ matter }) => matter.formula.toString())),
-  ];
-  const harm = WORST.find((one) => found.includes(one))!;
+    () => harmsOf(dissolved.map((one) => ({ formula: one.matter.formula.toString(), massPercent: percentOf(one) }))),
+    () => harmsOf(solids.map(({ matter }) => matter.formula.toString())),
+  ]);
   const below = side === "sour" ? `less than ${EXTREME_PH.sour}` : `more than ${EXTREME_PH.alkaline}`;
   return { harm, pH: pH === undefined ? below : `about ${Math.max(0, Math.round(pH.toNumber("")))}` };
 }
