@@ -182,15 +182,15 @@ function checkedRequest(given: PlanRequest): PlanRequest {
   guard.fields(request, REQUEST);
   if (request.materials === undefined)
     throw new PlanError("plan.request", "a plan needs an equation, a product, materials and a scale");
+  if (typeof request.scale === "object" && request.scale !== null) guard.fields(request.scale, SCALE, "scale");
+  if (typeof request.equation === "object" && request.equation !== null)
+    guard.fields(request.equation, { reactants: true, products: true }, "equation");
+  checkStep(request);
   if (Array.isArray(request.materials) && request.materials.length === 0)
     throw new PlanError("plan.no-such-material", "the list of materials is empty", {
       hint: "name at least one material of the equation",
       details: { argument: "materials" },
     });
-  if (typeof request.scale === "object" && request.scale !== null) guard.fields(request.scale, SCALE, "scale");
-  if (typeof request.equation === "object" && request.equation !== null)
-    guard.fields(request.equation, { reactants: true, products: true }, "equation");
-  checkStep(request);
   // made inside a request with facts, such as a step of a chain: they are its own from here on
   const facts = request.facts ?? factsInForce();
   return facts === request.facts ? request : Object.freeze({ ...request, facts });
