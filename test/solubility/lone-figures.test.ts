@@ -16,10 +16,10 @@ describe("a lone figure", () => {
   });
 
   it("widens by the steepness of curves: root mean square of d ln S / dT at 25 °C, sparing salts apart", () => {
-    // measured on our own curves (CRC Handbook 98th ed. and others): ln S(30 °C) − ln S(20 °C) over 10 K
-    const slopes = SOLUBILITY().flatMap(({ formula, points }) => {
+    // measured on our own curves (CRC Handbook 98th ed. and others), weak ones apart: ln S(30 °C) − ln S(20 °C) over 10 K
+    const slopes = SOLUBILITY().flatMap(({ formula, points, weak }) => {
       const [cold, mid, warm] = (["20 °C", "25 °C", "30 °C"] as const).map((at) => trySolubilityOf(formula, at));
-      if (points.length < 3 || !cold!.ok || !mid!.ok || !warm!.ok) return [];
+      if (points.length < 3 || weak === true || !cold!.ok || !mid!.ok || !warm!.ok) return [];
       const grams = [cold!, mid!, warm!].map((s) => s.value!.perHundredGramsWater.in("g").toNumber());
       return [{ slope: Math.log(grams[2]! / grams[0]!) / 10, sparing: grams[1]! < 1 }];
     });

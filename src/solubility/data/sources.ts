@@ -61,7 +61,7 @@ export const solubilityAccess = {
   browneStewart1883: "stored page: 6.67 g of crystals in 100 cm3 of water at 58 °F, converted",
   makerGluconate: "g in 100 g of water between 0 and 80 °C",
   pharmacyPages: "stored page; it has both figures",
-  echaSolubility: "stored pages of the dossiers: thiourea 137 g/L at 20 °C",
+  echaSolubility: "stored pages of the dossiers: thiourea 137 g/L at 20 °C, calcium tartrate 0.412 g/L at 20 °C and pH 7",
   moissanNickel: "transcribed; measurements of Tobler",
   ladenburgZinc: "full text of the scanned page, goobi.tib.eu/viewer/fulltext/1663754802/504; measurements of Tobler, anhydrous salt as about 140 g/L at 25 °C (recalled) bears out; the figure at 60 °C cannot be read",
   polishSolubility: "stored page for 0, 20, 40 and 60 °C, joined with an encyclopedia table",
