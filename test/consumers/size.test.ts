@@ -42,7 +42,7 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "look a solubility up": {
     uses: { solubility: "solubilityOf" },
-    ceiling: 103.0,
+    ceiling: 103.1,
     without: /substance\/|data\/(complexes|products)/,
   },
   "name a formula and read a name": {
