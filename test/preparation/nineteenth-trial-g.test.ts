@@ -102,7 +102,7 @@ describe("a carbonate with an acid that hardly dissolves cold", () => {
       scale: { product: "80 g" },
     });
     expect(lithium.steps.map(({ text }) => text).join("\n")).toMatch(
-      /where it is lower, a little more of the lithium carbonate, until some stays undissolved/,
+      /where it is lower, warm it until no more bubbles rise.*test again; more of the lithium carbonate only where none of it is left undissolved/,
     );
   });
 });

@@ -120,3 +120,20 @@ describe("two salts in one liquor", () => {
     expect(crop!.mass.toNumber("g")).toBeCloseTo(10.11 - 0.316 * water, 0);
   });
 });
+
+describe("chalk and vinegar", () => {
+  it("are warmed before paper is believed: carbon dioxide in the liquor is an acid (pH 5.6 of water under air, pKa 6.35)", () => {
+    const plan = tryPlanPreparation({
+      equation: "CaCO3 + 2 CH3COOH -> Ca(CH3COO)2·H2O + CO2",
+      product: "Ca(CH3COO)2·H2O",
+      materials: [
+        { name: "chalk", form: "CaCO3", assay: "94 %", excess: "10 %" },
+        { name: "vinegar essence", form: "CH3COOH", strength: "25 %" },
+      ],
+      scale: { material: "vinegar essence", portion: "200 g" },
+    });
+    expect(plan.ok && plan.value.steps.map(({ text }) => text).join(" ")).toMatch(
+      /where it is lower, warm it until no more bubbles rise.*more of the chalk only where none of it is left undissolved/,
+    );
+  });
+});

@@ -66,6 +66,7 @@ export const PLANNING = {
   ice: { value: "0 °C", what: "water for rinsing crystals, from ice", source: "commonPractice" },
   residue: { value: "0.5 %", what: "of by-products may stay in the dry product", source: "commonPractice" },
   airDry: { value: "30 °C", what: "and less is drying in air, where two weighings are hours apart", source: "commonPractice" },
+  alcoholLeaves: { value: "2 h", what: "in moving air lets alcohol leave crystals that are spread thin; no nose is held over them", source: "commonPractice" },
   constantMass: { value: "0.2 %", what: "between two weighings is constant mass, where two steps of the balance are less", source: "commonPractice" },
   belowChange: { value: "20 Δ°C", what: "kept below the temperature at which heat begins to change a product; it moves by tens", source: "commonPractice" },
   belowTurning: { value: "3 Δ°C", what: "kept below the temperature at which damp crystals turn into a solid with less water: it is sharp", source: "commonPractice" },

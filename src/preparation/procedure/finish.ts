@@ -58,7 +58,7 @@ export function finish(bench: Bench): void {
     ...(isAirless(product.formula) && driesWetWithAcid(product.formula) ? { atHand: ["soda lime" as const] } : {}),
     say: () =>
       lost !== undefined
-        ? `Press it between filter paper, let it lie covered with paper at room temperature until it looks dry${isAlcoholic(bench) ? " and no longer smells of alcohol" : ""}, a few hours at most, and bottle it tightly then: ${lost}${care}.`
+        ? `Press it between filter paper, let it lie covered with paper at room temperature until it looks dry${isAlcoholic(bench) ? `, ${planned("alcoholLeaves")} at least for the alcohol` : ""}, a few hours at most, and bottle it tightly then: ${lost}${care}.`
         : `${howToDry(bench, product.formula, upTo === undefined ? "at room temperature" : `at no more than ${celsius(upTo)} (${why})`)} until two weighings ${isAirless(product.formula) || isInRoom(upTo) ? "three hours" : "half an hour"} apart ${sameMass(bench)}${runs}${care}.`,
   });
   weighProduct(bench, bottling(deliquescent));
@@ -86,7 +86,7 @@ function howToDry(bench: Bench, product: Formula, warmth: string): string {
     ? `in a desiccator, or in a closed jar with dried calcium chloride${driesWetWithAcid(product) ? " and a dish of soda lime" : ""} beside it (damp it oxidises in air${driesWetWithAcid(product) ? ", and calcium chloride does not take the acid that it is wet with" : ""})${dryingOf(product).changesAbove ? `, ${warmth}` : ""}`
     : warmth;
   return isAlcoholic(bench)
-    ? `Let the alcohol leave it, ${isAirless(product) || isKeptCovered(product) ? "covered with filter paper" : "spread thin"}, in moving air at room temperature until it no longer smells of alcohol; only then dry it ${where}`
+    ? `Let the alcohol leave it, ${isAirless(product) || isKeptCovered(product) ? "covered with filter paper" : "spread thin"}, in moving air at room temperature, ${planned("alcoholLeaves")} at least and no flame near; only then dry it ${where}`
     : `Dry ${where}`;
 }
 

@@ -46,7 +46,7 @@ export function toCorrect(bench: Bench): string {
     return isOver(base) &&
       frame.isolation.how === "crystallise" &&
       solids.every(({ matter }) => matter.core.key === key)
-      ? `; where it is lower, a little more of the ${name(base)}, until some stays undissolved`
+      ? `; where it is lower, ${givesCarbonDioxide(bench) ? "warm it until no more bubbles rise, for carbon dioxide in it is an acid, and test again; " : ""}more of the ${name(base)} only where none of it is left undissolved`
       : "";
   }
   // of what was to be in excess there may be too little all the same
