@@ -137,3 +137,16 @@ describe("chalk and vinegar", () => {
     );
   });
 });
+
+describe("a salt that is only dissolved and crystallised", () => {
+  it("has the heat of its dissolving on the head of the sheet", () => {
+    // 196 g of Na2CO3, 1.849 mol at -26.7 kJ/mol (NBS 1982), into 757 g of liquor: 49.4 kJ / (757 g x 3.82 to 4.18 J/(g K)) = 15.6 to 17.1 K
+    const soda = tryPlanPreparation({
+      equation: "Na2CO3 + 10 H2O -> Na2CO3·10H2O",
+      product: "Na2CO3·10H2O",
+      materials: [{ name: "soda ash", form: "Na2CO3", assay: "98 %" }],
+      scale: { material: "soda ash", portion: "200 g" },
+    });
+    expect(soda.ok && benchSheet(soda.value)).toMatch(/Heat +1[67] K \(warmer, as the soda ash goes into/);
+  });
+});

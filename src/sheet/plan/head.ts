@@ -62,7 +62,9 @@ const FELT = "1 ΔK";
 
 /** The feed that warms its own cold water the most, where that is more than the reaction does. */
 function hottestFeed({ heat, dissolvingHeat, feeds, temperature }: Plan) {
+  // what goes into warm water is warmed by it; a salt that is only dissolved has no other heat than its own
   const isCold = (name: string): boolean =>
+    feeds.length === 1 ||
     feeds.some((feed) => feed.material === name && (feed.how !== "dissolve" || feed.at.compare(temperature) <= 0));
   const reaction = "rise" in heat ? heat.rise.rise : quantity("0 ΔK");
   return dissolvingHeat
