@@ -150,3 +150,25 @@ describe("a salt that is only dissolved and crystallised", () => {
     expect(soda.ok && benchSheet(soda.value)).toMatch(/Heat +1[67] K \(warmer, as the soda ash goes into/);
   });
 });
+
+describe("a wash that no funnel holds", () => {
+  const zinc = (product: "10 g" | "100 g") =>
+    tryPlanPreparation({
+      equation: "5 ZnSO4·7H2O + 5 Na2CO3 -> Zn5(CO3)2(OH)6 + 5 Na2SO4 + 3 CO2 + 32 H2O",
+      product: "Zn5(CO3)2(OH)6",
+      materials: [
+        { name: "zinc sulfate", form: "ZnSO4·7H2O" },
+        { name: "soda ash", form: "Na2CO3", excess: "8 %" },
+      ],
+      scale: { product },
+    });
+  const washOf = (plan: ReturnType<typeof zinc>): string =>
+    (plan.ok &&
+      plan.value.steps.find(({ operation, text }) => operation === "wash" && text.startsWith("Wash"))?.text) ||
+    "";
+
+  it("is stirred up in the vessel: five times what 100 g of cake keeps is 1.4 L, of 10 g 0.14 L", () => {
+    expect(washOf(zinc("100 g"))).toMatch(/with 1\.4 L of water each, stirring it up in the vessel and filtering:/);
+    expect(washOf(zinc("10 g"))).toMatch(/stirring it up on the filter and sucking off/);
+  });
+});

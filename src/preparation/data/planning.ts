@@ -57,6 +57,7 @@ export const PLANNING = {
   gasFlow: { value: "1 /min", what: "volume of the vessel is the most gas that may leave it in a minute: faster, foam and spray go over", source: "commonPractice" },
   leastPortions: { value: "5", what: "portions for anything that gives off gas, however small", source: "commonPractice" },
   // -- washing and drying
+  onFunnel: { value: "500 mL", what: "and less is a wash that a funnel holds with its cake; with more the cake goes back into the vessel", source: "commonPractice" },
   washesOf: { value: "5", what: "times what the cake retains makes one wash: fewer, larger washes waste water", source: "commonPractice" },
   decantationsOf: { value: "3", what: "times what the settled sludge keeps is the most of one wash by decantation", source: "commonPractice" },
   mostDecantations: { value: "6", what: "washes by decantation and no more, as small as does in so many where fewer would not go into the vessel: each takes an hour or two to settle", source: "commonPractice" },

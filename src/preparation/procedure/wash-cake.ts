@@ -144,12 +144,13 @@ export function washCake(bench: Bench, before: Pot, decants: boolean, isIced: bo
   // what sets to a jelly does not go back into the water
   const isColloid =
     decants && isGel(product.formula) && gelRow(product.formula)?.sets !== true && standsAmmonium(product.formula);
+  const isReturned = !decants && plan.washVolume.compare(planned("onFunnel")) > 0;
   const how = decants
     ? `stirring it up, letting it settle${isGel(product.formula) ? ` (${SLIME_SETTLES.time})` : ""} and pouring off`
-    : `stirring it up on the filter and sucking off${isAirless(product.formula) ? ", only until the water is gone: no air is sucked through it" : ""}`;
+    : `stirring it up ${isReturned ? "in the vessel and filtering" : "on the filter and sucking off"}${isAirless(product.formula) ? ", only until the water is gone: no air is sucked through it" : ""}`;
   const stirred = before.volume.plus(plan.washVolume);
   const larger = ({ vessel }: Look): Quantity<"volume"> | undefined =>
-    decants ? largerFor(stirred, vessel) : undefined;
+    decants || isReturned ? largerFor(stirred, vessel) : undefined;
   bench.did(POT, done, {
     largerVessel: larger,
     say: (look) =>
