@@ -172,3 +172,20 @@ describe("a wash that no funnel holds", () => {
     expect(washOf(zinc("10 g"))).toMatch(/stirring it up on the filter and sucking off/);
   });
 });
+
+describe("silver on copper wire", () => {
+  it("gives no gas, and is not warned of any", () => {
+    const silver = tryPlanPreparation({
+      equation: "2 AgNO3 + Cu -> 2 Ag + Cu(NO3)2",
+      product: "Ag",
+      materials: [
+        { name: "silver nitrate solution", form: "AgNO3", strength: "0.1 mol/L", portion: "500 mL" },
+        { name: "copper wire", form: "Cu", excess: "50 %" },
+      ],
+      scale: { material: "silver nitrate solution", portion: "500 mL" },
+    });
+    expect(
+      silver.ok && silver.value.steps.flatMap(({ cautions }) => cautions.map(({ text }) => text)).join(" "),
+    ).not.toMatch(/gas is given off/);
+  });
+});

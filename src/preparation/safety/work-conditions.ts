@@ -226,7 +226,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
       const feed = batch.feeds[i]!;
       return isStrongAcid(m) && feed.how === "solution" && feed.dilution !== undefined && dilutingWarms(m, batch);
     }),
-  "gas by and by": isTakenSlowly,
+  "gas by and by": (given) => given.batch.gas.length > 0 && isTakenSlowly(given),
   gas: (given) =>
     given.batch.gas.length > 0 && !isTakenSlowly(given) && (!given.setting.wet || !(isTrapped(given) || isLed(given))),
   "gas led in": (given) => given.setting.wet && isLed(given) && !isTrapped(given),
