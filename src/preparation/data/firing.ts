@@ -315,8 +315,9 @@ export const GAS_FROM_LIGHT_POWDER: { readonly pace: string; readonly source: So
   source: "commonPractice",
 };
 
-/** Where a kiln is opened, and what was in it is touched. */
-export const KILN_OPENED: { readonly below: string; readonly source: SourceKey } = {
+/** Where a kiln is opened, and what was in it is touched; hotter than `closedBelow` it cracks a jar, or air that cools shuts its lid fast. */
+export const KILN_OPENED: { readonly below: string; readonly closedBelow: string; readonly source: SourceKey } = {
   below: "50 °C",
+  closedBelow: "100 °C",
   source: "commonPractice",
 };

@@ -62,7 +62,8 @@ function thermalDecomposition({ batch, setting, work }: Watched): Check[] {
   if (fired === undefined || setting.materials.length > 1) return [];
   const start = fired.before.mass;
   const { water } = restOf(work.drafts, fired, theoreticalYield);
-  const rest = fired.after.books.other.minus(water);
+  // all that the crucible holds when its mass stands still, as its step has it: also the salts that a pack is known to have
+  const rest = fired.after.mass.minus(water).minus(theoreticalYield);
   const isInert = isWorthAWord(rest, theoreticalYield);
   const end = isInert ? theoreticalYield.plus(rest) : theoreticalYield;
   const loss = lessThanAll(end.dividedBy(start))
@@ -72,7 +73,9 @@ function thermalDecomposition({ batch, setting, work }: Watched): Check[] {
       label: "loss when all is done",
       rule: isInert ? "loss = 1 - (theory + what stays) / portion" : "loss = 1 - theory / portion",
     });
-  const besides = isInert ? ` and ${shown(rest, 2)} of what the pack has besides` : "";
+  const made = isInert
+    ? `, ${shown(theoreticalYield)} of ${name} and ${shown(rest, 2)} of what the pack has besides`
+    : ` of ${name}`;
   const wet = water.isPositive()
     ? `; up to ${shown(end.plus(water))} only if the ${shown(water, 2)} that the pack has besides is not water`
     : "";
@@ -89,7 +92,7 @@ function thermalDecomposition({ batch, setting, work }: Watched): Check[] {
   const verb = loss.isPositive() ? `loses ${shown(loss)}` : `gains ${shown(loss.negated())}`;
   return [
     check(
-      `it is done when ${shown(start)} has ${loss.isPositive() ? "fallen" : "risen"} to ${shown(end)} of ${name}${besides} (${verb}) and stays there${wet}`,
+      `it is done when ${shown(start)} has ${loss.isPositive() ? "fallen" : "risen"} to ${shown(end)}${made} (${verb}) and stays there${wet}`,
       loss,
     ),
     ...sold,

@@ -2,6 +2,7 @@
 // all; and a charge of several solids may weigh what it should without having reacted.
 import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
+import type { SolidInside } from "../contents/contents";
 import { goneByItself } from "../reaction/mute-mass";
 import { type PackRest, restOfPacks } from "./basic-pack";
 import type { Batch } from "./batch";
@@ -67,6 +68,9 @@ export function goneByItselfIn(batch: Pick<Batch, "isolation" | "steps">): reado
   );
   const gases = [...new Set(left)].map((text) => parseFormula(text));
   const at = fired.target?.dimension === "temperature" ? fired.target : undefined;
-  const feeds = fired.before.solids.map(({ formula }) => parseFormula(formula));
+  // what the fire leaves as it is takes no part, and a single solid that gives its gas off has reacted
+  const isLeft = ({ key, mass }: SolidInside): boolean =>
+    fired.after.solids.some((after) => after.key === key && after.mass.equals(mass));
+  const feeds = fired.before.solids.filter((solid) => !isLeft(solid)).map(({ formula }) => parseFormula(formula));
   return goneByItself(feeds, gases, at)?.map((gas) => gas.toUnicode());
 }

@@ -197,7 +197,7 @@ export function kiln(bench: Bench): void {
     say: () =>
       glows
         ? `Let it cool in the closed kiln until that shows less than ${KILN_OPENED.below}, and to ${celsius(setting.temperature)} in a closed vessel or a desiccator.${isHeld}`
-        : `Let it cool to ${celsius(setting.temperature)} in the closed vessel or a desiccator.${isHeld}`,
+        : `Let it cool ${at === undefined || at.compare(exact(KILN_OPENED.closedBelow)) > 0 ? `where it was heated, without a tight lid, to less than ${KILN_OPENED.closedBelow}, and from there ` : ""}to ${celsius(setting.temperature)} in a closed vessel or a desiccator.${isHeld}`,
   });
   // gas that is wanted is judged, and never planned
   if (isGas(setting.product.formula, false)) return;
