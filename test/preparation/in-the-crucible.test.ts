@@ -19,7 +19,9 @@ describe("what a pack has besides: 97 % gypsum", () => {
   // and to the step of the balance: 15.2 % are told from 14.9 % by the tenth of a gram
   it("stays in the fire, by step, check and range", () => {
     expect(fire(plan)).toContain("stands still at 207.4 g, from 244.6 g, with 7.3 g in it");
-    expect(plan.checks[0]!.text).toMatch(/245 g has fallen to 207 g, 200 g of CaSO₄·½H₂O and 7\.3 g .*\(loses 15\.2 %\)/);
+    expect(plan.checks[0]!.text).toMatch(
+      /245 g has fallen to 207 g, 200 g of CaSO₄·½H₂O and 7\.3 g .*\(loses 15\.2 %\)/,
+    );
     // the 7.3 g may be water as well, and 2 % of what is left may stay in the crucible: 200.0 × 0.98 = 196.0 g
     expect(sheetOf(plan)).toContain("Expected dry product 196.0 to 207.4 g");
   });
