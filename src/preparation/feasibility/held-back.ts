@@ -146,11 +146,11 @@ export const foreign = (wanted: Wanted, beaker: Beaker): Standing[] => {
   return beaker.solids.filter(({ phase }) => !wanted.isIt(phase) && !putInAs(wanted, phase) && !soluble(phase));
 };
 
-/** A solid beside the product, or in its place. */
 /** A second solid in the product, in grams of each. */
 export const mixedWith = (other: string, mass: number, product: string, own: number): string =>
   `${other} precipitates as well: ${brief(mass)} g beside ${brief(own)} g of ${product}, and no washing separates them`;
 
+/** A solid beside the product, or in its place. */
 export function besideReason({ c }: Wanted, { phase, moles }: Standing, share: number): Reason {
   const other = printed(phase);
   const mass = gramsOf(phaseFormula(phase), moles);

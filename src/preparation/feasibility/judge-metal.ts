@@ -211,7 +211,7 @@ function beside(c: Case, ruled: Ruling): Ruling {
         code: "second-solid",
         text,
         figures: [figure(mass, "g", `${name} for one mole of product`)],
-        source: IN_WATER.source,
+        source: "commonPractice",
       },
       ...ruled.reasons,
     ],
@@ -230,6 +230,7 @@ function apartInAcid({ put, made }: Case): Ruling | undefined {
   return { verdict: "goes", solids: [], reasons: [{ code: "apart-in-acid", text: row.why, source: row.source }] };
 }
 
+/** The same, whatever solid comes with a metal. */
 function byPotentials(c: Case): Ruling | undefined {
   const { redox, put, setting } = c;
   if (redox === undefined || !setting.wet) return undefined;

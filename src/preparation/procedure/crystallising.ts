@@ -131,15 +131,14 @@ function startsOf(
 /** Times the water in which another solid comes hot: so much more keeps that dissolved, where the product still comes cold. */
 const MORE_WATER = [1.25, 1.5, 2, 3];
 
-/** The first way in which nothing else comes, as long as it brings a crop; undefined where there is none. */
-function firstAlone(
-  ways: readonly (() => Crystallising)[],
+/** A liquor with more water, in which nothing else comes and the product still does; undefined where there is none. */
+function inMoreAlone(
+  inWater: (times: number) => Crystallising,
   otherOf: (one: Crystallising) => string | undefined,
 ): Crystallising | undefined {
-  for (const [i, way] of ways.entries()) {
-    const one = way();
-    const { cooling } = one;
-    if (i > 1 && ("missing" in cooling || cooling.crop.share.compare(planned("leastCrop")) < 0)) return undefined;
+  for (const times of MORE_WATER) {
+    const one = inWater(times);
+    if ("missing" in one.cooling || one.cooling.crop.share.compare(planned("leastCrop")) < 0) return undefined;
     if (otherOf(one) === undefined) return one;
   }
   return undefined;
@@ -249,8 +248,12 @@ export function crystallisingOf(
     ...roomy,
     cooling: coolingOf(product.formula, theory, hot, filtered, times * inRoom.times),
   });
-  const base = firstAlone([() => icy, ...[1, ...MORE_WATER].map((times) => () => inWater(times))], otherOf);
-  if (base === undefined) return { ...roomy, cooling: { missing: otherOf(roomy) ?? otherOf(icy)! }, otherComes: true };
+  const otherInIce = otherOf(icy);
+  // what comes beside it in ice may stay dissolved in the room
+  const other = otherInIce === undefined || icy === roomy ? otherInIce : otherOf(roomy);
+  const asItIs = otherInIce === undefined ? icy : roomy;
+  const base = other === undefined ? asItIs : inMoreAlone(inWater, otherOf);
+  if (base === undefined) return { ...roomy, cooling: { missing: other! }, otherComes: true };
   const { cold: coldest, cooling } = base;
   const all = beside.reduce((sum, { dry }) => sum.plus(dry), exact("0 g"));
   const starts = startsOf(own, dry, base, {
