@@ -12,7 +12,6 @@ export default defineConfig({
   },
   test: {
     include: ["test/**/*.test.ts"],
-    typecheck: { include: ["test/**/*.test-d.ts"], tsconfig: "test/tsconfig.types.json" },
     // the files share one copy of the library in each thread: no test depends on what another left (also in shuffled order)
     pool: "threads",
     isolate: false,

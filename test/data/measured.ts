@@ -31,14 +31,14 @@ export const MEASURED: readonly Measured[] = [
   {
     what: "reactions drawn at random from shelves and targets not seen before, graded line by line before the verdict of the code was read, by the one who mended the rules between the draws",
     figure: "right when drawn: 93 of 150, 132 of 150, 127 of 130, 125 of 130, 105 of 110, 109 of 110",
-    command: "npx vitest run test/route/graded.test.ts",
+    command: "npx vitest run test/route/graded.slow.test.ts",
     date: "2026-11-28",
   },
   {
     what: "runs written by people who had not seen the code, with one planted fault each, and good runs",
     figure:
       "126 runs; named first at first sight 74 of 91 faults, no alarm in 35 good runs; all 91 after the rules were mended on them",
-    command: "npx vitest run test/preparation/blind-runs.test.ts",
+    command: "npx vitest run test/preparation/blind-runs.slow.test.ts",
     date: "2026-11-28",
   },
   {
