@@ -34,9 +34,9 @@ describe("what the sixth set taught", () => {
     verdictOf(id, more).verdict.find(({ code }) => code === "unwashed")!;
 
   it("a wash that still shows salts did not work as calculated: the unwashed cake is the bound", () => {
-    // One wash of 7.4 g leaves 1.25 g by calculation; 2.5 g are too much.
+    // One wash of 9.1 g (61 of some 190 mL of liquor with 28.4 g, by its density) leaves 1.5 g by calculation; 2.5 g are much for that.
     expect(saltsIn("h07").likelihood).toBe(1);
-    expect(saltsIn("h07", { tests: { filtrate: "clear" } }).likelihood).toBeLessThan(0.14);
+    expect(saltsIn("h07", { tests: { filtrate: "clear" } }).likelihood).toBeLessThan(0.5);
     // Clear, and the same mass: something else.
     expect(verdictOf("h07", { tests: { filtrate: "clear", lastWash: "clear" } }).verdict[0]!.code).not.toBe("unwashed");
   });

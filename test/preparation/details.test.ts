@@ -110,7 +110,8 @@ describe("what is left", () => {
     const put = number(vessel!.liquid, "L") + number(washing.plan.totalWater, "L");
     // by weight, for the volume is by the density of the liquor, and less
     expect(number(waste.mass!, "kg")).toBeLessThan(put);
-    expect(number(waste.mass!, "kg")).toBeGreaterThan(put - number(washing.retained, "L") - 0.1);
+    // the cake keeps a volume of its liquor, which is a tenth heavier than water
+    expect(number(waste.mass!, "kg")).toBeGreaterThan(put - 1.1 * number(washing.retained, "L") - 0.1);
     expect(number(waste.volume!, "L")).toBeLessThan(number(waste.mass!, "kg"));
     expect(waste.closing).toMatch(/local rules/);
   });

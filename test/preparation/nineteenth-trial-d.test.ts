@@ -64,7 +64,7 @@ describe("copper(I) oxide by ascorbic acid in lye", () => {
   });
 
   it("dries fast, in no air that would turn it", () => {
-    expect(printed).toMatch(/Wash the last time with 10 mL of alcohol/);
+    expect(printed).toMatch(/Wash the last time with 11 mL of alcohol/);
     expect(printed).toMatch(/only then dry it at no more than 60 °C .* fine and damp it turns to copper\(II\) in air/);
   });
 });

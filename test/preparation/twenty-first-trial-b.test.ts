@@ -345,7 +345,7 @@ describe("a slime that is washed by decantation", () => {
     expect(text(alumina)).toContain("warm (50 to 60 °C: it settles faster and closer)");
     // warm it turns into black copper oxide
     expect(text(copper)).not.toContain("warm");
-    expect(text(copper)).toMatch(/from 17\.\d g to 0\.\d g, of which the filter leaves \d+ mg/);
+    expect(text(copper)).toMatch(/from 18\.\d g to 0\.\d g, of which the filter leaves \d+ mg/);
   });
 });
 

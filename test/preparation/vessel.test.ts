@@ -187,8 +187,8 @@ describe("an operation", () => {
   });
 
   it("filters: the cake keeps a volume of the liquor, and no more than there is", () => {
-    // 105.84 g of liquor, taken as water: 106.0 mL; 10.6 mL are a tenth
-    const done = filterCake(sludge, q("10.603 mL"));
+    // 105.84 g of liquor with 5.52 % of NaCl: 1.0376 g/mL between 5 and 6 % (Mizerski, Tablice chemiczne, or any handbook), 102.0 mL; a tenth
+    const done = filterCake(sludge, q("10.2 mL"));
     balanced(done);
     expect(water(done.after)).toBeCloseTo(10, 1);
     expect(moles(done.after.books.dissolved, salt!)).toBeCloseTo(0.01, 4);
@@ -204,7 +204,8 @@ describe("an operation", () => {
   it("washes: a third is left by one wash, a ninth by two, in clean water", () => {
     const done = wash(sludge, 2, q("200 g"), q("0.3333333333333"), { matter: chalk!, amount: mol(0.01) });
     balanced(done);
-    expect(water(done.after)).toBeCloseTo(100, 9);
+    // of 102.0 mL, clean water in place of eight ninths: 90.5 g, and 11.1 g of the liquor's own
+    expect(water(done.after)).toBeCloseTo(102 * (8 / 9) * 0.9982 + 100 / 9, 1);
     expect(moles(done.after.books.dissolved, salt!)).toBeCloseTo(0.1 / 9, 9);
     expect(moles(done.after.books.solids, chalk!)).toBeCloseTo(0.19, 12);
     expect(done.put.map(water)).toEqual([400]);
@@ -214,15 +215,16 @@ describe("an operation", () => {
 
   it("rinses: of the liquor is left what the portions leave, and as much of the rinse clings in its place", () => {
     const cake = filterCake(sludge, q("10 mL")).after;
-    const clings = grams(cake.with({ solids: [] }));
+    // 10 mL of the liquor, and 40 g are 40.07 mL of water
     const done = rinse(cake, empty.plusWater(q("40 g")), { matter: chalk!, amount: mol(0.01) });
     balanced(done);
-    // two portions of 20 g, each mixed with what clings
-    const left = (clings / (clings + 20)) ** 2;
+    // two portions of half of it, each mixed with what clings
+    const portion = 20 / 0.9982;
+    const left = (10 / (10 + portion)) ** 2;
     const salt = cake.books.dissolved[0]!;
-    expect(moles(done.after.books.dissolved, salt.matter)).toBeCloseTo(left * salt.amount.in("mol").toNumber(), 9);
-    expect(moles(done.after.books.dissolved, chalk!)).toBeCloseTo(left * 0.01, 9);
-    expect(water(done.after)).toBeCloseTo(left * water(cake) + (1 - left) * clings, 6);
+    expect(moles(done.after.books.dissolved, salt.matter)).toBeCloseTo(left * salt.amount.in("mol").toNumber(), 6);
+    expect(moles(done.after.books.dissolved, chalk!)).toBeCloseTo(left * 0.01, 6);
+    expect(water(done.after)).toBeCloseTo(left * water(cake) + (1 - left) * 10 * 0.9982, 3);
     expect(moles(done.after.books.solids, chalk!)).toBeCloseTo(0.19, 12);
     expect(done.left[0]!.what).toBe("wash water");
   });

@@ -40,7 +40,7 @@ describe("an intermediate that stays dissolved", () => {
       (all, { formula, mass }) => all + (formula === "Ca(OH)₂" ? 10 : 0.75) * mass.toNumber("g"),
       0,
     );
-    const liquor = one!.plan.keptLiquor!.mass.toNumber("g") - 2 * held; // three come in, one stays in the cake
+    const liquor = one!.plan.keptLiquor!.volume.toNumber("mL") - 2 * held; // three come in, one stays in the cake
     expect(one!.yield.toNumber()).toBeCloseTo(0.98 * (1 - held / liquor / 8), 3);
     // no crystal water that never was there
     expect(String(two!.equation)).not.toContain(`${product.replace("₄", "4")}.`);

@@ -227,11 +227,11 @@ describe("what the mass says", () => {
     const text = benchSheet(iron);
     // 54.4 g dry in 100.9 g of water, saturated below the change of the hydrate; in ice, at 5 °C, 17.9 g stays in 100 g of it:
     // 54.4 - 0.546 x = 0.179 (100.9 - 0.454 x), x = 78.1 g. 15.6 g of ice water dissolves y of them with their water:
-    // 0.546 y = 0.157 (15.6 + 0.454 y), y = 5.2 g. Of the 2.4 g dry in the liquor that clings, and the 2.8 g of those, two portions of half
-    // of it leave 1 / 1.5² = 44 %, 4.2 g with its water: 77.1 g, less a tenth on the filters
-    expect(text).toMatch(/Weigh the dry FeSO₄·7H₂O: about 77\.1 g\s+expected/);
-    expect(text).toMatch(/less than 69\.4 g\s+more was lost than handling explains/);
-    expect(text).toMatch(/Expected dry product\s+69\.4 to 77\.1 g, blue-green \(100 % = 99\.6 g\)/);
+    // 0.546 y = 0.157 (15.6 + 0.454 y), y = 5.2 g. Of the 2.8 g dry in the liquor that clings, 15.6 mL, and the 2.8 g of those, two portions of half
+    // of it leave 1 / 1.5² = 44 %, 4.6 g with its water: 77.5 g, less a tenth on the filters
+    expect(text).toMatch(/Weigh the dry FeSO₄·7H₂O: about 77\.5 g\s+expected/);
+    expect(text).toMatch(/less than 69\.7 g\s+more was lost than handling explains/);
+    expect(text).toMatch(/Expected dry product\s+69\.7 to 77\.5 g, blue-green \(100 % = 99\.6 g\)/);
   });
 
   it("of what was fired allows for what stays in it unchanged", () => {

@@ -1,29 +1,66 @@
-// How much of a liquor there is, for who pours it: by its density where salts make it heavier than water.
-import { densityOfSolution } from "../../amount";
-import { molarMass } from "../../formula";
+// How much of a liquor there is, without the solids in it: by its density where salts make it heavier than water.
+import { type AmountError, densityOfSolution, densityOfWater } from "../../amount";
 import { attempt } from "../../foundation/error";
 import { type Quantity, sum } from "../../quantity";
 import { exact, planned } from "../planning/exact";
-import type { Contents } from "./contents";
+import type { Books } from "./books";
+import { type Entry, massOf } from "./entry";
 
-/** Volume of the liquid in a vessel; undefined where its salts make it heavier than water and no table tells by how much. */
-export function volumeOfLiquor({ dissolved, solids, mass, volume }: Contents): Quantity<"volume"> | undefined {
-  if (volume === undefined) return undefined;
-  const salts = dissolved
-    .map(({ formula, amount }) => ({ formula, mass: amount.times(molarMass(formula)).to("g") }))
-    .sort((one, other) => other.mass.compare(one.mass));
-  const [most] = salts;
-  if (most === undefined) return volume;
-  const all = sum(salts.map((one) => one.mass));
-  const liquid = solids.reduce<Quantity>((rest, one) => rest.minus(one.mass), mass);
-  const strength = all.dividedBy(liquid);
-  if (strength.compare(planned("heavyLiquor")) <= 0) return volume;
-  // of several salts the one that is nearly all of it stands for them
-  const isAlone = most.mass.compare(all.times(exact("90 %"))) >= 0;
-  const density = isAlone
-    ? attempt(() => densityOfSolution(most.formula, strength.to("%") as Quantity<"mass fraction">))
-    : undefined;
-  if (!density?.ok) return undefined;
-  const naming = { symbol: "V", label: "volume by its density", rule: "volume = mass / density" };
-  return liquid.dividedBy(density.value).to("mL").named(naming) as Quantity<"volume">;
+/** The volume of a liquor, and how good it is. */
+export interface LiquorSize {
+  readonly volume: Quantity;
+  /** By what: as so much water, with hardly any salt in it or none of known density; by its density; by a table that ends below its strength. */
+  readonly by: "water" | "density" | "beyond its table" | "water for want of a table";
+}
+
+const NAMING = { symbol: "V(liquor)", label: "liquor by its density", rule: "volume = mass / density" } as const;
+
+const ROOM = "20 °C";
+const isRoom = (temperature: Quantity): boolean => temperature.compare(exact(ROOM)) === 0;
+
+/** Volume of a gram of a solution; of what is stronger than its table on in a straight line, as of ideal mixing. */
+function perGramOf({ matter }: Entry, strength: Quantity): { volume: Quantity; isBeyond: boolean } | undefined {
+  const at = (w: Quantity) =>
+    attempt<Quantity, AmountError>(() =>
+      exact("1").dividedBy(densityOfSolution(matter.formula, w as Quantity<"mass fraction">)),
+    );
+  const read = at(strength);
+  if (read.ok) return { volume: read.value, isBeyond: false };
+  if (read.error.code !== "amount.outside-range") return undefined;
+  const end = exact(String(read.error.details["high"]));
+  const before = end.times(exact("90 %"));
+  const [last, near] = [at(end), at(before)];
+  if (!last.ok || !near.ok) return undefined;
+  const steps = strength.minus(end).dividedBy(end.minus(before));
+  return { volume: last.value.plus(last.value.minus(near.value).times(steps)), isBeyond: true };
+}
+
+/**
+ * The liquid of a vessel. Of several salts each counts by its share of them, as a solution of all their strength has it, and
+ * those without a table as the others do (common practice); where that would be most of them, none does.
+ */
+export function sizeOfLiquor({ water, other, dissolved, temperature }: Books): LiquorSize {
+  const salts = dissolved.map((one) => ({ one, mass: massOf(one) }));
+  const liquid = sum([water, other, ...salts.map(({ mass }) => mass)]);
+  const ofWater = densityOfWater(temperature);
+  const asWater = (by: LiquorSize["by"]): LiquorSize => ({ volume: liquid.dividedBy(ofWater).to("mL"), by });
+  if (salts.length === 0 || !liquid.isPositive()) return asWater("water");
+  const all = sum(salts.map(({ mass }) => mass));
+  const strength = all.dividedBy(liquid).to("%");
+  if (strength.compare(planned("asWater")) <= 0) return asWater("water");
+  const known = salts.flatMap(({ one, mass }) => {
+    const own = perGramOf(one, strength);
+    return own === undefined ? [] : [{ mass, ...own }];
+  });
+  const counted = sum([exact("0 g"), ...known.map(({ mass }) => mass)]);
+  if (counted.compare(all.times(exact("50 %"))) < 0)
+    return asWater(strength.compare(planned("heavyLiquor")) <= 0 ? "water" : "water for want of a table");
+  const perGram = sum(known.map(({ mass, volume }) => volume.times(mass).dividedBy(counted)));
+  const cold = liquid.times(perGram);
+  // the tables stand near 20 °C: it swells as water does
+  const volume = isRoom(temperature) ? cold : cold.times(densityOfWater(ROOM)).dividedBy(ofWater);
+  return {
+    volume: volume.to("mL").named(NAMING),
+    by: known.some(({ isBeyond }) => isBeyond) ? "beyond its table" : "density",
+  };
 }

@@ -8,6 +8,7 @@ import type { Books } from "./books";
 import { type Contents, viewOf } from "./contents";
 import { type Entry, massOf, type Origin, type SolidEntry } from "./entry";
 import type { Asked } from "./equilibrium";
+import { type LiquorSize, sizeOfLiquor } from "./liquor-size";
 import { type Matter, massOfWater } from "./matter";
 
 const NOTHING = "0 g";
@@ -41,6 +42,7 @@ const plusOneSolid = (list: readonly SolidEntry[], entry: SolidEntry): readonly 
 export class Pot {
   #view: Contents | undefined;
   #volume: Quantity | undefined;
+  #liquor: LiquorSize | undefined;
   readonly asked: Asked;
 
   constructor(
@@ -70,7 +72,13 @@ export class Pot {
     return this.asked.whenever.mass;
   }
 
-  /** No more than this: salts make the liquid denser than water. */
+  /** What is liquid in it: the solids, and what has left as gas, take no part of it. */
+  get liquor(): LiquorSize {
+    this.#liquor ??= sizeOfLiquor(this.books);
+    return this.#liquor;
+  }
+
+  /** Of everything, no more than this: what is dissolved and what is solid is denser than water. */
   get volume(): Quantity {
     this.#volume ??= this.mass.dividedBy(densityOfWater(this.books.temperature)).to("mL");
     return this.#volume;

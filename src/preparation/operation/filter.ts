@@ -7,12 +7,11 @@ import type { Coming } from "./concentrate";
 import { type Done, done, justWater } from "./operation";
 import { shareFrom } from "./share";
 
-/** Share of the liquid that a cake keeps when it keeps a volume; all of it at most. */
+/** Share of the liquid that a cake keeps when it keeps so large a volume; all of it at most. */
 function shareKept(pot: Pot, retained: Quantity): Quantity {
-  const liquid = pot.with({ solids: [] });
-  const mass = liquid.mass.toNumber();
-  return mass > 0
-    ? shareFrom(retained.dividedBy(liquid.volume).toNumber(""), "share of the liquor that the cake keeps")
+  const { volume } = pot.liquor;
+  return volume.isPositive()
+    ? shareFrom(retained.dividedBy(volume).toNumber(""), "share of the liquor that the cake keeps")
     : shareFrom(0, "nothing liquid");
 }
 
@@ -32,7 +31,7 @@ export function filterAndJoin(before: Pot, retained: Quantity, portions: readonl
   let [clings, liquor] = [kept.with({ solids: [], gas: [] }), rest.with({ gas: before.books.gas })];
   for (const water of portions) {
     const mixed = clings.plusWater(water);
-    const parted = mixed.split(shareFrom(clings.mass.dividedBy(mixed.mass).toNumber(""), "what a washed cake keeps"));
+    const parted = mixed.split(shareKept(mixed, clings.liquor.volume));
     clings = parted.kept;
     liquor = liquor.plusAll(parted.rest);
   }
@@ -56,15 +55,7 @@ export function filterSaltRinsed(before: Pot, clings: Quantity, water: Quantity,
   const parted = filterSalt(before, clings);
   const cake = parted.left[0]!.pot;
   const rinsed = taken.reduce((pot, { matter, amount }) => dissolve(pot, matter, amount), cake.plusWater(water));
-  const { kept, rest } = rinsed.split(
-    shareFrom(
-      cake
-        .with({ solids: [] })
-        .mass.dividedBy(rinsed.with({ solids: [] }).mass)
-        .toNumber(""),
-      "what a rinsed salt keeps",
-    ),
-  );
+  const { kept, rest } = rinsed.split(shareKept(rinsed, cake.liquor.volume));
   const poured = justWater(before, water);
   return done("filter", before, parted.after.plusAll(rest), [poured], [{ what: "residue", pot: kept }]);
 }

@@ -22,7 +22,7 @@ export function displaceWater(before: Pot, liquid: Pot): Done {
   );
 }
 
-/** Each portion mixes with what clings, and as much clings after: so much of the first liquor is left. */
+/** Each portion mixes with what clings, and as large a volume clings after: so much of the first liquor is left. */
 export const leftAfter = (clinging: number, portion: number, portions: number): number =>
   clinging > 0 ? (clinging / (clinging + portion)) ** portions : 0;
 
@@ -32,10 +32,7 @@ export function afterRinse(
   liquid: Pot,
   portions: number,
 ): { readonly left: number; readonly clings: number } {
-  const [clinging, poured] = [before.with({ solids: [] }), liquid].map(({ mass }) => mass.toNumber("g")) as [
-    number,
-    number,
-  ];
+  const [clinging, poured] = [before, liquid].map((pot) => pot.liquor.volume.toNumber("mL")) as [number, number];
   const left = leftAfter(clinging, poured / portions, portions);
   return { left, clings: ((1 - left) * clinging) / poured };
 }

@@ -1,9 +1,11 @@
 // Washing a cake: water in, stirred up, liquor off, so many times.
+import { densityOfWater } from "../../amount";
 import type { Quantity } from "../../quantity";
 import { type Entry, massOf } from "../contents/entry";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { dissolve } from "../contents/react";
+import { lessThanAll } from "../planning/exact";
 import { type Done, done, justWater } from "./operation";
 import { shareFrom } from "./share";
 
@@ -25,8 +27,9 @@ export function wash(
   const start = before.books;
   const stirred = lost === undefined ? before : dissolve(before, lost.matter, lost.amount);
   const { kept, rest } = stirred.split(stays);
-  // The cake keeps as much water as it held: clean water in place of liquor.
-  const clean = stirred.books.water.minus(kept.books.water);
+  // The cake keeps as large a volume as it held: clean water in place of liquor.
+  const gone = before.liquor.volume.times(lessThanAll(stays));
+  const clean = gone.times(densityOfWater(start.temperature)).to("g");
   const after = kept.plusWater(clean);
   const off = rest.with({ water: rest.books.water.minus(clean).plus(all).to("g"), temperature: start.temperature });
   if (acid === undefined)

@@ -19,7 +19,7 @@ export interface KeptLiquor {
   readonly amount: Quantity<"amount of substance">;
   /** Of the whole liquor. */
   readonly mass: Quantity<"mass">;
-  /** No more than this: salts make a liquor denser than water. */
+  /** By its density; where no table has one no more than this, as salts make a liquor denser than water. */
   readonly volume: Quantity<"volume">;
   /** Mass fraction of `formula`. */
   readonly strength: Quantity<"number">;
@@ -51,7 +51,7 @@ export function keptLiquorOf({ product }: Setting, { drafts }: Pick<Work, "draft
     mass: pot.mass
       .to("g")
       .named({ symbol: "m(liquor)", label: "liquor that is kept", rule: "all that is in the vessel" }),
-    volume: pot.volume as Quantity<"volume">,
+    volume: pot.liquor.volume as Quantity<"volume">,
     strength: share(massOf(own), core.name),
     ...(keptInSolution(core.formula)?.comesApart === true ? { atMost: true } : {}),
     also: pot.books.dissolved

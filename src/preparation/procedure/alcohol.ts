@@ -74,8 +74,7 @@ export function liquorAtCrystals(
   { kind, theory, isolation }: Pick<Frame, "kind" | "theory" | "isolation">,
   pot: Pot,
 ): Quantity<"volume"> {
-  if (kind !== "complex formation" || isolation.how === "precipitate")
-    return pot.with({ solids: [] }).volume as Quantity<"volume">;
+  if (kind !== "complex formation" || isolation.how === "precipitate") return pot.liquor.volume as Quantity<"volume">;
   const liquor = pot.mass.minus(theory);
   const least = theory.times(planned("leastLiquor"));
   const mass = liquor.compare(least) > 0 ? liquor : least;

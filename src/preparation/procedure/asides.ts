@@ -92,7 +92,7 @@ export function putAsides(bench: Bench, use: Use): void {
     const own = material.asideTaken();
     const { grams, litres } = bench.hand;
     // crystals that stand in it are none of the liquor
-    const liquor = use === "alcohol" ? liquorAtCrystals(bench.frame, bench.pot) : bench.pot.with({ solids: [] }).volume;
+    const liquor = use === "alcohol" ? liquorAtCrystals(bench.frame, bench.pot) : bench.pot.liquor.volume;
     const along = use === "alcohol" ? comingAlong(bench) : [];
     const isShort = (portion: Quantity): boolean =>
       use === "alcohol" && volumeOf(material, portion)?.compare(liquor.times(planned("enoughAlcohol"))) === -1;

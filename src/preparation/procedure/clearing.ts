@@ -72,7 +72,7 @@ function worthJoining({ pot, frame: { setting, theory } }: Bench): Quantity | un
   );
   if (own === undefined || waterMissing.length > 0 || !isCake || isTurnedByWater(formula)) return undefined;
   const held = sum(solids.map((one) => massOf(one).times(retainedLiquor(kindOfCake(one.matter.formula))))).to("mL");
-  const share = held.dividedBy(pot.with({ solids: [] }).volume);
+  const share = held.dividedBy(pot.liquor.volume);
   const lost = massOf(own).times(share);
   return share.compare(exact("1")) < 0 && lost.compare(theory.times(planned("littleMore"))) > 0 ? held : undefined;
 }

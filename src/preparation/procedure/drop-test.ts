@@ -117,7 +117,8 @@ export function dropTestFor(
     );
   const isInWater = reagent === undefined || (agent ?? reagent).isSolution;
   const drop = reagent === undefined ? "the precipitant" : isInWater ? name : asSolution(name);
-  const strength = kept === undefined || liquor === undefined ? undefined : kept.dividedBy(liquor.volume).to("mol/L");
+  const strength =
+    kept === undefined || liquor === undefined ? undefined : kept.dividedBy(liquor.liquor.volume).to("mol/L");
   if (
     agent === undefined &&
     !isByLye(setting, roles) &&

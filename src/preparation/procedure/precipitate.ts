@@ -109,7 +109,7 @@ export function isolatePrecipitate(bench: Bench): void {
     });
   }
   const salts = saltsIn(bench, bench.pot);
-  const volume = bench.pot.volume;
+  const { volume } = bench.pot.liquor;
   const { solids } = bench.pot.books;
   if (solids.length === 0) {
     filterNothing(bench);

@@ -176,16 +176,12 @@ function othersHeld(pot: Pot, product: Formula, held: Quantity): Quantity {
   const others = pot.books.dissolved.filter(
     ({ matter: { core: of, formula } }) => of.key !== core.key && !(isVolatile(formula) && !isMineralAcid(formula)),
   );
-  const liquor = pot.with({ solids: [] });
-  return others.length === 0 ? exact("0 g") : sum(others.map(massOf)).times(held).dividedBy(liquor.volume).to("g");
+  return others.length === 0 ? exact("0 g") : sum(others.map(massOf)).times(held).dividedBy(pot.liquor.volume).to("g");
 }
 
 /** What the liquor that crystals keep has of what the packs have besides, as if all of that stayed dissolved. */
 const unknownHeld = (pot: Pot, held: Quantity): Quantity =>
-  pot.books.other
-    .times(held)
-    .dividedBy(pot.with({ solids: [] }).volume)
-    .to("g");
+  pot.books.other.times(held).dividedBy(pot.liquor.volume).to("g");
 
 /**
  * Would a rinse cost more of the crystals than it takes out of them? What may stay is not rinsed out at that price; drops of acid, of which

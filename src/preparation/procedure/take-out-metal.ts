@@ -132,7 +132,7 @@ function pourOff(bench: Bench, pieces: string): boolean {
   const { pot, hand } = bench;
   const { setting } = bench.frame;
   const { name, formula } = setting.product;
-  const liquid = pot.with({ solids: [] }).volume;
+  const liquid = pot.liquor.volume;
   const solids = sum(pot.books.solids.map(massOf));
   const kept = solids.times(liquorHeldBy(setting, "settled", formula)).to("mL");
   if (kept.compare(liquid.times(planned("fills"))) > 0) return false;

@@ -207,7 +207,7 @@ function amountOf({ books }: Pot, ion: string): Quantity {
 /** Washes beside those of the plan until the last one is too thin for every test: each leaves the same share. */
 function washesUntilTest(before: Pot, washed: Pot, plan: WashPlan, { endTests }: WashAdvice): number {
   const left = plan.leftByOneWash.toNumber("");
-  const { volume } = before.with({ solids: [] });
+  const { volume } = before.liquor;
   const each = endTests.map(({ ion, showsFrom }) => {
     if (showsFrom === undefined || !volume.isPositive()) return 0;
     const strength = amountOf(washed, ion).dividedBy(volume).toNumber("mmol/L");

@@ -9,7 +9,6 @@ import { type Quantity, sum } from "../../quantity";
 import { classesOfFormula, everyRule, madeOf } from "../../substance/internal";
 import { complexIn } from "../contents/complexes";
 import type { Contents } from "../contents/contents";
-import { volumeOfLiquor } from "../contents/liquor-size";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { FREE_HALOGENS, HALATES } from "../data/waste";
@@ -164,6 +163,12 @@ function treatmentUpTo(
 export const isMotherLiquor = (vessel: WasteVessel["vessel"]): boolean =>
   vessel === "mother liquor" || vessel === "filtrate";
 
+/** Undefined where how much is not known, and where its salts make it heavier than water and no table tells by how much. */
+const volumeOfLiquor = (pot: Pot): Quantity<"volume"> | undefined =>
+  pot.contents.volume === undefined || pot.liquor.by === "water for want of a table"
+    ? undefined
+    : (pot.liquor.volume as Quantity<"volume">);
+
 interface Handled {
   readonly nextBatch: NextWater | undefined;
   readonly cyanide: boolean;
@@ -181,7 +186,7 @@ function vesselOf(
   const isApart = vessel === "residue" || vessel === "gas trap";
   const own: WasteVessel = lazily<WasteVessel>({
     vessel: () => vessel,
-    volume: () => (isApart ? pot.contents.volume : volumeOfLiquor(pot.contents)),
+    volume: () => (isApart ? pot.contents.volume : volumeOfLiquor(pot)),
     contents: () => pot.contents,
     nextBatch: () => (isMotherLiquor(vessel) && !cyanide && !isLeftAsItIs ? nextBatch : undefined),
     metals: () => metalsIn(pot, solutesOf(pot), open, isLeftAsItIs),
@@ -252,7 +257,7 @@ const halateNotes = (solutes: readonly Dissolved[], least: Quantity): WasteNote[
 /** How much is poured away. */
 function sizeOf({ pots, alcohol }: Poured): Required<Pick<Waste, "volume" | "mass">> {
   const naming = { label: "liquor and washings", rule: "waste = filtrates + washings, less what was boiled off" };
-  const volumes = pots.map((pot) => volumeOfLiquor(pot.contents) ?? pot.volume);
+  const volumes = pots.map((pot) => pot.liquor.volume);
   const masses = pots.map((pot) => pot.mass);
   const volume = sum([...volumes, alcohol])
     .to("L")

@@ -23,7 +23,8 @@ describe("crystals of blue vitriol from a liquor saturated at 80 °C", () => {
       return step.after.solids[0]!.mass.toNumber("g");
     });
     expect(first!).toBeCloseTo(73.2, 0);
-    expect(expected.toNumber("g")).toBeLessThan(first! + second!);
+    // what clings to them dries into them, less what the rinses dissolve
+    expect(expected.toNumber("g")).toBeLessThan(1.01 * (first! + second!));
     expect(expected.toNumber("g")).toBeGreaterThan(0.95 * (first! + second!));
   });
 
