@@ -67,9 +67,7 @@ const run = evaluateRun(carbonate, {
   dried: ["149.8 g", "143.1 g", "143.0 g"],
   note: "Weighings invented.",
 });
-console.log(
-  `\nOn the day ${run.dryMass?.format({ decimals: 1, uncertainty: "none" })} came out, a yield of ${run.percentYield?.format({ decimals: 1 })}: ${run.verdict[0]?.text}.`,
-);
+const onTheDay = `\nOn the day ${run.dryMass?.format({ decimals: 1, uncertainty: "none" })} came out, a yield of ${run.percentYield?.format({ decimals: 1 })}: ${run.verdict[0]?.text}.`;
 
 const vinegar: ShelfMaterial = {
   name: "vinegar",
@@ -91,7 +89,7 @@ const acetate = planPreparation({
   readability: { mass: "0.1 g", volume: "10 mL" },
 });
 console.log(
-  `Next, ${acetate.product.theoreticalYield.format({ decimals: 0, uncertainty: "none" })} of zinc acetate from ${acetate.weighings.map(({ portion, material }) => `${portion.format({ uncertainty: "none" })} of ${material}`).join(" and ")}.`,
+  `${onTheDay} Next, ${acetate.product.theoreticalYield.format({ decimals: 0, uncertainty: "none" })} of zinc acetate from ${acetate.weighings.map(({ portion, material }) => `${portion.format({ uncertainty: "none" })} of ${material}`).join(" and ")}.`,
 );
 
 const folder = process.argv[2];

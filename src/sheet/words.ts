@@ -156,7 +156,7 @@ export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   shareOf: "{share} of {formula}",
   pinch: "a pinch more of the {material}, in a little water (step {step})",
   moreOf: "{portion} more of the {material} (step {step})",
-  reagents: "reagents for the test in step {step}",
+  reagents: "reagents for step {step}: {reagents}",
   tray: "drying tray, weighed empty",
   oven: "oven or warm place, {temperature} at most",
   kiln: "kiln that shows its temperature, crucible weighed empty, tongs",

@@ -102,13 +102,13 @@ describe("a gas from a cylinder or a generator", () => {
 
   it("stands ready with tube and bottles, and not in the table of what is weighed", () => {
     expect(sheet).toMatch(
-      /\[ \] jar of SO2: cylinder with pressure reducer and needle\s+valve, or generator; tube, empty\s+bottle, wash\s+bottle/,
+      /\[ \] jar of SO2: cylinder with pressure\s+reducer and needle\s+valve, or\s+generator; tube, empty\s+bottle, wash\s+bottle/,
     );
     expect(sheet).toMatch(/- jar of SO2: led in, about 23\.\d g; not weighed/);
     expect(sheet.slice(sheet.indexOf("Weigh and measure"), sheet.indexOf("Procedure"))).not.toMatch(/jar of SO2 +SO₂/);
     const ammonia = benchSheet(plan("CuSO4 + NH3 + H2O -> Cu(OH)2 + (NH4)2SO4", "Cu(OH)2", [["CuSO4·5H2O"], ["NH3"]]));
     expect(ammonia).toMatch(
-      /jar of NH3: cylinder with pressure reducer and needle\s+valve, or generator; tube, empty\s+bottle, upturned\s+funnel/,
+      /jar of NH3: cylinder with pressure\s+reducer and needle\s+valve, or\s+generator; tube, empty\s+bottle, upturned\s+funnel/,
     );
   });
 

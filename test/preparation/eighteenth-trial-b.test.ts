@@ -118,15 +118,15 @@ describe("rinsed crystals of a salt pair", () => {
     scale: { product: "50 g" },
   };
 
-  // 0.5 % of NaCl and a little more in 1 g are 5.2 mg, 0.089 mmol in 100 mL; silver nitrate shows 0.05 mmol/L (table of wash
-  // tests): 0.89 / 0.05 = 18 times as much water
+  // 0.6 % of NaCl in 1 g are 5.9 mg, 0.101 mmol in 100 mL; silver nitrate shows 0.05 mmol/L (table of wash tests): 1.01 / 0.05 = 20 times
+  // as much water (0.52 % where the liquor that clings was counted as water)
   it("have a sample tested for the other anion, so thin that what the rinse leaves does not show", () => {
     const step = planPreparation(PAIR).steps.find(({ text }) => /^Test 1 g of the crystals/.test(text))!;
     expect(step.text).toMatch(
-      /in 100 mL of distilled water, 10 mL of that diluted with more of it to 180 mL, for Cl⁻, against a dark ground \(silver nitrate with dilute nitric acid:.*more than 0\.52 % of NaCl/,
+      /in 100 mL of distilled water, 10 mL of that diluted with more of it to 200 mL, for Cl⁻, against a dark ground \(silver nitrate with dilute nitric acid:.*more than 0\.59 % of NaCl/,
     );
     expect(step.blank).toBe("tests.lastWash");
-    expect(sheet(PAIR)).toMatch(/reagents for the test in step \d/);
+    expect(sheet(PAIR)).toMatch(/reagents for step \d+: silver nitrate, dilute nitric acid/);
     expect(sheet(PAIR)).toContain("test of the crystals [ ] no cloud [ ] cloud");
   });
 

@@ -49,6 +49,12 @@ export type Look = Omit<BatchFigures, "materialBalance" | "waste">;
 /** Cautions of which part of the work a step carries. */
 export type Care = "weighing" | "dissolving" | "mixing" | "heating" | "isolating" | "drying" | undefined;
 
+/** What a test is done with, and what of that does harm, in words. */
+interface TestReagents {
+  readonly takes: readonly string[];
+  readonly harm: string | undefined;
+}
+
 /** How a step is worded. */
 export interface Telling {
   readonly say: (look: Look) => string;
@@ -64,6 +70,8 @@ export interface Telling {
   readonly acidDiluted?: AcidDiluted | undefined;
   readonly apparatus?: Apparatus;
   readonly atHand?: readonly AtHand[] | ((look: Look) => readonly AtHand[]);
+  /** What a test is done with, and what of that does harm. */
+  readonly tests?: readonly TestReagents[] | undefined;
   /** What its blank is answered with, where it is a test with words of its own: done, and not yet. */
   readonly choices?: readonly [done: string, shows: string] | undefined;
   /** Product of another batch that it leaves with this one. */

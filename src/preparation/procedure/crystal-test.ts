@@ -88,6 +88,7 @@ export function testCrystals(bench: Bench, product: Formula): void {
   const why = twice.compare(least) > 0 ? ", twice what the rinse leaves" : "";
   bench.did(POT, testWash(bench.pot), {
     blank: "tests.lastWash",
+    tests: [test],
     ...(test.boxes === undefined ? {} : { choices: test.boxes }),
     say: () =>
       `Test ${sample} of the crystals in ${water} of distilled water${thin} for ${formulaFrom(test.ion).toUnicode()}, against a dark ground (${test.test}): a cloud tells of more than ${percent(limit.to("%"))} of ${salt.name}${why}: rinse them once more${dissolvedAgain(bench, product, crop)}.`,

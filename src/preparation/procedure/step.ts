@@ -8,7 +8,7 @@ import type { Pot } from "../contents/pot";
 import type { Operation } from "../operation/operation";
 import { isAcid } from "../reaction/acids";
 import { extremeLiquors } from "../safety/extreme-ph";
-import { ofExtremePh, type StepCaution, type StepCautions } from "../safety/step-cautions";
+import { ofExtremePh, ofReagents, type StepCaution, type StepCautions } from "../safety/step-cautions";
 import type { AcidDiluted } from "./acid-diluted";
 import { isWetWithAlcohol } from "./alcohol";
 import type { AtHand } from "./at-hand";
@@ -47,6 +47,8 @@ export interface ProcedureStep {
   readonly apparatus: Apparatus | undefined;
   /** Small things to have at hand for it, of which no pack of the plan brings any. */
   readonly atHand: readonly AtHand[];
+  /** What a test is done with, of which no pack of the plan brings any. */
+  readonly reagents: readonly string[];
   /** Product of another batch that it leaves with this one, as a rinse with its own solution does: weighed with it, and no yield. */
   readonly ofAnotherBatch: Quantity<"mass"> | undefined;
   /** Crystals that may come at most beside those of its contents, by ions that other salts share with the product; undefined for none. */
@@ -175,7 +177,7 @@ export function stepsOf(
     const isFirst = draft.care !== undefined && !seen.has(draft.care);
     seen.add(draft.care);
     const { operation, vessel, from, materials = [], amounts = [], alcohol, acidDiluted, apparatus } = draft;
-    const { ofAnotherBatch, mayBring, onceMoreBelow, target, blank, choices, more } = draft;
+    const { ofAnotherBatch, mayBring, onceMoreBelow, target, blank, choices, more, tests = [] } = draft;
     return withLazy<Omit<ProcedureStep, WorkedOut>, Pick<ProcedureStep, WorkedOut>>(
       {
         operation,
@@ -186,6 +188,7 @@ export function stepsOf(
         alcohol,
         acidDiluted,
         apparatus,
+        reagents: [...new Set(tests.flatMap(({ takes }) => takes))],
         ofAnotherBatch,
         mayBring,
         onceMoreBelow,
@@ -202,7 +205,7 @@ export function stepsOf(
         cautions: () => {
           const extreme = extremes().get(draft);
           const own = cautionsOf(draft, isFirst, parts(), formulaOf, addings());
-          return extreme === undefined ? own : [...own, ofExtremePh(extreme)];
+          return [...own, ...ofReagents(tests), ...(extreme === undefined ? [] : [ofExtremePh(extreme)])];
         },
         before: () => draft.before.contents,
         after: () => draft.after.contents,

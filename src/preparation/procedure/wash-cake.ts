@@ -180,6 +180,7 @@ export function washCake(bench: Bench, before: Pot, decants: boolean, isIced: bo
   const share = washing.leaves.dividedBy(massOfSolids(before)).to("%");
   const left = `${between(bench, washing.leaves, plan.target)[0]} (${share.format({ significant: 1, uncertainty: "none" })} of the product)`;
   bench.did(POT, testWash(bench.pot), {
+    tests: endTests,
     say: () => wordsOfTests(advice.value, plan.washes, bench.frame.setting.product.formula, { more, left }),
     ...(endTests.length > 0 ? { blank: "tests.lastWash", choices: boxesOf(endTests) } : {}),
   });

@@ -109,6 +109,12 @@ export function ofExtremePh({ harm, pH }: ExtremeLiquor): StepCaution {
   return { ...caution(undefined, text.replace("{pH}", pH), source), asks };
 }
 
+/** What a test is done with that does harm. */
+export function ofReagents(tests: readonly { readonly harm: string | undefined }[]): StepCaution[] {
+  const harms = [...new Set(tests.flatMap(({ harm }) => (harm === undefined ? [] : [harm])))];
+  return harms.length === 0 ? [] : [caution(undefined, `${list(harms)}; what was tested is waste`, "commonPractice")];
+}
+
 const saidOf = /* @__PURE__ */ new WeakMap<
   SubstanceCautions,
   { readonly name: string; readonly said: StepCaution[] }
@@ -143,7 +149,8 @@ const meetsIn = ({ wet }: Setting): WorkStep => (wet ? "mixing" : "heating");
 
 /** What an ignition test of the product gives off. */
 const ofIgnition = ({ product: { formula, name } }: Setting): StepCaution[] =>
-  (fumesOf(formula) ?? []).map((row) => caution(name, row.text, row.source));
+  // about the work, so that it stands where the test is offered
+  (fumesOf(formula) ?? []).map((row) => caution(undefined, `${row.text} (${name})`, row.source));
 
 /** Gases for the hood that no equation has and that may come all the same. */
 function ofGasesThatMayCome(known: Cautions, { gas }: BatchFigures, { reactants }: Setting): StepCaution[] {

@@ -143,6 +143,26 @@ function strip(cells: Extract<Block, { readonly kind: "strip" }>["cells"]): stri
   );
 }
 
+/** Things to tick, as many as a line holds: none is broken over two lines but one that is longer than a line, which stands by itself. */
+function ticks(items: readonly string[]): string[] {
+  const [mark, indent] = ["  [ ] ", "      "];
+  const isLong = (item: string): boolean => columns(mark + item) > WIDTH;
+  const lines: string[] = [];
+  let short: string[] = [];
+  const close = (): void => {
+    if (short.length > 0) lines.push(...wrap(short.join(" "), "  ", "  "));
+    short = [];
+  };
+  for (const item of items) {
+    if (isLong(item)) {
+      close();
+      lines.push(...wrap(item, mark, indent));
+    } else short.push(`[ ] ${item}`.replace(/ /g, HARD));
+  }
+  close();
+  return lines;
+}
+
 function linesOf(block: Block): string[] {
   switch (block.kind) {
     case "title":
@@ -163,11 +183,8 @@ function linesOf(block: Block): string[] {
       });
     case "strip":
       return strip(block.cells);
-    case "ticks": {
-      // No item is broken over two lines.
-      const joined = block.items.map((item) => `[ ] ${item}`.replace(/ /g, HARD)).join(" ");
-      return wrap(joined, "  ", "  ");
-    }
+    case "ticks":
+      return ticks(block.items);
     case "steps":
       return block.steps.flatMap(step);
     case "table": {

@@ -241,7 +241,7 @@ export function kitOf(on: OnPaper): string[] {
   const isInDish = ({ apparatus }: ProcedureStep): boolean => apparatus === "wide dish";
   const measures = weighings.some(({ portion }) => portion.dimension === "volume") || steps.some(waterOf);
   const evaporates = steps.some(isInDish);
-  const tests = steps.filter(({ blank }) => blank === "tests.lastWash");
+  const tests = steps.filter(({ reagents }) => reagents.length > 0);
   const trap = trapOf(plan);
   const acids = besides(on);
   return [
@@ -281,7 +281,7 @@ export function kitOf(on: OnPaper): string[] {
     ...diluteAcids(on),
     ...alcohols(on),
     ...moreOfPacks(on),
-    ...tests.map((step) => filled(words.reagents, { step: numberOf(plan, step) })),
+    ...tests.map((step) => filled(words.reagents, { step: numberOf(plan, step), reagents: step.reagents.join(", ") })),
     ...(does("dry") ? [words.tray] : []),
     ...(drying?.apparatus === "desiccator" || does("fire") ? [words.desiccator] : []),
     ...(upTo !== undefined && !isInRoom(upTo) && upTo.compare(room) > 0

@@ -10,6 +10,8 @@ import { saltIons } from "../precipitating/ions";
 interface EndTest {
   readonly ion: string;
   readonly test: string;
+  readonly takes: readonly string[];
+  readonly harm: string | undefined;
   readonly boxes: readonly [done: string, shows: string] | undefined;
   readonly showsFrom: string | undefined;
 }
@@ -59,6 +61,14 @@ function ionsOf(salt: string | Formula): string[] {
     .filter((ion) => !ALKALI.includes(ion));
 }
 
+/** What a test takes that stands in no row: paper beside a basic product, the brown ring, or nothing. */
+const reagentsOf = (test: string): { readonly takes: readonly string[]; readonly harm: string | undefined } =>
+  test === OWN_BASE
+    ? { takes: ["indicator paper"], harm: undefined }
+    : test.startsWith(NITRATE.test)
+      ? NITRATE
+      : { takes: [], harm: undefined };
+
 /** What of the salts a test tells, on the last wash of a product. */
 export function endTestsFor(
   product: Solute,
@@ -100,14 +110,22 @@ export function endTestsFor(
     for (const { ion, test } of told) tests.set(ion, test);
     if (told.length > 0 || first === undefined) continue;
     if (isBelow(LEAVES_NOTHING) && !isHidden(first))
-      tests.set(first, first === "NO3-" && !disturbed ? `${NITRATE}; or ${RESIDUE}` : RESIDUE);
+      tests.set(first, first === "NO3-" && !disturbed ? `${NITRATE.test}; or ${RESIDUE}` : RESIDUE);
     else untested.add(first);
   }
   const name = (ion: string): string => parseFormula(ion).toString();
   return {
     endTests: [...tests].map(([ion, test]) => {
       const row = WASH_TESTS.find((one) => one.ions.includes(ion) && test.startsWith(one.test));
-      return { ion: name(ion), test, boxes: row && [row.boxes[0], row.boxes[1]], showsFrom: row?.showsFrom };
+      const { takes, harm } = row ?? reagentsOf(test);
+      return {
+        ion: name(ion),
+        test,
+        takes,
+        harm,
+        boxes: row && [row.boxes[0], row.boxes[1]],
+        showsFrom: row?.showsFrom,
+      };
     }),
     untested: [...untested].filter((ion) => !tests.has(ion)).map(name),
   };

@@ -38,10 +38,13 @@ export interface WashAdvice {
   /**
    * Tests on the last wash: of each salt that is washed out the ions that a drop shows. `boxes` are what the end and what is before it
    * look like, `showsFrom` the strength of the ion from which on it shows (from memory); both undefined where no drop test tells.
+   * `takes` is what it is done with, `harm` what of that does harm (from memory of its classification).
    */
   readonly endTests: readonly {
     readonly ion: string;
     readonly test: string;
+    readonly takes: readonly string[];
+    readonly harm: string | undefined;
     readonly boxes: readonly [done: string, shows: string] | undefined;
     readonly showsFrom: string | undefined;
   }[];

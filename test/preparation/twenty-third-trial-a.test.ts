@@ -1,0 +1,78 @@
+// What an independent reading of sheets asked for: reagents and their harm where a wash is tested, fumes where a sample is ignited, and
+// liquors by their density.
+import { benchSheet, densityOfSolution, type PlanRequest, planPreparation, washAdvice } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const CARBONATE: PlanRequest = {
+  equation: "5 ZnSO4 + 5 Na2CO3 + 3 H2O -> Zn5(CO3)2(OH)6 + 5 Na2SO4 + 3 CO2",
+  product: "Zn5(CO3)2(OH)6",
+  materials: [
+    { name: "zinc sulfate", form: "ZnSO4·7H2O" },
+    { name: "soda", form: "Na2CO3", excess: "5 %" },
+  ],
+  scale: { product: "50 g" },
+};
+
+describe("the test of a last wash", () => {
+  const plan = planPreparation(CARBONATE);
+  const test = plan.steps.find(({ reagents }) => reagents.length > 0)!;
+
+  // common practice, no source; barium chloride is classified as toxic if swallowed (Regulation (EC) No 1272/2008, Annex VI, 056-004-00-8)
+  it("names what it is done with, and what of that is poisonous", () => {
+    expect(test.reagents).toEqual(["barium chloride", "dilute hydrochloric acid", "indicator paper"]);
+    expect(test.cautions.map(({ text }) => text)).toContain("barium chloride is poisonous; what was tested is waste");
+    const sheet = benchSheet(plan);
+    expect(sheet).toMatch(/\[ \] reagents for step \d+: barium chloride, dilute hydrochloric acid,\s+indicator paper/);
+    for (const line of sheet.split("\n")) expect([...line].length).toBeLessThanOrEqual(78);
+  });
+
+  it("takes nothing where an eye tells, and is one test in two rows of the brown ring", () => {
+    const [pink] = washAdvice({ product: "MnO2", washedOut: ["KMnO4"] }).endTests;
+    expect([pink!.takes, pink!.harm]).toEqual([[], undefined]);
+    const [ring] = washAdvice({ product: "CaCO3", washedOut: ["NaNO3"] }).endTests;
+    expect(ring!.takes).toEqual(["iron(II) sulfate", "strong sulfuric acid"]);
+  });
+});
+
+describe("an ignition test that the sheet offers", () => {
+  it("says what comes off", () => {
+    const vitriol = benchSheet(
+      planPreparation({
+        equation: "Fe + H2SO4 + 7 H2O -> FeSO4·7H2O + H2",
+        product: "FeSO4·7H2O",
+        materials: [
+          { name: "steel wool", form: "Fe", excess: "5 %" },
+          { name: "acid", form: "H2SO4", strength: "37 %" },
+        ],
+        scale: { material: "steel wool", portion: "20 g" },
+      }),
+    ).replace(/\s+/g, " ");
+    expect(vitriol).toContain("Ignition test: sulfur oxides are given off: under a hood or outdoors");
+  });
+});
+
+describe("a liquor", () => {
+  const plan = planPreparation(CARBONATE);
+  const filter = plan.steps.find(({ operation }) => operation === "filter")!;
+  const [filtrate] = filter.left;
+
+  it("is as large as its density makes it, and the solids are no part of it", () => {
+    const vessel = plan.waste.vessels.find((one) => one.vessel === "filtrate")!;
+    const salts = filtrate!.contents.dissolved.filter(({ formula }) => formula.startsWith("Na"));
+    expect(salts.map(({ formula }) => formula).sort()).toEqual(["Na₂CO₃", "Na₂SO₄"]);
+    const mass = filtrate!.contents.mass.toNumber("g");
+    const sulfate = salts.find(({ formula }) => formula === "Na₂SO₄")!.amount.toNumber("mol") * 142.04;
+    // nearly all of it is sulfate: as a solution of that alone to half a percent
+    const alone = mass / densityOfSolution("Na2SO4", `${(100 * sulfate) / mass} %`).toNumber("g/mL");
+    expect(vessel.volume!.toNumber("mL") / alone).toBeCloseTo(1, 2);
+    expect(vessel.volume!.toNumber("mL")).toBeLessThan(0.95 * mass);
+  });
+
+  it("goes with a cake by its volume: the share of the salts is that of the liquor", () => {
+    const kept = filter.target?.toNumber("mL") ?? Number(/keeps about (\d+) mL/.exec(filter.text)![1]);
+    const moles = (of: typeof filter.before): number =>
+      of.dissolved.find(({ formula }) => formula === "Na₂SO₄")!.amount.toNumber("mol");
+    const volume = plan.waste.vessels.find((one) => one.vessel === "filtrate")!.volume!.toNumber("mL");
+    expect(moles(filter.after) / moles(filter.before)).toBeCloseTo(kept / (kept + volume), 2);
+  });
+});
