@@ -76,3 +76,52 @@ describe("a liquor", () => {
     expect(moles(filter.after) / moles(filter.before)).toBeCloseTo(kept / (kept + volume), 2);
   });
 });
+
+// common practice, no source: in the liquor alcohol brings out every salt that it does not dissolve, and nobody boils a liquor with it
+describe("alcohol on the table of crystals that cooling brings", () => {
+  const spirit = { name: "spirit", form: "C2H5OH", strength: "94 %", aside: true, portion: "30 mL" } as const;
+  const texts = (request: PlanRequest): string[] => planPreparation(request).steps.map(({ text }) => text);
+
+  it("rinses them where other salts stay in their liquor, and leaves that for a second crop", () => {
+    const said = texts({
+      equation: "ZnSO4·7H2O + (NH4)2SO4 -> (NH4)2Zn(SO4)2·6H2O + H2O",
+      product: "(NH4)2Zn(SO4)2·6H2O",
+      materials: [
+        { name: "zinc sulfate", form: "ZnSO4·7H2O" },
+        { name: "sulfate of ammonia", form: "(NH4)2SO4", excess: "20 %" },
+        spirit,
+      ],
+      scale: { material: "zinc sulfate", portion: "50 g" },
+    }).join("\n");
+    expect(said).toContain("Rinse the crystals with the 30 mL of spirit in 30 mL of water, ice-cold");
+    expect(said).toContain("For a second crop boil the mother liquor down");
+    expect(said).not.toContain("Add the 30 mL of spirit");
+  });
+
+  it("rinses them where another salt crystallises with them", () => {
+    const said = texts({
+      equation: "Na2SO3 + S + 5 H2O -> Na2S2O3·5H2O",
+      product: "Na2S2O3·5H2O",
+      materials: [
+        { name: "sulfite", form: "Na2SO3", assay: "95 %", also: [{ form: "Na2SO4", share: "4 %" }] },
+        { name: "sulfur", form: "S", excess: "20 %" },
+        spirit,
+      ],
+      scale: { material: "sulfite", portion: "63 g" },
+    }).join("\n");
+    expect(said).toContain("Rinse the crystals with the 30 mL of spirit");
+    expect(said).not.toContain("Add the 30 mL of spirit");
+  });
+
+  it("that did go into a liquor is in none that is boiled down", () => {
+    const { steps } = planPreparation({
+      equation: "CuO + H2SO4 + 4 H2O -> CuSO4·5H2O",
+      product: "CuSO4·5H2O",
+      materials: [{ name: "copper oxide", form: "CuO" }, { name: "acid", form: "H2SO4", strength: "25 %" }, spirit],
+      scale: { material: "copper oxide", portion: "20 g" },
+    });
+    const put = steps.findIndex(({ text }) => text.startsWith("Add the 30 mL of spirit"));
+    expect(put).toBeGreaterThan(0);
+    expect(steps.slice(put).some(({ operation }) => operation === "concentrate")).toBe(false);
+  });
+});

@@ -7,7 +7,7 @@ import { list } from "../../foundation/wording";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { retainedLiquor } from "../../solubility";
 import { madeOf } from "../../substance/internal";
-import { massOf } from "../contents/entry";
+import { type Entry, massOf } from "../contents/entry";
 import { type Matter, matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { PlanError } from "../error";
@@ -22,7 +22,15 @@ import { withAlcohol } from "../reaction/with-alcohol";
 import type { Rinse } from "../request/request";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
-import { ALCOHOL, alcoholOf, bearsAlcohol, bearsLastAlcohol, displacedFrom, lastAlcoholFor } from "./alcohol";
+import {
+  ALCOHOL,
+  alcoholOf,
+  bearsAlcohol,
+  bearsLastAlcohol,
+  comingAlong,
+  displacedFrom,
+  lastAlcoholFor,
+} from "./alcohol";
 import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
 import { testCrystals } from "./crystal-test";
@@ -125,9 +133,18 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
   if (how !== "none") testCrystals(bench, product);
 }
 
+/** Do crystals that cooling brings come with other salts, or stand in a liquor that gives alcohol more than them? */
+function isBesideOthers(bench: Bench, product: Formula): boolean {
+  const { core } = matterOf(product);
+  const isOther = ({ matter }: Entry): boolean => matter.core.key !== core.key;
+  return (
+    bench.frame.kind !== "complex formation" && (bench.pot.books.solids.some(isOther) || comingAlong(bench).length > 0)
+  );
+}
+
 /**
- * Alcohol that stands ready for crystals that are made purer: in their liquor it would bring what is beside them out too, and keep it from a
- * second crop; diluted it rinses them.
+ * Alcohol that stands ready for crystals that are made purer, or come beside other salts: in their liquor it would bring those out too, and
+ * keep it from a second crop; diluted it rinses them.
  */
 function spiritsToRinseWith(bench: Bench, product: Formula): readonly Material[] {
   const { setting, crystallising } = bench.frame;
@@ -135,7 +152,7 @@ function spiritsToRinseWith(bench: Bench, product: Formula): readonly Material[]
   const isRinse =
     setting.request.washing?.rinse === undefined &&
     crystallising !== undefined &&
-    isRecrystallised(setting.reactants, setting.products) &&
+    (isRecrystallised(setting.reactants, setting.products) || isBesideOthers(bench, product)) &&
     bearsLastAlcohol(product) &&
     spirits.every((one) => one.asideTaken()?.portion.dimension === "volume");
   return isRinse ? bench.asidesFor("alcohol") : [];

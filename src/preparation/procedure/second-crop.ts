@@ -12,6 +12,7 @@ import { cool } from "../operation/cool";
 import { filterSalt } from "../operation/filter";
 import { hold } from "../operation/hold";
 import { asMassOfWater, exact, planned } from "../planning/exact";
+import { isWetWithAlcohol } from "./alcohol";
 import { type Bench, MOTHER } from "./bench";
 import { MADE_UP, waterAtTheBoil } from "./boiling-down";
 import { pressed, wetWithPoison } from "./clearing";
@@ -94,8 +95,9 @@ function isWorthIt({ frame: { setting, theory, crystallising } }: Bench, { boile
 /** The liquor boiled down and cooled again; as far as it gives the product and not the other salts. */
 export function secondCrop(bench: Bench, crystallising: Crystallising, first: Quantity): void {
   const { formula } = bench.frame.setting.product;
-  // what heat may set off, or air changes, is not boiled for what is left of it
-  if (bench.in(MOTHER).isEmpty || isHeatSensitive(formula) || isAirless(formula)) return;
+  // nothing is boiled down with alcohol in it, nor what heat may set off, or air changes, for what is left of it
+  if (bench.in(MOTHER).isEmpty || isWetWithAlcohol(bench.in(MOTHER))) return;
+  if (isHeatSensitive(formula) || isAirless(formula)) return;
   const shares = sharesFor(bench, crystallising);
   let isKnown = shares.length === 0;
   for (const share of shares) {
