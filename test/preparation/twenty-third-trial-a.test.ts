@@ -125,3 +125,51 @@ describe("alcohol on the table of crystals that cooling brings", () => {
     expect(steps.slice(put).some(({ operation }) => operation === "concentrate")).toBe(false);
   });
 });
+
+// ammonium acetate leaves with the water of a drying at 100 °C and more (from memory)
+describe("ammonium acetate in the wash of a slime", () => {
+  const washOf = (equation: string, product: string, forms: readonly string[]): string =>
+    planPreparation({
+      equation,
+      product,
+      materials: forms.map((form) => ({ name: form, form })),
+      scale: { product: "10 g" },
+    }).steps.find(({ operation }) => operation === "wash")!.text;
+
+  it("is washed out again where the product is dried cooler than it leaves", () => {
+    const cool = washOf("2 CuSO4 + K4[Fe(CN)6] -> Cu2[Fe(CN)6] + 2 K2SO4", "Cu2[Fe(CN)6]", [
+      "CuSO4·5H2O",
+      "K4[Fe(CN)6]·3H2O",
+    ]);
+    expect(cool).toMatch(
+      /ammonium acetate into each 100 mL of the water, and wash once more without it before the test/,
+    );
+  });
+
+  it("stays in where the drying drives it out", () => {
+    const hot = washOf("2 KMnO4 + 3 MnSO4 + 2 H2O -> 5 MnO2 + K2SO4 + 2 H2SO4", "MnO2", ["KMnO4", "MnSO4·H2O"]);
+    expect(hot).toMatch(/ammonium acetate into each 100 mL of the water\.$/);
+  });
+});
+
+// common practice, no source
+describe("a metal over a salt that hardly dissolves", () => {
+  const said = (aside: boolean): string =>
+    planPreparation({
+      equation: "2 AgCl + Zn -> 2 Ag + ZnCl2",
+      product: "Ag",
+      materials: [
+        { name: "silver chloride", form: "AgCl" },
+        { name: "zinc granules", form: "Zn", excess: "100 %" },
+        ...(aside ? [{ name: "acid", form: "HCl", strength: "10 %", aside: true, portion: "30 mL" } as const] : []),
+      ],
+      scale: { material: "silver chloride", portion: "14.3 g" },
+    })
+      .steps.map(({ text }) => text)
+      .join("\n");
+
+  it("needs no spoonful of acid where acid is in the vessel", () => {
+    expect(said(false)).toContain("a spoonful of the acid that takes the rest of it");
+    expect(said(true)).not.toContain("a spoonful");
+  });
+});

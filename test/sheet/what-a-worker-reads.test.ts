@@ -125,7 +125,7 @@ describe("ignition of a sample", () => {
     expect(sheet).toContain(
       "as expected, allowing for handling; a sample heated to constant mass (220 to 250 °C) leaves 63.9 %, CuSO₄",
     );
-    expect(sheet).toContain("Ignition test: open crucible, tongs, heat-proof base");
+    expect(sheet).toContain("Ignition test: open crucible, tongs, heat-proof gloves and base");
     expect(sheet).not.toContain(": heated,");
     expect(nextOf(BLUE_VITRIOL, 0.6)).toContain("ignite");
   });

@@ -18,6 +18,8 @@ interface AgainstColloidRow {
   readonly called: string;
   /** What meets the liquor beside the salt itself: ammonium gives ammonia. */
   readonly gives?: string;
+  /** From so warm a drying on it leaves with the water: from memory. */
+  readonly leavesAt?: string;
   /** It stays behind when the product is dried. */
   readonly stays?: { readonly ion: string; readonly precipitates: readonly string[] };
   readonly source: SourceKey;
@@ -25,7 +27,7 @@ interface AgainstColloidRow {
 
 /** The first that neither is dangerous beside the liquor, nor precipitates with the product, nor is tested for in the last wash; else the first without the last. */
 export const AGAINST_COLLOID: readonly AgainstColloidRow[] = [
-  { salt: "NH4CH3COO", called: "ammonium acetate", gives: "NH3", source: "talbot" },
+  { salt: "NH4CH3COO", called: "ammonium acetate", gives: "NH3", leavesAt: "100 °C", source: "talbot" },
   { salt: "Na2SO4", called: "sodium sulfate", stays: { ion: "SO4^2-", precipitates: ["Ca", "Sr", "Ba", "Ra", "Pb"] }, source: "commonPractice" },
   { salt: "NaCl", called: "common salt", stays: { ion: "Cl-", precipitates: ["Ag", "Pb", "Tl", "Hg"] }, source: "commonPractice" },
 ];

@@ -8,6 +8,7 @@ import { AGAINST_COLLOID, SALT_OF_A_WASH } from "../data/gels";
 import { componentsOf, unitsIn } from "../feasibility/beaker";
 import { exact } from "../planning/exact";
 import { gelRow } from "../reaction/gel";
+import { dryingOf } from "./drying";
 
 /** Does the salt that keeps a slime together leave it alone? Hydroxides of magnesium, zinc, copper and their like it dissolves. */
 export function standsAmmonium(product: Formula): boolean {
@@ -43,6 +44,12 @@ function isDangerousIn(put: readonly string[], { books, volume }: Pot): boolean 
   );
 }
 
+/** Does the salt leave as the product is dried? */
+function leaves({ leavesAt }: (typeof AGAINST_COLLOID)[number], product: Formula): boolean {
+  const { upTo } = dryingOf(product);
+  return leavesAt !== undefined && upTo !== undefined && upTo.compare(exact(leavesAt)) >= 0;
+}
+
 /** What is done where the sludge goes colloidal, as the end of a sentence about its washing. */
 export function againstColloid(product: Formula, sludge: Pot, tested: readonly string[]): string {
   const fit = AGAINST_COLLOID.filter(
@@ -52,6 +59,6 @@ export function againstColloid(product: Formula, sludge: Pot, tested: readonly s
   );
   const row = fit.find(({ stays }) => stays === undefined || !tested.includes(stays.ion)) ?? fit[0];
   if (row === undefined) return "";
-  const after = row.stays === undefined ? "" : ", and wash once more without it before the test";
+  const after = leaves(row, product) ? "" : ", and wash once more without it before the test";
   return ` If it stops settling, or the water stays coloured or cloudy, it is going colloidal for want of salt: put ${SALT_OF_A_WASH.each} of ${row.called} into each ${SALT_OF_A_WASH.water} of the water${after}.`;
 }

@@ -94,10 +94,13 @@ export function atEndOfDisplacement(bench: Bench, over: number): readonly AtHand
   return acidTakes(setting, metal) === undefined ? [] : ["dilute acid for a test"];
 }
 
+/** An acid of the plan is in the vessel before the metal: no spoonful is needed to begin with. */
+const hasAcid = ({ asides }: Setting): boolean => asides.some(({ form }) => isAcid(form));
+
 /** So little of such a feed is dissolved at a time that its liquor tells nothing: the solid does. */
 function endOfSparing(bench: Bench, { form, shelf }: Material, over: number): string {
   const start =
-    over < 0 || acidTakes(bench.frame.setting, over) === undefined
+    over < 0 || hasAcid(bench.frame.setting) || acidTakes(bench.frame.setting, over) === undefined
       ? ""
       : ", with a spoonful of the acid that takes the rest of it in the end if nothing begins,";
   const row = STAYS_IN_NITRIC_ACID.find(({ formulas }) => isOneOf(form, ...formulas));
