@@ -68,6 +68,29 @@ describe("a liquor", () => {
     expect(vessel.volume!.toNumber("mL")).toBeLessThan(0.95 * mass);
   });
 
+  // apparent volumes of salts are positive: strong hot liquors are beyond every table of room temperature
+  it("is never less than its water, however strong it is", () => {
+    for (const [form, name] of [
+      ["KNO3", "saltpetre"],
+      ["CuSO4·5H2O", "blue vitriol"],
+      ["Na2SO4·10H2O", "glauber salt"],
+      ["K2Cr2O7", "dichromate"],
+    ] as const) {
+      const { waste, steps } = planPreparation({
+        equation: `${form} -> ${form}`,
+        product: form,
+        materials: [{ name, form, assay: "96 %", also: [{ form: "NaCl", share: "4 %" }] }],
+        scale: { material: name, portion: "100 g" },
+      });
+      expect(steps.length).toBeGreaterThan(4);
+      for (const { volume, contents } of waste.vessels)
+        if (volume !== undefined) {
+          expect(volume.toNumber("mL"), form).toBeGreaterThanOrEqual(contents.water.toNumber("g"));
+          expect(volume.toNumber("mL"), form).toBeLessThan(1.01 * contents.mass.toNumber("g"));
+        }
+    }
+  });
+
   it("goes with a cake by its volume: the share of the salts is that of the liquor", () => {
     const kept = filter.target?.toNumber("mL") ?? Number(/keeps about (\d+) mL/.exec(filter.text)![1]);
     const moles = (of: typeof filter.before): number =>

@@ -58,9 +58,11 @@ export function sizeOfLiquor({ water, other, dissolved, temperature }: Books): L
   const perGram = sum(known.map(({ mass, volume }) => volume.times(mass).dividedBy(counted)));
   const cold = liquid.times(perGram);
   // the tables stand near 20 °C: it swells as water does
-  const volume = isRoom(temperature) ? cold : cold.times(densityOfWater(ROOM)).dividedBy(ofWater);
+  const own = isRoom(temperature) ? cold : cold.times(densityOfWater(ROOM)).dividedBy(ofWater);
+  // however far beyond its table, no less than its water by itself
+  const least = water.dividedBy(ofWater);
   return {
-    volume: volume.to("mL").named(NAMING),
+    volume: (own.compare(least) < 0 ? least : own).to("mL").named(NAMING),
     by: known.some(({ isBeyond }) => isBeyond) ? "beyond its table" : "density",
   };
 }
