@@ -101,7 +101,7 @@ const FIGURES: readonly Figure[] = [
   // one mole in a kilogram of water, less the water that 250 g of monohydrate bring
   [sheet("precipitation"), "water for step 2 H₂O # L", n2 - (n2 * H2O) / 1000],
   // the cake keeps 410 mL of each wash of 2.1 L: three times
-  [sheet("precipitation"), "go from 42.0 g to # g", 42.0 * (0.41 / (0.41 + 2.1)) ** 3],
+  [sheet("precipitation"), "go from 50.2 g to # g", 50.2 * (0.41 / (0.41 + 2.1)) ** 3],
   [sheet("precipitation"), "about # g ZnCO₃", n2 * (Zn + CO3)],
   [sheet("precipitation"), "about # g Zn(OH)₂", n2 * (Zn + 2 * OH)],
 
