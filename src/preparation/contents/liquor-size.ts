@@ -59,10 +59,9 @@ export function sizeOfLiquor({ water, other, dissolved, temperature }: Books): L
   const cold = liquid.times(perGram);
   // the tables stand near 20 °C: it swells as water does
   const own = isRoom(temperature) ? cold : cold.times(densityOfWater(ROOM)).dividedBy(ofWater);
-  // however far beyond its table, no less than its water by itself
+  const isBeyond = known.some((one) => one.isBeyond);
+  // however far beyond its table, no less than its water by itself; within it lye and bitter salt do take less
   const least = water.dividedBy(ofWater);
-  return {
-    volume: (own.compare(least) < 0 ? least : own).to("mL").named(NAMING),
-    by: known.some(({ isBeyond }) => isBeyond) ? "beyond its table" : "density",
-  };
+  const volume = isBeyond && own.compare(least) < 0 ? least : own;
+  return { volume: volume.to("mL").named(NAMING), by: isBeyond ? "beyond its table" : "density" };
 }
