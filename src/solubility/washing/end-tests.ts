@@ -121,7 +121,7 @@ export function endTestsFor(
       return {
         ion: name(ion),
         test,
-        takes,
+        takes: [...takes],
         harm,
         boxes: row && [row.boxes[0], row.boxes[1]],
         showsFrom: row?.showsFrom,
