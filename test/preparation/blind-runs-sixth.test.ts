@@ -34,9 +34,12 @@ describe("what the sixth set taught", () => {
     verdictOf(id, more).verdict.find(({ code }) => code === "unwashed")!;
 
   it("a wash that still shows salts did not work as calculated: the unwashed cake is the bound", () => {
-    // One wash of 9.1 g (61 of some 190 mL of liquor with 28.4 g, by its density) leaves 1.5 g by calculation; 2.5 g are much for that.
+    // One wash of 9.1 g (61 of some 190 mL of liquor with 28.4 g, by its density) leaves 1.5 g by calculation; 2.5 g are too much.
     expect(saltsIn("h07").likelihood).toBe(1);
-    expect(saltsIn("h07", { tests: { filtrate: "clear" } }).likelihood).toBeLessThan(0.5);
+    const clear = saltsIn("h07", { tests: { filtrate: "clear" } });
+    expect(clear.text).toMatch(/1\.5 g by the plan/);
+    expect(clear.likelihood).toBeLessThan(0.5);
+    expect(verdictOf("h07", { tests: { filtrate: "clear" } }).verdict[0]!.code).not.toBe("unwashed");
     // Clear, and the same mass: something else.
     expect(verdictOf("h07", { tests: { filtrate: "clear", lastWash: "clear" } }).verdict[0]!.code).not.toBe("unwashed");
   });

@@ -1,6 +1,7 @@
 // Operations on the contents of vessels, worked by plain arithmetic with molar masses from atomic weights (IUPAC 2021, abridged):
 // H2O 18.015, CuSO4 159.60, CuSO4·5H2O 249.68, NaCl 58.44 g/mol. What goes in comes out, in every operation.
 import { describe, expect, it } from "vitest";
+import { densityOfWater } from "../../src/amount";
 import { parseFormula } from "../../src/formula";
 import { matterOf } from "../../src/preparation/contents/matter";
 import { less, Pot } from "../../src/preparation/contents/pot";
@@ -219,12 +220,13 @@ describe("an operation", () => {
     const done = rinse(cake, empty.plusWater(q("40 g")), { matter: chalk!, amount: mol(0.01) });
     balanced(done);
     // two portions of half of it, each mixed with what clings
-    const portion = 20 / 0.9982;
+    const heavy = densityOfWater("20 °C").toNumber("g/mL");
+    const portion = 20 / heavy;
     const left = (10 / (10 + portion)) ** 2;
     const salt = cake.books.dissolved[0]!;
-    expect(moles(done.after.books.dissolved, salt.matter)).toBeCloseTo(left * salt.amount.in("mol").toNumber(), 6);
-    expect(moles(done.after.books.dissolved, chalk!)).toBeCloseTo(left * 0.01, 6);
-    expect(water(done.after)).toBeCloseTo(left * water(cake) + (1 - left) * 10 * 0.9982, 3);
+    expect(moles(done.after.books.dissolved, salt.matter)).toBeCloseTo(left * salt.amount.in("mol").toNumber(), 9);
+    expect(moles(done.after.books.dissolved, chalk!)).toBeCloseTo(left * 0.01, 9);
+    expect(water(done.after)).toBeCloseTo(left * water(cake) + (1 - left) * 10 * heavy, 6);
     expect(moles(done.after.books.solids, chalk!)).toBeCloseTo(0.19, 12);
     expect(done.left[0]!.what).toBe("wash water");
   });

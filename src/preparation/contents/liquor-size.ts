@@ -9,8 +9,8 @@ import { type Entry, massOf } from "./entry";
 /** The volume of a liquor, and how good it is. */
 export interface LiquorSize {
   readonly volume: Quantity;
-  /** By what: as so much water, with hardly any salt in it or none of known density; by its density; by a table that ends below its strength. */
-  readonly by: "water" | "density" | "beyond its table" | "water for want of a table";
+  /** False where no table has most of its salts: it is taken as so much water, and is less. */
+  readonly isKnown: boolean;
 }
 
 const NAMING = { symbol: "V(liquor)", label: "liquor by its density", rule: "volume = mass / density" } as const;
@@ -43,18 +43,17 @@ export function sizeOfLiquor({ water, other, dissolved, temperature }: Books): L
   const salts = dissolved.map((one) => ({ one, mass: massOf(one) }));
   const liquid = sum([water, other, ...salts.map(({ mass }) => mass)]);
   const ofWater = densityOfWater(temperature);
-  const asWater = (by: LiquorSize["by"]): LiquorSize => ({ volume: liquid.dividedBy(ofWater).to("mL"), by });
-  if (salts.length === 0 || !liquid.isPositive()) return asWater("water");
+  const asWater = (isKnown: boolean): LiquorSize => ({ volume: liquid.dividedBy(ofWater).to("mL"), isKnown });
+  if (salts.length === 0 || !liquid.isPositive()) return asWater(true);
   const all = sum(salts.map(({ mass }) => mass));
   const strength = all.dividedBy(liquid).to("%");
-  if (strength.compare(planned("asWater")) <= 0) return asWater("water");
+  if (strength.compare(planned("asWater")) <= 0) return asWater(true);
   const known = salts.flatMap(({ one, mass }) => {
     const own = perGramOf(one, strength);
     return own === undefined ? [] : [{ mass, ...own }];
   });
   const counted = sum([exact("0 g"), ...known.map(({ mass }) => mass)]);
-  if (counted.compare(all.times(exact("50 %"))) < 0)
-    return asWater(strength.compare(planned("heavyLiquor")) <= 0 ? "water" : "water for want of a table");
+  if (counted.compare(all.times(exact("50 %"))) < 0) return asWater(strength.compare(planned("heavyLiquor")) <= 0);
   const perGram = sum(known.map(({ mass, volume }) => volume.times(mass).dividedBy(counted)));
   const cold = liquid.times(perGram);
   // the tables stand near 20 °C: it swells as water does
@@ -63,5 +62,5 @@ export function sizeOfLiquor({ water, other, dissolved, temperature }: Books): L
   // however far beyond its table, no less than its water by itself; within it lye and bitter salt do take less
   const least = water.dividedBy(ofWater);
   const volume = isBeyond && own.compare(least) < 0 ? least : own;
-  return { volume: volume.to("mL").named(NAMING), by: isBeyond ? "beyond its table" : "density" };
+  return { volume: volume.to("mL").named(NAMING), isKnown: true };
 }

@@ -165,9 +165,7 @@ export const isMotherLiquor = (vessel: WasteVessel["vessel"]): boolean =>
 
 /** Undefined where how much is not known, and where its salts make it heavier than water and no table tells by how much. */
 const volumeOfLiquor = (pot: Pot): Quantity<"volume"> | undefined =>
-  pot.contents.volume === undefined || pot.liquor.by === "water for want of a table"
-    ? undefined
-    : (pot.liquor.volume as Quantity<"volume">);
+  pot.contents.volume !== undefined && pot.liquor.isKnown ? (pot.liquor.volume as Quantity<"volume">) : undefined;
 
 interface Handled {
   readonly nextBatch: NextWater | undefined;
