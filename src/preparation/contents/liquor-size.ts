@@ -5,6 +5,7 @@ import { type Quantity, sum } from "../../quantity";
 import { exact, planned } from "../planning/exact";
 import type { Books } from "./books";
 import { type Entry, massOf } from "./entry";
+import { shareFrom } from "./share";
 
 /** The volume of a liquor, and how good it is. */
 export interface LiquorSize {
@@ -46,7 +47,8 @@ export function sizeOfLiquor({ water, other, dissolved, temperature }: Books): L
   const asWater = (isKnown: boolean): LiquorSize => ({ volume: liquid.dividedBy(ofWater).to("mL"), isKnown });
   if (salts.length === 0 || !liquid.isPositive()) return asWater(true);
   const all = sum(salts.map(({ mass }) => mass));
-  const strength = all.dividedBy(liquid).to("%");
+  // short figures: a density is known to five, and exact quotients of masses would carry a hundred
+  const strength = shareFrom(all.toNumber("g") / liquid.toNumber("g"), "strength of the liquor").to("%");
   if (strength.compare(planned("asWater")) <= 0) return asWater(true);
   const known = salts.flatMap(({ one, mass }) => {
     const own = perGramOf(one, strength);
@@ -54,7 +56,9 @@ export function sizeOfLiquor({ water, other, dissolved, temperature }: Books): L
   });
   const counted = sum([exact("0 g"), ...known.map(({ mass }) => mass)]);
   if (counted.compare(all.times(exact("50 %"))) < 0) return asWater(strength.compare(planned("heavyLiquor")) <= 0);
-  const perGram = sum(known.map(({ mass, volume }) => volume.times(mass).dividedBy(counted)));
+  const shareOf = (mass: Quantity): Quantity =>
+    shareFrom(mass.toNumber("g") / counted.toNumber("g"), "share of the salts of a liquor");
+  const perGram = sum(known.map(({ mass, volume }) => volume.times(shareOf(mass))));
   const cold = liquid.times(perGram);
   // the tables stand near 20 °C: it swells as water does
   const own = isRoom(temperature) ? cold : cold.times(densityOfWater(ROOM)).dividedBy(ofWater);

@@ -3,9 +3,9 @@ import { type Quantity, sum } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { Pot } from "../contents/pot";
 import { dissolve } from "../contents/react";
+import { shareFrom } from "../contents/share";
 import type { Coming } from "./concentrate";
 import { type Done, done, justWater } from "./operation";
-import { shareFrom } from "./share";
 
 /** Share of the liquid that a cake keeps when it keeps so large a volume; all of it at most. */
 function shareKept(pot: Pot, retained: Quantity): Quantity {

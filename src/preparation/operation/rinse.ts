@@ -4,9 +4,9 @@ import type { Quantity } from "../../quantity";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { dissolve } from "../contents/react";
+import { shareFrom } from "../contents/share";
 import { exact } from "../planning/exact";
 import { type Done, done, justWater } from "./operation";
-import { shareFrom } from "./share";
 
 /** The water that clings to a cake replaced by another liquid; what was dissolved in it stays, as of salts in alcohol. */
 export function displaceWater(before: Pot, liquid: Pot): Done {

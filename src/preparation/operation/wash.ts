@@ -5,9 +5,9 @@ import { type Entry, massOf } from "../contents/entry";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { dissolve } from "../contents/react";
+import { shareFrom } from "../contents/share";
 import { lessThanAll } from "../planning/exact";
 import { type Done, done, justWater } from "./operation";
-import { shareFrom } from "./share";
 
 /**
  * Washes of a volume each; every one leaves a share of what the cake kept.
